@@ -1,0 +1,188 @@
+package curves
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// Limits of what [ReadColumns] takes.
+const (
+	MaxPoints     = 500  // points in one text
+	MaxLines      = 5000 // lines in one text, comments and blanks included
+	MaxLineLength = 1000 // bytes in one line
+)
+
+// LineError is one line of a text that could not be read.
+type LineError struct {
+	Line    int    // counted from 1
+	Text    string // the line as found, shortened when long
+	Message string // what is wrong with it
+}
+
+// Error gives the number of the line and what is wrong with it.
+func (e LineError) Error() string {
+	return fmt.Sprintf("curves: line %d: %s", e.Line, e.Message)
+}
+
+// ReadColumns reads points from two columns of text, setting in % and force
+// in N, as pasted from a spreadsheet or a test report.
+//
+// The columns are separated by a tab, a semicolon, blanks or a comma. Where
+// the separator is not a comma, a comma is a decimal comma: "10,5;200" and
+// "10,5 200" are 10.5 % and 200 N, "10,5" alone is 10 % and 5 N. There are no
+// thousands separators. What follows a # is a comment; blank lines are left
+// out, and so are headings: lines before the first point with no field that
+// begins like a number.
+//
+// Every bad line gives one LineError; the good lines are still returned. More
+// than [MaxPoints] points, more than [MaxLines] lines or a line longer than
+// [MaxLineLength] bytes is such an error, and beyond the first two nothing is
+// read. Whether the points make a curve is for [New] to say.
+func ReadColumns(text string) ([]Point, []LineError) {
+	var points []Point
+	var faults []LineError
+	text = strings.TrimPrefix(text, "\uFEFF")
+	for n := 1; text != ""; n++ {
+		line := cutLine(&text)
+		fail := func(message string) {
+			faults = append(faults, LineError{Line: n, Text: shorten(line), Message: message})
+		}
+		if n > MaxLines {
+			fail(fmt.Sprintf("more than %d lines, the rest is not read", MaxLines))
+			break
+		}
+		if len(line) > MaxLineLength {
+			fail(fmt.Sprintf("the line is longer than %d bytes", MaxLineLength))
+			continue
+		}
+		data, _, _ := strings.Cut(line, "#")
+		fields, comma := split(data)
+		if len(fields) == 0 || len(points) == 0 && heading(fields) {
+			continue
+		}
+		p, message := parse(fields, comma)
+		if message != "" {
+			fail(message)
+			continue
+		}
+		if len(points) == MaxPoints {
+			fail(fmt.Sprintf("more than %d points, the rest is not read", MaxPoints))
+			break
+		}
+		points = append(points, p)
+	}
+	return points, faults
+}
+
+// cutLine takes the first line off the text; CR LF, LF and CR end a line.
+func cutLine(text *string) string {
+	i := strings.IndexAny(*text, "\r\n")
+	if i < 0 {
+		line := *text
+		*text = ""
+		return line
+	}
+	line, rest := (*text)[:i], (*text)[i:]
+	if !strings.HasPrefix(rest, "\r\n") {
+		*text = rest[1:]
+	} else {
+		*text = rest[2:]
+	}
+	return line
+}
+
+// split cuts a line at its separator and trims the fields. comma says that
+// the separator is a comma. Empty fields at the end are dropped.
+func split(line string) (fields []string, comma bool) {
+	switch blanks := strings.Fields(line); {
+	case len(blanks) == 0:
+		return nil, false
+	case strings.ContainsRune(strings.TrimSpace(line), '\t'):
+		fields = strings.Split(strings.TrimSpace(line), "\t")
+	case strings.ContainsRune(line, ';'):
+		fields = strings.Split(line, ";")
+	case !strings.ContainsRune(line, ','), len(blanks) == 2 && !touches(blanks):
+		return blanks, false
+	default:
+		comma = true
+		fields = strings.Split(line, ",")
+	}
+	for i := range fields {
+		fields[i] = strings.TrimSpace(fields[i])
+	}
+	for len(fields) > 0 && fields[len(fields)-1] == "" {
+		fields = fields[:len(fields)-1]
+	}
+	return fields, comma
+}
+
+// touches says whether a comma stands at the gap between two fields.
+func touches(pair []string) bool {
+	return strings.HasSuffix(pair[0], ",") || strings.HasPrefix(pair[1], ",")
+}
+
+// heading says whether no field begins like a number.
+func heading(fields []string) bool {
+	for _, f := range fields {
+		f = strings.TrimLeft(f, "+-.,")
+		if f != "" && f[0] >= '0' && f[0] <= '9' {
+			return false
+		}
+	}
+	return true
+}
+
+// parse reads the two fields of a line, or says what is wrong.
+func parse(fields []string, comma bool) (Point, string) {
+	if len(fields) != 2 {
+		hint := ""
+		if comma && len(fields) > 2 {
+			hint = "; with decimal commas separate them by a semicolon or a tab"
+		}
+		return Point{}, fmt.Sprintf("%d columns, want 2: setting and force%s", len(fields), hint)
+	}
+	setting, message := number(fields[0], !comma)
+	if message != "" {
+		return Point{}, "setting " + message
+	}
+	force, message := number(fields[1], !comma)
+	if message != "" {
+		return Point{}, "force " + message
+	}
+	return Point{Setting: setting, Force: force}, ""
+}
+
+// number reads one decimal number, with a point or, where allowed, a comma.
+func number(field string, decimalComma bool) (float64, string) {
+	plain := field
+	if decimalComma {
+		if strings.Contains(field, ",") && strings.Contains(field, ".") {
+			return 0, fmt.Sprintf("%q has a point and a comma; write it without a thousands separator", shorten(field))
+		}
+		plain = strings.ReplaceAll(field, ",", ".")
+	}
+	if strings.Trim(plain, "0123456789+-.eE") != "" {
+		return 0, fmt.Sprintf("%q is not a number", shorten(field))
+	}
+	v, err := strconv.ParseFloat(plain, 64)
+	if math.IsInf(v, 0) {
+		return 0, fmt.Sprintf("%q is too large", shorten(field))
+	}
+	if err != nil {
+		return 0, fmt.Sprintf("%q is not a number", shorten(field))
+	}
+	return v, ""
+}
+
+// shorten keeps the first 80 characters of a line for display, in valid UTF-8.
+func shorten(line string) string {
+	const most = 80
+	line = strings.ToValidUTF8(line, "\uFFFD")
+	if utf8.RuneCountInString(line) <= most {
+		return line
+	}
+	return string([]rune(line)[:most]) + "…"
+}

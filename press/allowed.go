@@ -1,0 +1,83 @@
+package press
+
+import (
+	"strconv"
+	"strings"
+)
+
+// within tells whether the field allows this number.
+func (f *Field) within(x float64) bool {
+	if !(x >= -Largest && x <= Largest) {
+		return false
+	}
+	if f.Low != nil && (x < f.Low.Value || f.Low.Open && x == f.Low.Value) {
+		return false
+	}
+	return f.High == nil || x < f.High.Value || !f.High.Open && x == f.High.Value
+}
+
+// Allowed says in one sentence what the field takes, such as "a number of mm,
+// more than 0".
+func (f *Field) Allowed() string {
+	switch f.Kind {
+	case Text:
+		s := "a text of at most " + strconv.Itoa(f.MaxRunes) + " characters is needed"
+		if f.Required {
+			s = "a text of 1 to " + strconv.Itoa(f.MaxRunes) + " characters is needed"
+		}
+		return s
+	case Choice:
+		return "one of " + strings.Join(f.Choices, ", ") + " is needed"
+	case Flag:
+		return "true or false is needed"
+	case Rows:
+		return f.rowsAllowed()
+	}
+	s := "a number"
+	if f.Unit != "" {
+		s += " in " + f.Unit
+	}
+	if r := f.Range(); r != "" {
+		s += ", " + r + ","
+	}
+	return s + " is needed"
+}
+
+// Range says which numbers the field takes, such as "more than 0", without the
+// unit; empty where any number will do.
+func (f *Field) Range() string {
+	switch {
+	case f.Kind != Number:
+		return ""
+	case f.Low == nil && f.High == nil:
+		return "from −1e9 to 1e9"
+	case f.High == nil && f.Low.Open:
+		return "more than " + plainNumber(f.Low.Value) + " and at most 1e9"
+	case f.High == nil:
+		return "from " + plainNumber(f.Low.Value) + " to 1e9"
+	}
+	s := "from "
+	if f.Low.Open {
+		s = "more than "
+	}
+	s += plainNumber(f.Low.Value)
+	if f.High.Open {
+		return s + " and less than " + plainNumber(f.High.Value)
+	}
+	return s + " to " + plainNumber(f.High.Value)
+}
+
+func (f *Field) rowsAllowed() string {
+	return "a list of " + strconv.Itoa(f.MinRows) + " to " + strconv.Itoa(f.MaxRows) + " rows is needed"
+}
+
+// count writes a number with its noun.
+func count(n int, noun string) string {
+	switch {
+	case n == 1:
+		return "1 " + noun
+	case strings.HasSuffix(noun, "y"):
+		return strconv.Itoa(n) + " " + strings.TrimSuffix(noun, "y") + "ies"
+	}
+	return strconv.Itoa(n) + " " + noun + "s"
+}

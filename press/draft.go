@@ -1,0 +1,265 @@
+package press
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// DraftFormat is the name of the draft format.
+const DraftFormat = "ramplan.draft/1"
+
+// MaxEntries is the most entries that a draft may hold: 200 parts of ten
+// fields, 500 curve points and the rest fit well inside.
+const MaxEntries = 10000
+
+// An Entry is the typed text of one field. The path of an empty container, such
+// as window, has the text {} or [].
+type Entry struct{ Path, Text string }
+
+// A Draft is what the bench edits: the typed text of each field by its path, in
+// order, right or wrong. An empty draft is a new plan.
+//
+// An entry without text counts as not given, save for a text field, where it is
+// an empty text that was given: so a plan keeps what it held.
+type Draft struct{ Entries []Entry }
+
+// Get returns the text at a path, and whether there is such an entry.
+func (d *Draft) Get(path string) (string, bool) {
+	for _, e := range d.Entries {
+		if e.Path == path {
+			return e.Text, true
+		}
+	}
+	return "", false
+}
+
+// Set puts a text at a path, in place where the path has an entry.
+func (d *Draft) Set(path, text string) {
+	for i := range d.Entries {
+		if d.Entries[i].Path == path {
+			d.Entries[i].Text = text
+			return
+		}
+	}
+	d.Entries = append(d.Entries, Entry{path, text})
+}
+
+// Draft gives the plan as typed text. [Draft.Check] makes the same plan of it,
+// digest for digest.
+func (p *Plan) Draft() *Draft {
+	d := &Draft{}
+	d.add("", p.doc)
+	return d
+}
+
+func (d *Draft) add(path string, n *node) {
+	switch n.shape {
+	case object:
+		if len(n.items) == 0 {
+			d.Entries = append(d.Entries, Entry{path, "{}"})
+		}
+		for i, item := range n.items {
+			if path == "" && n.keys[i] == "format" {
+				continue
+			}
+			d.add(join(path, n.keys[i]), item)
+		}
+	case array:
+		if len(n.items) == 0 {
+			d.Entries = append(d.Entries, Entry{path, "[]"})
+		}
+		for i, item := range n.items {
+			d.add(path+"["+strconv.Itoa(i)+"]", item)
+		}
+	case boolean:
+		d.Entries = append(d.Entries, Entry{path, strconv.FormatBool(n.flag)})
+	case number:
+		d.Entries = append(d.Entries, Entry{path, plainNumber(n.num)})
+	default:
+		d.Entries = append(d.Entries, Entry{path, n.text})
+	}
+}
+
+// Check makes a plan of the draft, or tells every fault.
+func (d *Draft) Check() (*Plan, Problems) {
+	doc := &node{shape: object}
+	doc.set("format", &node{shape: text, text: Format})
+	ps := d.build(doc)
+	plan, more := check(doc)
+	if ps = append(ps, more...); len(ps) > 0 {
+		return nil, ps
+	}
+	return plan, nil
+}
+
+// build puts every entry into the tree.
+func (d *Draft) build(doc *node) Problems {
+	var ps Problems
+	seen := make(map[string]bool, len(d.Entries))
+	for _, e := range d.Entries {
+		if seen[e.Path] {
+			ps = append(ps, Problem{Path: e.Path, Code: CodeDuplicate, Message: "given twice; only one is allowed"})
+			continue
+		}
+		seen[e.Path] = true
+		if p := doc.put(e); p != nil {
+			ps = append(ps, *p)
+		}
+	}
+	return ps
+}
+
+// put places one entry, making the containers on the way as the schema has them.
+func (n *node) put(e Entry) *Problem {
+	unknown := &Problem{Path: clip(e.Path, 80), Code: CodeUnknown, Message: "no such field"}
+	s := root
+	steps := splitPath(e.Path)
+	if len(steps) == 0 {
+		return unknown
+	}
+	for i, st := range steps {
+		next := s.step(st)
+		if next == nil {
+			return unknown
+		}
+		last := i == len(steps)-1
+		if last && next.blank(e.Text) {
+			return nil
+		}
+		child, fits := n.child(st)
+		if !fits {
+			return unknown
+		}
+		if child == nil {
+			child = next.empty()
+			if last {
+				child = next.typed(e.Text)
+			}
+			n.attach(st, child, s)
+		}
+		n, s = child, next
+	}
+	return nil
+}
+
+// child returns what stands at a step already; fits is false where the node is
+// no container for such a step.
+func (n *node) child(st step) (child *node, fits bool) {
+	if st.index < 0 {
+		return n.get(st.name), n.shape == object
+	}
+	if n.shape != array {
+		return nil, false
+	}
+	if st.index < len(n.items) {
+		return n.items[st.index], true
+	}
+	return nil, true
+}
+
+// attach puts a new child at a step. Rows that were jumped over become empty.
+func (n *node) attach(st step, child *node, s *schema) {
+	if st.index < 0 {
+		n.set(st.name, child)
+		return
+	}
+	for len(n.items) < st.index {
+		n.items = append(n.items, s.step(step{index: len(n.items)}).empty())
+	}
+	n.items = append(n.items, child)
+}
+
+// typedNumber reads a number as people type it: blanks around it, a decimal
+// comma and a true minus sign are understood.
+func typedNumber(s string) (string, bool) {
+	s = strings.TrimSpace(s)
+	s = strings.ReplaceAll(s, "−", "-")
+	if !strings.Contains(s, ".") {
+		s = strings.Replace(s, ",", ".", 1)
+	}
+	digits := false
+	for _, c := range s {
+		switch {
+		case c >= '0' && c <= '9':
+			digits = true
+		case !strings.ContainsRune("+-.eE", c):
+			return "", false
+		}
+	}
+	if !digits {
+		return "", false
+	}
+	v, err := strconv.ParseFloat(s, 64)
+	if err != nil && v == 0 {
+		return "", false
+	}
+	if v > Largest || v < -Largest {
+		return s, true // kept as typed: the range check names it
+	}
+	return plainNumber(v), true
+}
+
+// DecodeDraft reads a draft file. It checks only that it is one; what is typed
+// in it may be anything.
+func DecodeDraft(data []byte) (*Draft, Problems) {
+	doc, ps := readDocument(data, DraftFormat)
+	if len(ps) > 0 {
+		return nil, ps
+	}
+	for i, key := range doc.keys {
+		if key != "format" && key != "fields" {
+			ps = append(ps, Problem{Path: join("", key), Code: CodeUnknown, Message: "no such entry; a draft has format and fields"})
+		} else if key == "fields" && doc.items[i].shape != array {
+			ps = append(ps, Problem{Path: key, Code: CodeType, Message: "found " + doc.items[i].found() + "; a list of [path, text] is needed"})
+		}
+	}
+	fields := doc.get("fields")
+	if fields == nil {
+		ps = append(ps, Problem{Path: "fields", Code: CodeRequired, Message: "not given; a list of [path, text] is needed"})
+	}
+	if len(ps) > 0 {
+		return nil, ps
+	}
+	if len(fields.items) > MaxEntries {
+		return nil, Problems{{Path: "fields", Code: CodeRows, Message: fmt.Sprintf("found %d entries; at most %d are allowed", len(fields.items), MaxEntries)}}
+	}
+	d := &Draft{Entries: make([]Entry, 0, len(fields.items))}
+	for i, f := range fields.items {
+		if f.shape != array || len(f.items) != 2 || f.items[0].shape != text || f.items[1].shape != text {
+			ps = append(ps, Problem{Path: fmt.Sprintf("fields[%d]", i), Code: CodeType, Message: "found " + f.found() + "; [path, text] is needed, both texts"})
+			continue
+		}
+		d.Entries = append(d.Entries, Entry{f.items[0].text, f.items[1].text})
+	}
+	if len(ps) > 0 {
+		return nil, ps
+	}
+	return d, nil
+}
+
+// Encode writes the draft as a file.
+func (d *Draft) Encode() []byte {
+	fields := &node{shape: array}
+	for _, e := range d.Entries {
+		pair := &node{shape: array}
+		pair.items = []*node{{shape: text, text: valid(e.Path)}, {shape: text, text: valid(e.Text)}}
+		fields.items = append(fields.items, pair)
+	}
+	doc := &node{shape: object}
+	doc.set("format", &node{shape: text, text: DraftFormat})
+	doc.set("fields", fields)
+	var b strings.Builder
+	doc.write(&b, 0)
+	b.WriteByte('\n')
+	return []byte(b.String())
+}
+
+// valid replaces bytes that are no UTF-8, which a browser may send.
+func valid(s string) string {
+	if utf8.ValidString(s) {
+		return s
+	}
+	return strings.ToValidUTF8(s, "\uFFFD")
+}

@@ -1,0 +1,80 @@
+package press
+
+import "strings"
+
+// A Problem is one fault of an entry: where it stands, what kind it is, what
+// was found and what is allowed. A form shows it beside the field, the command
+// line prints it on a line of its own; both show the same words.
+type Problem struct {
+	Path    string `json:"path"`    // such as parts[1].plus; empty for the document as a whole
+	Code    string `json:"code"`    // one of the Code constants
+	Message string `json:"message"` // what was found; what is allowed
+}
+
+// The kinds of fault.
+const (
+	CodeSyntax    = "syntax"        // the text cannot be read at all
+	CodeSize      = "size"          // more than the allowed bytes
+	CodeDepth     = "depth"         // nested too deeply
+	CodeFormat    = "format"        // not a plan
+	CodeNewer     = "newer"         // a plan of a later format
+	CodeUnknown   = "unknown-key"   // no such field
+	CodeCase      = "key-case"      // right letters, wrong case
+	CodeDuplicate = "duplicate-key" // given twice
+	CodeType      = "wrong-type"    // a number where text belongs, and the like
+	CodeRequired  = "required"      // not given
+	CodeRange     = "out-of-range"  // outside the allowed range
+	CodeLength    = "too-long"      // text longer than allowed
+	CodeRows      = "row-count"     // too few or too many rows
+	CodeChoice    = "not-a-choice"  // none of the listed words
+	CodeOrder     = "wrong-order"   // two entries contradict each other in size
+	CodeConflict  = "conflict"      // two entries exclude or require each other
+	CodeClass     = "unknown-class" // a tolerance class that is not defined there
+)
+
+// String gives the fault on one line, path first.
+func (p Problem) String() string {
+	if p.Path == "" {
+		return p.Message
+	}
+	return p.Path + ": " + p.Message
+}
+
+// Problems is every fault of one document, in the order of the document.
+type Problems []Problem
+
+// Error joins the faults, one a line.
+func (ps Problems) Error() string {
+	lines := make([]string, len(ps))
+	for i, p := range ps {
+		lines[i] = p.String()
+	}
+	return strings.Join(lines, "\n")
+}
+
+// At returns the messages of the faults at exactly this path.
+func (ps Problems) At(path string) []string {
+	var out []string
+	for _, p := range ps {
+		if p.Path == path {
+			out = append(out, p.Message)
+		}
+	}
+	return out
+}
+
+// Has tells whether some fault stands at this path or below it.
+func (ps Problems) Has(path string) bool {
+	for _, p := range ps {
+		if below(p.Path, path) {
+			return true
+		}
+	}
+	return false
+}
+
+// below tells whether path is at, or inside, the container at root.
+func below(path, root string) bool {
+	rest, ok := strings.CutPrefix(path, root)
+	return ok && (rest == "" || rest[0] == '.' || rest[0] == '[')
+}

@@ -1,0 +1,254 @@
+package press
+
+// ResultFormat is the name of the result format.
+const ResultFormat = "ramplan.result/1"
+
+// A Result is everything that a plan leads to. Pointers are nil, and lists of
+// unknown ends hold nil, where a figure does not exist.
+type Result struct {
+	Format     string        `json:"format"`
+	PlanDigest string        `json:"plan_digest"`
+	File       string        `json:"file,omitempty"`
+	Findings   []Finding     `json:"findings"`
+	Stack      Stack         `json:"stack"`
+	Joint      *JointFigures `json:"joint"`
+	Force      Force         `json:"force"`
+	Probe      Probe         `json:"probe"`
+	Travel     Travel        `json:"travel"`
+	Window     Readings      `json:"window"`
+	Verdict    *Verdict      `json:"verdict"`
+	Risk       Risk          `json:"risk"`
+	Cycle      Cycle         `json:"cycle"`
+	Impact     Impact        `json:"impact"`
+	Heating    Heating       `json:"heating"`
+	Faults     []FaultRow    `json:"faults"`
+	Samples    *Samples      `json:"samples"`
+}
+
+// Severity of a finding.
+type Severity string
+
+// Severities, gravest first.
+const (
+	Blocker Severity = "blocker"
+	Caution Severity = "caution"
+	Note    Severity = "note"
+)
+
+// A Finding is one thing that the evaluation has to say about the plan. The
+// figures are what its sentence is made from; press/words makes the sentence
+// and puts it into Message.
+type Finding struct {
+	Severity Severity           `json:"severity"`
+	Code     string             `json:"code"`
+	Message  string             `json:"message"`
+	Path     string             `json:"path"` // the field that would mend it
+	Figures  map[string]float64 `json:"-"`    // by name, in the units of the package
+}
+
+// Blocked tells whether at least one blocker was found.
+func (r *Result) Blocked() bool { return r.Count(Blocker) > 0 }
+
+// Count gives the number of findings of this severity.
+func (r *Result) Count(s Severity) int {
+	n := 0
+	for _, f := range r.Findings {
+		if f.Severity == s {
+			n++
+		}
+	}
+	return n
+}
+
+// Height is one height of the stack, mm above the nest.
+type Height struct {
+	Mean  float64 `json:"mean"`
+	Worst float64 `json:"worst"` // ± worst case
+	RSS   float64 `json:"rss"`   // ± root-sum-square
+	SD    float64 `json:"sd"`    // standard deviation
+}
+
+// Stack is the tolerance stack.
+type Stack struct {
+	Contact       Height  `json:"contact"` // unpressed, at first contact
+	Seat          Height  `json:"seat"`    // seated
+	PressInTravel float64 `json:"press_in_travel"`
+}
+
+// Triple is low, mean and high of one quantity.
+type Triple = [3]float64
+
+// JointFigures is what the joint demands, holds and suffers. Pointers are nil for a
+// measured joint, of which only the demand is known.
+type JointFigures struct {
+	Interference      *Triple  `json:"interference"` // µm, shaft less hole
+	Effective         *Triple  `json:"effective"`    // µm, after smoothing
+	Pressure          *Triple  `json:"pressure"`     // MPa
+	Demand            Triple   `json:"demand"`       // N at the seat
+	Holding           *Triple  `json:"holding"`      // N
+	HoldingService    *float64 `json:"holding_service"`
+	HubHoop           *Triple  `json:"hub_hoop"`     // MPa at the bore
+	InsertHoop        *Triple  `json:"insert_hoop"`  // MPa at its own bore
+	BoreClosure       *Triple  `json:"bore_closure"` // µm on diameter
+	HubGrowth         *Triple  `json:"hub_growth"`   // µm on diameter
+	HubUtilisation    *float64 `json:"hub_utilisation"`
+	InsertUtilisation *float64 `json:"insert_utilisation"`
+}
+
+// Pair is a closed interval.
+type Pair = [2]float64
+
+// Force is the force window and the setting chosen in it.
+type Force struct {
+	Need            float64 `json:"need"`     // N
+	Cap             float64 `json:"cap"`      // N
+	Settings        *Pair   `json:"settings"` // %, exact range
+	Steps           *Pair   `json:"steps"`    // %, first and last settable step inside
+	Setting         float64 `json:"setting"`  // %
+	SettingFeasible bool    `json:"setting_feasible"`
+	Low             float64 `json:"low"`     // N at the setting
+	Typical         float64 `json:"typical"` // N at the setting
+	High            float64 `json:"high"`    // N at the setting
+}
+
+// Probe tells whether a low-force push first can find a loose fit.
+type Probe struct {
+	Possible       bool     `json:"possible"`
+	HighestSetting *float64 `json:"highest_setting"` // %
+}
+
+// Travel is where the ram goes. mm.
+type Travel struct {
+	ApproachEnd float64  `json:"approach_end"` // A
+	Contact     float64  `json:"contact"`      // nominal first contact
+	SlowContact float64  `json:"slow_contact"` // from A to the contact
+	PressIn     float64  `json:"press_in"`
+	SeatReading float64  `json:"seat_reading"` // nominal part, seated, under force
+	PushStroke  *float64 `json:"push_stroke"`
+	PushEnd     *float64 `json:"push_end"`   // E
+	Overtravel  *float64 `json:"overtravel"` // from the seated reading to E
+}
+
+// Readings is the window of readings, mm.
+type Readings struct {
+	GoodRange   Pair         `json:"good_range"` // [x1, x2]
+	GuardBand   float64      `json:"guard_band"` // w
+	Acceptance  *Pair        `json:"acceptance"` // [a1, a2]
+	Zone        *[2]*float64 `json:"zone"`       // [Z1, Z2]
+	Overlap     *Pair        `json:"overlap"`
+	Uncertainty float64      `json:"uncertainty"` // u
+}
+
+// The drawing's words for a part, and the outcome for no insert.
+const (
+	Long    = "long"
+	Good    = "good"
+	Short   = "short"
+	Missing = "missing"
+)
+
+// Segment is a stretch of readings with one state of the signals.
+type Segment struct {
+	From    float64 `json:"from"`
+	To      float64 `json:"to"`
+	Arrival bool    `json:"arrival"`
+	Zone    bool    `json:"zone"`
+	Part    string  `json:"part"` // Long, Good or Short
+}
+
+// Verdict is what the two signals say.
+type Verdict struct {
+	Segments  []Segment `json:"segments"`
+	End       PushEnd   `json:"end"`
+	Table     Table     `json:"table"`
+	Ambiguous bool      `json:"ambiguous"`
+}
+
+// PushEnd is where the ram rests when nothing stops it.
+type PushEnd struct {
+	Position float64 `json:"position"`
+	Zone     bool    `json:"zone"`
+}
+
+// Table holds the words behind each signal pair: arrival first, then zone.
+type Table struct {
+	OnOn   []string `json:"on_on"`
+	OnOff  []string `json:"on_off"`
+	OffOn  []string `json:"off_on"`
+	OffOff []string `json:"off_off"`
+}
+
+// Words returns the words behind a signal pair.
+func (t Table) Words(arrival, zone bool) []string {
+	switch {
+	case arrival && zone:
+		return t.OnOn
+	case arrival:
+		return t.OnOff
+	case zone:
+		return t.OffOn
+	}
+	return t.OffOff
+}
+
+// Risk is the closed-form risk of all parts (JCGM 106:2012, clause 9).
+type Risk struct {
+	ConformingShare float64  `json:"conforming_share"`
+	ConsumerPPM     *float64 `json:"consumer_ppm"`
+	ProducerPPM     *float64 `json:"producer_ppm"`
+	EarlyContactPPM float64  `json:"early_contact_ppm"`
+}
+
+// Cycle is the time of one cycle, s.
+type Cycle struct {
+	Approach     float64  `json:"approach"`
+	Press        float64  `json:"press"`
+	Confirm      float64  `json:"confirm"`
+	Hold         float64  `json:"hold"`
+	Retract      float64  `json:"retract"`
+	Handling     float64  `json:"handling"`
+	Total        float64  `json:"total"`
+	MissingTotal *float64 `json:"missing_total"`
+	WatchTime    *float64 `json:"watch_time"`
+	PeakSpeed    float64  `json:"peak_speed"` // mm/s
+}
+
+// Impact is what the moving mass adds, N.
+type Impact struct {
+	Contact      float64 `json:"contact"`
+	Early        float64 `json:"early"`
+	SeatExpected float64 `json:"seat_expected"`
+	SeatBound    float64 `json:"seat_bound"`
+}
+
+// Heating is the setting that heats like the cycle, %.
+type Heating struct {
+	RMSSetting *float64 `json:"rms_setting"`
+}
+
+// FaultRow is one row of the fault catalogue.
+type FaultRow struct {
+	Name      string   `json:"name"`
+	Arrival   *bool    `json:"arrival"`
+	Zone      *bool    `json:"zone"`
+	Verdict   string   `json:"verdict"`
+	Reading   *float64 `json:"reading"` // mm
+	Time      *float64 `json:"time"`    // s
+	Detection float64  `json:"detection"`
+	Own       bool     `json:"-"` // one of the user's rows
+}
+
+// EarlyContact and FaultWord are the verdicts beside the words of the table.
+const (
+	EarlyContact = "early contact"
+	FaultWord    = "fault"
+)
+
+// Samples are the limit samples: heights above the datum, mm.
+type Samples struct {
+	Probability  float64  `json:"probability"`
+	Long         float64  `json:"long"`
+	Short        float64  `json:"short"`
+	TallestGood  *float64 `json:"tallest_good"`
+	ShortestGood *float64 `json:"shortest_good"`
+}

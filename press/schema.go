@@ -1,0 +1,207 @@
+package press
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+)
+
+// A schema is one place of the document: an object, a list of rows, a fixed
+// list such as [low, high], or the entry of one field. It is made from the
+// field table and from the Go types that hold a plan, once, at start.
+type schema struct {
+	name   string
+	field  *Field         // of a leaf, and of rows
+	names  map[string]int // of an object: where in kids
+	kids   []*schema      // of an object, or of a fixed list
+	row    *schema        // of rows
+	index  []int          // where the value stands in the struct that holds the object
+	format bool           // the document's own format entry
+	for_   []string       // kinds of joint that have it; nil: all
+}
+
+// root is the schema of a plan.
+var root = newSchema()
+
+func newSchema() *schema {
+	r := &schema{names: map[string]int{}}
+	r.add(&schema{name: "format", format: true})
+	for i := range Fields {
+		f := &Fields[i]
+		if f.Kind == Text && f.MaxRunes == 0 {
+			f.MaxRunes = 200
+		}
+		r.insert(f)
+	}
+	r.bind(reflect.TypeFor[Plan]())
+	return r
+}
+
+func (s *schema) add(kid *schema) *schema {
+	s.names[kid.name] = len(s.kids)
+	s.kids = append(s.kids, kid)
+	return kid
+}
+
+// insert puts a field of the table where its path says.
+func (s *schema) insert(f *Field) {
+	for _, token := range tokens(f.Path) {
+		switch {
+		case token == "[]":
+			if s.row == nil {
+				s.row = &schema{}
+			}
+			s = s.row
+		case token[0] == '[':
+			member := &schema{name: token}
+			s.kids = append(s.kids, member)
+			s = member
+		default:
+			if s.names == nil {
+				s.names = map[string]int{}
+			}
+			if i, known := s.names[token]; known {
+				s = s.kids[i]
+			} else {
+				s = s.add(&schema{name: token, for_: f.For})
+			}
+		}
+	}
+	s.field, s.for_ = f, f.For
+}
+
+// tokens takes a path of the table apart: ram.curve.points[][0] is ram, curve,
+// points, [] and [0].
+func tokens(path string) []string {
+	return strings.FieldsFunc(strings.ReplaceAll(path, "[", ".["), func(r rune) bool { return r == '.' })
+}
+
+// bind finds, by JSON name, the struct field of every entry.
+func (s *schema) bind(t reflect.Type) {
+	switch {
+	case s.row != nil:
+		s.row.bind(t.Elem())
+	case s.isObject():
+		for _, kid := range s.kids {
+			if kid.format {
+				continue
+			}
+			f, ok := byTag(t, kid.name)
+			if !ok {
+				panic(fmt.Sprintf("press: the field table has %q, %v has not", kid.name, t))
+			}
+			kid.index = f.Index
+			kid.bind(f.Type)
+		}
+	}
+}
+
+func byTag(t reflect.Type, name string) (reflect.StructField, bool) {
+	for i := range t.NumField() {
+		if f := t.Field(i); f.Tag.Get("json") == name {
+			return f, true
+		}
+	}
+	return reflect.StructField{}, false
+}
+
+// What a schema is.
+func (s *schema) isRows() bool   { return s.row != nil }
+func (s *schema) isLeaf() bool   { return s.field != nil && s.row == nil }
+func (s *schema) isTuple() bool  { return s.field == nil && s.names == nil && len(s.kids) > 0 }
+func (s *schema) isObject() bool { return s.names != nil && s.field == nil }
+
+// step goes one step down, or returns nil where there is no such place.
+func (s *schema) step(st step) *schema {
+	switch {
+	case s.isRows():
+		if st.index >= 0 && st.index < 2*s.field.MaxRows {
+			return s.row
+		}
+	case s.isTuple():
+		if st.index >= 0 && st.index < len(s.kids) {
+			return s.kids[st.index]
+		}
+	case s.isObject() && st.index < 0:
+		if i, ok := s.names[st.name]; ok && !s.kids[i].format {
+			return s.kids[i]
+		}
+	}
+	return nil
+}
+
+// empty makes a container with nothing in it, or the placeholder of an entry
+// that was not given.
+func (s *schema) empty() *node {
+	switch {
+	case s.isObject():
+		return &node{shape: object}
+	case s.isLeaf():
+		return &node{shape: absent}
+	}
+	return &node{shape: array}
+}
+
+// blank tells whether this typed text means that nothing was given.
+func (s *schema) blank(typed string) bool {
+	return !(s.isLeaf() && s.field.Kind == Text) && strings.TrimSpace(typed) == ""
+}
+
+// typed makes a node of typed text: of the field's own kind where the text can
+// be read as such, else a text, which the check refuses in its own words.
+func (s *schema) typed(typed string) *node {
+	typed = valid(typed)
+	trimmed := strings.TrimSpace(typed)
+	if !s.isLeaf() {
+		if e := s.empty(); (trimmed == "{}" && e.shape == object) || (trimmed == "[]" && e.shape == array) {
+			return e
+		}
+		return &node{shape: text, text: typed}
+	}
+	switch s.field.Kind {
+	case Number:
+		if digits, ok := typedNumber(typed); ok {
+			return newNumber(digits)
+		}
+	case Flag:
+		if trimmed == "true" || trimmed == "false" {
+			return &node{shape: boolean, flag: trimmed == "true"}
+		}
+	case Choice:
+		return &node{shape: text, text: trimmed}
+	}
+	return &node{shape: text, text: typed}
+}
+
+// applies tells whether this kind of joint has the entry. An unknown kind has all.
+func (s *schema) applies(kind string) bool {
+	return s.for_ == nil || kind == "" || contains(s.for_, kind)
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}
+
+// FieldAt returns the field of the table that a path of a document belongs to:
+// parts[3].plus is parts[].plus.
+func FieldAt(path string) (*Field, bool) {
+	s := root
+	for _, st := range splitPath(path) {
+		if s = s.step(st); s == nil {
+			return nil, false
+		}
+	}
+	return s.field, s.field != nil
+}
+
+// RowPath puts a row's number into a path of the table: parts[].plus and 3 give
+// parts[3].plus.
+func RowPath(path string, row int) string {
+	return strings.Replace(path, "[]", "["+strconv.Itoa(row)+"]", 1)
+}

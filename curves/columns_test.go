@@ -57,6 +57,7 @@ func TestReadColumnsNothing(t *testing.T) {
 func TestReadColumnsFaults(t *testing.T) {
 	for line, want := range map[string]string{
 		"20":         "1 columns, want 2: setting and force",
+		"mean;none":  `setting "mean" is not a number`,
 		"20;30;40":   "3 columns, want 2: setting and force",
 		"20;":        "1 columns, want 2: setting and force",
 		"10,5,200":   "3 columns, want 2: setting and force; with decimal commas separate them by a semicolon or a tab",

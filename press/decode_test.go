@@ -1,6 +1,7 @@
 package press
 
 import (
+	"encoding/json"
 	"os"
 	"testing"
 
@@ -40,5 +41,21 @@ func TestDraftKeepsTheDigest(t *testing.T) {
 	_, ps = d.Check()
 	for _, q := range ps {
 		t.Log(q)
+	}
+}
+
+func TestShow(t *testing.T) {
+	r := Evaluate(example(t))
+	r.Faults = r.Faults[:0]
+	data, err := json.MarshalIndent(r, "", " ")
+	require.NoError(t, err)
+	t.Log(string(data))
+}
+
+func BenchmarkEvaluate(b *testing.B) {
+	p := example(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		Evaluate(p)
 	}
 }

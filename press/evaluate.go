@@ -1,6 +1,39 @@
 package press
 
-// Evaluate computes everything that the plan leads to.
+// Evaluate computes everything that the plan leads to, in the order in which
+// one figure rests on another. Every plan has a result: where a blocker leaves a
+// figure without a meaning, the figure is nil.
 func Evaluate(p *Plan) *Result {
-	return &Result{Format: ResultFormat, PlanDigest: p.Digest()}
+	w := &work{p: p, r: &Result{Format: ResultFormat, PlanDigest: p.Digest()}}
+	w.heights()
+	w.jointFigures()
+	w.forceWindow()
+	w.readings()
+	w.travel()
+	w.verdict()
+	w.probe()
+	w.risks()
+	w.cycle()
+	w.impact()
+	w.catalogue()
+	w.samples()
+	w.findings()
+	return w.r
 }
+
+// work is one evaluation: the plan, the result as it grows, and what lies
+// between the figures. Each file of this package that adds a method to it is one
+// section of the model.
+type work struct {
+	p *Plan
+	r *Result
+
+	parts  parts
+	joint  joint
+	force  drive
+	seated reading
+	zone   signals
+	chance chance
+}
+
+func ptr[T any](v T) *T { return &v }

@@ -1,5 +1,7 @@
 package press
 
+import "ramplan/curves"
+
 // Format is the name of the plan format that this program reads and writes.
 const Format = "ramplan.plan/1"
 
@@ -19,7 +21,8 @@ type Plan struct {
 	Faults      Faults      `json:"faults"`
 	Targets     Targets     `json:"targets"`
 
-	doc *node // the document as it was given
+	doc   *node         // the document as it was given
+	curve *curves.Curve // of the ram
 }
 
 // Title is the title block: the data fields of ISO 7200 that a plan carries

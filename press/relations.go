@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"ramplan/curves"
 	"ramplan/press/fit"
 )
 
@@ -94,7 +95,20 @@ func (c *checker) curve() bool {
 			}
 		}
 	}
-	return c.sound("ram.curve.points")
+	if !c.sound("ram.curve.points", "ram.curve.interpolation") {
+		return false
+	}
+	through := make([]curves.Point, len(points))
+	for i, p := range points {
+		through[i] = curves.Point{Setting: p[0], Force: p[1]}
+	}
+	curve, err := curves.New(through, curves.Interpolation(c.plan.Ram.Curve.Interpolation))
+	if err != nil {
+		c.add("ram.curve.points", CodeRange, "%s", strings.TrimPrefix(err.Error(), "curves: "))
+		return false
+	}
+	c.plan.curve = curve
+	return true
 }
 
 // insideCurve fills in a limit of the setting, or checks it against the curve.

@@ -1,0 +1,135 @@
+package press
+
+func (w *work) blockForce() {
+	f := &w.r.Force
+	if w.p.Window.Setting == nil {
+		if !f.SettingFeasible {
+			w.say(Blocker, NoSetting, "ram.setting_max", figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
+		}
+		return
+	}
+	if w.tooWeak(f.Need) {
+		w.say(Blocker, SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
+	}
+	if w.tooStrong(f.Cap) {
+		w.say(Blocker, SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
+	}
+}
+
+func (w *work) blockReadings() {
+	win, z := &w.r.Window, &w.zone
+	if win.Acceptance == nil {
+		width := win.GoodRange[1] - win.GoodRange[0]
+		w.say(Blocker, NoAcceptance, "requirement.height_high", figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width})
+	}
+	if z.known && !z.overlap {
+		w.say(Blocker, NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
+	}
+	if z.overlap && (w.seated.nominal < z.first-slack || w.seated.nominal > z.last+slack) {
+		w.say(Blocker, NominalRejected, w.zonePath(), figures{"reading": w.seated.nominal, "from": z.first, "to": z.last})
+	}
+	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
+	if home > z.a+slack {
+		w.say(Blocker, BeyondStroke, "station.home", figures{"position": home, "limit": z.a})
+	}
+	if z.e != nil && *z.e > stroke+slack {
+		w.say(Blocker, BeyondStroke, "window.push_stroke", figures{"position": *z.e, "limit": stroke})
+	}
+	if z.z2 != nil && *z.z2 > stroke+slack {
+		w.say(Blocker, BeyondStroke, "window.zone_end", figures{"position": *z.z2, "limit": stroke})
+	}
+}
+
+// zonePath is the field that moves the overlap: the one set by hand, if any.
+func (w *work) zonePath() string {
+	win := &w.p.Window
+	switch {
+	case win.ZoneStart == nil && win.ZoneEnd != nil:
+		return "window.zone_end"
+	case win.ZoneStart == nil && win.PushStroke != nil:
+		return "window.push_stroke"
+	}
+	return "window.zone_start"
+}
+
+func (w *work) blockMotion() {
+	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
+	if ppm > limit {
+		w.say(Blocker, EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
+	}
+	m, r := &w.p.Motion, &w.p.Ram
+	for _, c := range []struct {
+		path         string
+		value, limit float64
+	}{
+		{"motion.approach_speed", m.ApproachSpeed, r.MaxSpeed},
+		{"motion.retract_speed", m.RetractSpeed, r.MaxSpeed},
+		{"motion.accel", m.Accel, r.MaxAccel},
+		{"motion.decel", m.Decel, r.MaxAccel},
+	} {
+		if c.value > c.limit {
+			w.say(Blocker, SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
+		}
+	}
+}
+
+// earlyPath is the field that moves the approach end.
+func (w *work) earlyPath() string {
+	if w.p.Window.ApproachEnd != nil {
+		return "window.approach_end"
+	}
+	return "motion.clearance"
+}
+
+func (w *work) blockJoint() {
+	j := &w.p.Joint
+	if j.Kind != Touch && j.Stop == NoStop {
+		w.say(Blocker, NothingStopsIt, "joint.stop", nil)
+	}
+	if w.missingLooksGood() && w.p.Station.PresenceCheck == "" {
+		w.say(Blocker, MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+	}
+	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
+		w.blockInterference()
+	}
+	if t := w.parts.travel; t < 0 {
+		w.say(Blocker, TravelNegative, "parts", figures{"travel": t})
+	}
+	if t := w.parts.travel; j.Kind == Touch && t != 0 {
+		w.say(Blocker, TouchWithTravel, "joint.kind", figures{"travel": t})
+	}
+	if w.joint.tooLong {
+		w.say(Blocker, EngagementTooLong, "joint.engagement", figures{"travel": w.parts.travel, "engagement": j.Engagement})
+	}
+}
+
+func (w *work) blockInterference() {
+	j := &w.p.Joint
+	if u := *w.r.Joint.HubUtilisation; u > 1+1e-12 {
+		w.say(Blocker, OverYield, "joint.hub.yield", figures{"utilisation": u})
+	}
+	if u := *w.r.Joint.InsertUtilisation; u > 1+1e-12 {
+		w.say(Blocker, OverYield, "joint.insert.yield", figures{"utilisation": u})
+	}
+	if limit := j.HoldingRequired * j.HoldingSafety; *w.joint.grip < limit*(1-1e-12) {
+		w.say(Blocker, HoldingShort, "joint.holding_required", figures{"holding": *w.joint.grip, "limit": limit})
+	}
+}
+
+// missingLooksGood tells whether a missing insert gives both signals.
+func (w *work) missingLooksGood() bool {
+	return w.r.Verdict != nil && contains(w.r.Verdict.Table.OnOn, Missing)
+}
+
+// overlapWider speaks of an overlap that reaches outside the drawing: a blocker
+// where more bad parts pass than the target allows.
+func (w *work) overlapWider(s Severity) {
+	z, good := &w.zone, w.r.Window.GoodRange
+	if !z.overlap || z.first >= good[0]-slack && z.last <= good[1]+slack {
+		return
+	}
+	if over := *w.r.Risk.ConsumerPPM > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
+		return
+	}
+	w.say(s, OverlapWider, w.zonePath(), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
+}

@@ -1,0 +1,68 @@
+package press
+
+import "math"
+
+func (w *work) cautionSetUp() {
+	z, j := &w.zone, &w.p.Joint
+	ppm := w.r.Risk.EarlyContactPPM
+	if w.pastEarliest() && ppm <= w.p.Targets.EarlyContactPPM {
+		w.say(Caution, EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "ppm": ppm})
+	}
+	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && math.Abs(*s-math.Round(*s/step)*step) > slack {
+		w.say(Caution, SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
+	}
+	if j.Kind == Interference {
+		if w.joint.raw < -slack*1000 { // µm
+			w.say(Caution, GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
+		}
+		if left := w.parts.travel - w.joint.pilot; left < j.Engagement-slack {
+			w.say(Caution, PartlyEngaged, "joint.engagement", figures{"engaged": w.joint.engaged, "engagement": j.Engagement})
+		}
+	}
+	if v := w.r.Verdict; v != nil && v.Ambiguous {
+		sure := w.sure()
+		w.say(Caution, AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
+	}
+	if width, limit := z.last-z.first, 6*w.seated.u; z.overlap && width < limit-slack {
+		w.say(Caution, OverlapNarrow, w.zonePath(), figures{"width": width, "limit": limit})
+	}
+}
+
+// pastEarliest tells whether the approach reaches past the earliest contact.
+func (w *work) pastEarliest() bool { return w.zone.a > w.parts.earliest+slack }
+
+func (w *work) cautionRisk() {
+	r, t := &w.r.Risk, &w.p.Targets
+	if r.ConformingShare < t.ConformingShare {
+		w.say(Caution, ConformingShareLow, "requirement.height_low", figures{"share": r.ConformingShare, "limit": t.ConformingShare})
+	}
+	if ppm := r.ConsumerPPM; ppm != nil && *ppm > t.FalseAcceptPPM {
+		w.say(Caution, FalseAccept, "window.guard_factor", figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
+	}
+	if ppm := r.ProducerPPM; ppm != nil && *ppm > t.FalseRejectPPM {
+		w.say(Caution, FalseReject, "window.guard_factor", figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
+	}
+}
+
+func (w *work) cautionImpact() {
+	z, i := &w.zone, &w.r.Impact
+	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {
+		w.say(Caution, HeatingOver, "motion.hold_time", figures{"rms": *rms, "limit": *c})
+	}
+	if z.known && *z.e > *z.z2+slack {
+		on := (*z.z2 - math.Max(z.a, *z.z1)) / w.p.Motion.SlowSpeed
+		if limit := 2 * w.p.Motion.ScanTime; on < limit-1e-12 {
+			w.say(Caution, ZoneTooShort, "window.zone_end", figures{"time": on, "limit": limit})
+		}
+	}
+	most := w.p.Station.MaxForce
+	if i.Contact > most {
+		w.say(Caution, ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
+	}
+	if i.SeatExpected > most {
+		w.say(Caution, ImpactSeat, "motion.slow_speed", figures{"force": i.SeatExpected, "limit": most})
+	}
+	if w.r.Force.Need <= 0 {
+		w.say(Caution, NoForceAsked, "requirement.min_seating_force", nil)
+	}
+}

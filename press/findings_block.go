@@ -111,8 +111,8 @@ func (w *work) blockInterference() {
 	if u := *w.r.Joint.InsertUtilisation; u > 1+1e-12 {
 		w.say(Blocker, OverYield, "joint.insert.yield", figures{"utilisation": u})
 	}
-	if limit := j.HoldingRequired * j.HoldingSafety; *w.joint.grip < limit*(1-1e-12) {
-		w.say(Blocker, HoldingShort, "joint.holding_required", figures{"holding": *w.joint.grip, "limit": limit})
+	if limit := j.HoldingRequired * j.HoldingSafety; w.joint.grip < limit*(1-1e-12) {
+		w.say(Blocker, HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
 	}
 }
 

@@ -50,9 +50,10 @@ func (w *work) cautionImpact() {
 		w.say(Caution, HeatingOver, "motion.hold_time", figures{"rms": *rms, "limit": *c})
 	}
 	if z.known && *z.e > *z.z2+slack {
-		on := (*z.z2 - math.Max(z.a, *z.z1)) / w.p.Motion.SlowSpeed
-		if limit := 2 * w.p.Motion.ScanTime; on < limit-1e-12 {
-			w.say(Caution, ZoneTooShort, "window.zone_end", figures{"time": on, "limit": limit})
+		m := &w.p.Motion
+		on, limit := *z.z2-math.Max(z.a, *z.z1), 2*m.ScanTime*m.SlowSpeed
+		if on < limit-slack {
+			w.say(Caution, ZoneTooShort, "window.zone_end", figures{"time": on / m.SlowSpeed, "limit": 2 * m.ScanTime})
 		}
 	}
 	most := w.p.Station.MaxForce

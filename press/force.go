@@ -88,7 +88,7 @@ func (w *work) forceWindow() {
 	from := math.Max(r.SettingMin, w.force.least(need))
 	to := math.Min(r.SettingMax, w.force.most(f.Cap))
 	all := r.steps()
-	var inside steps
+	inside := noSteps
 	if from <= to+slack {
 		from = math.Min(from, to)
 		f.Settings = &Pair{from, to}

@@ -8,12 +8,12 @@ import (
 
 // joint is what pressing in takes, and what the fit does.
 type joint struct {
-	push    [3]push  // low, typical, high
-	pilot   float64  // mm
-	tooLong bool     // the engaged length does not fit into the travel
-	engaged float64  // mm at the seat
-	raw     float64  // µm, smallest effective interference of room and service before it is cut at 0
-	grip    *float64 // N, smallest holding force of room and service
+	push    [3]push // low, typical, high
+	pilot   float64 // mm
+	tooLong bool    // the engaged length does not fit into the travel
+	engaged float64 // mm at the seat
+	raw     float64 // µm, smallest effective interference of room and service before it is cut at 0
+	grip    float64 // N, smallest holding force of room and service
 }
 
 // push is the force that a fit demands on the way in: drag alone up to the
@@ -62,9 +62,7 @@ func (w *work) jointFigures() {
 	case Interference:
 		w.interference()
 	default:
-		for i := range w.joint.push {
-			w.joint.push[i].travel = t
-		}
+		// Touch: nothing is demanded and nothing can stall.
 	}
 }
 
@@ -99,17 +97,18 @@ func (w *work) interference() {
 
 	least, most := j.serviceRange()
 	service := smoothing.Raw(fit.Triple{Low: i.Low + least, High: i.High + most})
-	w.joint.raw = service.Low
-	w.joint.grip = ptr(hold(rings.Pressure(max(0, service.Low))))
-	highest := rings.Pressure(max(0, service.High))
+	holding, inService := each(pressure, hold), hold(rings.Pressure(max(0, service.Low)))
+	w.joint.raw = math.Min(smoothing.Raw(i).Low, service.Low)
+	w.joint.grip = math.Min(holding[low], inService)
+	highest := math.Max(pressure[high], rings.Pressure(max(0, service.High)))
 
 	w.r.Joint = &JointFigures{
 		Interference:      ptr(triple(i)),
 		Effective:         &effective,
 		Pressure:          &pressure,
 		Demand:            demand,
-		Holding:           ptr(each(pressure, hold)),
-		HoldingService:    w.joint.grip,
+		Holding:           &holding,
+		HoldingService:    &inService,
 		HubHoop:           ptr(each(pressure, rings.HubHoop)),
 		InsertHoop:        ptr(each(pressure, rings.InsertHoop)),
 		BoreClosure:       ptr(each(pressure, rings.BoreClosure)),
@@ -129,11 +128,11 @@ func (j *Joint) smoothing() fit.Smoothing {
 }
 
 // serviceRange gives by how much service changes the interference at least and
-// at most, µm, room temperature included.
+// at most, µm.
 func (j *Joint) serviceRange() (least, most float64) {
 	thermal := fit.Thermal{Diameter: j.Diameter, InsertExpansion: j.Insert.Expansion, HubExpansion: j.Hub.Expansion}
 	cold, hot := thermal.Change(j.ServiceChange[0]), thermal.Change(j.ServiceChange[1])
-	return math.Min(0, math.Min(cold, hot)), math.Max(0, math.Max(cold, hot))
+	return math.Min(cold, hot), math.Max(cold, hot)
 }
 
 func triple(t fit.Triple) Triple { return Triple{t.Low, t.Mean, t.High} }

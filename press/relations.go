@@ -217,6 +217,8 @@ type steps struct {
 	first, last float64 // whole numbers
 }
 
+var noSteps = steps{size: 1, first: 1, last: 0}
+
 // steps are the settings that can be set.
 func (r *Ram) steps() steps { return multiplesWithin(r.SettingStep, r.SettingMin, r.SettingMax) }
 

@@ -54,7 +54,7 @@ func (w *work) probe() {
 	clear := func(c float64) bool {
 		f := w.force.at(c)
 		z, stalled := loosest.stall(f.high())
-		return stalled && w.parts.xContact+z+w.under(f.high())+2*w.seated.u < *w.zone.z1
+		return stalled && w.parts.xContact+z+w.under(f.high())+2*w.seated.u < *w.zone.z1-slack
 	}
 	// Clear at a setting is clear at every lower one: the highest is found by
 	// halving, and must still move a loose part.

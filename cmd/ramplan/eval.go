@@ -1,0 +1,91 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"io"
+	"io/fs"
+	"os"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// eval prints the result of each plan: laid out for reading when there is one
+// file, else one object a line.
+func eval(ctx context.Context, c console, args []string) int {
+	if len(args) == 0 {
+		c.complain("eval needs the plan files to evaluate, or - for standard input; try: ramplan eval PLAN.json")
+		return statusRefused
+	}
+	status := statusGood
+	for _, name := range args {
+		if ctx.Err() != nil {
+			c.complain("stopped before %s", name)
+			return statusRefused
+		}
+		plan, ok := c.readPlan(name)
+		if !ok {
+			status = statusRefused
+			continue
+		}
+		r := press.Evaluate(plan)
+		words.Explain(r)
+		if len(args) > 1 {
+			r.File = name
+		}
+		data, err := r.JSON(len(args) == 1 && name != "-")
+		if err != nil {
+			c.complain("%s: cannot write the result: %v", name, err)
+			status = statusRefused
+			continue
+		}
+		if _, err := c.out.Write(data); err != nil {
+			c.complain("cannot write: %v", err)
+			return statusRefused
+		}
+		if r.Blocked() && status == statusGood {
+			status = statusBlocked
+		}
+	}
+	return status
+}
+
+// readPlan reads and checks one plan; what is wrong with it goes to standard
+// error, one fault a line.
+func (c console) readPlan(name string) (*press.Plan, bool) {
+	data, err := c.read(name)
+	if err != nil {
+		c.complain("%s: %s", name, fileFault(err))
+		return nil, false
+	}
+	plan, problems := press.Decode(data)
+	for _, p := range problems {
+		c.complain("%s: %s", name, p)
+	}
+	return plan, len(problems) == 0
+}
+
+// read takes one byte more than a plan may have, so that the check can say so.
+func (c console) read(name string) ([]byte, error) {
+	if name == "-" {
+		return io.ReadAll(io.LimitReader(c.in, press.MaxBytes+1))
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, press.MaxBytes+1))
+}
+
+// fileFault says in plain words why a file could not be read.
+func fileFault(err error) string {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return "no such file; check the name and the folder"
+	case errors.Is(err, fs.ErrPermission):
+		return "not allowed to read this file"
+	}
+	return "cannot be read: " + err.Error()
+}

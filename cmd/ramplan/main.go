@@ -1,0 +1,66 @@
+// Command ramplan plans press stations: it serves the bench in a browser window
+// of the user's own machine, and evaluates and draws plan files.
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"syscall"
+)
+
+func main() {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	os.Exit(run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
+
+// Exit statuses. Statuses 0 to 2 of eval are part of the result format.
+const (
+	statusGood    = 0
+	statusBlocked = 1 // eval: at least one blocker
+	statusRefused = 2 // a file could not be read, or the command line is wrong
+)
+
+// A verb is one thing that the program does.
+type verb struct {
+	name, usage, about string
+	run                func(ctx context.Context, c console, args []string) int
+}
+
+// console is where a verb reads and writes.
+type console struct {
+	in       io.Reader
+	out, err io.Writer
+}
+
+// complain writes one line to standard error.
+func (c console) complain(format string, args ...any) {
+	fmt.Fprintf(c.err, "ramplan: "+format+"\n", args...)
+}
+
+// verbs in the order in which help lists them.
+func verbs() []verb {
+	return []verb{
+		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
+		{"help", "help", "print this page", help},
+		{"version", "version", "print the version", version},
+	}
+}
+
+// run does what the command line says and returns the exit status.
+func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) int {
+	c := console{in, out, errs}
+	if len(args) == 0 {
+		args = []string{"help"}
+	}
+	for _, v := range verbs() {
+		if v.name == args[0] {
+			return v.run(ctx, c, args[1:])
+		}
+	}
+	c.complain("no verb %q; try: ramplan help", args[0])
+	return statusRefused
+}

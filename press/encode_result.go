@@ -1,0 +1,33 @@
+package press
+
+import (
+	"math"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
+)
+
+// finite writes numbers without loss; one that is none is null, as a figure that
+// does not exist.
+var finite = json.MarshalToFunc(func(e *jsontext.Encoder, v float64) error {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return e.WriteToken(jsontext.Null)
+	}
+	if v == 0 {
+		v = 0 // minus zero is zero
+	}
+	return e.WriteToken(jsontext.Float(v))
+})
+
+// JSON writes the result as one object: on one line, or laid out for reading.
+func (r *Result) JSON(lines bool) ([]byte, error) {
+	options := []json.Options{json.WithMarshalers(finite), json.FormatNilSliceAsNull(true)}
+	if lines {
+		options = append(options, jsontext.WithIndent("  "))
+	}
+	data, err := json.Marshal(r, options...)
+	if err != nil {
+		return nil, err
+	}
+	return append(data, '\n'), nil
+}

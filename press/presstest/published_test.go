@@ -20,6 +20,7 @@ var suites = []struct {
 	{"curve", publishedCurves},
 	{"impact", publishedImpacts},
 	{"motion", publishedMoves},
+	{"risk", publishedRisks},
 }
 
 // What the project promises: so many published values, of so many sources.

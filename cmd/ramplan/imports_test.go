@@ -1,0 +1,68 @@
+package main
+
+import (
+	"os/exec"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+const plot = "gonum.org/v1/plot"
+
+// importRule says what a package may import of the project, and what it must
+// never import at all. It is policy: data flows one way, and who computes cannot
+// talk to the network. Changing a line is a design decision, to be argued in the
+// commit that does it.
+var importRule = map[string]struct{ may, never []string }{
+	"curves":          {nil, []string{"net/http", "os", plot}},
+	"press/stack":     {nil, []string{"net/http", "os", plot}},
+	"press/fit":       {nil, []string{"net/http", "os", plot}},
+	"press/motion":    {nil, []string{"net/http", "os", plot}},
+	"press/verdict":   {nil, []string{"net/http", "os", plot}},
+	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
+	"press":           {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/verdict", "press/risk"}, []string{"net/http", plot}},
+	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
+	"press/draw":      {[]string{"press", "press/words"}, []string{"net/http"}},
+	"press/presstest": {nil, nil},
+	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
+	"web/view":        {[]string{"press", "press/words", "press/draw", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
+	"web":             {[]string{"curves", "press", "press/words", "press/draw", "web/view", "web/page", "static"}, []string{plot}},
+	"static":          {nil, nil},
+	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+}
+
+func TestImportRule(t *testing.T) {
+	out, err := exec.Command("go", "list", "-f", `{{.ImportPath}}{{range .Imports}} {{.}}{{end}}`, "ramplan/...").Output()
+	require.NoError(t, err)
+	lines := strings.Split(strings.TrimSpace(string(out)), "\n")
+	require.NotEmpty(t, lines)
+	for _, line := range lines {
+		words := strings.Fields(line)
+		name := strings.TrimPrefix(words[0], "ramplan/")
+		rule, known := importRule[name]
+		if !known {
+			t.Errorf("%s has no line in the import rule: say what it may import", name)
+			continue
+		}
+		for _, imported := range words[1:] {
+			if own, ok := strings.CutPrefix(imported, "ramplan/"); ok && !listed(rule.may, own) {
+				t.Errorf("%s imports %s, which stands above or beside it; it may import %v of the project", name, own, rule.may)
+			}
+			for _, n := range rule.never {
+				if imported == n || strings.HasPrefix(imported, n+"/") {
+					t.Errorf("%s imports %s, which it must never do", name, imported)
+				}
+			}
+		}
+	}
+}
+
+func listed(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}

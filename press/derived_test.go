@@ -1,0 +1,82 @@
+package press_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// Derived values: the results beside these plans were computed by a second
+// implementation, written from the same description of the model by other hands
+// in another language. Sentences and paths of findings are not part of them.
+func TestDerivedResults(t *testing.T) {
+	files, err := filepath.Glob("../testdata/plans/derived/*.result.json")
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, len(files), 40)
+	for _, file := range files {
+		t.Run(filepath.Base(file), func(t *testing.T) {
+			plan := strings.TrimSuffix(file, ".result.json") + ".json"
+			if strings.HasSuffix(file, "example.result.json") {
+				plan = "../static/examples/example-plan.json"
+			}
+			data, err := os.ReadFile(plan)
+			require.NoError(t, err)
+			p, problems := press.Decode(data)
+			require.Empty(t, problems)
+			text, err := press.Evaluate(p).JSON(false)
+			require.NoError(t, err)
+
+			wanted, err := os.ReadFile(file)
+			require.NoError(t, err)
+			var got, want any
+			require.NoError(t, json.Unmarshal(text, &got))
+			require.NoError(t, json.Unmarshal(wanted, &want))
+			compare(t, "", want, got)
+		})
+	}
+}
+
+// compare wants the same keys, words and nulls, probabilities to 0.001 ppm, and
+// every other figure to 1e-9.
+func compare(t *testing.T, path string, want, got any) {
+	t.Helper()
+	switch w := want.(type) {
+	case map[string]any:
+		g, ok := got.(map[string]any)
+		if !assert.True(t, ok, "%s: want an object, got %v", path, got) {
+			return
+		}
+		for key, v := range w {
+			member, ok := g[key]
+			if assert.True(t, ok, "%s.%s is not there", path, key) {
+				compare(t, path+"."+key, v, member)
+			}
+		}
+	case []any:
+		g, ok := got.([]any)
+		if !assert.True(t, ok && len(g) == len(w), "%s: want %v, got %v", path, want, got) {
+			return
+		}
+		for i, v := range w {
+			compare(t, fmt.Sprintf("%s[%d]", path, i), v, g[i])
+		}
+	case float64:
+		g, ok := got.(float64)
+		tolerance := 1e-9 * math.Max(1, math.Abs(w))
+		if strings.HasSuffix(path, "_ppm") {
+			tolerance = 1e-3
+		}
+		assert.True(t, ok && math.Abs(g-w) <= tolerance, "%s: want %v, got %v", path, w, got)
+	default:
+		assert.Equal(t, want, got, path)
+	}
+}

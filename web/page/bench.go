@@ -1,0 +1,44 @@
+// Package page holds the components of the pages and the structs of ready
+// strings that they print. Nothing is computed here.
+package page
+
+// A Bench is the page of one plan: the entries on one side, what they lead to
+// on the other.
+type Bench struct {
+	Assets   Assets
+	Title    string // of the document
+	Headline string
+	State    State
+	Notices  []Notice
+	Faults   []Fault // of the entries, each leading to its field
+	Form     Form
+	Result   *Result // nil before there was any valid plan
+}
+
+// State says how the entries stand, in a word and a sentence.
+type State struct {
+	Kind string // valid, incomplete or wrong
+	Text string
+}
+
+// Assets are the addresses of what the page loads.
+type Assets struct {
+	Styles  []string
+	Scripts []string
+	Icon    string
+}
+
+// A Notice is something that just happened.
+type Notice struct {
+	Kind  string // done or refused
+	Text  string
+	Lines []string // such as the faults of a refused file
+	Back  bool     // offers to bring back the entries of before
+}
+
+// A Fault is one fault of the entries.
+type Fault struct {
+	Link  string // of the field, such as #f-station.nest; empty where there is none
+	Where string
+	Text  string
+}

@@ -1,0 +1,130 @@
+package page
+
+import "github.com/a-h/templ"
+
+// Names of the inputs that are no fields of the plan. A colon stands first, so
+// that none of them is ever the path of a field.
+const (
+	NameDo     = ":do"     // what the pressed button wants
+	NameFile   = ":file"   // the file to open
+	NameExact  = ":exact"  // an entry, as [path, text], that its input shows but cannot hold to the letter
+	NameParked = ":parked" // an entry of another kind of joint
+	NameOther  = ":other"  // an entry for which the form has no place
+	NameLast   = ":last"   // the last valid plan
+	NameBefore = ":before" // the entries before they were replaced
+	NamePaste  = ":paste"  // two columns to be read into the curve
+)
+
+// A Form is every entry of the draft.
+type Form struct {
+	Sections []Section
+	Hidden   []Hidden
+	Parked   string  // what is said about the entries of another kind of joint
+	Others   []Entry // entries for which the form has no place
+}
+
+// Hidden is an input that is carried along.
+type Hidden struct{ Name, Value string }
+
+// An Entry is a path and its text, printed as they are, with the input that
+// carries it.
+type Entry struct {
+	ID, Path, Text, Fault string
+	Carrier               Hidden
+	Remove                string
+}
+
+// A Section is one question of the engineer.
+type Section struct {
+	ID, Label, Help string
+	Faults          string // such as "2 faults"; empty without
+	Groups          []Group
+}
+
+// A Group is a few fields that belong together.
+type Group struct {
+	ID     string
+	Label  string // empty for the first fields of a section
+	Fields []Field
+	Rows   *Rows
+	Folded bool // inside a part of the page that opens on demand
+	Open   bool
+	Note   string // beside the label of a folded group
+}
+
+// A Field is one input.
+type Field struct {
+	ID, Name, Label string
+	Kind            string // number, text, area, choice or flag
+	Unit            string
+	Help            string
+	Range           string
+	Value           string
+	StandIn         string // what holds while nothing is typed
+	Checked         bool
+	Options         []Option
+	Required        bool
+	Limit           string // of characters
+	Messages        []string
+	Missing         bool // its only fault is that nothing was typed
+	Wide            bool
+	Spoken          string // unit as it is read out; in a row the whole name, such as "Nominal, row 3"
+	InRow           bool
+}
+
+// Wrong tells whether the field has a fault.
+func (f Field) Wrong() bool { return len(f.Messages) > 0 }
+
+// An Option is one word of a choice.
+type Option struct {
+	Value, Label string
+	Chosen       bool
+}
+
+// Rows is a list of rows: parts, curve points, own faults.
+type Rows struct {
+	ID, Path, Label, Help string
+	Messages              []string
+	Columns               []Column
+	Rows                  []Row
+	AddLabel, Add         string
+	Paste                 *Paste
+	Title                 bool // the label is not said by the section already
+	Compact               bool // rows of a few short entries
+}
+
+// A Column is the head of one column of rows.
+type Column struct{ Label, Unit, Help string }
+
+// A Row is one row. Empty commands are not offered.
+type Row struct {
+	ID, Number             string
+	Carrier                Hidden // holds the row even when nothing is typed in it
+	Fields                 []Field
+	Messages               []string
+	Remove, Up, Down       string
+	RemoveAs, UpAs, DownAs string // spoken names of the buttons
+}
+
+// Paste is the place for two columns of text.
+type Paste struct {
+	Text  string
+	Do    string
+	Lines []string // faults of the text
+	Open  bool
+}
+
+// attributes are what every control says about itself.
+func attributes(f Field) templ.Attributes {
+	a := templ.Attributes{"aria-describedby": f.ID + "-n"}
+	if f.Wrong() {
+		a["aria-invalid"] = "true"
+	}
+	if f.Required {
+		a["aria-required"] = "true"
+	}
+	if f.InRow {
+		a["aria-label"] = f.Spoken
+	}
+	return a
+}

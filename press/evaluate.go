@@ -5,6 +5,11 @@ package press
 // figure without a meaning, the figure is nil.
 func Evaluate(p *Plan) *Result {
 	w := &work{p: p, r: &Result{Format: ResultFormat, PlanDigest: p.Digest()}}
+	w.run()
+	return w.r
+}
+
+func (w *work) run() {
 	w.heights()
 	w.jointFigures()
 	w.forceWindow()
@@ -18,7 +23,6 @@ func Evaluate(p *Plan) *Result {
 	w.catalogue()
 	w.samples()
 	w.findings()
-	return w.r
 }
 
 // work is one evaluation: the plan, the result as it grows, and what lies

@@ -1,0 +1,157 @@
+package words
+
+import (
+	"strings"
+
+	"ramplan/press"
+)
+
+// noSetting says by how much the nearest step misses, and what would open the
+// force window.
+func noSetting(t *told) string {
+	need, most, low, high := t.f("need"), t.f("cap"), t.f("low"), t.f("high")
+	var misses, mend []string
+	if low < need {
+		weak, wanted, gap := forces(low, need)
+		misses = append(misses, "a weak ram gives only "+weak+" of the "+wanted+" needed ("+gap+" short)")
+		mend = append(mend, "take "+gap+" off the need (looser fit, less friction, less seating force)")
+	}
+	if high > most {
+		strong, allowed, gap := forces(high, most)
+		misses = append(misses, "a strong ram gives "+strong+" where "+allowed+" may be borne ("+gap+" over)")
+		mend = append(mend, "let part and tool bear "+gap+" more")
+	}
+	s := "No setting seats every part and overloads none: at the nearest, " + Setting(t.f("setting")) + ", " + strings.Join(misses, " and ") + "; "
+	switch in := t.r.Force.Settings; {
+	case in != nil:
+		s += "settings from " + Setting(in[0]) + " to " + Setting(in[1]) + " would do, so finer steps open the window, or else " + strings.Join(mend, " and ")
+	case t.r.Force.Typical >= need && t.r.Force.Typical <= most:
+		s += strings.Join(mend, " and ") + ", or take a ram that scatters less"
+	case low < need && high <= most:
+		s += strings.Join(mend, " and ") + ", or take a ram that can be set higher"
+	default:
+		s += strings.Join(mend, " and ")
+	}
+	return s + "."
+}
+
+func settingNotFeasible(t *told) string {
+	if _, weak := t.Figures["need"]; weak {
+		low, need, gap := forces(t.f("low"), t.f("need"))
+		return "At " + Setting(t.f("setting")) + " a weak ram pushes only " + low + " of the " + need + " needed (" + gap + " short): set it higher, or take " + gap + " off the need."
+	}
+	high, most, gap := forces(t.f("high"), t.f("cap"))
+	return "At " + Setting(t.f("setting")) + " a strong ram pushes " + high + ", " + gap + " over the " + most + " that part and tool may bear: set it lower."
+}
+
+func noAcceptance(t *told) string {
+	return "Nothing is left to accept: the drawing allows " + t.length("width") + " and each side loses a guard band of " + t.length("guard") +
+		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + Ratio(t.f("ratio")) +
+		" times half of what is allowed; make the reading surer, widen the requirement, or lower the guard factor."
+}
+
+func neverGood(t *told) string {
+	from, to := t.pos.both(t.f("from"), t.f("to"))
+	return "No reading gives both signals, so every part is refused: they would be on together only from " + from + ", but one has ended at " + to +
+		"; move the zone or the push end by " + t.pos.Length(t.f("from")-t.f("to")) + " or more until the two overlap."
+}
+
+func nominalRejected(t *told) string {
+	reading, from, to := t.f("reading"), t.f("from"), t.f("to")
+	s := "The nominal part comes to rest at " + t.at("reading")
+	if reading < from {
+		s += ", " + t.pos.Length(from-reading) + " before"
+	} else {
+		s += ", " + t.pos.Length(reading-to) + " past"
+	}
+	s += " the accepted readings of " + t.pos.between(from, to) + ", and is refused: "
+	if reading < t.r.Travel.SeatReading-1e-9 {
+		return s + "the push is used up before the seat, so set it higher or ease the fit."
+	}
+	return s + "move the zone and the push end around it."
+}
+
+func beyondStroke(t *told) string {
+	position, limit := t.pos.both(t.f("position"), t.f("limit"))
+	gap := t.pos.Length(t.f("position") - t.f("limit"))
+	switch t.Path {
+	case "station.home":
+		return "Home at " + position + " lies " + gap + " past the approach end at " + limit + ": move home back, or end the approach later."
+	case "window.zone_end":
+		return "The zone ends at " + position + ", " + gap + " beyond the stroke of " + limit + ": end it earlier, or move the nest toward the ram."
+	}
+	return "The push end at " + position + " lies " + gap + " beyond the stroke of " + limit + ": shorten the push stroke, or move the nest toward the ram."
+}
+
+func earlyContact(t *told) string {
+	return ppmOver(t.f("ppm"), t.f("limit")) + " of the parts are met while the ram still approaches, " + TargetPPM(t.f("limit")) +
+		" being the target: the approach is not force-limited, so end it earlier."
+}
+
+func speedOverRam(t *told) string {
+	unit, what := "mm/s", "The approach speed"
+	switch t.Path {
+	case "motion.retract_speed":
+		what = "The retract speed"
+	case "motion.accel":
+		unit, what = "mm/s²", "The acceleration"
+	case "motion.decel":
+		unit, what = "mm/s²", "The deceleration"
+	}
+	value, limit := over(t.f("value"), t.f("limit"), 0, unit)
+	return what + " of " + value + " is over the " + limit + " that the ram can do: ask for " + limit + " at most."
+}
+
+func nothingStopsIt(*told) string {
+	return "Nothing stops the press-in, so an arrival signal would mean a jam: this logic needs a face for the parts to meet; watch a pressed depth in another way."
+}
+
+func missingLooksGood(t *told) string {
+	return "A missing insert looks good: the ram then stops at " + t.at("reading") +
+		" and both signals are on; find a missing insert by another check and name it in the plan, or change the nest so that the ram runs on."
+}
+
+func overYield(t *told) string {
+	part := "hub"
+	if strings.HasPrefix(t.Path, "joint.insert") {
+		part = "insert"
+	}
+	now, limit := over(100*t.f("utilisation"), 100, 0, "%")
+	return "The tightest fit loads the " + part + " to " + now + " of its elastic limit, " + limit + " being the most: take a looser fit or a stronger " + part + "."
+}
+
+func holdingShort(t *told) string {
+	holding, limit, gap := forces(t.f("holding"), t.f("limit"))
+	return "The loosest joint holds " + holding + " of the " + limit + " required with its safety (" + gap + " short): take a tighter fit, a longer engagement, or smoother surfaces."
+}
+
+func travelNegative(t *told) string {
+	return "The press-in travel comes out at " + t.length("travel") + ", below 0: the seated height is greater than the height at first contact, so check the two columns of the parts."
+}
+
+func touchWithTravel(t *told) string {
+	return "The rows give a press-in travel of " + t.length("travel") + ", but a touch joint has 0 mm: make the heights at contact and seat equal, or choose a pressed joint."
+}
+
+func engagementTooLong(t *told) string {
+	length, travel := t.pos.both(t.f("engagement"), t.f("travel"))
+	return "The engaged length of " + length + " is longer than the press-in travel of " + travel + ": shorten it, or correct the heights of the parts."
+}
+
+func overlapWider(t *told) string {
+	from, to, low, high := t.f("from"), t.f("to"), t.f("low"), t.f("high")
+	var past []string
+	if from < low {
+		past = append(past, t.pos.Length(low-from)+" before the first good reading at "+t.pos.At(low))
+	}
+	if to > high {
+		past = append(past, t.pos.Length(to-high)+" past the last at "+t.pos.At(high))
+	}
+	s := "Both signals are on from " + t.pos.between(from, to) + ", which is " + strings.Join(past, " and ")
+	if t.Severity == press.Blocker {
+		s += ", and more bad parts pass than the target allows"
+	} else {
+		s += "; no more bad parts pass than the target allows, but nothing guards the drawing's limits"
+	}
+	return s + ": bring zone start and push end inside the drawing."
+}

@@ -1,0 +1,126 @@
+package words
+
+import (
+	"strings"
+
+	"ramplan/press"
+)
+
+func earlyContactWorstCase(t *told) string {
+	end, earliest := t.pos.both(t.f("approach_end"), t.f("earliest"))
+	return "In the worst case a part is met at " + earliest + ", before the approach ends at " + end + " (" + PPM(t.f("ppm")) +
+		" of the parts, within the target): end the approach earlier to rule it out."
+}
+
+func settingOffStep(t *told) string {
+	return "The setting of " + Unit(Exact(t.f("setting")), "%") + " is no multiple of the step of " + Unit(Exact(t.f("step")), "%") + ": choose one that can be set."
+}
+
+func gripMayVanish(t *told) string {
+	return "The loosest fit is left with " + Microns(t.f("effective")) + " of interference, below 0, after smoothing and service: it may hold nothing; take a tighter fit or smoother surfaces."
+}
+
+func partlyEngaged(t *told) string {
+	engaged, length := t.pos.both(t.f("engaged"), t.f("engagement"))
+	return "Seated, the joint is engaged over " + engaged + " of " + length + ": shorten the pilot or correct the engaged length."
+}
+
+// ambiguousTable names the pair that cannot be trusted, and the change that
+// makes the table unambiguous: zone start and push end between the limits of the
+// drawing and the readings that are good for certain, the push end in the zone.
+func ambiguousTable(t *told) string {
+	s := "The signals do not tell the parts apart"
+	if v := t.r.Verdict; v != nil {
+		s += doubt(v.Table)
+	}
+	low, high := t.f("low"), t.f("high")
+	e, z1, z2 := t.f("push_end"), t.f("zone_start"), t.f("zone_end")
+	good := t.r.Window.GoodRange
+	var mend []string
+	if z1 > low+1e-9 || z1 < good[0]-1e-9 {
+		mend = append(mend, "the zone start from "+t.pos.At(z1)+" to "+t.pos.At(low))
+	}
+	if e < high-1e-9 || e > good[1]+1e-9 {
+		mend = append(mend, "the push end from "+t.pos.At(e)+" to "+t.pos.At(high))
+		e = high
+	}
+	if z2 < e-1e-9 {
+		mend = append(mend, "the zone end from "+t.pos.At(z2)+" to beyond the push end")
+	}
+	if len(mend) == 0 {
+		return s + ": find a missing insert by another check."
+	}
+	return s + ": move " + and(mend) + "."
+}
+
+// doubt names the first pair that cannot be trusted.
+func doubt(table press.Table) string {
+	for _, on := range AllPairs {
+		if words := table.Words(on.Arrival, on.Zone); contradicts(on, words) {
+			return " (" + on.String() + ": " + strings.Join(words, " or ") + ")"
+		}
+	}
+	return ""
+}
+
+func contradicts(on Pair, words []string) bool {
+	has := map[string]bool{}
+	for _, w := range words {
+		has[w] = true
+	}
+	if on.Arrival && on.Zone {
+		return has[press.Long] || has[press.Short] || has[press.Missing]
+	}
+	return has[press.Good] || has[press.Long] && (has[press.Short] || has[press.Missing])
+}
+
+func overlapNarrow(t *told) string {
+	width, limit := t.pos.both(t.f("width"), t.f("limit"))
+	return "The accepted readings are " + width + " wide, less than three times the uncertainty of a reading (" + limit +
+		"), so even a centred part is refused now and then: make the reading surer or widen the requirement."
+}
+
+func conformingShareLow(t *told) string {
+	share, limit := shares(t.f("share"), t.f("limit"))
+	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: narrow or centre the parts, or widen the requirement; no signal can mend that."
+}
+
+func falseAccept(t *told) string {
+	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are bad and pass, " + TargetPPM(t.f("limit")) + " being the target: raise the guard factor, or make the reading surer."
+}
+
+func falseReject(t *told) string {
+	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + TargetPPM(t.f("limit")) + " being the target: make the reading surer, or lower the guard factor."
+}
+
+func heatingOver(t *told) string {
+	rms, limit := over(t.f("rms"), t.f("limit"), 1, "%")
+	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): hold for less time, or wait longer between parts."
+}
+
+func zoneTooShort(t *told) string {
+	on, limit := over(t.f("time"), t.f("limit"), 3, "s")
+	return "A ram that runs through the zone keeps its signal on for " + on + ", less than the " + limit + " of two scans, so it may be missed: widen the zone, push more slowly, or scan more often."
+}
+
+func impactContact(t *told) string {
+	force, limit, _ := forces(t.f("force"), t.f("limit"))
+	return "The moving mass may strike with " + force + " at first contact, over the " + limit + " that part and tool may bear: push more slowly."
+}
+
+func impactSeat(t *told) string {
+	force, limit, _ := forces(t.f("force"), t.f("limit"))
+	return "The moving mass is expected to drive the force at the seat to " + force + ", over the " + limit + " that part and tool may bear: push more slowly."
+}
+
+func noForceAsked(*told) string {
+	return "No force is asked for (need 0 N or less), so arrival proves nothing about the seat: enter the least seating force."
+}
+
+// and joins the members of a list.
+func and(list []string) string {
+	if len(list) < 3 {
+		return strings.Join(list, " and ")
+	}
+	return strings.Join(list[:len(list)-1], ", ") + " and " + list[len(list)-1]
+}

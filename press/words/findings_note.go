@@ -1,0 +1,46 @@
+package words
+
+import "ramplan/press"
+
+func presenceByOtherCheck(t *told) string {
+	return "A missing insert stops the ram at " + t.at("reading") + " and gives both signals: only the other check named in the plan finds it, so prove that check before every shift."
+}
+
+func impactEarly(t *told) string {
+	force, limit, _ := forces(t.f("force"), t.f("limit"))
+	return "A part that stands in the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: approach more slowly, or end the approach earlier."
+}
+
+func clampedHot(t *told) string {
+	setting, limit := over(t.f("setting"), t.f("limit"), 0, "%")
+	return "The setting of " + setting + " is over the " + limit + " that the motor may hold without end: never leave a part clamped; limit the time and retract."
+}
+
+func takenAsPerfect(t *told) string {
+	what := t.Path
+	if f, ok := press.FieldAt(t.Path); ok {
+		what = f.Label
+	}
+	return what + " was not given and is taken as perfect (0): the station will do worse than these figures; enter what was measured, or 0 if it is known to be none."
+}
+
+func freeTravel(t *told) string {
+	return "The insert travels " + t.length("pilot") + ", more than 1 mm, before the fit takes hold: nothing guides it there, so see that the nest or the tool does."
+}
+
+func looseFitUnseen(t *told) string {
+	s := "A loose fit comes to rest in the right place, and these two signals never see it"
+	if t.f("probe") > 0 {
+		return s + ": a first push at " + Setting(t.f("highest")) + " or less would, because only a loose part travels on into the zone."
+	}
+	return s + ": sort the parts before pressing, or pull-test samples."
+}
+
+func smoothingLarge(t *told) string {
+	return "Smoothing may take " + Microns(t.f("smoothing")) + " off a mean interference of " + Microns(t.f("mean")) +
+		", more than a fifth: the forces then hang on the roughness, so prove them with a load cell."
+}
+
+func pressInSpeed(t *told) string {
+	return "The slow speed of " + Speed(t.f("speed")) + " is over the " + Speed(t.f("limit")) + " for which friction values usually hold: expect another press-in force, and prove it with a load cell."
+}

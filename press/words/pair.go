@@ -1,0 +1,72 @@
+package words
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+)
+
+// PairText is what one pair of signals means for a plan.
+type PairText struct {
+	Pair    Pair
+	Words   []string // of the verdict table; empty: no part leads here
+	Verdict string   // the words in one, "fault" where there are none
+	Clear   bool     // the words do not contradict each other
+	Meaning string   // one sentence
+	Do      string   // one sentence
+}
+
+// PairTexts gives the four pairs of a plan, both signals on first; nothing
+// without a verdict.
+func PairTexts(r *press.Result) []PairText {
+	if r.Verdict == nil {
+		return nil
+	}
+	out := make([]PairText, len(AllPairs))
+	for i, on := range AllPairs {
+		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone))
+	}
+	return out
+}
+
+func pairText(on Pair, words []string) PairText {
+	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: !contradicts(on, words)}
+	has := func(w string) bool { return slices.Contains(words, w) }
+	switch {
+	case len(words) == 0:
+		t.Verdict = press.FaultWord
+		t.Meaning = "No part leads to this pair: a signal, a cable or the drive is at fault."
+		t.Do = "Stop, set the part apart, and find the fault before the next cycle."
+		return t
+	case !t.Clear:
+		t.Meaning = "These signals do not say which it is: " + t.Verdict + "."
+		t.Do = "Set the part apart and measure it; change the window before parts are judged by it."
+		return t
+	case has(press.Good):
+		t.Meaning = Verdict(press.Good)
+		t.Do = "Take the part out and pass it on."
+		return t
+	}
+	meanings := make([]string, len(words))
+	for i, w := range words {
+		meanings[i] = strings.TrimSuffix(Verdict(w), ".")
+	}
+	t.Meaning = strings.Join(meanings, ", or: ") + "."
+	switch {
+	case has(press.Long):
+		t.Do = "Set the part apart; look for a chip, a tilted or tight insert, or one that was put in twice. Do not press it again."
+	case has(press.Short) && has(press.Missing):
+		t.Do = "Look into the nest: no insert, or a part that sits too low. Set the part apart."
+	case has(press.Missing):
+		t.Do = "Put an insert in and start anew."
+	default:
+		t.Do = "Set the part apart and measure it; look at the nest for wear."
+	}
+	return t
+}
+
+// ReadingRule says when the two signals may be read, because a signal that is
+// stuck looks like any other.
+const ReadingRule = "Both signals must have been seen off earlier in the cycle; read them once, at arrival plus the confirm time or after the watch time, and latch them before the ram retracts. " +
+	"Push an empty nest before the first part: a move that merely ends must give no arrival."

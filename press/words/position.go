@@ -1,0 +1,80 @@
+package words
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+)
+
+// Positions writes positions and lengths of one plan: to 0.01 mm, or finer where
+// the plan's positions can be set finer.
+type Positions struct{ decimals int }
+
+// leastDecimals of a position in mm.
+const leastDecimals = 2
+
+// PositionsOf reads the decimals off the plan's position step.
+func PositionsOf(p *press.Plan) Positions {
+	_, fraction, _ := strings.Cut(strconv.FormatFloat(p.Station.PositionStep, 'f', -1, 64), ".")
+	return Positions{min(max(leastDecimals, len(fraction)), 6)}
+}
+
+// positionsIn reads the decimals off the positions that can be set, where only
+// the result is at hand.
+func positionsIn(r *press.Result) Positions {
+	set := []*float64{&r.Travel.ApproachEnd, r.Travel.PushEnd}
+	if z := r.Window.Zone; z != nil {
+		set = append(set, z[0], z[1])
+	}
+	d := leastDecimals
+	for _, x := range set {
+		for x != nil && d < 4 && !whole(*x*math.Pow10(d)) {
+			d++
+		}
+	}
+	return Positions{d}
+}
+
+func whole(x float64) bool {
+	return math.Abs(x-math.Round(x)) <= 1e-9*math.Max(1, math.Abs(x))
+}
+
+// Bare writes a position without its unit.
+func (f Positions) Bare(mm float64) string { return Fixed(mm, f.decimals) }
+
+// At writes a position.
+func (f Positions) At(mm float64) string { return Unit(f.Bare(mm), "mm") }
+
+// Length writes a length: to two significant digits where the decimals of a
+// position would hide it.
+func (f Positions) Length(mm float64) string {
+	return Unit(Fixed(mm, significant(mm, 2, f.decimals)), "mm")
+}
+
+// Above writes a length rounded up to the decimals of a position, Below rounded
+// down: for statements that hold from there on.
+func (f Positions) Above(mm float64) string { return f.At(f.up(mm)) }
+
+// Below: see Above.
+func (f Positions) Below(mm float64) string { return f.At(f.down(mm)) }
+
+func (f Positions) up(mm float64) float64 {
+	scale := math.Pow10(f.decimals)
+	return math.Ceil(mm*scale-1e-6) / scale
+}
+
+func (f Positions) down(mm float64) float64 {
+	scale := math.Pow10(f.decimals)
+	return math.Floor(mm*scale+1e-6) / scale
+}
+
+// both writes two positions with as many decimals as tell them apart.
+func (f Positions) both(a, b float64) (string, string) {
+	d := apart(a, b, f.decimals)
+	return Unit(Fixed(a, d), "mm"), Unit(Fixed(b, d), "mm")
+}
+
+// between writes an interval, the unit once.
+func (f Positions) between(a, b float64) string { return f.Bare(a) + " to " + f.At(b) }

@@ -1,0 +1,96 @@
+package words
+
+import "math"
+
+// Force writes a force to 1 N.
+func Force(n float64) string { return Unit(Fixed(n, 0), "N") }
+
+// Setting writes a motor-current setting: steps as they are typed, anything else
+// to 0.01 %.
+func Setting(percent float64) string { return Unit(Trimmed(percent, 2), "%") }
+
+// Seconds writes a time to 0.01 s, short ones to 0.001 s.
+func Seconds(s float64) string {
+	if math.Abs(s) < 0.1 {
+		return Unit(Trimmed(s, 3), "s")
+	}
+	return Unit(Fixed(s, 2), "s")
+}
+
+// Speed writes a speed as it was typed.
+func Speed(v float64) string { return Unit(Trimmed(v, 3), "mm/s") }
+
+// Acceleration writes an acceleration as it was typed.
+func Acceleration(a float64) string { return Unit(Trimmed(a, 3), "mm/s²") }
+
+// Microns writes µm to 0.1.
+func Microns(x float64) string { return Unit(Fixed(x, 1), "µm") }
+
+// leastPPM is the bound of the computed probabilities, in ppm.
+const leastPPM = 0.01
+
+// PPM writes a computed share of parts in ppm with two significant digits; what
+// is too small to be told from nothing is written as a bound.
+func PPM(x float64) string {
+	if x < leastPPM {
+		return "<" + thin + Unit(Fixed(leastPPM, 2), "ppm")
+	}
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return Unit(none, "ppm")
+	}
+	return Unit(ppmDigits(x, 2), "ppm")
+}
+
+func ppmDigits(x float64, digits int) string {
+	power := math.Pow10(int(math.Floor(math.Log10(x))) + 1 - digits)
+	if power >= 1 {
+		return Fixed(math.Round(x/power)*power, 0)
+	}
+	return Fixed(x, significant(math.Round(x/power)*power, digits, 0))
+}
+
+// TargetPPM writes a share in ppm as it was typed.
+func TargetPPM(x float64) string { return Unit(Trimmed(x, 6), "ppm") }
+
+// ppmOver writes a share in ppm that is more than a limit, with as many digits
+// as it takes to see that.
+func ppmOver(x, limit float64) string {
+	if x < leastPPM {
+		return PPM(x)
+	}
+	for digits := 2; digits < 9; digits++ {
+		if s := Unit(ppmDigits(x, digits), "ppm"); s != TargetPPM(limit) {
+			return s
+		}
+	}
+	return PPM(x)
+}
+
+// Share writes a probability as a percentage. It never rounds up to certainty
+// nor down to impossibility: the digits grow until the remainder shows, and stop
+// at a bound.
+func Share(p float64) string {
+	switch {
+	case math.IsNaN(p):
+		return Unit(none, "%")
+	case p >= 1:
+		return Unit("100", "%")
+	case p <= 0:
+		return Unit("0", "%")
+	case p > 1-1e-6:
+		return ">" + thin + Unit("99.9999", "%")
+	case p < 1e-6:
+		return "<" + thin + Unit("0.0001", "%")
+	}
+	// Cut, not rounded: a promise of 99.93 % must not be made for 99.926 %.
+	rest := math.Min(p, 1-p) * 100
+	decimals := significant(rest, 1, 1)
+	scale := math.Pow10(decimals)
+	return Unit(Trimmed(math.Floor(p*100*scale+1e-6)/scale, decimals), "%")
+}
+
+// TargetShare writes a share as it was typed, as a percentage.
+func TargetShare(p float64) string { return Unit(Trimmed(100*p, 6), "%") }
+
+// Ratio writes a plain factor with two decimals.
+func Ratio(x float64) string { return Fixed(x, 2) }

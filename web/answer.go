@@ -1,0 +1,68 @@
+package web
+
+import (
+	"bytes"
+	"errors"
+	"log"
+	"net/http"
+	"strconv"
+
+	"github.com/a-h/templ"
+
+	"ramplan/web/page"
+)
+
+// A refusal is a request that is answered with a sentence and what to do.
+type refusal struct {
+	status int
+	text   string
+	hints  []string
+}
+
+func (e refusal) Error() string { return "web: " + strconv.Itoa(e.status) + ": " + e.text }
+
+// answer makes a handler of a function that may fail: the one place where an
+// error becomes a response.
+func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		err := f(w, r)
+		if err == nil {
+			return
+		}
+		e := asRefusal(err)
+		if e.status == http.StatusInternalServerError {
+			log.Printf("web: %s %s: %v", r.Method, r.URL.Path, err)
+		}
+		title := strconv.Itoa(e.status) + " " + http.StatusText(e.status)
+		if err := show(w, r, e.status, page.Message(assets.page(), title, e.text, e.hints)); err != nil {
+			http.Error(w, e.text, e.status)
+		}
+	})
+}
+
+// asRefusal finds the status and the sentence of an error.
+func asRefusal(err error) refusal {
+	var e refusal
+	var large *http.MaxBytesError
+	switch {
+	case errors.As(err, &e):
+		return e
+	case errors.As(err, &large):
+		return refusal{http.StatusRequestEntityTooLarge, "The request is larger than 8 MiB.", []string{"A plan or draft file may have 4 MiB at most.", "Go back: what you typed is still there."}}
+	}
+	return refusal{http.StatusInternalServerError, "Something went wrong in the program; the entries are still in your browser.", []string{"Go back, save the entries as a file and start ramplan again."}}
+}
+
+// show renders a page to its end before anything of it is sent.
+func show(w http.ResponseWriter, r *http.Request, status int, c templ.Component) error {
+	var b bytes.Buffer
+	if err := c.Render(r.Context(), &b); err != nil {
+		return err
+	}
+	h := w.Header()
+	h.Set("Content-Type", "text/html; charset=utf-8")
+	h.Set("Cache-Control", "no-store")
+	w.WriteHeader(status)
+	_, _ = w.Write(b.Bytes()) // a browser that went away is no fault
+	return nil
+}

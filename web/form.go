@@ -1,0 +1,184 @@
+package web
+
+import (
+	"errors"
+	"io"
+	"mime"
+	"mime/multipart"
+	"net/http"
+	"net/url"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// maxInputs is the most inputs that a form may hold: every entry of a draft, its
+// carrier, and the rest.
+const maxInputs = 3 * press.MaxEntries
+
+// A posted form: the entries, and what is carried along with them.
+type posted struct {
+	do     string      // what the pressed button wants
+	typed  view.Typed  //
+	last   string      // the last valid plan, as a file
+	before string      // the entries before they were replaced, as a draft file
+	paste  string      // two columns of text
+	file   *postedFile // a chosen file
+}
+
+type postedFile struct {
+	name string
+	data []byte
+}
+
+// input is one name and value of a form, in the order of the form.
+type input struct{ name, value string }
+
+// readForm reads the form of a request, whichever way it was sent.
+func readForm(r *http.Request) (*posted, error) {
+	kind, params, err := mime.ParseMediaType(r.Header.Get("Content-Type"))
+	if err != nil {
+		kind = ""
+	}
+	switch kind {
+	case "multipart/form-data":
+		return readMultipart(r.Body, params["boundary"])
+	case "application/x-www-form-urlencoded":
+		return readEncoded(r.Body)
+	}
+	return nil, refusal{http.StatusBadRequest, "A form is needed here.", nil}
+}
+
+var errTooMany = refusal{http.StatusBadRequest, "The form has more entries than any plan.", nil}
+
+func broken(err error) error {
+	var large *http.MaxBytesError
+	if errors.As(err, &large) {
+		return err
+	}
+	return refusal{http.StatusBadRequest, "The form could not be read: " + err.Error() + ".", []string{"Go back and send it again."}}
+}
+
+// readEncoded reads a form without a file.
+func readEncoded(body io.Reader) (*posted, error) {
+	data, err := io.ReadAll(body)
+	if err != nil {
+		return nil, broken(err)
+	}
+	var inputs []input
+	for pair := range strings.SplitSeq(string(data), "&") {
+		if pair == "" {
+			continue
+		}
+		if len(inputs) == maxInputs {
+			return nil, errTooMany
+		}
+		name, value, _ := strings.Cut(pair, "=")
+		if name, err = url.QueryUnescape(name); err != nil {
+			return nil, broken(err)
+		}
+		if value, err = url.QueryUnescape(value); err != nil {
+			return nil, broken(err)
+		}
+		inputs = append(inputs, input{name, value})
+	}
+	return sortInputs(inputs, nil), nil
+}
+
+// readMultipart reads a form that may hold a file. It reads part by part: the
+// ready-made reader stops at a thousand parts, and a long curve has more.
+func readMultipart(body io.Reader, boundary string) (*posted, error) {
+	if boundary == "" {
+		return nil, refusal{http.StatusBadRequest, "The form could not be read: it names no boundary.", nil}
+	}
+	parts := multipart.NewReader(body, boundary)
+	var inputs []input
+	var file *postedFile
+	for {
+		part, err := parts.NextPart()
+		if err == io.EOF {
+			return sortInputs(inputs, file), nil
+		}
+		if err != nil {
+			return nil, broken(err)
+		}
+		if len(inputs) == maxInputs {
+			return nil, errTooMany
+		}
+		data, err := io.ReadAll(part)
+		if err != nil {
+			return nil, broken(err)
+		}
+		switch {
+		case part.FormName() != page.NameFile:
+			inputs = append(inputs, input{part.FormName(), string(data)})
+		case part.FileName() != "":
+			file = &postedFile{part.FileName(), data}
+		}
+	}
+}
+
+// sortInputs tells the fields of the plan from what is carried along.
+func sortInputs(inputs []input, file *postedFile) *posted {
+	p := &posted{file: file}
+	var shown, others, parked []press.Entry
+	exact := map[string]string{}
+	for _, in := range inputs {
+		value := strings.ReplaceAll(in.value, "\r\n", "\n")
+		switch in.name {
+		case page.NameDo:
+			p.do = value
+		case page.NameLast:
+			p.last = value
+		case page.NameBefore:
+			p.before = value
+		case page.NamePaste:
+			p.paste = value
+		case page.NameExact, page.NameParked, page.NameOther:
+			e, ok := view.Carried(value)
+			switch {
+			case !ok:
+			case in.name == page.NameExact:
+				exact[e.Path] = e.Text
+			case in.name == page.NameParked:
+				parked = append(parked, e)
+			default:
+				others = append(others, e)
+			}
+		default:
+			if !strings.HasPrefix(in.name, ":") {
+				shown = append(shown, press.Entry{Path: in.name, Text: value})
+			}
+		}
+	}
+	p.typed = view.Take(append(given(shown, exact), others...), parked)
+	return p
+}
+
+// given leaves out the inputs in which nothing was typed, and gives those whose
+// input still shows what they were given their text to the letter.
+func given(shown []press.Entry, exact map[string]string) []press.Entry {
+	var out []press.Entry
+	seen := map[string]bool{}
+	add := func(e press.Entry) {
+		field, ok := press.FieldAt(e.Path)
+		if text, carried := exact[e.Path]; ok && carried && view.Shown(field, text) == view.Shown(field, e.Text) {
+			out = append(out, press.Entry{Path: e.Path, Text: text})
+		} else if e.Text != "" {
+			out = append(out, e)
+		}
+	}
+	for _, e := range shown {
+		seen[e.Path] = true
+		add(e)
+	}
+	for path := range exact {
+		// A box that is not ticked sends nothing at all.
+		if field, ok := press.FieldAt(path); ok && field.Kind == press.Flag && !seen[path] {
+			add(press.Entry{Path: path})
+		}
+	}
+	return out
+}

@@ -1,0 +1,73 @@
+package web
+
+import (
+	"net"
+	"net/http"
+	"strings"
+)
+
+// maxBody is the most that a request may bring: a file of 4 MiB beside a form.
+const maxBody = 8 << 20
+
+// policy lets a page load from this server alone, without inline script or style.
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; " +
+	"connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+
+// guard puts every check around the handler that a page of another site, or
+// another machine, must not get past.
+func guard(next http.Handler) http.Handler {
+	origin := http.NewCrossOriginProtection()
+	origin.SetDenyHandler(answer(func(http.ResponseWriter, *http.Request) error {
+		return refusal{http.StatusForbidden, "This request came from a page of another site.", []string{"Open the bench by its own address and try again there."}}
+	}))
+	return headers(checkHost(origin.Handler(http.MaxBytesHandler(next, maxBody))))
+}
+
+// headers says to the browser what these pages may do: nothing but load from here.
+func headers(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		h := w.Header()
+		h.Set("Content-Security-Policy", policy)
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("X-Frame-Options", "DENY")
+		h.Set("Referrer-Policy", "same-origin")
+		h.Set("Cross-Origin-Opener-Policy", "same-origin")
+		h.Set("Cross-Origin-Resource-Policy", "same-origin")
+		h.Set("Permissions-Policy", "camera=(), geolocation=(), microphone=()")
+		next.ServeHTTP(w, r)
+	})
+}
+
+// checkHost answers only when the request names this machine and this server's
+// own port: a name of another site that was made to point here is refused.
+func checkHost(next http.Handler) http.Handler {
+	refuse := answer(func(http.ResponseWriter, *http.Request) error {
+		return refusal{http.StatusMisdirectedRequest, "This server does not answer for that host name.", []string{"Use the address that ramplan printed when it started."}}
+	})
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if !ownHost(r) {
+			refuse.ServeHTTP(w, r)
+			return
+		}
+		next.ServeHTTP(w, r)
+	})
+}
+
+func ownHost(r *http.Request) bool {
+	local, ok := r.Context().Value(http.LocalAddrContextKey).(net.Addr)
+	if !ok {
+		return false
+	}
+	_, own, err := net.SplitHostPort(local.String())
+	if err != nil {
+		return false
+	}
+	host, port, err := net.SplitHostPort(r.Host)
+	if err != nil {
+		host, port = r.Host, "80"
+		if bare, ok := strings.CutPrefix(host, "["); ok {
+			host = strings.TrimSuffix(bare, "]")
+		}
+	}
+	return port == own && localHost(host)
+}

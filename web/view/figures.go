@@ -1,0 +1,136 @@
+package view
+
+import (
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// groups are the figures behind the setpoints.
+func (w writer) groups() []page.Figures {
+	out := []page.Figures{
+		{ID: "force", Label: "Force", Rows: w.force()},
+		{ID: "travel", Label: "Travel and window", Rows: w.travel()},
+		{ID: "cycle", Label: "Cycle", Rows: w.cycle()},
+		{ID: "risk", Label: "Risk", Rows: w.risk()},
+	}
+	if w.r.Joint != nil {
+		out = append(out, page.Figures{ID: "joint", Label: "Joint", Rows: w.joint()})
+	}
+	return out
+}
+
+func figure(label string, x float64, decimals int, unit string) page.Figure {
+	return page.Figure{Label: label, Value: words.Fixed(x, decimals), Unit: unit, Exact: words.Exact(x)}
+}
+
+func (w writer) force() []page.Figure {
+	f := w.r.Force
+	out := []page.Figure{
+		figure("Needed at the seat", f.Need, 0, "N"),
+		figure("Allowed at most", f.Cap, 0, "N"),
+		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: "typically " + words.Fixed(f.Typical, 0)},
+	}
+	if f.Settings != nil {
+		out = append(out, page.Figure{Label: "Settings inside", Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})
+	} else {
+		out = append(out, page.Figure{Label: "Settings inside", Value: "none"})
+	}
+	if f.Steps != nil {
+		out = append(out, page.Figure{Label: "Steps inside", Value: words.Trimmed(f.Steps[0], 2) + " to " + words.Trimmed(f.Steps[1], 2), Unit: "%"})
+	}
+	return append(out,
+		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
+		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "never over " + words.Fixed(w.r.Impact.SeatBound, 0)},
+		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
+	)
+}
+
+func span(a, b float64, decimals int) string {
+	return words.Fixed(a, decimals) + " to " + words.Fixed(b, decimals)
+}
+
+func (w writer) travel() []page.Figure {
+	t, n := w.r.Travel, w.r.Window
+	out := []page.Figure{
+		w.position("First contact", &t.Contact),
+		w.position("Slow travel to contact", &t.SlowContact),
+		w.position("Press-in travel", &t.PressIn),
+		w.position("Overtravel", t.Overtravel),
+		{Label: "Readings of good parts", Value: span(n.GoodRange[0], n.GoodRange[1], 3), Unit: "mm"},
+		{Label: "Guard band", Value: words.Fixed(n.GuardBand, 3), Unit: "mm"},
+	}
+	if n.Overlap != nil {
+		out = append(out, page.Figure{Label: "Accepted readings", Value: w.pos.Bare(n.Overlap[0]) + " to " + w.pos.Bare(n.Overlap[1]), Unit: "mm"})
+	} else {
+		out = append(out, page.Figure{Label: "Accepted readings", Value: "none"})
+	}
+	return append(out, page.Figure{Label: "Uncertainty of a reading", Value: "± " + words.Fixed(2*n.Uncertainty, 3), Unit: "mm", Note: "two standard deviations"})
+}
+
+func (w writer) cycle() []page.Figure {
+	c := w.r.Cycle
+	out := []page.Figure{
+		figure("Cycle, nominal part", c.Total, 2, "s"),
+		figure("Approach", c.Approach, 2, "s"),
+		figure("Press", c.Press, 2, "s"),
+		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
+		figure("Retract", c.Retract, 2, "s"),
+		figure("Handling", c.Handling, 2, "s"),
+		maybe("Watch time", c.WatchTime, 2, "s", "only then does a missing arrival mean anything"),
+		maybe("Cycle, part missing", c.MissingTotal, 2, "s", ""),
+		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
+	}
+	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
+}
+
+func maybe(label string, x *float64, decimals int, unit, note string) page.Figure {
+	if x == nil {
+		return page.Figure{Label: label, Value: none}
+	}
+	f := figure(label, *x, decimals, unit)
+	f.Note = note
+	return f
+}
+
+func (w writer) risk() []page.Figure {
+	r := w.r.Risk
+	return []page.Figure{
+		{Label: "Parts within the drawing", Value: words.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
+		share("Bad parts accepted", r.ConsumerPPM),
+		share("Good parts refused", r.ProducerPPM),
+		share("Met in the approach", &r.EarlyContactPPM),
+	}
+}
+
+func share(label string, x *float64) page.Figure {
+	if x == nil {
+		return page.Figure{Label: label, Value: none}
+	}
+	return page.Figure{Label: label, Value: words.PPM(*x), Exact: words.Exact(*x)}
+}
+
+func (w writer) joint() []page.Figure {
+	j := w.r.Joint
+	out := []page.Figure{triple("Demand at the seat", &j.Demand, 0, "N")}
+	add := func(label string, t *press.Triple, decimals int, unit string) {
+		if t != nil {
+			out = append(out, triple(label, t, decimals, unit))
+		}
+	}
+	add("Interference", j.Interference, 1, "µm")
+	add("After smoothing", j.Effective, 1, "µm")
+	add("Pressure", j.Pressure, 1, "MPa")
+	add("Holding force", j.Holding, 0, "N")
+	if j.HubUtilisation != nil {
+		out = append(out, figure("Hub used", 100**j.HubUtilisation, 0, "%"))
+	}
+	if j.InsertUtilisation != nil {
+		out = append(out, figure("Insert used", 100**j.InsertUtilisation, 0, "%"))
+	}
+	return out
+}
+
+func triple(label string, t *press.Triple, decimals int, unit string) page.Figure {
+	return page.Figure{Label: label, Value: span(t[0], t[2], decimals), Unit: unit, Note: "mean " + words.Fixed(t[1], decimals)}
+}

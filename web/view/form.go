@@ -1,0 +1,172 @@
+package view
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/web/page"
+)
+
+// subgroups are the parts of a section that stand in a frame of their own.
+var subgroups = []struct{ path, label string }{
+	{"ram.curve", "Curve"},
+	{"joint.hub", "Hub"},
+	{"joint.insert", "Insert"},
+}
+
+// upFront are the optional fields that are asked at once and not on demand.
+var upFront = []string{
+	"title.number", "ram.direction", "station.home", "joint.stop", "joint.fit", "joint.hole[0]", "joint.hole[1]",
+	"joint.shaft[0]", "joint.shaft[1]", "requirement.min_seating_force", "motion.clearance",
+}
+
+// form builds the form of what was typed, with every fault beside its field.
+type form struct {
+	typed  Typed
+	faults press.Problems
+	kind   string
+	text   map[string]string // by path, the first entry of each
+	count  map[string]int    // rows by path
+	places places
+	paste  *page.Paste
+}
+
+func newForm(t Typed, faults press.Problems) *form {
+	f := &form{typed: t, faults: faults, text: map[string]string{}, count: map[string]int{}, places: places{}}
+	for _, e := range t.Draft.Entries {
+		if _, twice := f.text[e.Path]; !twice {
+			f.text[e.Path] = e.Text
+		}
+		if base, row, ok := rowOf(e.Path); ok && hasPlace(e.Path) {
+			f.count[base] = max(f.count[base], row+1)
+		}
+	}
+	f.kind = strings.TrimSpace(f.text["joint.kind"])
+	return f
+}
+
+// page gives the form as the page prints it.
+func (f *form) page() page.Form {
+	var out page.Form
+	for _, s := range press.Sections {
+		out.Sections = append(out.Sections, f.section(s))
+	}
+	out.Hidden = f.hidden()
+	out.Parked = f.parked()
+	out.Others = f.others()
+	return out
+}
+
+func (f *form) section(s press.Section) page.Section {
+	out := page.Section{ID: anchor(s.Path), Label: s.Label, Help: s.Help}
+	f.places[s.Path] = out.ID
+	var first, more page.Group
+	subs := make([]page.Group, len(subgroups))
+	var rows []page.Group
+	needed := f.hasRequired(s.Path)
+	for i := range press.Fields {
+		field := &press.Fields[i]
+		if !(field.Path == s.Path || strings.HasPrefix(field.Path, s.Path+".")) || !f.has(field) {
+			continue
+		}
+		switch sub := subgroupOf(field.Path); {
+		case field.Kind == press.Rows:
+			rows = append(rows, page.Group{Rows: f.rows(field)})
+		case strings.Contains(field.Path, "[]"):
+			// A column of the rows above.
+		case sub >= 0:
+			subs[sub].Fields = append(subs[sub].Fields, f.field(field, field.Path))
+		case !needed || field.Required || slices.Contains(upFront, field.Path):
+			first.Fields = append(first.Fields, f.field(field, field.Path))
+		default:
+			more.Fields = append(more.Fields, f.field(field, field.Path))
+		}
+	}
+	add := func(g page.Group) {
+		if len(g.Fields) > 0 {
+			out.Groups = append(out.Groups, g)
+		}
+	}
+	add(first)
+	if len(more.Fields) > 0 {
+		f.fold(&more, s)
+		add(more)
+	}
+	for i, g := range subs {
+		if len(g.Fields) > 0 {
+			g.ID, g.Label = anchor(subgroups[i].path), subgroups[i].label
+			f.places[subgroups[i].path] = g.ID
+			add(g)
+		}
+	}
+	out.Groups = append(out.Groups, rows...)
+	if n := f.faultsBelow(s.Path); n > 0 {
+		out.Faults = counted(n, "fault")
+	}
+	return out
+}
+
+// fold makes a group that opens on demand, and opens it where something in it
+// was typed or is wrong.
+func (f *form) fold(g *page.Group, s press.Section) {
+	given := 0
+	for _, field := range g.Fields {
+		if field.Value != "" || field.Checked || field.Wrong() {
+			given++
+		}
+	}
+	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", "More about the "+strings.ToLower(s.Label), true
+	g.Open = given > 0
+	g.Note = strconv.Itoa(given) + " of " + strconv.Itoa(len(g.Fields)) + " given"
+	if given == 0 {
+		g.Note = "none given"
+	}
+}
+
+// has tells whether the chosen kind of joint has the field.
+func (f *form) has(field *press.Field) bool {
+	return field.For == nil || slices.Contains(field.For, f.kind)
+}
+
+func (f *form) hasRequired(section string) bool {
+	n, optional := 0, 0
+	for i := range press.Fields {
+		field := &press.Fields[i]
+		if strings.HasPrefix(field.Path, section+".") && field.Kind != press.Rows && subgroupOf(field.Path) < 0 && !strings.Contains(field.Path, "[]") {
+			if field.Required {
+				n++
+			} else {
+				optional++
+			}
+		}
+	}
+	return n > 0 && optional > 0
+}
+
+func subgroupOf(path string) int {
+	for i, g := range subgroups {
+		if strings.HasPrefix(path, g.path+".") {
+			return i
+		}
+	}
+	return -1
+}
+
+func (f *form) faultsBelow(path string) int {
+	n := 0
+	for _, p := range f.faults {
+		if p.Path == path || strings.HasPrefix(p.Path, path+".") || strings.HasPrefix(p.Path, path+"[") {
+			n++
+		}
+	}
+	return n
+}
+
+func counted(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return strconv.Itoa(n) + " " + noun + "s"
+}

@@ -1,0 +1,133 @@
+package view
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/web/page"
+)
+
+// rowNouns name one row of each list.
+var rowNouns = map[string]string{
+	"parts":            "Part",
+	"ram.curve.points": "Point",
+	"faults.other":     "Fault",
+}
+
+func rowName(base string, row int) string { return rowNouns[base] + " " + strconv.Itoa(row+1) }
+
+// rowOf takes the list and the number of the row out of a path.
+func rowOf(path string) (base string, row int, ok bool) {
+	for i := range press.Fields {
+		f := &press.Fields[i]
+		if f.Kind != press.Rows {
+			continue
+		}
+		if rest, in := strings.CutPrefix(path, f.Path+"["); in {
+			digits, _, closed := strings.Cut(rest, "]")
+			n, err := strconv.Atoi(digits)
+			return f.Path, n, closed && err == nil && n >= 0 && strconv.Itoa(n) == digits
+		}
+	}
+	return "", 0, false
+}
+
+// hasRoom tells whether a path lies in rows that the schema can hold: anything
+// further out is a path like any unknown one.
+func hasRoom(path string) bool {
+	base, row, ok := rowOf(path)
+	if !ok {
+		return !strings.Contains(general(path), "[]")
+	}
+	f, _ := press.FieldAt(base)
+	return row < 2*f.MaxRows
+}
+
+// hasPlace tells whether the form has a place for the path.
+func hasPlace(path string) bool {
+	if _, ok := press.FieldAt(path); ok {
+		return true
+	}
+	_, ok := containers[general(path)]
+	return ok && hasRoom(path)
+}
+
+// rows makes the list of rows of one field.
+func (f *form) rows(field *press.Field) *page.Rows {
+	base := field.Path
+	noun := strings.ToLower(rowNouns[base])
+	out := &page.Rows{
+		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
+		Add: "add " + base, AddLabel: "Add a " + noun,
+		Compact: base != "parts", Title: base != "parts",
+	}
+	f.places[base] = out.ID
+	if base == "ram.curve.points" {
+		out.Paste = f.pasteBox()
+	}
+	columns := columnsOf(base)
+	for _, c := range columns {
+		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: c.Help})
+	}
+	n := f.count[base]
+	for i := range n {
+		out.Rows = append(out.Rows, f.row(base, i, n, columns))
+	}
+	if n >= 2*field.MaxRows {
+		out.Add = ""
+	}
+	return out
+}
+
+func columnsOf(base string) []*press.Field {
+	var out []*press.Field
+	for i := range press.Fields {
+		if strings.HasPrefix(press.Fields[i].Path, base+"[]") {
+			out = append(out, &press.Fields[i])
+		}
+	}
+	return out
+}
+
+func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
+	path := fmt.Sprintf("%s[%d]", base, i)
+	name := rowName(base, i)
+	empty := "{}"
+	if strings.HasSuffix(columns[0].Path, "]") {
+		empty = "[]"
+	}
+	out := page.Row{
+		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: empty}, Messages: f.faults.At(path),
+		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),
+		UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
+	}
+	f.places[path] = out.ID
+	if i > 0 {
+		out.Up = fmt.Sprintf("up %s %d", base, i)
+	}
+	if i < n-1 {
+		out.Down = fmt.Sprintf("down %s %d", base, i)
+	}
+	for _, c := range columns {
+		field := f.field(c, press.RowPath(c.Path, i))
+		if base != "parts" {
+			field.InRow = true
+			field.Spoken = c.Label + ", " + strings.ToLower(name)
+		}
+		out.Fields = append(out.Fields, field)
+	}
+	return out
+}
+
+// pasteBox is the place for two columns of text.
+func (f *form) pasteBox() *page.Paste {
+	if f.paste != nil {
+		return f.paste
+	}
+	return &page.Paste{Do: DoPaste}
+}
+
+// DoPaste is the command that reads two columns into the curve.
+const DoPaste = "paste ram.curve.points"

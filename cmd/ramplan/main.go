@@ -45,6 +45,7 @@ func (c console) complain(format string, args ...any) {
 func verbs() []verb {
 	return []verb{
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
+		{"draw", "draw -what strip -o FILE.svg PLAN.json", "draw the decision strip of a plan", drawVerb},
 		{"help", "help", "print this page", help},
 		{"version", "version", "print the version", version},
 	}

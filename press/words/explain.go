@@ -74,11 +74,11 @@ var sentences = map[string]func(*told) string{
 }
 
 func sentence(r *press.Result, f press.Finding) string {
-	make, ok := sentences[f.Code]
+	tell, ok := sentences[f.Code]
 	if !ok {
 		panic("words: no sentence for the finding " + f.Code)
 	}
-	return make(&told{Finding: f, r: r, pos: positionsIn(r)})
+	return tell(&told{Finding: f, r: r, pos: positionsIn(r)})
 }
 
 // forces writes two forces with as many decimals as tell them apart, and what

@@ -21,7 +21,11 @@ func noSetting(t *told) string {
 		misses = append(misses, "a strong ram gives "+strong+" where "+allowed+" may be borne ("+gap+" over)")
 		mend = append(mend, "let part and tool bear "+gap+" more")
 	}
-	s := "No setting seats every part and overloads none: at the nearest, " + Setting(t.f("setting")) + ", " + strings.Join(misses, " and ") + "; "
+	s := "No setting seats every part and overloads none"
+	if len(misses) > 0 {
+		s += ": at the nearest, " + Setting(t.f("setting")) + ", " + strings.Join(misses, " and ")
+	}
+	s += "; "
 	switch in := t.r.Force.Settings; {
 	case in != nil:
 		s += "settings from " + Setting(in[0]) + " to " + Setting(in[1]) + " would do, so finer steps open the window, or else " + strings.Join(mend, " and ")

@@ -31,7 +31,7 @@ func freeTravel(t *told) string {
 func looseFitUnseen(t *told) string {
 	s := "A loose fit comes to rest in the right place, and these two signals never see it"
 	if t.f("probe") > 0 {
-		return s + ": a first push at " + Setting(t.f("highest")) + " or less would, because only a loose part travels on into the zone."
+		return s + ": a first push at " + Setting(t.f("highest")) + " would, because only a loose part travels on into the zone."
 	}
 	return s + ": sort the parts before pressing, or pull-test samples."
 }

@@ -50,9 +50,9 @@ func pairText(on Pair, words []string) PairText {
 	}
 	meanings := make([]string, len(words))
 	for i, w := range words {
-		meanings[i] = strings.TrimSuffix(Verdict(w), ".")
+		meanings[i] = lowerFirst(strings.TrimSuffix(Verdict(w), "."))
 	}
-	t.Meaning = strings.Join(meanings, ", or: ") + "."
+	t.Meaning = upperFirst(strings.Join(meanings, "; or ")) + "."
 	switch {
 	case has(press.Long):
 		t.Do = "Set the part apart; look for a chip, a tilted or tight insert, or one that was put in twice. Do not press it again."

@@ -50,7 +50,11 @@ func (f Positions) At(mm float64) string { return Unit(f.Bare(mm), "mm") }
 // Length writes a length: to two significant digits where the decimals of a
 // position would hide it.
 func (f Positions) Length(mm float64) string {
-	return Unit(Fixed(mm, significant(mm, 2, f.decimals)), "mm")
+	d := significant(mm, 2, f.decimals)
+	for d > f.decimals && whole(mm*math.Pow10(d-1)) {
+		d--
+	}
+	return Unit(Fixed(mm, d), "mm")
 }
 
 // Above writes a length rounded up to the decimals of a position, Below rounded

@@ -34,6 +34,8 @@ func rowOf(path string) (base string, row int, ok bool) {
 	return "", 0, false
 }
 
+func rowPath(base string, row int) string { return base + "[" + strconv.Itoa(row) + "]" }
+
 // hasRoom tells whether a path lies in rows that the schema can hold: anything
 // further out is a path like any unknown one.
 func hasRoom(path string) bool {
@@ -92,14 +94,10 @@ func columnsOf(base string) []*press.Field {
 }
 
 func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
-	path := fmt.Sprintf("%s[%d]", base, i)
+	path := rowPath(base, i)
 	name := rowName(base, i)
-	empty := "{}"
-	if strings.HasSuffix(columns[0].Path, "]") {
-		empty = "[]"
-	}
 	out := page.Row{
-		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: empty}, Messages: f.faults.At(path),
+		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
 		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),
 		UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
 	}

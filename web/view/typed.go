@@ -19,7 +19,8 @@ type Typed struct {
 
 // Take sorts the entries of a draft, and those kept aside before, by whether the
 // chosen kind of joint has them.
-func Take(entries []press.Entry, parked []press.Entry) Typed {
+func Take(entries, parked []press.Entry) Typed {
+	entries = tidyRows(entries)
 	kind := ""
 	given := make(map[string]bool, len(entries))
 	for _, e := range entries {

@@ -1,0 +1,35 @@
+package words
+
+import "ramplan/press"
+
+// faultRows name the rows of the fault catalogue and say what they are.
+var faultRows = map[string]Term{
+	press.RowNominal:         {"Nominal part", "Every length at its mean, as most parts are."},
+	press.RowTallest:         {"Tallest accepted", "A part that reads just inside the window, on the tall side."},
+	press.RowShortest:        {"Shortest accepted", "A part that reads just inside the window, on the low side."},
+	press.RowLong:            {"Too tall", "A part that reads 0.001 mm before the window."},
+	press.RowShort:           {"Too low", "A part that reads 0.001 mm past the window."},
+	press.RowMissing:         {"Missing insert", "Nothing was put in, and the ram goes on to whatever stops it."},
+	press.RowTwoInserts:      {"Two inserts", "A second insert lies on the first."},
+	press.RowAlreadyPressed:  {"Pressed before", "A finished part comes round again and is seated already."},
+	press.RowTight:           {"Too tight", "The fit asks for 1.2 times what a strong ram gives, and the insert stalls on its way."},
+	press.RowLoose:           {"Loose fit", "No interference is left: the insert drops to its seat and nothing holds it there."},
+	press.RowChip:            {"Chip under the part", "A chip of the thickness in the plan lies on the seat; crushed, it reads thinner."},
+	press.RowGap:             {"Not fully seated", "The insert stands off its seat by the gap in the plan."},
+	press.RowSettingLow:      {"Setting one step low", "A nominal part, pushed one setting step more weakly than planned."},
+	press.RowSettingHigh:     {"Setting one step high", "A nominal part, pushed one setting step harder than planned."},
+	press.RowNestWorn:        {"Worn nest", "The nest has given way by the depth in the plan: the part is good, the station is wrong, and every reading is off by as much."},
+	press.RowArrivalStuckOn:  {"Arrival stuck on, no insert", "The arrival signal is always on while the insert is missing."},
+	press.RowArrivalStuckOff: {"Arrival stuck off", "The arrival signal never comes, on a nominal part."},
+	press.RowZoneStuckOn:     {"Zone stuck on, too tall", "The zone signal is always on while the part is too tall."},
+	press.RowZoneStuckOff:    {"Zone stuck off", "The zone signal never comes, on a nominal part."},
+}
+
+// Fault names a row of the fault catalogue and says what it is. The user's own
+// rows keep the name they were given.
+func Fault(row press.FaultRow) Term {
+	if t, ok := faultRows[row.Name]; ok && !row.Own {
+		return t
+	}
+	return Term{row.Name, "A fault of your own."}
+}

@@ -1,0 +1,177 @@
+package words
+
+import (
+	"math"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"ramplan/press"
+)
+
+// Headline says in plain words what the plan catches and what it never sees.
+// Every figure in it is rounded so that the statement stays true.
+//
+// Too tall and too low mean outside the drawing. A part by that much outside is
+// refused with the probability of the limit samples.
+func Headline(p *press.Plan, r *press.Result) string {
+	why := notReady(r)
+	if r.Samples == nil {
+		if r.Verdict != nil {
+			why += "; every part would be refused"
+		}
+		return "Not ready for use: " + why + "."
+	}
+	clauses := []string{catches(p, r)}
+	for _, c := range misses(p, r) {
+		if !strings.Contains(why, c) {
+			clauses = append(clauses, c)
+		}
+	}
+	s := upperFirst(strings.Join(clauses, "; ")) + "."
+	if why != "" {
+		return "Not ready for use: " + why + ". " + s
+	}
+	return s
+}
+
+// StripTitle is the message of the decision strip.
+func StripTitle(p *press.Plan, r *press.Result) string {
+	w := r.Window.Overlap
+	if w == nil || r.Samples == nil {
+		return "No part is accepted: " + cause(r)
+	}
+	s := "Good between " + PositionsOf(p).Bare(w[0]) + " and " + PositionsOf(p).At(w[1])
+	if r.Blocked() {
+		return s + ", but " + cause(r)
+	}
+	return s + "; " + catches(p, r)
+}
+
+// catches says which parts are refused.
+func catches(p *press.Plan, r *press.Result) string {
+	s, pos := r.Samples, PositionsOf(p)
+	tall := pos.up(math.Max(0, s.Long-p.Requirement.HeightHigh))
+	low := pos.up(math.Max(0, p.Requirement.HeightLow-s.Short))
+	return "catches a part " + outside(pos, tall, low) + " " + TargetShare(s.Probability) + " of the time"
+}
+
+// outside names how far outside the drawing a part is caught, on either side.
+func outside(pos Positions, tall, low float64) string {
+	switch {
+	case tall == 0 && low == 0:
+		return "just outside the drawing"
+	case tall == low:
+		return pos.At(tall) + " too tall or too low"
+	}
+	side := func(by float64, word string) string {
+		if by == 0 {
+			return "just " + word
+		}
+		return pos.At(by) + " " + word
+	}
+	return side(tall, "too tall") + " or " + side(low, "too low")
+}
+
+// misses says what passes all the same.
+func misses(p *press.Plan, r *press.Result) []string {
+	if p.Joint.Kind != press.Touch && p.Joint.Stop == press.NoStop {
+		return []string{"nothing stops the press-in"}
+	}
+	var out []string
+	pos := PositionsOf(p)
+	if gap, ok := passingGap(r, pos); ok {
+		out = append(out, "a gap under "+pos.At(gap)+" mostly passes")
+	} else if narrow(r) {
+		out = append(out, "good parts are refused now and then")
+	}
+	if missingPasses(r) {
+		if p.Station.PresenceCheck != "" {
+			out = append(out, "a missing insert is left to the other check")
+		} else {
+			out = append(out, "a missing insert looks good")
+		}
+	}
+	if p.Joint.Kind != press.Touch {
+		out = append(out, "a loose fit is never seen")
+	}
+	return out
+}
+
+// passingGap gives the gap under an otherwise nominal part up to which it is
+// accepted more often than not, rounded down: the distance from its reading to
+// the first accepted one. Where the overlap is narrower than three times the
+// uncertainty, or the nominal part is refused itself, there is none.
+func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
+	w := r.Window.Overlap
+	if w == nil || narrow(r) || r.Travel.SeatReading > w[1] {
+		return 0, false
+	}
+	mm = pos.down(r.Travel.SeatReading - w[0])
+	return mm, mm > 0
+}
+
+// narrow tells whether the overlap is too narrow to accept even a centred part
+// for certain.
+func narrow(r *press.Result) bool {
+	w := r.Window.Overlap
+	return w != nil && w[1]-w[0] < 6*r.Window.Uncertainty-1e-9
+}
+
+// causes are the blockers in the words of a headline, gravest first.
+var causes = []struct{ code, words string }{
+	{press.NothingStopsIt, "nothing stops the press-in"},
+	{press.NoSetting, "no setting seats every part and overloads none"},
+	{press.SettingNotFeasible, "the setting leaves parts unseated or overloads them"},
+	{press.NoAcceptance, "the guard bands leave nothing of the requirement"},
+	{press.NeverGood, "no reading gives both signals"},
+	{press.NominalRejected, "the nominal part is refused"},
+	{press.MissingLooksGood, "a missing insert looks good"},
+	{press.OverlapWider, "parts outside the drawing pass"},
+	{press.EarlyContactBlocked, "parts are met in the fast approach"},
+	{press.BeyondStroke, "the ram cannot go where it is sent"},
+	{press.SpeedOverRam, "the ram cannot move as asked"},
+	{press.OverYield, "the tightest fit yields"},
+	{press.HoldingShort, "the loosest joint holds too little"},
+	{press.TravelNegative, "the heights of the parts contradict each other"},
+	{press.TouchWithTravel, "the heights of the parts contradict the joint"},
+	{press.EngagementTooLong, "the engaged length does not fit into the travel"},
+}
+
+// notReady names the gravest blocker, and how many more there are; empty without one.
+func notReady(r *press.Result) string {
+	n := r.Count(press.Blocker)
+	if n == 0 {
+		return ""
+	}
+	why := cause(r)
+	switch n {
+	case 1:
+		return why
+	case 2:
+		return why + ", and one more blocker"
+	}
+	return why + ", and " + Fixed(float64(n-1), 0) + " more blockers"
+}
+
+func cause(r *press.Result) string {
+	for _, c := range causes {
+		for _, f := range r.Findings {
+			if f.Code == c.code && f.Severity == press.Blocker {
+				return c.words
+			}
+		}
+	}
+	return "a blocker was found"
+}
+
+func upperFirst(s string) string { return changeFirst(s, unicode.ToUpper) }
+func lowerFirst(s string) string { return changeFirst(s, unicode.ToLower) }
+
+func changeFirst(s string, to func(rune) rune) string {
+	first, size := utf8.DecodeRuneInString(s)
+	if size == 0 {
+		return s
+	}
+	return string(to(first)) + s[size:]
+}

@@ -1,0 +1,68 @@
+package words
+
+import "ramplan/press"
+
+// Unseen lists what this logic cannot detect, for this plan.
+func Unseen(p *press.Plan, r *press.Result) []string {
+	out := []string{}
+	pos := PositionsOf(p)
+	if p.Joint.Kind != press.Touch {
+		s := "A loose fit: it comes to rest in the right place."
+		if r.Probe.Possible && r.Probe.HighestSetting != nil {
+			s += " A first push at " + Setting(*r.Probe.HighestSetting) + " can find it."
+		}
+		out = append(out, s,
+			"A tight fit that still reaches its seat, and how much force it took.",
+			"A part that was pressed before.")
+	}
+	if gap, ok := passingGap(r, pos); ok {
+		out = append(out, "A nominal part that stands less than "+pos.At(gap)+" off its seat mostly passes.")
+	}
+	if missingPasses(r) {
+		s := "A missing insert: the ram stops where a good part would stop it."
+		if p.Station.PresenceCheck != "" {
+			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
+		}
+		out = append(out, s)
+	}
+	for _, row := range r.Faults {
+		if row.Name == press.RowNestWorn && !row.Own && row.Detection < 0.99 {
+			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": noticed on a nominal part with a probability of only "+Share(row.Detection)+".")
+		}
+	}
+	return append(out,
+		"A signal that is stuck on: only a reading rule that wants both signals seen off first finds it.",
+		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
+		"Whether the set force was reached: only a load cell tells.",
+	)
+}
+
+// missingPasses tells whether a missing insert gives both signals.
+func missingPasses(r *press.Result) bool {
+	if r.Verdict == nil {
+		return false
+	}
+	for _, w := range r.Verdict.Table.OnOn {
+		if w == press.Missing {
+			return true
+		}
+	}
+	return false
+}
+
+// Perfect says what was not given and is taken as perfect; empty when nothing is.
+func Perfect(r *press.Result) string {
+	var what []string
+	for _, f := range r.Findings {
+		if f.Code != press.TakenAsPerfect {
+			continue
+		}
+		if field, ok := press.FieldAt(f.Path); ok {
+			what = append(what, lowerFirst(field.Label))
+		}
+	}
+	if len(what) == 0 {
+		return ""
+	}
+	return "Taken as perfect, because not given: " + and(what) + "."
+}

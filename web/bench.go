@@ -1,0 +1,74 @@
+package web
+
+import (
+	"net/http"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/draw"
+	"ramplan/static"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// openExample answers GET /: the bench with the example plan.
+func openExample(w http.ResponseWriter, r *http.Request) error {
+	b, err := exampleBench()
+	if err != nil {
+		return err
+	}
+	return b.show(w, r)
+}
+
+// recompute answers POST /: it does what the pressed button wants of the entries
+// and shows them again with what they lead to.
+func recompute(w http.ResponseWriter, r *http.Request) error {
+	p, err := readForm(r)
+	if err != nil {
+		return err
+	}
+	b, err := p.obey()
+	if err != nil {
+		return err
+	}
+	return b.show(w, r)
+}
+
+// A bench is the entries, and the last plan that they made.
+type bench struct {
+	typed   view.Typed
+	last    *press.Plan
+	before  string
+	notices []page.Notice
+	paste   *page.Paste
+	fresh   bool // nothing was asked of these entries yet
+}
+
+func exampleBench() (*bench, error) {
+	plan, faults := press.Decode(static.Example())
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return &bench{typed: view.Take(plan.Draft().Entries, nil), last: plan}, nil
+}
+
+// show computes the plan, or the last valid one, and answers with the page.
+func (b *bench) show(w http.ResponseWriter, r *http.Request) error {
+	plan, faults := b.typed.Draft.Check()
+	status := http.StatusOK
+	if plan != nil {
+		b.last = plan
+	} else if !b.fresh {
+		status = http.StatusUnprocessableEntity
+	}
+	v := view.Bench{Typed: b.typed, Faults: faults, Plan: b.last, Fresh: b.fresh, Notices: b.notices, Before: b.before, Paste: b.paste}
+	if b.last != nil {
+		v.Result = press.Evaluate(b.last)
+		var strip strings.Builder
+		if err := draw.Strip(&strip, b.last, v.Result); err != nil {
+			return err
+		}
+		v.Strip = strip.String()
+	}
+	return show(w, r, status, page.BenchPage(v.Page(assets.page())))
+}

@@ -1,0 +1,35 @@
+package web
+
+import (
+	"fmt"
+
+	"ramplan/curves"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// pasteInto reads two columns of text in place of the curve's points. Text with
+// a bad line changes nothing and stays in its box with what is wrong.
+func (p *posted) pasteInto(b *bench) {
+	points, faults := curves.ReadColumns(p.paste)
+	box := &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
+	for i, f := range faults {
+		if i == mostShown {
+			box.Lines = append(box.Lines, "and more")
+			break
+		}
+		box.Lines = append(box.Lines, fmt.Sprintf("Line %d, %q: %s", f.Line, f.Text, f.Message))
+	}
+	if len(faults) == 0 && len(points) == 0 {
+		box.Lines = []string{"Nothing to read: paste two columns of figures, setting and force."}
+	}
+	if len(box.Lines) > 0 {
+		b.paste = box
+		return
+	}
+	pairs := make([][2]float64, len(points))
+	for i, c := range points {
+		pairs[i] = [2]float64{c.Setting, c.Force}
+	}
+	b.replace(view.WithCurve(b.typed, pairs), fmt.Sprintf("Read %d points into the curve.", len(points)))
+}

@@ -8,6 +8,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"strings"
 	"syscall"
 )
 
@@ -44,6 +45,7 @@ func (c console) complain(format string, args ...any) {
 // verbs in the order in which help lists them.
 func verbs() []verb {
 	return []verb{
+		{"serve", "serve [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
 		{"draw", "draw -what strip -o FILE.svg PLAN.json", "draw the decision strip of a plan", drawVerb},
 		{"help", "help", "print this page", help},
@@ -54,8 +56,13 @@ func verbs() []verb {
 // run does what the command line says and returns the exit status.
 func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) int {
 	c := console{in, out, errs}
-	if len(args) == 0 {
+	switch {
+	case len(args) == 0:
+		args = []string{"serve"}
+	case asksHelp(args[0]):
 		args = []string{"help"}
+	case strings.HasPrefix(args[0], "-"):
+		args = append([]string{"serve"}, args...)
 	}
 	for _, v := range verbs() {
 		if v.name == args[0] {
@@ -65,3 +72,5 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 	c.complain("no verb %q; try: ramplan help", args[0])
 	return statusRefused
 }
+
+func asksHelp(arg string) bool { return arg == "-h" || arg == "-help" || arg == "--help" }

@@ -91,7 +91,7 @@ func forces(a, b float64) (first, second, gap string) {
 // over writes a figure that is over, or under, its limit so that one can see it.
 func over(a, b float64, decimals int, unit string) (string, string) {
 	d := apart(a, b, decimals)
-	return Unit(Fixed(a, d), unit), Unit(Fixed(b, d), unit)
+	return Unit(Trimmed(a, d), unit), Unit(Trimmed(b, d), unit)
 }
 
 // shares writes two probabilities as percentages with as many decimals as tell

@@ -134,7 +134,7 @@ func travelNegative(t *told) string {
 }
 
 func touchWithTravel(t *told) string {
-	return "The rows give a press-in travel of " + t.length("travel") + ", but a touch joint has 0 mm: make the heights at contact and seat equal, or choose a pressed joint."
+	return "The rows give a press-in travel of " + t.length("travel") + ", but a touch joint has none: make the heights at contact and seat equal, or choose a pressed joint."
 }
 
 func engagementTooLong(t *told) string {

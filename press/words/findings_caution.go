@@ -114,7 +114,7 @@ func impactSeat(t *told) string {
 }
 
 func noForceAsked(*told) string {
-	return "No force is asked for (need 0 N or less), so arrival proves nothing about the seat: enter the least seating force."
+	return "No force is asked for (the need is not above 0), so arrival proves nothing about the seat: enter the least seating force."
 }
 
 // and joins the members of a list.

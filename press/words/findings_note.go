@@ -25,7 +25,7 @@ func takenAsPerfect(t *told) string {
 }
 
 func freeTravel(t *told) string {
-	return "The insert travels " + t.length("pilot") + ", more than 1 mm, before the fit takes hold: nothing guides it there, so see that the nest or the tool does."
+	return "The insert travels " + t.length("pilot") + ", more than " + Unit("1", "mm") + ", before the fit takes hold: nothing guides it there, so see that the nest or the tool does."
 }
 
 func looseFitUnseen(t *told) string {

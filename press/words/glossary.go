@@ -28,7 +28,7 @@ var Glossary = []Term{
 	{"need", "The force that seats every part which the drawing allows: the press-in force of the tightest fit and the least seating force."},
 	{"cap", "The force that part and tool may bear."},
 	{"force window", "The settings at which even a weak ram gives the need and even a strong one stays within the cap."},
-	{"stiffness", "How much force it takes to deflect everything between encoder and seat by 1 mm: under force the encoder reads deeper."},
+	{"stiffness", "How much force it takes to deflect everything between encoder and seat by 1\u202fmm: under force the encoder reads deeper."},
 	{"uncertainty", "How far a reading may be off: twice its standard uncertainty, on either side."},
 	{"guard band", "What the window stays inside the requirement, on both sides, because readings are uncertain."},
 	{"acceptance range", "The requirement, in readings, less its two guard bands."},

@@ -1,0 +1,112 @@
+package words
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ramplan/press"
+)
+
+// TestHeadline reads the headline of plans of every kind. The figures in the
+// texts are regression values; that they are true is what TestHeadlineIsTrue
+// checks.
+func TestHeadline(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		plan changes
+		want string
+	}{
+		{"example", nil, "Catches a part 0.01 mm too tall or too low 99.9 % of the time; a gap under 0.05 mm mostly passes; a loose fit is never seen."},
+		{"touch", with(touch, changes{"parts[2].contact": "0"}), "Catches a part 0.01 mm too tall or 0.02 mm too low 99.9 % of the time; a gap under 0.05 mm mostly passes."},
+		{"wide on one side", changes{"window.zone_start": "115"}, "Catches a part 0.09 mm too tall or 0.01 mm too low 99.9 % of the time; a gap under 0.13 mm mostly passes; a loose fit is never seen."},
+		{"generous guard band", changes{"window.guard_factor": "2"}, "Catches a part just outside the drawing 99.9 % of the time; good parts are refused now and then; a loose fit is never seen."},
+		{"no stop", changes{"joint.stop": "none"}, "Not ready for use: nothing stops the press-in. Catches a part 0.01 mm too tall or too low 99.9 % of the time."},
+		{"no setting", changes{"station.max_force": "2300"}, "Not ready for use: no setting seats every part and overloads none. Catches a part 0.02 mm too tall or too low 99.9 % of the time; a gap under 0.06 mm mostly passes; a loose fit is never seen."},
+		{"no acceptance", changes{"station.reference_uncertainty": "0.2"}, "Not ready for use: the guard bands leave nothing of the requirement."},
+		{"never good", changes{"window.zone_start": "115.3", "window.zone_end": "115.4"}, "Not ready for use: no reading gives both signals; every part would be refused."},
+		{"missing looks good", changes{"parts[1].insert": "false", "parts[2].insert": "true"}, "Not ready for use: a missing insert looks good. Catches a part 0.01 mm too tall or too low 99.9 % of the time; a gap under 0.05 mm mostly passes; a loose fit is never seen."},
+		{"another check", changes{"parts[1].insert": "false", "parts[2].insert": "true", "station.presence_check": "light barrier"}, "Catches a part 0.01 mm too tall or too low 99.9 % of the time; a gap under 0.05 mm mostly passes; a missing insert is left to the other check; a loose fit is never seen."},
+		{"two blockers", changes{"ram.stroke": "115.2"}, "Not ready for use: the ram cannot go where it is sent. Catches"},
+		{"three blockers", changes{"ram.max_speed": "150"}, "Not ready for use: the ram cannot move as asked, and one more blocker. Catches"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := example(t, c.plan)
+			r := press.Evaluate(p)
+			got := plain(Headline(p, r))
+			if c.want[len(c.want)-1] == '.' {
+				assert.Equal(t, c.want, got)
+			} else {
+				assert.Contains(t, got, c.want)
+			}
+			wellFormed(t, Headline(p, r))
+		})
+	}
+}
+
+// plain puts plain spaces where a text has narrow ones.
+func plain(s string) string {
+	out := []rune(s)
+	for i, c := range out {
+		if string(c) == thin {
+			out[i] = ' '
+		}
+	}
+	return string(out)
+}
+
+// TestHeadlineIsTrue checks the promise against the samples: a part that much
+// outside the drawing stands beyond the limit sample.
+func TestHeadlineIsTrue(t *testing.T) {
+	for _, c := range []changes{nil, {"window.zone_start": "115"}, {"window.guard_factor": "2"}, {"station.position_step": "0.001"}} {
+		p := example(t, c)
+		r := press.Evaluate(p)
+		pos := PositionsOf(p)
+		tall := pos.up(max(0, r.Samples.Long-p.Requirement.HeightHigh))
+		assert.GreaterOrEqual(t, p.Requirement.HeightHigh+tall, r.Samples.Long-1e-8)
+		low := pos.up(max(0, p.Requirement.HeightLow-r.Samples.Short))
+		assert.LessOrEqual(t, p.Requirement.HeightLow-low, r.Samples.Short+1e-8)
+		if gap, ok := passingGap(r, pos); ok {
+			assert.GreaterOrEqual(t, r.Travel.SeatReading-gap, r.Window.Overlap[0]-1e-8)
+		}
+	}
+}
+
+// TestTitle is the message of the strip.
+func TestTitle(t *testing.T) {
+	for _, c := range []struct {
+		plan changes
+		want string
+	}{
+		{nil, "Good between 115.08 and 115.19 mm; catches a part 0.01 mm too tall or too low 99.9 % of the time"},
+		{changes{"station.max_force": "2300"}, "Good between 115.06 and 115.18 mm, but no setting seats every part and overloads none"},
+		{changes{"station.reference_uncertainty": "0.2"}, "No part is accepted: the guard bands leave nothing of the requirement"},
+	} {
+		p := example(t, c.plan)
+		assert.Equal(t, c.want, plain(StripTitle(p, press.Evaluate(p))))
+	}
+}
+
+// TestCauses: every code that can block has its words in the headline.
+func TestCauses(t *testing.T) {
+	for code, plans := range provoked {
+		for _, c := range plans {
+			p := example(t, c)
+			r := press.Evaluate(p)
+			wellFormed(t, Headline(p, r))
+			for _, f := range r.Findings {
+				if f.Severity == press.Blocker {
+					alone := &press.Result{Findings: []press.Finding{f}}
+					assert.NotEqual(t, "a blocker was found", cause(alone), code)
+				}
+			}
+		}
+	}
+}
+
+// TestPerfect names what was not given.
+func TestPerfect(t *testing.T) {
+	assert.Empty(t, Perfect(press.Evaluate(example(t, nil))))
+	r := press.Evaluate(example(t, changes{"station.nest_drift": "", "ram.force_scatter": ""}))
+	assert.Equal(t, "Taken as perfect, because not given: nest drift and force scatter.", Perfect(r))
+}

@@ -3,6 +3,7 @@ package press
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -94,7 +95,7 @@ func (c *checker) key(s *schema, key, path string) {
 // needed. A container that was not given stands for its entries.
 func (c *checker) missing(s *schema, v reflect.Value, path string) {
 	switch {
-	case s.for_ != nil && !(c.kind != "" && s.applies(c.kind)):
+	case s.kinds != nil && !(c.kind != "" && s.applies(c.kind)):
 		// Whether the joint has this entry is not known, or it has not.
 	case s.isRows():
 		if s.field.Required {
@@ -173,7 +174,7 @@ func (c *checker) leaf(f *Field, n *node, v reflect.Value, path string) {
 	case Choice:
 		if n.shape != text {
 			wrong()
-		} else if !contains(f.Choices, n.text) {
+		} else if !slices.Contains(f.Choices, n.text) {
 			c.add(path, CodeChoice, "found %s; %s", n.found(), f.Allowed())
 		} else {
 			v.SetString(n.text)

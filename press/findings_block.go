@@ -1,5 +1,7 @@
 package press
 
+import "slices"
+
 func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
@@ -118,7 +120,7 @@ func (w *work) blockInterference() {
 
 // missingLooksGood tells whether a missing insert gives both signals.
 func (w *work) missingLooksGood() bool {
-	return w.r.Verdict != nil && contains(w.r.Verdict.Table.OnOn, Missing)
+	return w.r.Verdict != nil && slices.Contains(w.r.Verdict.Table.OnOn, Missing)
 }
 
 // overlapWider speaks of an overlap that reaches outside the drawing: a blocker

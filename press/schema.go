@@ -3,6 +3,7 @@ package press
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -18,7 +19,7 @@ type schema struct {
 	row    *schema        // of rows
 	index  []int          // where the value stands in the struct that holds the object
 	format bool           // the document's own format entry
-	for_   []string       // kinds of joint that have it; nil: all
+	kinds  []string       // kinds of joint that have it; nil: all
 }
 
 // root is the schema of a plan.
@@ -64,11 +65,11 @@ func (s *schema) insert(f *Field) {
 			if i, known := s.names[token]; known {
 				s = s.kids[i]
 			} else {
-				s = s.add(&schema{name: token, for_: f.For})
+				s = s.add(&schema{name: token, kinds: f.For})
 			}
 		}
 	}
-	s.field, s.for_ = f, f.For
+	s.field, s.kinds = f, f.For
 }
 
 // tokens takes a path of the table apart: ram.curve.points[][0] is ram, curve,
@@ -176,16 +177,7 @@ func (s *schema) typed(typed string) *node {
 
 // applies tells whether this kind of joint has the entry. An unknown kind has all.
 func (s *schema) applies(kind string) bool {
-	return s.for_ == nil || kind == "" || contains(s.for_, kind)
-}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
+	return s.kinds == nil || kind == "" || slices.Contains(s.kinds, kind)
 }
 
 // FieldAt returns the field of the table that a path of a document belongs to:

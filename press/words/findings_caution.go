@@ -53,27 +53,6 @@ func ambiguousTable(t *told) string {
 	return s + ": move " + and(mend) + "."
 }
 
-// doubt names the first pair that cannot be trusted.
-func doubt(table press.Table) string {
-	for _, on := range AllPairs {
-		if words := table.Words(on.Arrival, on.Zone); contradicts(on, words) {
-			return " (" + on.String() + ": " + strings.Join(words, " or ") + ")"
-		}
-	}
-	return ""
-}
-
-func contradicts(on Pair, words []string) bool {
-	has := map[string]bool{}
-	for _, w := range words {
-		has[w] = true
-	}
-	if on.Arrival && on.Zone {
-		return has[press.Long] || has[press.Short] || has[press.Missing]
-	}
-	return has[press.Good] || has[press.Long] && (has[press.Short] || has[press.Missing])
-}
-
 func overlapNarrow(t *told) string {
 	width, limit := t.pos.both(t.f("width"), t.f("limit"))
 	return "The accepted readings are " + width + " wide, less than three times the uncertainty of a reading (" + limit +

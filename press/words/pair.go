@@ -31,7 +31,7 @@ func PairTexts(r *press.Result) []PairText {
 }
 
 func pairText(on Pair, words []string) PairText {
-	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: !contradicts(on, words)}
+	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: !Contradict(on, words)}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	switch {
 	case len(words) == 0:
@@ -70,3 +70,27 @@ func pairText(on Pair, words []string) PairText {
 // stuck looks like any other.
 const ReadingRule = "Both signals must have been seen off earlier in the cycle; read them once, at arrival plus the confirm time or after the watch time, and latch them before the ram retracts. " +
 	"Push an empty nest before the first part: a move that merely ends must give no arrival."
+
+// doubt names the first pair that cannot be trusted.
+func doubt(table press.Table) string {
+	for _, on := range AllPairs {
+		if words := table.Words(on.Arrival, on.Zone); Contradict(on, words) {
+			return " (" + on.String() + ": " + strings.Join(words, " or ") + ")"
+		}
+	}
+	return ""
+}
+
+// Contradict tells whether a pair of signals with these words cannot be trusted:
+// both signals on for anything but good, good under another pair, or one pair for
+// parts that are too tall and for parts that are too low or missing.
+func Contradict(on Pair, words []string) bool {
+	has := map[string]bool{}
+	for _, w := range words {
+		has[w] = true
+	}
+	if on.Arrival && on.Zone {
+		return has[press.Long] || has[press.Short] || has[press.Missing]
+	}
+	return has[press.Good] || has[press.Long] && (has[press.Short] || has[press.Missing])
+}

@@ -1,0 +1,108 @@
+package draw
+
+import (
+	"strings"
+	"sync"
+
+	"codeberg.org/go-fonts/liberation/liberationsansbold"
+	"codeberg.org/go-fonts/liberation/liberationsansregular"
+	xfont "golang.org/x/image/font"
+	"golang.org/x/image/font/opentype"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+
+	"gonum.org/v1/plot/font"
+)
+
+// A face is one weight of the family, with the advances of its characters
+// looked up once.
+type face struct {
+	font   *opentype.Font
+	weight xfont.Weight
+	perEm  float64
+
+	mu       sync.Mutex
+	buf      sfnt.Buffer
+	advances map[rune]float64 // in em
+}
+
+var regular = sync.OnceValue(func() *face { return newFace(liberationsansregular.TTF, xfont.WeightNormal) })
+var bold = sync.OnceValue(func() *face { return newFace(liberationsansbold.TTF, xfont.WeightBold) })
+
+func newFace(ttf []byte, weight xfont.Weight) *face {
+	f, err := opentype.Parse(ttf)
+	if err != nil {
+		panic("draw: the embedded font cannot be read: " + err.Error())
+	}
+	return &face{font: f, weight: weight, perEm: float64(f.UnitsPerEm()), advances: map[rune]float64{}}
+}
+
+// advance gives the width of a character, in em; that of an empty box where the
+// face lacks it. The caller holds the lock.
+func (f *face) advance(c rune) float64 {
+	if a, known := f.advances[c]; known {
+		return a
+	}
+	i, _ := f.font.GlyphIndex(&f.buf, c)
+	ppem := fixed.Int26_6(f.font.UnitsPerEm())
+	a, err := f.font.GlyphAdvance(&f.buf, i, ppem, xfont.HintingNone)
+	if err != nil {
+		a = ppem
+	}
+	f.advances[c] = float64(a) / f.perEm
+	return f.advances[c]
+}
+
+// width of a text at a size, px.
+func (f *face) width(s string, size float64) float64 {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	var w float64
+	for _, c := range s {
+		w += f.advance(c)
+	}
+	return w * size
+}
+
+// at is the face as the canvas takes it.
+func (f *face) at(size float64) font.Face {
+	return font.Face{
+		Font: font.Font{Typeface: "Liberation", Variant: "Sans", Weight: f.weight, Size: font.Length(size)},
+		Face: f.font,
+	}
+}
+
+// clip shortens a text to a width, with an ellipsis.
+func (f *face) clip(s string, size, width float64) string {
+	if f.width(s, size) <= width {
+		return s
+	}
+	runes := []rune(s)
+	for len(runes) > 0 && f.width(string(runes)+"…", size) > width {
+		runes = runes[:len(runes)-1]
+	}
+	return strings.TrimRight(string(runes), " ") + "…"
+}
+
+// wrap breaks a text into lines of at most a width. A word that is too long
+// alone is clipped.
+func (f *face) wrap(s string, size, width float64) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Split(s, " ") {
+		switch next := line + " " + word; {
+		case line == "":
+			line = word
+		case f.width(next, size) <= width:
+			line = next
+		default:
+			lines = append(lines, line)
+			line = word
+		}
+	}
+	lines = append(lines, line)
+	for i := range lines {
+		lines[i] = f.clip(lines[i], size, width)
+	}
+	return lines
+}

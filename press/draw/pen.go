@@ -1,0 +1,162 @@
+package draw
+
+import (
+	"math"
+
+	"gonum.org/v1/plot/font"
+	"gonum.org/v1/plot/vg"
+)
+
+// A pen draws on a canvas in px with y growing downward, and keeps the boxes of
+// the texts it has written.
+type pen struct {
+	c     vg.Canvas
+	h     float64
+	texts []label
+}
+
+// A label is a text that was written, and the box it takes.
+type label struct {
+	text           string
+	x0, y0, x1, y1 float64
+}
+
+// anchored is a canvas that can centre a text itself.
+type anchored interface {
+	fillAnchored(font.Face, vg.Point, anchor, string)
+}
+
+func (p *pen) at(x, y float64) vg.Point { return vg.Point{X: vg.Length(x), Y: vg.Length(p.h - y)} }
+
+func (p *pen) path(points ...[2]float64) vg.Path {
+	var path vg.Path
+	for i, q := range points {
+		if i == 0 {
+			path.Move(p.at(q[0], q[1]))
+		} else {
+			path.Line(p.at(q[0], q[1]))
+		}
+	}
+	return path
+}
+
+func (p *pen) stroke(k ink, width float64, dash []vg.Length, path vg.Path) {
+	p.c.SetColor(k)
+	p.c.SetLineWidth(vg.Length(width))
+	p.c.SetLineDash(dash, 0)
+	p.c.Stroke(path)
+}
+
+// line draws an open line.
+func (p *pen) line(k ink, width float64, dash []vg.Length, points ...[2]float64) {
+	if len(points) > 1 {
+		p.stroke(k, width, dash, p.path(points...))
+	}
+}
+
+// hline and vline draw thin lines that fall on whole pixels.
+func (p *pen) hline(k ink, x0, x1, y float64) {
+	y = crisp(y)
+	p.line(k, thinLine, solid, [2]float64{x0, y}, [2]float64{x1, y})
+}
+
+func (p *pen) vline(k ink, x, y0, y1 float64) {
+	x = crisp(x)
+	p.line(k, thinLine, solid, [2]float64{x, y0}, [2]float64{x, y1})
+}
+
+func crisp(x float64) float64 { return math.Floor(x) + 0.5 }
+
+// area fills a closed shape.
+func (p *pen) area(k ink, points ...[2]float64) {
+	path := p.path(points...)
+	path.Close()
+	p.c.SetColor(k)
+	p.c.Fill(path)
+}
+
+// rect is a rectangle by its edges.
+type rect struct{ x0, y0, x1, y1 float64 }
+
+func (r rect) corners() [][2]float64 {
+	return [][2]float64{{r.x0, r.y0}, {r.x1, r.y0}, {r.x1, r.y1}, {r.x0, r.y1}}
+}
+
+func (p *pen) fill(k ink, r rect) {
+	if r.x1 > r.x0 && r.y1 > r.y0 {
+		p.area(k, r.corners()...)
+	}
+}
+
+func (p *pen) frame(k ink, width float64, dash []vg.Length, r rect) {
+	path := p.path(r.corners()...)
+	path.Close()
+	p.stroke(k, width, dash, path)
+}
+
+// circle draws a disc with its outline.
+func (p *pen) circle(fill, edge ink, width, x, y, r float64) {
+	var path vg.Path
+	path.Arc(p.at(x, y), vg.Length(r), 0, 2*math.Pi)
+	path.Close()
+	p.c.SetColor(fill)
+	p.c.Fill(path)
+	p.stroke(edge, width, solid, path)
+}
+
+// style of a text.
+type style struct {
+	ink  ink
+	size float64
+	bold bool
+}
+
+func (s style) face() *face {
+	if s.bold {
+		return bold()
+	}
+	return regular()
+}
+
+func (s style) width(text string) float64 { return s.face().width(text, s.size) }
+
+// text writes a line with its baseline at y.
+func (p *pen) text(s style, x, y float64, side anchor, text string) {
+	if text == "" {
+		return
+	}
+	w := s.width(text)
+	left := x - []float64{0, w / 2, w}[side]
+	p.texts = append(p.texts, label{text, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
+	p.c.SetColor(s.ink)
+	f := s.face().at(s.size)
+	if c, ok := p.c.(anchored); ok {
+		c.fillAnchored(f, p.at(x, y), side, text)
+		return
+	}
+	p.c.FillString(f, p.at(left, y), text)
+}
+
+// lines writes lines under one another and gives the last baseline.
+func (p *pen) lines(s style, x, y float64, side anchor, lines []string) float64 {
+	for i, l := range lines {
+		if i > 0 {
+			y += leading * s.size
+		}
+		p.text(s, x, y, side, l)
+	}
+	return y
+}
+
+// arrow draws a slim closed head whose tip is at (x, y), pointing right for a
+// positive length, left for a negative one.
+func (p *pen) arrow(k ink, x, y, length float64) {
+	half := math.Abs(length) / 4.5
+	p.area(k, [2]float64{x, y}, [2]float64{x - length, y - half}, [2]float64{x - length, y + half})
+}
+
+// arrowDown is an arrow head that points down.
+func (p *pen) arrowDown(k ink, x, y, length float64) {
+	half := length / 4.5
+	p.area(k, [2]float64{x, y}, [2]float64{x - half, y - length}, [2]float64{x + half, y - length})
+}

@@ -1,0 +1,74 @@
+package draw
+
+import (
+	"math"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// fieldsOf cuts the readings, from before the approach end to past the push end,
+// into stretches with one state of the signals.
+func fieldsOf(r *press.Result) []field {
+	v := r.Verdict
+	if v == nil {
+		return nil
+	}
+	begin := r.Travel.ApproachEnd
+	out := []field{{from: math.Inf(-1), to: begin, early: true, verdict: press.EarlyContact, fate: fateFault}}
+	for _, s := range v.Segments {
+		if last := &out[len(out)-1]; !last.early && last.arrival == s.Arrival && last.zone == s.Zone {
+			last.to = s.To
+			continue
+		}
+		out = append(out, newField(v, s.From, s.To, s.Arrival, s.Zone))
+	}
+	rest := newField(v, math.Max(begin, v.End.Position), math.Inf(1), false, v.End.Zone)
+	rest.past = true
+	return append(out, rest)
+}
+
+func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
+	list := v.Table.Words(arrival, zone)
+	f := field{from: from, to: to, arrival: arrival, zone: zone, verdict: strings.Join(list, " or "), fate: fateFault}
+	if len(list) == 0 {
+		f.verdict = press.FaultWord
+		return f
+	}
+	if words.Contradict(words.Pair{Arrival: arrival, Zone: zone}, list) {
+		return f
+	}
+	switch list[0] {
+	case press.Good:
+		f.fate = fateGood
+	case press.Long:
+		f.fate = fateLong
+	case press.Short:
+		f.fate = fateShort
+	}
+	return f
+}
+
+// inks and hatches of the fates.
+func (f fate) ink() ink {
+	return [...]ink{fateGood: good, fateLong: long, fateShort: short, fateFault: black}[f]
+}
+
+func (f fate) hatch() hatch {
+	return [...]hatch{fateGood: noHatch, fateLong: risingHatch, fateShort: fallingHatch, fateFault: crossHatch}[f]
+}
+
+// swatch fills a rectangle the way a fate is drawn everywhere.
+func (p *pen) swatch(f fate, r rect) {
+	opacity := fillTint
+	if f == fateFault {
+		opacity = quietTint / 2
+	}
+	p.fill(f.ink().tint(opacity), r)
+	k := f.ink().tint(0.75)
+	if f == fateFault {
+		k = f.ink().tint(0.4)
+	}
+	p.hatch(k, f.hatch(), r)
+}

@@ -61,7 +61,7 @@ func show(w http.ResponseWriter, r *http.Request, status int, c templ.Component)
 	}
 	h := w.Header()
 	h.Set("Content-Type", "text/html; charset=utf-8")
-	h.Set("Cache-Control", "no-store")
+	h.Set("Cache-Control", "private, no-cache") // not no-store: going back must find what was typed
 	w.WriteHeader(status)
 	_, _ = w.Write(b.Bytes()) // a browser that went away is no fault
 	return nil

@@ -78,8 +78,12 @@ func (l library) address(name string) string { return "/static/" + l.hash + "/" 
 
 // page gives the addresses of what every page loads.
 func (l library) page() page.Assets {
+	styles := []string{l.address("css/base.css"), l.address("css/bench.css")}
+	if _, ok := l.files["css/strip.css"]; ok {
+		styles = append(styles, l.address("css/strip.css"))
+	}
 	return page.Assets{
-		Styles:  []string{l.address("css/base.css"), l.address("css/bench.css"), l.address("css/strip.css")},
+		Styles:  styles,
 		Scripts: []string{l.address("js/bench.js")},
 		Icon:    l.address("css/icon.svg"),
 	}

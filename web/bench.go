@@ -42,7 +42,12 @@ type bench struct {
 	notices []page.Notice
 	paste   *page.Paste
 	fresh   bool // nothing was asked of these entries yet
+	refused bool // what was asked for was not done
 }
+
+// partHeader is the request header by which a script asks for the body of the
+// page alone.
+const partHeader = "Ramplan-Part"
 
 func exampleBench() (*bench, error) {
 	plan, faults := press.Decode(static.Example())
@@ -58,7 +63,8 @@ func (b *bench) show(w http.ResponseWriter, r *http.Request) error {
 	status := http.StatusOK
 	if plan != nil {
 		b.last = plan
-	} else if !b.fresh {
+	}
+	if b.refused || plan == nil && !b.fresh {
 		status = http.StatusUnprocessableEntity
 	}
 	v := view.Bench{Typed: b.typed, Faults: faults, Plan: b.last, Fresh: b.fresh, Notices: b.notices, Before: b.before, Paste: b.paste}
@@ -69,6 +75,10 @@ func (b *bench) show(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		v.Strip = strip.String()
+	}
+	w.Header().Add("Vary", partHeader)
+	if r.Header.Get(partHeader) == "bench" {
+		return show(w, r, status, page.BenchBody(v.Page(assets.page())))
 	}
 	return show(w, r, status, page.BenchPage(v.Page(assets.page())))
 }

@@ -26,6 +26,7 @@ func (p *posted) open(b *bench) {
 			n.Lines = append(n.Lines, f.String())
 		}
 		b.notices = append(b.notices, n)
+		b.refused = true
 	}
 	if p.file == nil {
 		refuse("Choose a file first, then open it.", nil)

@@ -57,7 +57,7 @@ func loopback(address string) error {
 		return fmt.Errorf("web: found address %q; HOST:PORT such as %s is needed", address, DefaultAddress)
 	}
 	if n, err := strconv.ParseUint(port, 10, 16); err != nil {
-		return fmt.Errorf("web: found port %q; a number from 0 to 65535 is needed", port)
+		return fmt.Errorf("web: found port %q; a number from 0 to 65535 is needed, as in %s", port, DefaultAddress)
 	} else if !localHost(host) {
 		return fmt.Errorf("web: found host %q; only this machine may be served: use 127.0.0.1:%d, [::1]:%d or localhost:%d", host, n, n, n)
 	}

@@ -84,6 +84,7 @@ func (b *bench) back() {
 	d, faults := press.DecodeDraft([]byte(b.before))
 	if len(faults) > 0 {
 		b.notices = append(b.notices, page.Notice{Kind: "refused", Text: "There are no entries of before to bring back."})
+		b.refused = true
 		return
 	}
 	b.replace(view.Take(d.Entries, nil), "The entries of before are back.")

@@ -24,7 +24,7 @@ func (p *posted) pasteInto(b *bench) {
 		box.Lines = []string{"Nothing to read: paste two columns of figures, setting and force."}
 	}
 	if len(box.Lines) > 0 {
-		b.paste = box
+		b.paste, b.refused = box, true
 		return
 	}
 	pairs := make([][2]float64, len(points))

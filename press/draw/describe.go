@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
 )
 
 // describe is the text equivalent of the strip: the same figures in sentences.

@@ -39,15 +39,20 @@ func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
 	if words.Contradict(words.Pair{Arrival: arrival, Zone: zone}, list) {
 		return f
 	}
-	switch list[0] {
-	case press.Good:
-		f.fate = fateGood
-	case press.Long:
-		f.fate = fateLong
-	case press.Short:
-		f.fate = fateShort
-	}
+	f.fate = fateOfWord(list[0])
 	return f
+}
+
+func fateOfWord(word string) fate {
+	switch word {
+	case press.Good:
+		return fateGood
+	case press.Long:
+		return fateLong
+	case press.Short:
+		return fateShort
+	}
+	return fateFault
 }
 
 // inks and hatches of the fates.

@@ -2,8 +2,6 @@ package words
 
 import (
 	"strings"
-
-	"ramplan/press"
 )
 
 func earlyContactWorstCase(t *told) string {

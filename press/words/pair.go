@@ -15,6 +15,8 @@ type PairText struct {
 	Clear   bool     // the words do not contradict each other
 	Meaning string   // one sentence
 	Do      string   // one sentence
+	Brief   string   // the meaning in a few words, beside the verdict
+	Act     string   // what to do in a few words
 }
 
 // PairTexts gives the four pairs of a plan, both signals on first; nothing
@@ -33,37 +35,37 @@ func PairTexts(r *press.Result) []PairText {
 func pairText(on Pair, words []string) PairText {
 	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: !Contradict(on, words)}
 	has := func(w string) bool { return slices.Contains(words, w) }
+	t.Meaning, t.Brief = meaning(words)
 	switch {
 	case len(words) == 0:
 		t.Verdict = press.FaultWord
-		t.Meaning = "No part leads to this pair: a signal, a cable or the drive is at fault."
-		t.Do = "Stop, set the part apart, and find the fault before the next cycle."
-		return t
+		t.Meaning, t.Brief = "No part leads to this pair: a signal, a cable or the drive is at fault.", "no part leads here"
+		t.Do, t.Act = "Stop, set the part apart, and find the fault before the next cycle.", "stop and find the fault"
 	case !t.Clear:
-		t.Meaning = "These signals do not say which it is: " + t.Verdict + "."
-		t.Do = "Set the part apart and measure it; change the window before parts are judged by it."
-		return t
+		t.Meaning, t.Brief = "These signals do not say which it is: "+t.Verdict+".", "cannot be told apart"
+		t.Do, t.Act = "Set the part apart and measure it; change the window before parts are judged by it.", "change the window"
 	case has(press.Good):
-		t.Meaning = Verdict(press.Good)
-		t.Do = "Take the part out and pass it on."
-		return t
-	}
-	meanings := make([]string, len(words))
-	for i, w := range words {
-		meanings[i] = lowerFirst(strings.TrimSuffix(Verdict(w), "."))
-	}
-	t.Meaning = upperFirst(strings.Join(meanings, "; or ")) + "."
-	switch {
+		t.Do, t.Act = "Take the part out and pass it on.", "pass it on"
 	case has(press.Long):
-		t.Do = "Set the part apart; look for a chip, a tilted or tight insert, or one that was put in twice. Do not press it again."
+		t.Do, t.Act = "Set the part apart; look for a chip, a tilted or tight insert, or one that was put in twice. Do not press it again.", "set apart, do not press again"
 	case has(press.Short) && has(press.Missing):
-		t.Do = "Look into the nest: no insert, or a part that sits too low. Set the part apart."
+		t.Do, t.Act = "Look into the nest: no insert, or a part that sits too low. Set the part apart.", "look into the nest, set apart"
 	case has(press.Missing):
-		t.Do = "Put an insert in and start anew."
+		t.Do, t.Act = "Put an insert in and start anew.", "put one in and start anew"
 	default:
-		t.Do = "Set the part apart and measure it; look at the nest for wear."
+		t.Do, t.Act = "Set the part apart and measure it; look at the nest for wear.", "set apart and measure"
 	}
 	return t
+}
+
+// meaning joins the meanings of verdict words, as a sentence and in a few words.
+func meaning(words []string) (sentence, brief string) {
+	few := map[string]string{press.Good: "seated as drawn", press.Long: "stands too tall", press.Short: "sits too low", press.Missing: "no insert"}
+	long, short := make([]string, len(words)), make([]string, len(words))
+	for i, w := range words {
+		long[i], short[i] = lowerFirst(strings.TrimSuffix(Verdict(w), ".")), few[w]
+	}
+	return upperFirst(strings.Join(long, "; or ")) + ".", strings.Join(short, ", or ")
 }
 
 // ReadingRule says when the two signals may be read, because a signal that is

@@ -6,6 +6,7 @@ type Result struct {
 	Digest    string
 	Strip     string // SVG
 	Setpoints []Figure
+	Copy      string // the setpoints as text
 	Table     []Lamps
 	Unclear   string // said when the table is ambiguous
 	Findings  []Finding
@@ -13,7 +14,11 @@ type Result struct {
 	Groups    []Figures
 	Faults    []FaultRow
 	Samples   []Figure
+	Rule      string   // when the two signals may be read
+	Unseen    []string // what this logic cannot detect
+	Perfect   string   // what was not given and is taken as perfect
 	Cautions  []string
+	Trade     []string // cautions of the trade
 }
 
 // A Figure is one named figure.
@@ -33,7 +38,7 @@ type Figures struct {
 type Lamps struct {
 	Arrival, Zone bool
 	Words         []Word
-	Do            string
+	Means, Do     string
 }
 
 // A Word is a verdict with the name of its colour and hatch.
@@ -46,6 +51,9 @@ type Finding struct {
 
 // A FaultRow is one row of the fault catalogue.
 type FaultRow struct {
-	Name, Arrival, Zone, Reading, Time, Detection string
-	Verdict                                       []Word
+	Name, Means   string
+	Arrival, Zone string
+	Verdict       []Word
+	Reading, Time string
+	Detection     string
 }

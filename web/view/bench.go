@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -42,7 +43,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
-		out.Headline = headline(b.Plan, b.Result)
+		out.Headline = words.Headline(b.Plan, b.Result)
 	} else {
 		out.Headline = "A plan of how far to press, and how hard"
 	}

@@ -13,7 +13,8 @@ func (w writer) catalogue() []page.FaultRow {
 	var out []page.FaultRow
 	for _, f := range w.r.Faults {
 		row := page.FaultRow{
-			Name:      faultName(f),
+			Name:      words.Fault(f).Word,
+			Means:     words.Fault(f).Meaning,
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
 			Verdict:   verdictWords(f.Verdict),
@@ -32,22 +33,11 @@ func (w writer) catalogue() []page.FaultRow {
 	return out
 }
 
-// faultName names a row for people; the user's own rows keep their name.
-func faultName(f press.FaultRow) string {
-	if f.Own {
-		return f.Name
-	}
-	return strings.ReplaceAll(f.Name, "-", " ")
-}
-
 func onOff(b *bool) string {
-	switch {
-	case b == nil:
+	if b == nil {
 		return none
-	case *b:
-		return "on"
 	}
-	return "off"
+	return words.OnOff(*b)
 }
 
 // verdictWords takes a verdict such as "short or missing" apart.

@@ -9,13 +9,13 @@ import (
 // groups are the figures behind the setpoints.
 func (w writer) groups() []page.Figures {
 	out := []page.Figures{
-		{ID: "force", Label: "Force", Rows: w.force()},
+		{ID: "force", Label: "Push force", Rows: w.force()},
 		{ID: "travel", Label: "Travel and window", Rows: w.travel()},
-		{ID: "cycle", Label: "Cycle", Rows: w.cycle()},
-		{ID: "risk", Label: "Risk", Rows: w.risk()},
+		{ID: "cycle", Label: "One cycle", Rows: w.cycle()},
+		{ID: "risk", Label: "Shares of all parts", Rows: w.risk()},
 	}
 	if w.r.Joint != nil {
-		out = append(out, page.Figures{ID: "joint", Label: "Joint", Rows: w.joint()})
+		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Rows: w.joint()})
 	}
 	return out
 }
@@ -41,7 +41,7 @@ func (w writer) force() []page.Figure {
 	}
 	return append(out,
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "never over " + words.Fixed(w.r.Impact.SeatBound, 0)},
+		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "undamped bound " + words.Fixed(w.r.Impact.SeatBound, 0)},
 		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
 	)
 }

@@ -1,18 +1,13 @@
 package view
 
 import (
+	"fmt"
+	"strings"
+
 	"ramplan/press"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
-
-// headline says in plain words what the plan catches and what it never sees.
-func headline(p *press.Plan, r *press.Result) string {
-	if s := words.Headline(p, r); s != "" {
-		return s
-	}
-	return p.Title.Name
-}
 
 // writer writes figures as far as the plan's steps know them.
 type writer struct {
@@ -34,7 +29,13 @@ func result(p *press.Plan, r *press.Result, at places) *page.Result {
 		Groups:    w.groups(),
 		Faults:    w.catalogue(),
 		Samples:   w.samples(),
+		Rule:      words.ReadingRule,
+		Unseen:    words.Unseen(p, r),
+		Perfect:   words.Perfect(r),
+		Cautions:  words.Cautions,
+		Trade:     words.TradeCautions,
 	}
+	out.Copy = copied(p.Title, out.Setpoints)
 	if r.Verdict != nil && r.Verdict.Ambiguous {
 		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
 	}
@@ -58,6 +59,16 @@ func (w writer) setpoints() []page.Figure {
 		w.byHand(w.position("Zone end", z2), "window.zone_end"),
 		w.readingFigure(),
 	}
+}
+
+// copied writes the setpoints as lines of text, columns apart by tabs.
+func copied(title press.Title, setpoints []page.Figure) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s\t%s\n", title.Name, title.Number)
+	for _, f := range setpoints {
+		fmt.Fprintf(&b, "%s\t%s\t%s\n", f.Label, f.Value, f.Unit)
+	}
+	return b.String()
 }
 
 // byHand says whether a setpoint was set by hand, and leads to where it is set.
@@ -89,20 +100,16 @@ func (w writer) position(label string, x *float64) page.Figure {
 	return page.Figure{Label: label, Value: w.pos.Bare(*x), Unit: "mm", Exact: words.Exact(*x)}
 }
 
-// table is the four signal pairs with their words.
+// table is the four signal pairs with their words and what to do.
 func (w writer) table() []page.Lamps {
-	v := w.r.Verdict
-	if v == nil {
-		return nil
-	}
 	var out []page.Lamps
-	for _, pair := range [][2]bool{{true, true}, {true, false}, {false, true}, {false, false}} {
-		l := page.Lamps{Arrival: pair[0], Zone: pair[1]}
-		for _, word := range v.Table.Words(pair[0], pair[1]) {
+	for _, t := range words.PairTexts(w.r) {
+		l := page.Lamps{Arrival: t.Pair.Arrival, Zone: t.Pair.Zone, Means: t.Meaning, Do: t.Do}
+		for _, word := range t.Words {
 			l.Words = append(l.Words, page.Word{Kind: word, Text: word})
 		}
 		if len(l.Words) == 0 {
-			l.Words = []page.Word{{Kind: "fault", Text: "fault"}}
+			l.Words = []page.Word{{Kind: press.FaultWord, Text: t.Verdict}}
 		}
 		out = append(out, l)
 	}
@@ -113,11 +120,7 @@ func (w writer) findings() []page.Finding {
 	words.Explain(w.r)
 	var out []page.Finding
 	for _, f := range w.r.Findings {
-		text := f.Message
-		if text == "" {
-			text = f.Code
-		}
-		out = append(out, page.Finding{Severity: string(f.Severity), Text: text, Link: w.places.link(f.Path), Where: label(f.Path)})
+		out = append(out, page.Finding{Severity: string(f.Severity), Text: f.Message, Link: w.places.link(f.Path), Where: label(f.Path)})
 	}
 	return out
 }

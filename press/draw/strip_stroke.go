@@ -1,0 +1,93 @@
+package draw
+
+import "math"
+
+// strokeRuler is the whole stroke to scale, with what begins where.
+type strokeRuler struct {
+	m       *stripModel
+	scale   scale
+	labels  callouts
+	bar     rect
+	numbers float64 // baseline of the figures under the bar
+	bottom  float64
+}
+
+const barHeight = 12
+
+func layStrokeRuler(m *stripModel, left, right, top float64) strokeRuler {
+	r := strokeRuler{m: m, scale: newScale(m.stroke[0], m.stroke[1], left, right)}
+	var items []callout
+	for _, s := range m.stops {
+		k := style{black, small, false}
+		if s.wrong {
+			k = style{alert, small, true}
+		}
+		items = append(items, callout{x: r.scale.x(s.at), lines: []string{s.name, s.note}, style: k})
+	}
+	r.labels = layCallouts(items, left, right)
+	y := top + r.labels.height()
+	r.bar = rect{left, y, right, y + barHeight}
+	r.numbers = r.bar.y1 + 8 + small
+	r.bottom = r.numbers + 4
+	return r
+}
+
+// glass gives the edges, in px, of the piece that the lens shows: never so narrow
+// that it cannot be seen.
+func (r strokeRuler) glass() (x0, x1 float64) {
+	x0, x1 = r.scale.x(r.m.lens[0]), r.scale.x(r.m.lens[1])
+	if x1-x0 < 3 {
+		mid := math.Max(r.scale.x0+1.5, math.Min((x0+x1)/2, r.scale.x1-1.5))
+		x0, x1 = mid-1.5, mid+1.5
+	}
+	return x0, x1
+}
+
+func (r strokeRuler) paint(p *pen) {
+	p.fill(paper, r.bar)
+	r.stretches(p)
+	p.frame(black, thinLine, solid, rect{crisp(r.bar.x0), crisp(r.bar.y0), crisp(r.bar.x1), crisp(r.bar.y1)})
+	x0, x1 := r.glass()
+	p.fill(black, rect{x0, r.bar.y0 - 3, x1, r.bar.y1 + 3})
+	r.figures(p)
+	r.labels.above(p, r.bar.y0)
+}
+
+// stretches of the stroke: the fast approach with arrows, slow contact, press-in.
+func (r strokeRuler) stretches(p *pen) {
+	s := r.m.stops
+	at := func(i int) float64 { return r.scale.x(s[i].at) }
+	mid := (r.bar.y0 + r.bar.y1) / 2
+	if from, to := at(0), at(1); to > from {
+		p.fill(black.tint(quietTint), rect{from, r.bar.y0, to, r.bar.y1})
+		for x := from + 20; x < to-4; x += 36 {
+			p.arrow(quiet.tint(0.55), x, mid, 8)
+		}
+	}
+	if from, to := at(1), at(2); to > from {
+		p.fill(black.tint(2*quietTint), rect{from, r.bar.y0, to, r.bar.y1})
+	}
+	if end := r.m.rest; end > s[2].at {
+		p.fill(black.tint(0.45), rect{at(2), r.bar.y0, r.scale.x(end), r.bar.y1})
+	}
+}
+
+// figures under the bar, left out where the projection lines pass.
+func (r strokeRuler) figures(p *pen) {
+	st := style{quiet, small, false}
+	g0, g1 := r.glass()
+	ticks, decimals := r.scale.ticks(int((r.scale.x1 - r.scale.x0) / 90))
+	free := math.Inf(-1)
+	for _, v := range ticks {
+		x := r.scale.x(v)
+		p.vline(quiet, x, r.bar.y1, r.bar.y1+4)
+		text := figure(v, decimals)
+		half := st.width(text) / 2
+		at := math.Max(r.scale.x0+half, math.Min(x, r.scale.x1-half))
+		if at-half < free || at+half > g0-4 && at-half < g1+4 {
+			continue
+		}
+		p.text(st, at, r.numbers, middle, text)
+		free = at + half + 8
+	}
+}

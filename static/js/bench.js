@@ -1,0 +1,16 @@
+// The bench, live. Without this script the page works by its buttons; with it,
+// every change is sent after a short rest and the answer is put into the page.
+
+import { watch } from "./live.js";
+import { acceptDrops } from "./drop.js";
+import { offerCopies } from "./copy.js";
+import { acceptColumns } from "./columns.js";
+
+const form = document.getElementById("plan");
+if (form) {
+  const live = watch(form);
+  acceptDrops(live);
+  acceptColumns(form, live);
+  offerCopies(document);
+  document.documentElement.classList.add("live");
+}

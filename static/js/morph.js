@@ -1,0 +1,82 @@
+// Makes one piece of the page equal to another without replacing what is already
+// right, so that focus, caret and scroll position stay.
+
+// morph changes `from` into `to`. With keep, entries keep what is typed in them.
+export function morph(from, to, keep) {
+  if (from.nodeType !== Node.ELEMENT_NODE) {
+    if (from.data !== to.data) from.data = to.data;
+    return;
+  }
+  attributes(from, to);
+  if (from.nodeName === "TEXTAREA") {
+    if (!keep) from.value = to.value;
+    return;
+  }
+  children(from, to, keep);
+  if (keep) return;
+  if (from.nodeName === "SELECT") from.value = to.value;
+  if (from.nodeName === "INPUT" && from.type !== "file") {
+    from.value = to.getAttribute("value") ?? "";
+    from.checked = to.hasAttribute("checked");
+  }
+}
+
+function attributes(from, to) {
+  for (const a of [...from.attributes]) {
+    if (!to.hasAttribute(a.name) && !own(from, a.name)) from.removeAttribute(a.name);
+  }
+  for (const a of to.attributes) {
+    if (from.getAttribute(a.name) === a.value) continue;
+    if (own(from, a.name) && !mustOpen(from, to)) continue;
+    from.setAttribute(a.name, a.value);
+  }
+}
+
+// own tells whether an attribute is the user's: what was opened stays open.
+function own(element, name) {
+  return name === "open" && element.nodeName === "DETAILS";
+}
+
+// mustOpen: a fault inside must be seen.
+function mustOpen(from, to) {
+  return to.querySelector("[aria-invalid], .faultline") !== null && from.querySelector("[aria-invalid], .faultline") === null;
+}
+
+// children matches children by id, or by kind in order, and makes the rest anew.
+function children(from, to, keep) {
+  const byKey = new Map();
+  for (const child of from.childNodes) {
+    const key = keyOf(child);
+    if (key) byKey.set(key, child);
+  }
+  const wanted = new Set();
+  for (const child of to.childNodes) {
+    const key = keyOf(child);
+    if (key) wanted.add(key);
+  }
+  let at = from.firstChild;
+  for (const next of [...to.childNodes]) {
+    const key = keyOf(next);
+    // What has no counterpart any more goes, so that the rest need not move.
+    while (at && keyOf(at) && !wanted.has(keyOf(at))) at = drop(at);
+    const known = key ? byKey.get(key) : at && !keyOf(at) && at.nodeName === next.nodeName ? at : null;
+    if (!known) {
+      from.insertBefore(document.importNode(next, true), at);
+      continue;
+    }
+    if (known === at) at = at.nextSibling;
+    else from.insertBefore(known, at);
+    morph(known, next, keep);
+  }
+  while (at) at = drop(at);
+}
+
+function drop(node) {
+  const next = node.nextSibling;
+  node.remove();
+  return next;
+}
+
+function keyOf(node) {
+  return node.nodeType === Node.ELEMENT_NODE && node.id ? node.nodeName + node.id : "";
+}

@@ -1,0 +1,90 @@
+package web
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const axeFolder = "../testdata/axe-core@4.14.1/"
+
+// axeSource is the accessibility checker (axe-core 4.14.1, MPL-2.0), whose bytes
+// must be those that were vendored.
+func axeSource(t *testing.T) string {
+	t.Helper()
+	source, err := os.ReadFile(axeFolder + "axe.min.js")
+	require.NoError(t, err)
+	sums, err := os.ReadFile(axeFolder + "SHA256SUMS")
+	require.NoError(t, err)
+	sum := sha256.Sum256(source)
+	require.Equal(t, strings.Fields(string(sums))[0], hex.EncodeToString(sum[:]), "axe.min.js is not the file that was vendored")
+	return string(source)
+}
+
+func TestVendoredAxe(t *testing.T) {
+	axeSource(t)
+	_, err := os.Stat(axeFolder + "LICENSE")
+	assert.NoError(t, err)
+}
+
+// violation is one finding of the checker.
+type violation struct {
+	ID     string   `json:"id"`
+	Help   string   `json:"help"`
+	Places []string `json:"places"`
+}
+
+const runAxe = `axe.run(document).then((r) => r.violations.map((v) => ({id: v.id, help: v.help, places: v.nodes.slice(0, 8).map((n) => n.target.join(" ") + " " + (n.any[0]?.message ?? ""))})))`
+
+// TestAxe runs the checker on the bench in every state, both themes, wide and
+// narrow.
+func TestAxe(t *testing.T) {
+	source := axeSource(t)
+	b, _ := visit(t, New())
+	states := []struct {
+		name string
+		to   func()
+	}{
+		{"example", func() {}},
+		{"menu open", func() { b.do(chromedp.Click(chromedp.CSS(".menu > summary"))) }},
+		{"broken", func() {
+			b.do(chromedp.Click(chromedp.CSS(".menu > summary")))
+			b.retype("f-station-nest", "14o")
+			b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
+			eval[any](b, "document.querySelectorAll('details:not(.menu)').forEach((d) => (d.open = true)) ?? 0")
+		}},
+		{"own fault, empty row", func() {
+			b.do(chromedp.Click(chromedp.CSS(`button[value="add faults.other"]`)))
+			b.until("document.getElementById('f-faults-other-0') !== null")
+		}},
+		{"new", func() {
+			eval[any](b, `document.querySelector('.menu button[value="new"]').click() ?? 0`)
+			b.until("document.getElementById('f-title-name').value === ''")
+		}},
+	}
+	eval[any](b, source+"; 0")
+	for _, s := range states {
+		s.to()
+		for _, theme := range []string{"light", "dark"} {
+			for _, width := range []int64{1440, 390} {
+				_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
+				require.NoError(t, err)
+				b.do(chromedp.EmulateViewport(width, 900))
+				found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
+				require.NoError(t, err)
+				for _, v := range found {
+					t.Errorf("%s, %s, %d wide: %s: %s\n  %s", s.name, theme, width, v.ID, v.Help, strings.Join(v.Places, "\n  "))
+				}
+				assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), width, "%s, %d wide: scrolls sideways", s.name, width)
+			}
+		}
+		b.do(chromedp.EmulateViewport(1440, 900))
+	}
+}

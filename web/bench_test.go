@@ -1,0 +1,98 @@
+package web
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+)
+
+// TestOlderResult breaks a field and mends it: the fault stands beside the field,
+// what was typed stays, and the last result stays in sight, marked as older.
+func TestOlderResult(t *testing.T) {
+	s := start(t)
+	require.Equal(t, 200, s.status)
+	digest := text(s.byID("digest"))
+	s.typeIn("station.nest", "14o")
+	s.typeIn("title.owner", "typed too")
+	for range 2 { // the last valid plan is carried on and on
+		s = s.press("recompute")
+		assert.Equal(t, 422, s.status)
+		field := s.byID("f-station-nest")
+		assert.Equal(t, "14o", attr(field, "value"))
+		assert.Equal(t, "true", attr(field, "aria-invalid"))
+		assert.Contains(t, text(s.byID(attr(field, "aria-describedby"))), `found "14o"; a number in mm`)
+		owner, _ := s.value("title.owner")
+		assert.Equal(t, "typed too", owner)
+		assert.Contains(t, text(s.byID("result")), "Older than the entries")
+		assert.Equal(t, digest, text(s.byID("digest")))
+	}
+	s.typeIn("station.nest", "140,5") // a decimal comma
+	s = s.press("recompute")
+	assert.Equal(t, 200, s.status)
+	assert.NotContains(t, text(s.byID("result")), "Older than the entries")
+	assert.NotEqual(t, digest, text(s.byID("digest")))
+	assert.Contains(t, text(s.byID("setpoints")), "115.58", "the zone start moves with the nest (derived: 115.08 and 0.5)")
+}
+
+func TestNewAndBack(t *testing.T) {
+	s := start(t)
+	s.typeIn("title.owner", "typed before")
+	s = s.press("new")
+	require.Equal(t, 200, s.status)
+	name, _ := s.value("title.name")
+	assert.Empty(t, name)
+	assert.Nil(t, s.byID("setpoints"), "an empty plan has no result")
+	s = s.press("recompute")
+	assert.Equal(t, 422, s.status)
+	s = s.press("back")
+	owner, _ := s.value("title.owner")
+	assert.Equal(t, "typed before", owner)
+	assert.Equal(t, 200, s.status)
+	s = s.press("example")
+	owner, _ = s.value("title.owner")
+	assert.Empty(t, owner)
+}
+
+// TestMarkup holds what every page must have: one main heading, unique ids, a
+// label for every control, and links that lead somewhere.
+func TestMarkup(t *testing.T) {
+	s := start(t)
+	broken := start(t)
+	broken.typeIn("station.nest", "x")
+	for name, page := range map[string]*sheet{"example": s, "new": s.press("new"), "empty": s.press("new").press("recompute"), "broken": broken.press("recompute"), "row added": s.press("add parts").press("add faults.other")} {
+		ids := map[string]bool{}
+		labelled := map[string]bool{}
+		headings := 0
+		for n := range page.root.Descendants() {
+			if id := attr(n, "id"); id != "" {
+				assert.False(t, ids[id], "%s: id %s twice", name, id)
+				ids[id] = true
+			}
+			switch n.Data {
+			case "label":
+				labelled[attr(n, "for")] = true
+			case "h1":
+				headings++
+			}
+		}
+		assert.Equal(t, 1, headings, name)
+		for n := range page.root.Descendants() {
+			if n.Type != html.ElementNode {
+				continue
+			}
+			if href := attr(n, "href"); len(href) > 1 && href[0] == '#' {
+				assert.True(t, ids[href[1:]], "%s: a link leads to %s, which is not there", name, href)
+			}
+			for _, key := range []string{"aria-describedby", "aria-labelledby", "for"} {
+				if id := attr(n, key); id != "" {
+					assert.True(t, ids[id], "%s: %s names %s, which is not there", name, key, id)
+				}
+			}
+			if (n.Data == "input" && attr(n, "type") != "hidden") || n.Data == "select" || n.Data == "textarea" {
+				assert.True(t, labelled[attr(n, "id")] || attr(n, "aria-label") != "", "%s: no label for %s", name, attr(n, "name"))
+			}
+		}
+	}
+}

@@ -1,0 +1,122 @@
+package web
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"os/exec"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+)
+
+// browser is the one browser of this package's tests, started when first needed.
+var browser struct {
+	once sync.Once
+	ctx  context.Context
+	err  error
+}
+
+func TestMain(m *testing.M) {
+	status := m.Run()
+	if browser.ctx != nil {
+		_ = chromedp.Cancel(browser.ctx) // or it lingers
+	}
+	os.Exit(status)
+}
+
+// names of browsers that understand the tests.
+var browserNames = []string{"chromium", "chromium-browser", "google-chrome"}
+
+func startBrowser() {
+	path := ""
+	for _, name := range browserNames {
+		if found, err := exec.LookPath(name); err == nil {
+			path = found
+			break
+		}
+	}
+	if path == "" {
+		browser.err = fmt.Errorf("no browser found (looked for %v)", browserNames)
+		return
+	}
+	opts := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-background-networking", true),
+		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true))
+	alloc, _ := chromedp.NewExecAllocator(context.Background(), opts...)
+	ctx, _ := chromedp.NewContext(alloc)
+	if err := chromedp.Do(ctx, chromedp.Navigate("about:blank")); err != nil { // the first call carries no deadline
+		browser.err = err
+		return
+	}
+	browser.ctx = ctx
+}
+
+// A tab is one tab of the browser on a server of its own.
+type tab struct {
+	t   *testing.T
+	ctx context.Context
+}
+
+// newTab opens a tab, or skips the test when there is no browser. With
+// RAMPLAN_BROWSER=required a missing browser is a failure.
+func newTab(t *testing.T) *tab {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("browser tests are left out of short runs")
+	}
+	browser.once.Do(startBrowser)
+	if browser.err != nil {
+		if os.Getenv("RAMPLAN_BROWSER") == "required" {
+			t.Fatalf("a browser is required: %v", browser.err)
+		}
+		t.Skipf("no browser test: %v", browser.err)
+	}
+	ctx, closeTab := chromedp.NewContext(browser.ctx)
+	t.Cleanup(closeTab)
+	require.NoError(t, chromedp.Do(ctx, chromedp.Navigate("about:blank")))
+	ctx, cancel := context.WithTimeout(ctx, 30*time.Second)
+	t.Cleanup(cancel)
+	return &tab{t, ctx}
+}
+
+func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
+	b.t.Helper()
+	require.NoError(b.t, chromedp.Do(b.ctx, steps...))
+}
+
+// eval gives the value of a script's expression.
+func eval[T any](b *tab, script string) T {
+	b.t.Helper()
+	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](script))
+	require.NoError(b.t, err, script)
+	return v
+}
+
+// until waits for an expression to hold.
+func (b *tab) until(script string) {
+	b.t.Helper()
+	_, err := chromedp.Run(b.ctx, chromedp.Poll[bool](script, chromedp.WithPollingTimeout(10*time.Second), chromedp.WithPollingInterval(20*time.Millisecond)))
+	require.NoError(b.t, err, "never became true: %s", script)
+}
+
+// retype replaces what stands in a field, as a user would.
+func (b *tab) retype(id, text string) {
+	b.t.Helper()
+	b.do(chromedp.Focus(chromedp.ID(id)))
+	eval[any](b, fmt.Sprintf("document.getElementById(%q).select() ?? 0", id))
+	if text == "" {
+		b.do(chromedp.KeyEvent("\b"))
+		return
+	}
+	b.do(chromedp.KeyEvent(text))
+}
+
+// text gives the text of an element.
+func (b *tab) text(id string) string {
+	b.t.Helper()
+	return eval[string](b, fmt.Sprintf("document.getElementById(%q)?.textContent.replace(/\\s+/g, ' ').trim() ?? ''", id))
+}

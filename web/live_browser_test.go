@@ -1,0 +1,221 @@
+package web
+
+import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync/atomic"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// visit opens the bench of a fresh server in a new tab.
+func visit(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
+	t.Helper()
+	b := newTab(t)
+	srv := httptest.NewServer(h)
+	t.Cleanup(srv.Close)
+	b.do(chromedp.Navigate(srv.URL + "/"))
+	b.until("document.documentElement.classList.contains('live')")
+	return b, srv
+}
+
+const (
+	setpointsText = "document.getElementById('setpoints').textContent"
+	stateText     = "document.getElementById('state').textContent"
+)
+
+// TestFirstMinutes is what an engineer does first: change the nest, see strip
+// and setpoints change, break a field, see its fault, mend it, save the file.
+func TestFirstMinutes(t *testing.T) {
+	b, _ := visit(t, New())
+	strip := eval[string](b, "document.getElementById('strip')?.innerHTML ?? ''")
+	require.Contains(t, b.text("setpoints"), "115.08")
+
+	b.retype("f-station-nest", "141")
+	b.until(setpointsText + ".includes('116.08')")
+	assert.NotEqual(t, strip, eval[string](b, "document.getElementById('strip')?.innerHTML ?? ''"), "the strip changes too")
+	assert.Equal(t, "f-station-nest", eval[string](b, "document.activeElement.id"), "the focus stays")
+
+	b.retype("f-station-nest", "14o")
+	b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
+	assert.Contains(t, b.text("f-station-nest-n"), `found "14o"`)
+	assert.Contains(t, b.text("result"), "Older than the entries")
+	assert.Contains(t, b.text("setpoints"), "116.08", "the last result stays in sight")
+	assert.Equal(t, "14o", eval[string](b, "document.getElementById('f-station-nest').value"))
+
+	b.retype("f-station-nest", "141,5")
+	b.until(setpointsText + ".includes('116.58')")
+	assert.NotContains(t, b.text("result"), "Older than the entries")
+
+	saved := saveInBrowser(b)
+	plan, faults := press.Decode(saved)
+	require.Empty(t, faults)
+	assert.Equal(t, 141.5, plan.Station.Nest)
+	assert.Equal(t, "Plan "+plan.Digest(), b.text("digest"), "the file is the plan on the page")
+}
+
+// saveInBrowser sends the form of the page to be saved, as the button does, and
+// returns the file.
+func saveInBrowser(b *tab) []byte {
+	b.t.Helper()
+	script := `fetch("/save", {method: "POST", body: new FormData(document.getElementById("plan"))}).then((r) => r.text())`
+	text, err := chromedp.Run(b.ctx, chromedp.Evaluate[string](script, chromedp.EvalAwaitPromise))
+	require.NoError(b.t, err)
+	return []byte(text)
+}
+
+// TestRowsLive adds, fills and removes a part by its buttons.
+func TestRowsLive(t *testing.T) {
+	b, _ := visit(t, New())
+	before := b.text("digest")
+	b.do(chromedp.Click(chromedp.CSS(`#f-parts-rows button[value="add parts"]`)))
+	b.until("document.activeElement.id === 'f-parts-3-name'")
+	b.do(chromedp.KeyEvent("washer"))
+	for field, value := range map[string]string{"nominal": "0.5", "minus": "0.01", "plus": "0.01", "contact": "1", "seat": "1"} {
+		b.retype("f-parts-3-"+field, value)
+	}
+	b.until("!document.getElementById('result').textContent.includes('Older than the entries')")
+	b.until(fmt.Sprintf("document.getElementById('digest').textContent !== %q", before))
+	assert.Equal(t, "washer", eval[string](b, "document.getElementById('f-parts-3-name').value"))
+	b.do(chromedp.Click(chromedp.CSS(`#f-parts-3 button[value="up parts 3"]`)))
+	b.until("document.getElementById('f-parts-2-name').value === 'washer'")
+	b.do(chromedp.Click(chromedp.CSS(`#f-parts-2 button[value="remove parts 2"]`)))
+	b.until(fmt.Sprintf("document.getElementById('digest').textContent === %q", before))
+}
+
+// TestPasteLive pastes two columns into a point of the curve.
+func TestPasteLive(t *testing.T) {
+	b, _ := visit(t, New())
+	eval[any](b, `(() => {
+		const data = new DataTransfer();
+		data.setData("text/plain", "10\t250\n40\t1400\n70\t2700\n");
+		document.getElementById("f-ram-curve-points-0-0").dispatchEvent(new ClipboardEvent("paste", {clipboardData: data, bubbles: true, cancelable: true}));
+		return 0;
+	})()`)
+	b.until("document.getElementById('f-ram-curve-points-1-1').value === '1400'")
+	assert.False(t, eval[bool](b, "document.getElementById('f-ram-curve-points-3-0') !== null"))
+}
+
+// TestDropFile drops a plan anywhere, then a broken one.
+func TestDropFile(t *testing.T) {
+	b, _ := visit(t, New())
+	drop := func(name, text string) {
+		eval[any](b, fmt.Sprintf(`(() => {
+			const data = new DataTransfer();
+			data.items.add(new File([%q], %q));
+			dispatchEvent(new DragEvent("drop", {dataTransfer: data, bubbles: true, cancelable: true}));
+			return 0;
+		})()`, text, name))
+	}
+	drop("other.json", string(edited(t, `"nest": 140`, `"nest": 139`)))
+	b.until("document.getElementById('lead').textContent.includes('Opened the plan other.json')")
+	assert.Equal(t, "139", eval[string](b, "document.getElementById('f-station-nest').value"))
+	drop("broken.json", `{"format": "ramplan.plan/1", "titel": 1}`)
+	b.until("document.getElementById('lead').textContent.includes('broken.json was not opened')")
+	assert.Equal(t, "139", eval[string](b, "document.getElementById('f-station-nest').value"))
+	drop("curve.csv", "10;300\n70;2600\n")
+	b.until("document.getElementById('f-ram-curve-points-1-1').value === '2600'")
+}
+
+// TestOpenByMenu chooses a file in the menu and opens it.
+func TestOpenByMenu(t *testing.T) {
+	b, _ := visit(t, New())
+	name := filepath.Join(t.TempDir(), "chosen.json")
+	require.NoError(t, os.WriteFile(name, edited(t, `"nest": 140`, `"nest": 138`), 0o600))
+	b.do(chromedp.Click(chromedp.CSS(".menu > summary")),
+		chromedp.SetUploadFiles(chromedp.ID("file"), []string{name}),
+		chromedp.Click(chromedp.CSS(`.menu button[value="open"]`)))
+	b.until("document.getElementById('f-station-nest').value === '138'")
+	assert.Contains(t, b.text("lead"), "Opened the plan chosen.json")
+}
+
+// TestStaleAnswer holds the first answer back until a newer question was
+// answered: the older one must never be shown.
+func TestStaleAnswer(t *testing.T) {
+	var asked atomic.Int32
+	release := make(chan struct{})
+	inner := New()
+	b, _ := visit(t, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.Method == http.MethodPost && asked.Add(1) == 1 {
+			<-release
+		}
+		inner.ServeHTTP(w, r)
+	}))
+	b.retype("f-station-nest", "150")
+	for asked.Load() == 0 {
+		time.Sleep(5 * time.Millisecond)
+	}
+	b.retype("f-station-nest", "142")
+	b.until(setpointsText + ".includes('117.08')")
+	close(release)
+	time.Sleep(300 * time.Millisecond)
+	assert.Contains(t, b.text("setpoints"), "117.08")
+	assert.Equal(t, int32(2), asked.Load(), "three keys each make one question")
+}
+
+// TestLostServer stops the server: the page says so, keeps what was typed, and
+// goes on when the server is back on its address.
+func TestLostServer(t *testing.T) {
+	b := newTab(t)
+	address, stop, ended := serving(t, New(), DefaultTimeouts)
+	b.do(chromedp.Navigate("http://" + address + "/"))
+	b.until("document.documentElement.classList.contains('live')")
+	stop()
+	require.NoError(t, <-ended)
+	b.retype("f-station-nest", "143")
+	b.until(stateText + ".includes('does not answer')")
+	assert.Equal(t, "143", eval[string](b, "document.getElementById('f-station-nest').value"))
+	ln, err := Listen(address)
+	require.NoError(t, err)
+	srv := &http.Server{Handler: New()}
+	go func() { _ = srv.Serve(ln) }()
+	defer srv.Close()
+	b.until(setpointsText + ".includes('118.08')")
+	assert.NotContains(t, b.text("state"), "does not answer")
+}
+
+// TestWithoutScript works through the page with scripts switched off.
+func TestWithoutScript(t *testing.T) {
+	b := newTab(t)
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	require.NoError(t, err)
+	b.do(chromedp.Navigate(srv.URL+"/"), chromedp.WaitVisible(chromedp.CSS(".recompute")))
+	nest, err := chromedp.Run(b.ctx, chromedp.Value(chromedp.ID("f-station-nest")))
+	require.NoError(t, err)
+	require.Equal(t, "140", nest)
+	b.do(chromedp.Focus(chromedp.ID("f-station-nest")), chromedp.KeyEvent("\u0008"), chromedp.SendKeys(chromedp.ID("f-station-nest"), "\r"))
+	b.waitText("state", "The result belongs")
+	nest, err = chromedp.Run(b.ctx, chromedp.Value(chromedp.ID("f-station-nest")))
+	require.NoError(t, err)
+	require.NotEqual(t, "140", nest, "the key reached the field")
+	b.do(chromedp.Click(chromedp.CSS(`#f-parts-rows button[value="add parts"]`)), chromedp.WaitVisible(chromedp.ID("f-parts-3")))
+	b.waitText("state", "still needed")
+	b.do(chromedp.Click(chromedp.CSS(`#f-parts-3 button[value="remove parts 3"]`)))
+	b.waitText("state", "The result belongs")
+}
+
+// waitText waits, without any script in the page, until an element holds a text.
+func (b *tab) waitText(id, want string) {
+	b.t.Helper()
+	got := ""
+	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+		var err error
+		if got, err = chromedp.Run(b.ctx, chromedp.Text(chromedp.ID(id))); err == nil && strings.Contains(got, want) {
+			return
+		}
+	}
+	b.t.Fatalf("%s never said %q; it says %q", id, want, got)
+}

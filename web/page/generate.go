@@ -1,0 +1,3 @@
+package page
+
+//go:generate go tool templ generate

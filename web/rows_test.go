@@ -1,0 +1,104 @@
+package web
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// names gives the names of the parts on the page, in order.
+func (s *sheet) names() []string {
+	var out []string
+	for i := 0; ; i++ {
+		name, ok := s.value("parts[" + string(rune('0'+i)) + "].name")
+		if !ok {
+			return out
+		}
+		out = append(out, name)
+	}
+}
+
+func TestRows(t *testing.T) {
+	s := start(t)
+	was := s.names()
+	require.Len(t, was, 3)
+	a, b, c := was[0], was[1], was[2]
+
+	s = s.press("down parts 0")
+	assert.Equal(t, []string{b, a, c}, s.names())
+	s = s.press("up parts 2")
+	assert.Equal(t, []string{b, c, a}, s.names())
+	s = s.press("remove parts 1")
+	assert.Equal(t, []string{b, a}, s.names())
+	assert.Equal(t, 200, s.status)
+
+	s = s.press("add parts")
+	assert.Equal(t, []string{b, a, ""}, s.names())
+	assert.Equal(t, 422, s.status, "an empty row makes no plan")
+	assert.Contains(t, text(s.byID("f-parts-2-nominal-n")), "not given")
+	s = s.press("recompute")
+	assert.Equal(t, []string{b, a, ""}, s.names(), "an empty row stays until it is removed")
+	s = s.press("up parts 2").press("up parts 1")
+	assert.Equal(t, []string{"", b, a}, s.names())
+	s = s.press("remove parts 0")
+	assert.Equal(t, []string{b, a}, s.names())
+	assert.Equal(t, 200, s.status)
+
+	for _, do := range []string{"up parts 0", "down parts 1", "remove parts 2", "remove parts -1", "remove parts", "up nothing 1", "remove title.name 0"} {
+		assert.Equal(t, 400, s.press(do).status, do)
+	}
+}
+
+func TestOwnFaultsKeepEmptyList(t *testing.T) {
+	s := start(t).open("p.json", edited(t, `"window": {}`, `"faults": {"other": []}`))
+	digest := text(s.byID("digest"))
+	require.NotEmpty(t, digest)
+	s = s.press("add faults.other").press("remove faults.other 0")
+	assert.Equal(t, digest, text(s.byID("digest")))
+}
+
+// TestAnotherKindOfJoint changes the kind back and forth: what was typed for the
+// other kind is kept aside, said so, and comes back.
+func TestAnotherKindOfJoint(t *testing.T) {
+	s := start(t)
+	digest := text(s.byID("digest"))
+	s.typeIn("joint.kind", "touch")
+	s = s.press("recompute")
+	assert.Nil(t, s.byID("f-joint-diameter"))
+	assert.Contains(t, text(s.byID("parked")), "Kept aside")
+	assert.NotContains(t, string(s.save()), "diameter")
+
+	s.typeIn("joint.kind", "measured")
+	s = s.press("recompute")
+	assert.NotNil(t, s.byID("f-joint-force_low"))
+	assert.Equal(t, 422, s.status)
+	s.typeIn("joint.force_low", "100")
+	assert.Contains(t, string(s.save()), "joint.diameter", "a draft keeps what is kept aside")
+
+	s.typeIn("joint.kind", "interference")
+	s = s.press("recompute")
+	assert.Equal(t, digest, text(s.byID("digest")))
+	assert.Contains(t, text(s.byID("parked")), "1 entry")
+}
+
+func TestPaste(t *testing.T) {
+	s := start(t)
+	s.typeIn(":paste", "Setting;Force\n10;200\n20,5;560,5\n40;1500\n")
+	s = s.press("paste ram.curve.points")
+	got, _ := s.value("ram.curve.points[1][0]")
+	assert.Equal(t, "20.5", got)
+	_, more := s.value("ram.curve.points[3][0]")
+	assert.False(t, more)
+
+	s.typeIn(":paste", "10 200\nten 300")
+	s = s.press("paste ram.curve.points")
+	assert.Equal(t, 422, s.status)
+	assert.Contains(t, text(s.byID("paste")), "Line 2")
+	kept, _ := s.value(":paste")
+	assert.Equal(t, "10 200\nten 300", kept)
+
+	s = s.press("back")
+	got, _ = s.value("ram.curve.points[6][1]")
+	assert.Equal(t, "2620", got, "the points of before are back")
+}

@@ -14,6 +14,10 @@ import (
 	"ramplan/press/words"
 )
 
+// The picture in the README is drawn by the program.
+//
+//go:generate go run . draw -what strip -o ../../testdata/golden/strip.svg ../../static/examples/example-plan.json
+
 // drawings by the name that -what takes.
 var drawings = map[string]func(io.Writer, *press.Plan, *press.Result) error{
 	"strip": draw.Strip,

@@ -91,7 +91,7 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 		d.lens = layLens(m, left, left, right, top, true)
 		d.pairs = rect{left, d.lens.bottom + 22, right, 0}
 	} else {
-		d.pairs = rect{right - table, top - 16, right, 0}
+		d.pairs = rect{right - table, top, right, 0}
 		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, false)
 	}
 	d.layPairs()

@@ -14,6 +14,7 @@ type stripModel struct {
 	desc   string
 	pos    words.Positions
 	stroke press.Pair // the whole ruler, mm
+	reach  float64    // the end of the ram's stroke, mm
 	stops  []stop     // along it
 	lens   press.Pair // the magnified stretch, mm
 
@@ -77,6 +78,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 		nothingLeft: r.Window.Acceptance == nil,
 		uncertainty: 2 * r.Window.Uncertainty,
 		density:     t.Readings,
+		reach:       p.Ram.Stroke,
 		seat:        nominalReading(r),
 		end:         r.Travel.PushEnd,
 		overlap:     r.Window.Overlap,

@@ -46,6 +46,10 @@ func (r strokeRuler) glass() (x0, x1 float64) {
 func (r strokeRuler) paint(p *pen) {
 	p.fill(paper, r.bar)
 	r.stretches(p)
+	if x := r.scale.x(r.m.reach); x < r.bar.x1-0.5 {
+		p.hatch(alert, crossHatch, rect{x, r.bar.y0, r.bar.x1, r.bar.y1})
+		p.line(alert, outline, solid, [2]float64{x, r.bar.y0 - 3}, [2]float64{x, r.bar.y1 + 3})
+	}
 	p.frame(black, thinLine, solid, rect{crisp(r.bar.x0), crisp(r.bar.y0), crisp(r.bar.x1), crisp(r.bar.y1)})
 	x0, x1 := r.glass()
 	p.fill(black, rect{x0, r.bar.y0 - 3, x1, r.bar.y1 + 3})

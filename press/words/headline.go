@@ -35,13 +35,18 @@ func Headline(p *press.Plan, r *press.Result) string {
 	return s
 }
 
-// StripTitle is the message of the decision strip.
+// StripTitle is the message of the decision strip. What is accepted is called
+// good only where the drawing calls all of it so.
 func StripTitle(p *press.Plan, r *press.Result) string {
 	w := r.Window.Overlap
 	if w == nil || r.Samples == nil {
 		return "No part is accepted: " + cause(r)
 	}
-	s := "Good between " + PositionsOf(p).Bare(w[0]) + " and " + PositionsOf(p).At(w[1])
+	s := "Good between "
+	if good := r.Window.GoodRange; w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
+		s = "Accepted between "
+	}
+	s += PositionsOf(p).Bare(w[0]) + " and " + PositionsOf(p).At(w[1])
 	if r.Blocked() {
 		return s + ", but " + cause(r)
 	}

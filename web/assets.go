@@ -24,7 +24,6 @@ var types = map[string]string{
 	".css":   "text/css; charset=utf-8",
 	".js":    "text/javascript; charset=utf-8",
 	".svg":   "image/svg+xml",
-	".ttf":   "font/ttf",
 	".woff2": "font/woff2",
 }
 

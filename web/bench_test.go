@@ -1,6 +1,7 @@
 package web
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -86,7 +87,7 @@ func TestMarkup(t *testing.T) {
 				assert.True(t, ids[href[1:]], "%s: a link leads to %s, which is not there", name, href)
 			}
 			for _, key := range []string{"aria-describedby", "aria-labelledby", "for"} {
-				if id := attr(n, key); id != "" {
+				for _, id := range strings.Fields(attr(n, key)) {
 					assert.True(t, ids[id], "%s: %s names %s, which is not there", name, key, id)
 				}
 			}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"strings"
 	"sync"
 	"testing"
 	"time"
@@ -57,8 +58,10 @@ func startBrowser() {
 
 // A tab is one tab of the browser on a server of its own.
 type tab struct {
-	t   *testing.T
-	ctx context.Context
+	t     *testing.T
+	ctx   context.Context
+	mu    sync.Mutex
+	noise []string // warnings and errors of the console
 }
 
 // newTab opens a tab, or skips the test when there is no browser. With
@@ -80,7 +83,29 @@ func newTab(t *testing.T) *tab {
 	require.NoError(t, chromedp.Do(ctx, chromedp.Navigate("about:blank")))
 	ctx, cancel := context.WithTimeout(ctx, 30*time.Second)
 	t.Cleanup(cancel)
-	return &tab{t, ctx}
+	b := &tab{t: t, ctx: ctx}
+	messages := chromedp.Console(ctx)
+	go func() {
+		for m, err := range messages {
+			if err != nil {
+				return
+			}
+			refused := strings.Contains(m.Text, "status of 422") // the browser remarks on every refused form
+			if m.IsException() || (m.Type == "error" || m.Type == "warning") && !refused {
+				b.mu.Lock()
+				b.noise = append(b.noise, m.String())
+				b.mu.Unlock()
+			}
+		}
+	}()
+	return b
+}
+
+// complaints are what the browser said against the page so far.
+func (b *tab) complaints() []string {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return append([]string(nil), b.noise...)
 }
 
 func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
@@ -91,7 +116,7 @@ func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
 // eval gives the value of a script's expression.
 func eval[T any](b *tab, script string) T {
 	b.t.Helper()
-	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](script))
+	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
 	require.NoError(b.t, err, script)
 	return v
 }

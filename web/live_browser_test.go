@@ -39,12 +39,13 @@ const (
 // and setpoints change, break a field, see its fault, mend it, save the file.
 func TestFirstMinutes(t *testing.T) {
 	b, _ := visit(t, New())
-	strip := eval[string](b, "document.getElementById('strip')?.innerHTML ?? ''")
+	assert.Equal(t, int64(2), eval[int64](b, "document.fonts.ready.then((all) => [...all].filter((f) => f.status === 'loaded').length)"), "both faces are read by the browser")
+	strip := eval[string](b, "document.getElementById('strip').innerHTML")
 	require.Contains(t, b.text("setpoints"), "115.08")
 
 	b.retype("f-station-nest", "141")
 	b.until(setpointsText + ".includes('116.08')")
-	assert.NotEqual(t, strip, eval[string](b, "document.getElementById('strip')?.innerHTML ?? ''"), "the strip changes too")
+	assert.NotEqual(t, strip, eval[string](b, "document.getElementById('strip').innerHTML"), "the strip changes too")
 	assert.Equal(t, "f-station-nest", eval[string](b, "document.activeElement.id"), "the focus stays")
 
 	b.retype("f-station-nest", "14o")
@@ -57,6 +58,8 @@ func TestFirstMinutes(t *testing.T) {
 	b.retype("f-station-nest", "141,5")
 	b.until(setpointsText + ".includes('116.58')")
 	assert.NotContains(t, b.text("result"), "Older than the entries")
+
+	assert.Empty(t, b.complaints(), "nothing was said on the console")
 
 	saved := saveInBrowser(b)
 	plan, faults := press.Decode(saved)

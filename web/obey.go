@@ -55,6 +55,10 @@ func (p *posted) obey() (*bench, error) {
 		if !ok {
 			return nil, unknownCommand(p.do)
 		}
+		if what == "remove" {
+			b.replace(moved, view.RowName(base, row)+" was removed.")
+			return b, nil
+		}
 		b.typed = moved
 		return b, nil
 	}
@@ -70,13 +74,11 @@ func unknownCommand(do string) error {
 
 // replace puts other entries in place of these and offers the way back.
 func (b *bench) replace(typed view.Typed, text string) {
-	n := page.Notice{Kind: "done", Text: text}
 	if len(b.typed.Draft.Entries) > 0 {
 		b.before = string(b.typed.All().Encode())
-		n.Back = true
 	}
 	b.typed = typed
-	b.notices = append(b.notices, n)
+	b.notices = append(b.notices, page.Notice{Kind: "done", Text: text})
 }
 
 // back brings back the entries of before, and offers the way back from there.

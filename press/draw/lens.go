@@ -122,15 +122,9 @@ func (l *lens) paint(p *pen) {
 // name writes what the row is.
 func (l *lens) name(p *pen, row lensRow) {
 	main, side := style{black, small, true}, style{quiet, small, false}
+	row.note = side.face().clip(row.note, small, gutter-4)
 	if l.compact {
-		if row.name == "" {
-			return
-		}
-		y := row.box.y0 - 5
-		p.text(main, l.names+4, y, start, row.name)
-		if row.note != "" {
-			p.text(side, l.names+4+main.width(row.name)+8, y, start, row.note)
-		}
+		l.nameAbove(p, row, main, side)
 		return
 	}
 	mid := (row.box.y0 + row.box.y1) / 2
@@ -143,6 +137,20 @@ func (l *lens) name(p *pen, row lensRow) {
 		p.text(main, l.names, mid-3, start, row.name)
 		p.text(side, l.names, mid+12, start, row.note)
 	}
+}
+
+// nameAbove writes it in the narrow form: over the row, that of the ruler under
+// its figures.
+func (l *lens) nameAbove(p *pen, row lensRow, main, side style) {
+	x, y := l.names+4, row.box.y0-5
+	if row.name == "" {
+		p.text(side, row.box.x1-4, row.box.y1+12, end, row.note)
+		return
+	}
+	w := main.width(row.name)
+	p.fill(paper, rect{x - 2, y - small, x + w + 10 + side.width(row.note), y + 4})
+	p.text(main, x, y, start, row.name)
+	p.text(side, x+w+8, y, start, row.note)
 }
 
 // guides carry the edges of the window through all rows.

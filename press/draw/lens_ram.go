@@ -54,8 +54,7 @@ func (l *lens) rod(p *pen, box rect, at float64, dash []vg.Length, st style, tex
 	case x-box.x0 > w+20:
 		p.text(st, x-12, base, end, text)
 	case box.x1-x > w+16:
-		p.fill(paper, rect{x + 8, base - small, x + 12 + w, base + 4})
-		p.text(st, x+10, base, start, text)
+		p.onPaper(st, x+10, base, start, text)
 	default:
 		p.text(st, math.Max(box.x0+4+w/2, math.Min(x, box.x1-4-w/2)), base, middle, st.face().clip(text, st.size, box.x1-box.x0-8))
 	}

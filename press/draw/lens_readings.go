@@ -68,8 +68,7 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 	}
 	half := st.width(text) / 2
 	at := math.Max(r.box.x0+half+6, math.Min((x0+x1)/2, r.box.x1-half-6))
-	p.fill(paper, rect{at - half - 3, y - small, at + half + 3, y + 4})
-	p.text(st, at, y, middle, text)
+	p.onPaper(st, at, y, middle, text)
 	for _, s := range []struct {
 		text string
 		ink  ink
@@ -157,7 +156,7 @@ func cut(curve [][2]float64, x0, x1, base float64) [][2]float64 {
 func (l *lens) ruler(p *pen, r lensRow) {
 	p.hline(black, r.box.x0, r.box.x1, r.box.y0)
 	st := style{black, small, false}
-	probe := st.width(figure(l.scale.to, 2)) + 26
+	probe := st.width(figure(l.scale.to, 2)) + 14
 	ticks, decimals := l.scale.ticks(int((r.box.x1 - r.box.x0) / probe))
 	for _, v := range l.scale.minor(ticks) {
 		p.vline(quiet, l.scale.x(v), r.box.y0, r.box.y0+3)
@@ -171,8 +170,7 @@ func (l *lens) ruler(p *pen, r lensRow) {
 		if x-half < free || x+half > r.box.x1-4 {
 			continue
 		}
-		p.fill(paper, rect{x - half - 2, r.box.y0 + 8, x + half + 2, r.box.y1})
-		p.text(st, x, r.box.y0+19, middle, text)
+		p.onPaper(st, x, r.box.y0+19, middle, text)
 		free = x + half + 8
 	}
 }

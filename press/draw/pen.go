@@ -137,6 +137,14 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 	p.c.FillString(f, p.at(left, y), text)
 }
 
+// onPaper writes a line on a clear ground, over lines that pass there.
+func (p *pen) onPaper(s style, x, y float64, side anchor, text string) {
+	w := s.width(text)
+	left := x - []float64{0, w / 2, w}[side]
+	p.fill(paper, rect{left - 3, y - s.size, left + w + 3, y + 4})
+	p.text(s, x, y, side, text)
+}
+
 // lines writes lines under one another and gives the last baseline.
 func (p *pen) lines(s style, x, y float64, side anchor, lines []string) float64 {
 	for i, l := range lines {
@@ -153,10 +161,4 @@ func (p *pen) lines(s style, x, y float64, side anchor, lines []string) float64 
 func (p *pen) arrow(k ink, x, y, length float64) {
 	half := math.Abs(length) / 4.5
 	p.area(k, [2]float64{x, y}, [2]float64{x - length, y - half}, [2]float64{x - length, y + half})
-}
-
-// arrowDown is an arrow head that points down.
-func (p *pen) arrowDown(k ink, x, y, length float64) {
-	half := length / 4.5
-	p.area(k, [2]float64{x, y}, [2]float64{x - half, y - length}, [2]float64{x + half, y - length})
 }

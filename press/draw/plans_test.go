@@ -91,9 +91,20 @@ func TestLook(t *testing.T) {
 	}
 	for _, name := range kindNames() {
 		p := example(t, kinds[name])
-		m := newStripModel(p, press.Evaluate(p), press.Trace(p))
-		for form, o := range map[string]Options{"wide": {}, "compact": {Compact: true}} {
-			require.NoError(t, os.WriteFile(filepath.Join(*look, "strip-"+name+"-"+form+".svg"), m.svg(o), 0o644))
+		r := press.Evaluate(p)
+		for what, draw := range pictures {
+			for form, o := range map[string]Options{"wide": {}, "compact": {Compact: true}} {
+				file := filepath.Join(*look, what+"-"+name+"-"+form+".svg")
+				require.NoError(t, os.WriteFile(file, draw(p, r, o).svg(), 0o644))
+			}
 		}
 	}
+}
+
+// pictures are all drawings.
+var pictures = map[string]func(*press.Plan, *press.Result, Options) *Picture{
+	"strip":   NewStrip,
+	"force":   NewForce,
+	"pressin": NewPressIn,
+	"cycle":   NewCycle,
 }

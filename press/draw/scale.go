@@ -38,8 +38,8 @@ func (s scale) x(v float64) float64 {
 // has tells whether a figure lies on the scale.
 func (s scale) has(v float64) bool { return v >= s.from && v <= s.to }
 
-// ticks gives round figures on the scale, at most n of them, the decimals that
-// show them, and how many steps of one lie between.
+// ticks gives round figures on the scale, about n of them, the decimals that
+// show them.
 func (s scale) ticks(n int) (at []float64, decimals int) {
 	if n < 1 {
 		return nil, 0

@@ -4,65 +4,31 @@ import (
 	"io"
 	"math"
 
-	"gonum.org/v1/plot/vg"
-
 	"ramplan/press"
 )
 
-// Options of a drawing.
-type Options struct {
-	Width   float64 // px; 0: the default of the form
-	Compact bool    // the narrow form, for less than 720 px
-	ID      string  // starts the ids inside an SVG; give each of several in one page its own
-}
-
-// Default widths, px, and the narrowest that each form can be drawn at.
-const (
-	wideWidth    = 960
-	wideLeast    = 720
-	compactWidth = 390
-	compactLeast = 340
-)
-
-func (o Options) width() float64 {
-	width, least := float64(wideWidth), float64(wideLeast)
-	if o.Compact {
-		width, least = compactWidth, compactLeast
-	}
-	if o.Width > 0 {
-		width = o.Width
-	}
-	return math.Min(math.Max(width, least), 4096)
-}
-
-func (o Options) id() string {
-	if o.ID == "" {
-		return "strip"
-	}
-	return o.ID
-}
-
 // Strip draws the decision strip of a plan as SVG.
 func Strip(w io.Writer, p *press.Plan, r *press.Result) error {
-	return StripWith(w, p, r, Options{})
+	return NewStrip(p, r, Options{}).SVG(w)
 }
 
-// StripWith draws the decision strip as SVG, in another size or form.
-func StripWith(w io.Writer, p *press.Plan, r *press.Result, o Options) error {
-	m := newStripModel(p, r, press.Trace(p))
-	_, err := w.Write(m.svg(o))
-	return err
+// NewStrip makes the decision strip.
+func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
+	return newStripModel(p, r, press.Trace(p)).picture(o)
 }
 
-func (m *stripModel) svg(o Options) []byte {
+// Default widths of the strip, px, and the narrowest that each form can be drawn
+// at.
+const (
+	stripWide         = 960
+	stripWideLeast    = 720
+	stripCompact      = 390
+	stripCompactLeast = 340
+)
+
+func (m *stripModel) picture(o Options) *Picture {
 	d := newStripDrawing(m, o)
-	c := newSVG(d.width, d.height)
-	d.paint(c)
-	class := "strip"
-	if o.Compact {
-		class += " compact"
-	}
-	return c.document(class, o.id(), m.title, m.desc)
+	return &Picture{kind: "strip", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
 }
 
 // stripDrawing is the strip laid out in px.
@@ -79,7 +45,10 @@ type stripDrawing struct {
 }
 
 func newStripDrawing(m *stripModel, o Options) *stripDrawing {
-	d := &stripDrawing{m: m, compact: o.Compact, width: o.width()}
+	d := &stripDrawing{m: m, compact: o.Compact, width: o.width(stripWide, stripWideLeast)}
+	if o.Compact {
+		d.width = o.width(stripCompact, stripCompactLeast)
+	}
 	left, right := float64(margin), d.width-margin
 	d.title = bold().wrap(m.title, heading, right-left)
 	y := margin + float64(len(d.title))*leading*heading
@@ -102,16 +71,12 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 // gutter is the width of the column that names the rows of the lens, px.
 const gutter = 136
 
-// paint draws the strip and gives the boxes of its texts.
-func (d *stripDrawing) paint(c vg.Canvas) []label {
-	p := &pen{c: c, h: d.height}
-	p.fill(paper, rect{0, 0, d.width, d.height})
+func (d *stripDrawing) paint(p *pen) {
 	p.lines(style{black, heading, true}, margin, margin+heading, start, d.title)
 	d.project(p)
 	d.ruler.paint(p)
 	d.lens.paint(p)
 	d.paintPairs(p)
-	return p.texts
 }
 
 // project joins the piece of the stroke under the lens to the lens.

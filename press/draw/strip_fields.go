@@ -24,7 +24,7 @@ func fieldsOf(r *press.Result) []field {
 		}
 		out = append(out, newField(v, s.From, s.To, s.Arrival, s.Zone))
 	}
-	rest := newField(v, math.Max(begin, v.End.Position), math.Inf(1), false, v.End.Zone)
+	rest := newField(v, math.Max(out[len(out)-1].to, v.End.Position), math.Inf(1), false, v.End.Zone)
 	rest.past = true
 	return append(out, rest)
 }

@@ -7,7 +7,7 @@ export function morph(from, to, keep) {
     if (from.data !== to.data) from.data = to.data;
     return;
   }
-  attributes(from, to);
+  attributes(from, to, keep);
   if (from.nodeName === "TEXTAREA") {
     if (!keep) from.value = to.value;
     return;
@@ -21,13 +21,13 @@ export function morph(from, to, keep) {
   }
 }
 
-function attributes(from, to) {
+function attributes(from, to, keep) {
   for (const a of [...from.attributes]) {
-    if (!to.hasAttribute(a.name) && !own(from, a.name)) from.removeAttribute(a.name);
+    if (!to.hasAttribute(a.name) && !(keep && own(from, a.name))) from.removeAttribute(a.name);
   }
   for (const a of to.attributes) {
     if (from.getAttribute(a.name) === a.value) continue;
-    if (own(from, a.name) && !mustOpen(from, to)) continue;
+    if (keep && own(from, a.name) && !mustOpen(from, to)) continue;
     from.setAttribute(a.name, a.value);
   }
 }

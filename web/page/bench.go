@@ -8,7 +8,9 @@ type Bench struct {
 	Assets   Assets
 	Title    string // of the document
 	Headline string
+	Back     bool // offers to bring back the entries of before
 	State    State
+	Standing State // of the findings: their number, by the gravest
 	Notices  []Notice
 	Faults   []Fault // of the entries, each leading to its field
 	Form     Form
@@ -33,7 +35,6 @@ type Notice struct {
 	Kind  string // done or refused
 	Text  string
 	Lines []string // such as the faults of a refused file
-	Back  bool     // offers to bring back the entries of before
 }
 
 // A Fault is one fault of the entries.

@@ -37,7 +37,8 @@ type Entry struct {
 // A Section is one question of the engineer.
 type Section struct {
 	ID, Label, Help string
-	Faults          string // such as "2 faults"; empty without
+	Faults          string // such as "2 faults" or "3 needed"; empty without
+	Wrong           bool   // more than missing
 	Groups          []Group
 }
 

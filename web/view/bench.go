@@ -2,6 +2,7 @@ package view
 
 import (
 	"strconv"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -33,21 +34,27 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Notices: b.Notices,
 		Faults:  form.list(),
 	}
-	if name := form.text["title.name"]; name != "" {
+	name := strings.TrimSpace(form.text["title.name"])
+	if name != "" {
 		out.Title = name + " · ramplan"
 	}
 	if b.Plan != nil {
 		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameLast, Value: string(b.Plan.JSON())})
 		out.Result = result(b.Plan, b.Result, form.places)
 		out.Result.Strip = b.Strip
+		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
 		out.Headline = words.Headline(b.Plan, b.Result)
 	} else {
-		out.Headline = "A plan of how far to press, and how hard"
+		out.Headline = "New plan"
+		if name != "" {
+			out.Headline = name
+		}
 	}
 	if b.Before != "" {
+		out.Back = true
 		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameBefore, Value: b.Before})
 	}
 	return out

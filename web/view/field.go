@@ -4,10 +4,14 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"ramplan/press"
 	"ramplan/web/page"
 )
+
+// longestStandIn is how many characters fit into a field beside its unit.
+const longestStandIn = 17
 
 // field makes the input of one field at one path.
 func (f *form) field(field *press.Field, path string) page.Field {
@@ -23,6 +27,10 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		StandIn:  standIn(field),
 		Required: field.Required,
 		Messages: f.faults.At(path),
+	}
+	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
+		out.Help += " Left empty: " + out.StandIn + "."
+		out.StandIn = ""
 	}
 	f.places[path] = out.ID
 	if field.Unit != "" {

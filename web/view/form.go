@@ -9,17 +9,24 @@ import (
 	"ramplan/web/page"
 )
 
-// subgroups are the parts of a section that stand in a frame of their own.
-var subgroups = []struct{ path, label string }{
-	{"ram.curve", "Curve"},
-	{"joint.hub", "Hub"},
-	{"joint.insert", "Insert"},
+// subgroups are the parts of a section that stand in a frame of their own, each
+// with the entries, or what holds them, that belong to it.
+var subgroups = []struct {
+	label string
+	paths []string
+}{
+	{"Curve", []string{"ram.curve"}},
+	{"Deviations, in place of a fit code", []string{"joint.hole", "joint.shaft"}},
+	{"Friction", []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
+	{"Hub", []string{"joint.hub"}},
+	{"Insert", []string{"joint.insert"}},
+	{"Service temperature, change from room temperature", []string{"joint.service_change"}},
 }
 
 // upFront are the optional fields that are asked at once and not on demand.
 var upFront = []string{
-	"title.number", "ram.direction", "station.home", "joint.stop", "joint.fit", "joint.hole[0]", "joint.hole[1]",
-	"joint.shaft[0]", "joint.shaft[1]", "requirement.min_seating_force", "motion.clearance",
+	"title.number", "ram.direction", "station.home", "joint.stop", "joint.fit",
+	"requirement.min_seating_force", "motion.clearance",
 }
 
 // form builds the form of what was typed, with every fault beside its field.
@@ -90,21 +97,23 @@ func (f *form) section(s press.Section) page.Section {
 		}
 	}
 	add(first)
-	if len(more.Fields) > 0 {
-		f.fold(&more, s)
-		add(more)
-	}
 	for i, g := range subs {
 		if len(g.Fields) > 0 {
-			g.ID, g.Label = anchor(subgroups[i].path), subgroups[i].label
-			f.places[subgroups[i].path] = g.ID
+			g.ID, g.Label = anchor(subgroups[i].paths[0])+"-sub", subgroups[i].label
+			for _, path := range subgroups[i].paths {
+				if _, taken := f.places[path]; !taken {
+					f.places[path] = g.ID
+				}
+			}
 			add(g)
 		}
 	}
 	out.Groups = append(out.Groups, rows...)
-	if n := f.faultsBelow(s.Path); n > 0 {
-		out.Faults = counted(n, "fault")
+	if len(more.Fields) > 0 {
+		f.fold(&more, s)
+		add(more)
 	}
+	out.Faults, out.Wrong = f.standing(s.Path)
 	return out
 }
 
@@ -147,21 +156,34 @@ func (f *form) hasRequired(section string) bool {
 
 func subgroupOf(path string) int {
 	for i, g := range subgroups {
-		if strings.HasPrefix(path, g.path+".") {
-			return i
+		for _, p := range g.paths {
+			if path == p || strings.HasPrefix(path, p+".") || strings.HasPrefix(path, p+"[") {
+				return i
+			}
 		}
 	}
 	return -1
 }
 
-func (f *form) faultsBelow(path string) int {
-	n := 0
+// standing says how a section stands: its faults, or how much is still needed.
+func (f *form) standing(path string) (text string, wrong bool) {
+	faults, needed := 0, 0
 	for _, p := range f.faults {
-		if p.Path == path || strings.HasPrefix(p.Path, path+".") || strings.HasPrefix(p.Path, path+"[") {
-			n++
+		switch {
+		case p.Path != path && !strings.HasPrefix(p.Path, path+".") && !strings.HasPrefix(p.Path, path+"["):
+		case p.Code == press.CodeRequired:
+			needed++
+		default:
+			faults++
 		}
 	}
-	return n
+	switch {
+	case faults > 0:
+		return counted(faults, "fault"), true
+	case needed > 0:
+		return strconv.Itoa(needed) + " needed", false
+	}
+	return "", false
 }
 
 func counted(n int, noun string) string {

@@ -108,12 +108,17 @@ func label(path string) string {
 			}
 		}
 		if base, row, ok := rowOf(path); ok && base == path[:strings.LastIndexByte(path, '[')] {
-			return rowName(base, row)
+			return RowName(base, row)
 		}
 		return path
 	}
 	if base, row, ok := rowOf(path); ok {
-		return f.Label + ", " + strings.ToLower(rowName(base, row))
+		return f.Label + ", " + strings.ToLower(RowName(base, row))
+	}
+	for _, s := range press.Sections {
+		if strings.HasPrefix(path, s.Path+".") {
+			return s.Label + ": " + strings.ToLower(f.Label[:1]) + f.Label[1:]
+		}
 	}
 	return f.Label
 }

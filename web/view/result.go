@@ -125,15 +125,25 @@ func (w writer) findings() []page.Finding {
 	return out
 }
 
+// severities, gravest first.
+var severities = []press.Severity{press.Blocker, press.Caution, press.Note}
+
 func (w writer) count() string {
-	s := ""
-	for _, k := range []press.Severity{press.Blocker, press.Caution, press.Note} {
+	var counts []string
+	for _, k := range severities {
 		if n := w.r.Count(k); n > 0 {
-			if s != "" {
-				s += ", "
-			}
-			s += counted(n, string(k))
+			counts = append(counts, counted(n, string(k)))
 		}
 	}
-	return s
+	return strings.Join(counts, ", ")
+}
+
+// gravest is the severity of the gravest finding; empty without any.
+func gravest(r *press.Result) string {
+	for _, k := range severities {
+		if r.Count(k) > 0 {
+			return string(k)
+		}
+	}
+	return ""
 }

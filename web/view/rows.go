@@ -16,7 +16,8 @@ var rowNouns = map[string]string{
 	"faults.other":     "Fault",
 }
 
-func rowName(base string, row int) string { return rowNouns[base] + " " + strconv.Itoa(row+1) }
+// RowName names one row of a list: Part 2.
+func RowName(base string, row int) string { return rowNouns[base] + " " + strconv.Itoa(row+1) }
 
 // rowOf takes the list and the number of the row out of a path.
 func rowOf(path string) (base string, row int, ok bool) {
@@ -95,7 +96,7 @@ func columnsOf(base string) []*press.Field {
 
 func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	path := rowPath(base, i)
-	name := rowName(base, i)
+	name := RowName(base, i)
 	out := page.Row{
 		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
 		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),

@@ -1,0 +1,163 @@
+package draw
+
+import (
+	"math"
+
+	"gonum.org/v1/plot/vg"
+)
+
+// chart is a frame with two axes that the drawings with curves share.
+type chart struct {
+	title         []string
+	width, height float64
+	plot          rect
+	x, y          scale
+	xName, yName  string
+	ends          []endLabel // at the right, for the lines that reach it
+	decimals      int        // of the figures of the x axis
+}
+
+// endLabel names a line at its right end.
+type endLabel struct {
+	y    float64 // px of the line
+	text string
+	ink  ink
+	bold bool
+}
+
+// Sizes of charts, px.
+const (
+	chartWide         = 640
+	chartWideLeast    = 480
+	chartCompact      = 390
+	chartCompactLeast = 340
+	plotHeight        = 230
+	axisFigures       = 22 // room for the figures under the x axis
+	axisName          = 18
+)
+
+// newChart lays out the frame; the room at the right is for the end labels.
+func newChart(o Options, title string, right float64) *chart {
+	c := &chart{width: o.width(chartWide, chartWideLeast)}
+	if o.Compact {
+		c.width = o.width(chartCompact, chartCompactLeast)
+	}
+	c.title = bold().wrap(title, heading, c.width-2*margin)
+	top := margin + float64(len(c.title))*leading*heading + 26
+	c.plot = rect{margin + 44, top, c.width - margin - right, top + plotHeight}
+	return c
+}
+
+// scales sets the two scales, by the figures at their ends.
+func (c *chart) scales(x0, x1, y0, y1 float64) {
+	c.x = newScale(x0, x1, c.plot.x0, c.plot.x1)
+	c.y = newScale(y0, y1, c.plot.y1, c.plot.y0)
+}
+
+// bottom is the lower edge of the axis with its figures and its name.
+func (c *chart) bottom() float64 { return c.plot.y1 + axisFigures + axisName }
+
+func (c *chart) at(x, y float64) [2]float64 { return [2]float64{c.x.x(x), c.y.x(y)} }
+
+// paper draws title, grid and axes: what lies under the curves.
+func (c *chart) paper(p *pen) {
+	p.lines(style{black, heading, true}, margin, margin+heading, start, c.title)
+	st := style{quiet, small, false}
+	p.text(st, margin, c.plot.y0-10, start, c.yName)
+	c.gridY(p, st)
+	c.gridX(p)
+}
+
+func (c *chart) gridY(p *pen, st style) {
+	ticks, decimals := c.y.ticks(int((c.plot.y1 - c.plot.y0) / 42))
+	for _, v := range ticks {
+		y := c.y.x(v)
+		p.hline(faint, c.plot.x0, c.plot.x1, y)
+		text := figure(v, decimals)
+		p.text(st, c.plot.x0-8, y+4, end, st.face().clip(text, small, c.plot.x0-8-2))
+	}
+}
+
+func (c *chart) gridX(p *pen) {
+	for _, v := range c.ticksX() {
+		p.vline(faint, c.x.x(v), c.plot.y0, c.plot.y1)
+	}
+}
+
+func (c *chart) ticksX() []float64 {
+	st := style{quiet, small, false}
+	widest := math.Max(st.width(figure(c.x.from, 2)), st.width(figure(c.x.to, 2)))
+	ticks, decimals := c.x.ticks(int((c.plot.x1 - c.plot.x0) / (widest + 24)))
+	c.decimals = decimals
+	return ticks
+}
+
+// figuresX writes the figures and the name of the x axis, on clear ground.
+func (c *chart) figuresX(p *pen, top float64) {
+	st := style{quiet, small, false}
+	free := math.Inf(-1)
+	for _, v := range c.ticksX() {
+		x := c.x.x(v)
+		text := figure(v, c.decimals)
+		half := st.width(text) / 2
+		if x-half < free || x+half > c.width-2 {
+			continue
+		}
+		p.onPaper(st, x, top+17, middle, text)
+		free = x + half + 8
+	}
+	p.onPaper(st, c.plot.x1, top+17+axisName, end, c.xName)
+}
+
+// frame draws the two axis lines: what lies over the curves.
+func (c *chart) frame(p *pen) {
+	p.hline(black, c.plot.x0, c.plot.x1, c.plot.y1)
+	p.vline(black, c.plot.x0, c.plot.y0, c.plot.y1)
+}
+
+// labelEnds writes the end labels, moved apart where lines lie close.
+func (c *chart) labelEnds(p *pen) {
+	const height = 16
+	wish, size := make([]float64, len(c.ends)), make([]float64, len(c.ends))
+	sortEnds(c.ends)
+	for i, e := range c.ends {
+		wish[i], size[i] = e.y, height
+	}
+	at, _ := spread(wish, size, 0, c.plot.y0-8, c.plot.y1+8)
+	for i, e := range c.ends {
+		p.line(quiet, thinLine, solid, [2]float64{c.plot.x1 + 1, e.y}, [2]float64{c.plot.x1 + 12, at[i]})
+		st := style{e.ink, small, e.bold}
+		room := c.width - margin/2 - c.plot.x1 - 15
+		p.text(st, c.plot.x1+15, at[i]+4, start, st.face().clip(e.text, small, room))
+	}
+}
+
+func sortEnds(ends []endLabel) {
+	for i := 1; i < len(ends); i++ {
+		for k := i; k > 0 && ends[k].y < ends[k-1].y; k-- {
+			ends[k], ends[k-1] = ends[k-1], ends[k]
+		}
+	}
+}
+
+// band fills between two lines over the same places.
+func (c *chart) band(p *pen, k ink, low, high [][2]float64) {
+	if len(low) < 2 {
+		return
+	}
+	shape := append([][2]float64{}, low...)
+	for i := len(high) - 1; i >= 0; i-- {
+		shape = append(shape, high[i])
+	}
+	p.area(k, shape...)
+}
+
+// curve draws a line.
+func (c *chart) curve(p *pen, k ink, width float64, dash []vg.Length, points [][2]float64) {
+	p.line(k, width, dash, points...)
+}
+
+// vertical draws a line through the plot.
+func (c *chart) vertical(p *pen, k ink, x, from float64) {
+	p.line(k, thinLine, solid, [2]float64{crisp(x), from}, [2]float64{crisp(x), c.plot.y1})
+}

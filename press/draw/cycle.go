@@ -1,0 +1,184 @@
+package draw
+
+import (
+	"io"
+	"math"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// Cycle draws the cycle of a plan as SVG.
+func Cycle(w io.Writer, p *press.Plan, r *press.Result) error {
+	return NewCycle(p, r, Options{}).SVG(w)
+}
+
+// NewCycle makes the cycle: position against time with the two signals under it,
+// with the part and without an insert.
+func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
+	m := newCycleModel(p, r, press.Trace(p))
+	d := layCycle(m, o)
+	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+}
+
+// cycleModel is what the cycle shows, as data.
+type cycleModel struct {
+	title, desc string
+	part        []press.Moment
+	missing     []press.Moment
+	lanes       []signalLane
+	phases      []phase
+	watch       *float64 // s, when a missing arrival means something
+	end         float64  // s, when the ram is home again
+	low, high   float64  // mm
+}
+
+// signalLane is one signal over the time of one cycle.
+type signalLane struct {
+	name, note string
+	on         []press.Pair // s, from and to
+	dashed     bool
+}
+
+// phase is a stretch of the cycle with the part.
+type phase struct {
+	name     string
+	from, to float64 // s
+}
+
+func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
+	c := &r.Cycle
+	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime}
+	now := 0.0
+	for _, s := range []struct {
+		name string
+		time float64
+	}{{"approach", c.Approach}, {"press", c.Press}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
+		if s.time > 0 {
+			m.phases = append(m.phases, phase{s.name, now, now + s.time})
+		}
+		now += math.Max(s.time, 0)
+	}
+	m.end = now
+	m.low, m.high = p.Station.Home, p.Station.Home
+	for _, list := range [][]press.Moment{t.Part, t.Missing} {
+		for _, q := range list {
+			m.end = math.Max(m.end, q.Time)
+			m.low, m.high = math.Min(m.low, q.Position), math.Max(m.high, q.Position)
+		}
+	}
+	if r.Verdict != nil {
+		m.signals(r)
+	}
+	m.desc = m.describe(r)
+	return m
+}
+
+// signals finds when each signal is on: arrival from where the ram comes to rest
+// on a part until it moves back, the zone while the ram is inside.
+func (m *cycleModel) signals(r *press.Result) {
+	z := *r.Window.Zone
+	for _, s := range []struct {
+		row, note string
+		moments   []press.Moment
+		dashed    bool
+	}{{press.RowNominal, "with the part", m.part, false}, {press.RowMissing, "without an insert", m.missing, true}} {
+		row := faultRow(r, s.row)
+		if row == nil {
+			continue
+		}
+		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}
+		if row.Arrival != nil && *row.Arrival {
+			if from, to, ok := standstill(s.moments); ok {
+				arrival.on = []press.Pair{{from, to}}
+			}
+		}
+		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
+		m.lanes = append(m.lanes, arrival, zone)
+	}
+}
+
+// standstill gives the time at which the ram comes to rest at its deepest, and
+// the time at which it leaves.
+func standstill(moments []press.Moment) (from, to float64, ok bool) {
+	deepest := math.Inf(-1)
+	for _, q := range moments {
+		deepest = math.Max(deepest, q.Position)
+	}
+	for _, q := range moments {
+		if q.Position >= deepest-1e-9 {
+			if !ok {
+				from, ok = q.Time, true
+			}
+			to = q.Time
+		}
+	}
+	return from, to, ok
+}
+
+// within gives the stretches of time in which the ram is between two positions.
+func within(moments []press.Moment, low, high float64) []press.Pair {
+	var out []press.Pair
+	for i := 1; i < len(moments); i++ {
+		a, b := moments[i-1], moments[i]
+		t0, t1 := crossing(a, b, low, high)
+		if t1 < t0 {
+			continue
+		}
+		if n := len(out); n > 0 && t0 <= out[n-1][1]+1e-9 {
+			out[n-1][1] = t1
+			continue
+		}
+		out = append(out, press.Pair{t0, t1})
+	}
+	return out
+}
+
+// crossing gives the part of the time from a to b that is spent between two
+// positions; t1 < t0 when there is none.
+func crossing(a, b press.Moment, low, high float64) (t0, t1 float64) {
+	if a.Position == b.Position {
+		if a.Position < low || a.Position > high {
+			return 1, 0
+		}
+		return a.Time, b.Time
+	}
+	at := func(x float64) float64 {
+		return (x - a.Position) / (b.Position - a.Position)
+	}
+	enter, leave := at(low), at(high)
+	if enter > leave {
+		enter, leave = leave, enter
+	}
+	enter, leave = math.Max(enter, 0), math.Min(leave, 1)
+	if enter > leave {
+		return 1, 0
+	}
+	return a.Time + enter*(b.Time-a.Time), a.Time + leave*(b.Time-a.Time)
+}
+
+func (m *cycleModel) describe(r *press.Result) string {
+	c := &r.Cycle
+	s := []string{
+		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + ", confirm " + words.Seconds(c.Confirm) +
+			", hold " + words.Seconds(c.Hold) + ", retract " + words.Seconds(c.Retract) + ", handling " + words.Seconds(c.Handling) + ": together " + words.Seconds(c.Total) + ".",
+	}
+	if c.MissingTotal != nil {
+		s = append(s, "Without an insert: "+words.Seconds(*c.MissingTotal)+".")
+	}
+	if c.WatchTime != nil {
+		s = append(s, "When nothing has arrived after "+words.Seconds(*c.WatchTime)+", something is wrong.")
+	}
+	for _, l := range m.lanes {
+		var when []string
+		for _, q := range l.on {
+			when = append(when, "from "+words.Seconds(q[0])+" to "+words.Seconds(q[1]))
+		}
+		if len(when) == 0 {
+			when = []string{"never on"}
+		}
+		s = append(s, strings.ToUpper(l.name[:1])+l.name[1:]+" "+l.note+": "+strings.Join(when, ", ")+".")
+	}
+	return strings.Join(s, " ")
+}

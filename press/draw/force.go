@@ -1,0 +1,219 @@
+package draw
+
+import (
+	"io"
+	"math"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// Force draws the force window of a plan as SVG.
+func Force(w io.Writer, p *press.Plan, r *press.Result) error {
+	return NewForce(p, r, Options{}).SVG(w)
+}
+
+// NewForce makes the force window: the curve with its scatter, need and cap as a
+// band of force, what they allow on the axis of settings, and the setting chosen.
+func NewForce(p *press.Plan, r *press.Result, o Options) *Picture {
+	m := newForceModel(p, r, press.Trace(p))
+	d := layForce(m, o)
+	return &Picture{kind: "force", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+}
+
+// forceModel is what the force window shows, as data.
+type forceModel struct {
+	title, desc string
+	curve       []press.Band
+	need, most  float64
+	top         float64     // N, end of the axis
+	bottom      float64     // N
+	allowed     *press.Pair // %, exact
+	steps       *press.Pair // %, first and last settable step inside
+	step        float64     // %
+	settable    press.Pair  // %, first and last settable step
+	force       press.Force
+}
+
+func newForceModel(p *press.Plan, r *press.Result, t press.Traces) *forceModel {
+	f := r.Force
+	m := &forceModel{title: words.ForceTitle(r), curve: t.Force, need: f.Need, most: f.Cap, allowed: f.Settings, steps: f.Steps, step: p.Ram.SettingStep, settable: t.Steps, force: f}
+	m.top, m.bottom = f.High, math.Min(0, f.Low)
+	for _, b := range t.Force {
+		m.top, m.bottom = math.Max(m.top, b.High), math.Min(m.bottom, b.Low)
+	}
+	// Need and cap stretch the axis only so far that the curve can still be seen.
+	reach := 2.5 * m.top
+	for _, x := range []float64{f.Need, f.Cap} {
+		if x <= reach {
+			m.top = math.Max(m.top, x)
+		}
+	}
+	m.top *= 1.06
+	if !(m.top > m.bottom) {
+		m.top = m.bottom + 1
+	}
+	m.desc = m.describe()
+	return m
+}
+
+func (m *forceModel) describe() string {
+	f := m.force
+	s := []string{
+		"Push force against setting, from " + words.Setting(m.settable[0]) + " to " + words.Setting(m.settable[1]) + ".",
+		"Needed: " + words.Force(m.need) + ". Part and tool may bear: " + words.Force(m.most) + ".",
+	}
+	if m.allowed != nil {
+		s = append(s, "Settings from "+words.Setting(m.allowed[0])+" to "+words.Setting(m.allowed[1])+" lie in the window.")
+	} else {
+		s = append(s, "No setting lies in the window.")
+	}
+	s = append(s, "At "+words.Setting(f.Setting)+" the ram pushes "+words.Force(f.Low)+" to "+words.Force(f.High)+", typically "+words.Force(f.Typical)+".")
+	return strings.Join(s, " ")
+}
+
+// forceDrawing is the force window laid out in px.
+type forceDrawing struct {
+	*chart
+	m       *forceModel
+	lane    rect // under the axis: which settings can be used
+	below   callouts
+	compact bool
+}
+
+func layForce(m *forceModel, o Options) *forceDrawing {
+	d := &forceDrawing{m: m, chart: newChart(o, m.title, 118), compact: o.Compact}
+	if o.Compact {
+		d.plot.x1 = d.width - margin - 92
+	}
+	first, last := m.settable[0], m.settable[1]
+	if n := len(m.curve); n > 1 {
+		first, last = m.curve[0].At, m.curve[n-1].At
+	}
+	d.scales(first, last, m.bottom, m.top)
+	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
+	d.endLabels()
+	y := d.bottom() + 10
+	d.lane = rect{d.plot.x0, y, d.plot.x1, y + 12}
+	d.below = layCallouts(d.settingLabels(), margin, d.width-margin)
+	d.height = math.Ceil(d.lane.y1 + d.below.height() + margin/2)
+	return d
+}
+
+func (d *forceDrawing) endLabels() {
+	m := d.m
+	add := func(v float64, text string, k ink, strong bool) {
+		if v > m.top {
+			text += " ↑"
+		}
+		d.ends = append(d.ends, endLabel{d.y.x(v), text, k, strong})
+	}
+	add(m.most, "cap "+words.Force(m.most), black, true)
+	add(m.need, "need "+words.Force(m.need), black, true)
+	if n := len(m.curve); n > 0 {
+		b := m.curve[n-1]
+		add(b.High, "strong ram", quiet, false)
+		add(b.Typical, "typical", black, false)
+		add(b.Low, "weak ram", quiet, false)
+	}
+}
+
+func (d *forceDrawing) settingLabels() []callout {
+	m := d.m
+	var out []callout
+	add := func(v float64, name string, k style) {
+		out = append(out, callout{x: d.x.x(v), lines: []string{words.Setting(v), name}, style: k})
+	}
+	edge := style{good, small, true}
+	if m.steps != nil {
+		if m.steps[0] != m.force.Setting {
+			add(m.steps[0], "first step", edge)
+		}
+		if m.steps[1] != m.force.Setting && m.steps[1] != m.steps[0] {
+			add(m.steps[1], "last step", edge)
+		}
+	}
+	set := style{black, body, true}
+	if !m.force.SettingFeasible {
+		set.ink = alert
+	}
+	add(m.force.Setting, "setting", set)
+	for i := range out {
+		out[i].style.size = small + 1
+	}
+	return out
+}
+
+func (d *forceDrawing) paint(p *pen) {
+	d.paper(p)
+	d.window(p)
+	d.curves(p)
+	d.chosen(p)
+	d.chart.frame(p)
+	d.labelEnds(p)
+	d.figuresX(p, d.plot.y1)
+	d.settings(p)
+	d.below.below(p, d.lane.y1)
+}
+
+// window draws need and cap: what lies between is wanted, what lies over the cap
+// is crossed out, what lies under the need leaves parts tall.
+func (d *forceDrawing) window(p *pen) {
+	m := d.m
+	need, most := d.y.x(m.need), d.y.x(m.most)
+	if m.need <= m.most {
+		p.fill(good.tint(fillTint), rect{d.plot.x0, most, d.plot.x1, need})
+	} else {
+		p.hatch(alert.tint(0.7), crossHatch, rect{d.plot.x0, need, d.plot.x1, most})
+	}
+	for _, y := range []float64{need, most} {
+		p.line(good, outline, solid, [2]float64{d.plot.x0, y}, [2]float64{d.plot.x1, y})
+	}
+}
+
+func (d *forceDrawing) curves(p *pen) {
+	var low, mid, high [][2]float64
+	for _, b := range d.m.curve {
+		low, mid, high = append(low, d.at(b.At, b.Low)), append(mid, d.at(b.At, b.Typical)), append(high, d.at(b.At, b.High))
+	}
+	d.band(p, black.tint(0.12), low, high)
+	d.curve(p, quiet, thinLine, solid, low)
+	d.curve(p, quiet, thinLine, solid, high)
+	d.curve(p, black, outline, solid, mid)
+}
+
+// chosen marks the push at the setting: from the weak to the strong ram.
+func (d *forceDrawing) chosen(p *pen) {
+	f := d.m.force
+	x := d.x.x(f.Setting)
+	k := black
+	if !f.SettingFeasible {
+		k = alert
+	}
+	d.vertical(p, k, x, d.y.x(f.High))
+	p.line(k, 3, solid, [2]float64{crisp(x), d.y.x(f.Low)}, [2]float64{crisp(x), d.y.x(f.High)})
+	p.circle(paper, k, outline, crisp(x), d.y.x(f.Typical), 4)
+	if a := d.m.allowed; a != nil {
+		p.line(good, thinLine, dashed, [2]float64{d.x.x(a[0]), d.y.x(d.m.need)}, [2]float64{d.x.x(a[0]), d.lane.y0})
+		p.line(good, thinLine, dashed, [2]float64{d.x.x(a[1]), d.y.x(d.m.most)}, [2]float64{d.x.x(a[1]), d.lane.y0})
+	}
+}
+
+// settings draws the lane of what can be set: the window on it, and the steps.
+func (d *forceDrawing) settings(p *pen) {
+	m := d.m
+	p.fill(black.tint(quietTint), rect{d.x.x(m.settable[0]), d.lane.y0, d.x.x(m.settable[1]), d.lane.y1})
+	if a := m.allowed; a != nil {
+		box := rect{d.x.x(a[0]), d.lane.y0, math.Max(d.x.x(a[1]), d.x.x(a[0])+1), d.lane.y1}
+		p.fill(good.tint(2*fillTint), box)
+		p.frame(good, outline, solid, box)
+	}
+	if n := (m.settable[1] - m.settable[0]) / m.step; n > 0 && (d.plot.x1-d.plot.x0)/n >= 4 {
+		for i := range int(n+0.5) + 1 {
+			p.vline(quiet, d.x.x(m.settable[0]+float64(i)*m.step), d.lane.y1-4, d.lane.y1)
+		}
+	}
+	x := d.x.x(m.force.Setting)
+	p.area(black, [2]float64{x, d.lane.y1}, [2]float64{x - 5, d.lane.y0}, [2]float64{x + 5, d.lane.y0})
+}

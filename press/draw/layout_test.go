@@ -1,0 +1,160 @@
+package draw
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"gonum.org/v1/plot/vg"
+	"pgregory.net/rapid"
+)
+
+// The expected places of this file are derived by hand.
+
+// TestSpread: labels move no further than they must.
+func TestSpread(t *testing.T) {
+	for _, c := range []struct {
+		name        string
+		wish, width []float64
+		want        []float64
+		ok          bool
+	}{
+		{"free", []float64{50, 150}, []float64{20, 20}, []float64{50, 150}, true},
+		{"pushed apart evenly", []float64{100, 100}, []float64{20, 20}, []float64{85, 115}, true},
+		{"held at the edge", []float64{0, 5}, []float64{20, 20}, []float64{10, 40}, true},
+		{"a heap of three", []float64{100, 101, 102}, []float64{20, 20, 20}, []float64{71, 101, 131}, true},
+		{"no room", []float64{100, 100}, []float64{120, 120}, nil, false},
+		{"none", nil, nil, []float64{}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got, ok := spread(c.wish, c.width, 10, 0, 200)
+			assert.Equal(t, c.ok, ok)
+			if ok {
+				assert.InDeltaSlice(t, c.want, got, 1e-9)
+			}
+		})
+	}
+}
+
+// TestSpreadNeverOverlaps for any labels that fit.
+func TestSpreadNeverOverlaps(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.IntRange(1, 12).Draw(t, "n")
+		wish, width := make([]float64, n), make([]float64, n)
+		last := 0.0
+		for i := range n {
+			last += rapid.Float64Range(0, 200).Draw(t, "step")
+			wish[i] = math.Min(last, 1000)
+			width[i] = rapid.Float64Range(1, 90).Draw(t, "width")
+		}
+		x, ok := spread(wish, width, 5, 0, 1000)
+		if !ok {
+			return
+		}
+		for i := range x {
+			if x[i]-width[i]/2 < -1e-6 || x[i]+width[i]/2 > 1000+1e-6 {
+				t.Fatalf("label %d lies outside: %v", i, x)
+			}
+			if i > 0 && x[i]-width[i]/2 < x[i-1]+width[i-1]/2+5-1e-6 {
+				t.Fatalf("labels %d and %d overlap: %v", i-1, i, x)
+			}
+		}
+	})
+}
+
+func TestTicks(t *testing.T) {
+	for _, c := range []struct {
+		from, to float64
+		n        int
+		want     []float64
+		decimals int
+	}{
+		{0, 150, 8, []float64{0, 20, 40, 60, 80, 100, 120, 140}, 0},
+		{115.02, 115.36, 8, []float64{115.05, 115.1, 115.15, 115.2, 115.25, 115.3, 115.35}, 2},
+		{-1, 1, 4, []float64{-1, -0.5, 0, 0.5, 1}, 1},
+		{0, 1, 1, []float64{0, 1}, 0},
+		{0, 1, 0, nil, 0},
+	} {
+		at, decimals := newScale(c.from, c.to, 0, 100).ticks(c.n)
+		assert.InDeltaSlice(t, c.want, at, 1e-9, "%v to %v", c.from, c.to)
+		assert.Equal(t, c.decimals, decimals)
+	}
+}
+
+// TestScale: any two figures make a scale.
+func TestScale(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a, b := rapid.Float64().Draw(t, "a"), rapid.Float64().Draw(t, "b")
+		if math.Abs(a) > 1e12 || math.Abs(b) > 1e12 {
+			return
+		}
+		s := newScale(a, b, 10, 90)
+		for _, v := range []float64{a, b, (a + b) / 2, math.Inf(1), math.Inf(-1)} {
+			if x := s.x(v); !(x >= 10 && x <= 90) {
+				t.Fatalf("%v lies at %v", v, x)
+			}
+		}
+		if at, _ := s.ticks(8); len(at) > 9 {
+			t.Fatalf("%d ticks", len(at))
+		}
+	})
+}
+
+// recorder is a canvas that keeps the points of what is stroked.
+type recorder struct {
+	vg.Canvas
+	points []vg.Point
+}
+
+func (r *recorder) Stroke(p vg.Path) {
+	for _, c := range p {
+		r.points = append(r.points, c.Pos)
+	}
+}
+
+// TestHatchStaysInside: every line of a hatch lies in its rectangle, on a
+// diagonal.
+func TestHatchStaysInside(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		side := rapid.Float64Range(-50, 1000)
+		box := rect{side.Draw(t, "x0"), side.Draw(t, "y0"), 0, 0}
+		box.x1 = box.x0 + rapid.Float64Range(0, 300).Draw(t, "w")
+		box.y1 = box.y0 + rapid.Float64Range(0, 80).Draw(t, "h")
+		for _, h := range []hatch{risingHatch, fallingHatch, crossHatch} {
+			c := &recorder{Canvas: newSVG(10, 10)}
+			p := &pen{c: c, h: 500}
+			p.hatch(black, h, box)
+			for i := 0; i+1 < len(c.points); i += 2 {
+				a, b := c.points[i], c.points[i+1]
+				if d := math.Abs(float64(a.X-b.X)) - math.Abs(float64(a.Y-b.Y)); math.Abs(d) > 1e-6 {
+					t.Fatalf("not a diagonal: %v %v", a, b)
+				}
+				for _, q := range []vg.Point{a, b} {
+					x, y := float64(q.X), 500-float64(q.Y)
+					if x < box.x0-1e-6 || x > box.x1+1e-6 || y < box.y0-1e-6 || y > box.y1+1e-6 {
+						t.Fatalf("%v %v lies outside %+v", x, y, box)
+					}
+				}
+			}
+			if box.x1-box.x0 > 40 && box.y1-box.y0 > 40 && len(c.points) < 8 {
+				t.Fatalf("hardly a line in %+v", box)
+			}
+		}
+	})
+}
+
+// TestTextFits: a text that is clipped or wrapped is no wider than its room.
+func TestTextFits(t *testing.T) {
+	assert.Equal(t, "short", regular().clip("short", 12, 100))
+	assert.Equal(t, "a rather l…", regular().clip("a rather long text", 12, 64))
+	assert.Equal(t, []string{"long or good", "or missing"}, bold().wrap("long or good or missing", 14, 90))
+	rapid.Check(t, func(t *rapid.T) {
+		s := rapid.String().Draw(t, "s")
+		room := rapid.Float64Range(20, 200).Draw(t, "room")
+		for _, line := range regular().wrap(s, 12, room) {
+			if regular().width(line, 12) > room+1e-6 {
+				t.Fatalf("%q is wider than %v", line, room)
+			}
+		}
+	})
+}

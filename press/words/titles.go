@@ -1,0 +1,57 @@
+package words
+
+import (
+	"math"
+
+	"ramplan/press"
+)
+
+// ForceTitle is the message of the force window.
+func ForceTitle(r *press.Result) string {
+	f := &r.Force
+	at := Setting(f.Setting)
+	if f.Low >= f.Need && f.High <= f.Cap {
+		return "At " + at + " even a weak ram pushes " + Force(f.Low-f.Need) + " more than needed, and a strong one stays " + Force(f.Cap-f.High) + " under what may be borne"
+	}
+	s := "At " + at + " "
+	if f.Low < f.Need {
+		_, _, gap := forces(f.Low, f.Need)
+		s += "a weak ram lacks " + gap
+		if f.High > f.Cap {
+			s += " and "
+		}
+	}
+	if f.High > f.Cap {
+		_, _, gap := forces(f.High, f.Cap)
+		s += "a strong one pushes " + gap + " too much"
+	}
+	return s
+}
+
+// PressInTitle is the message of the press-in force; tight and stall are the
+// depths at which the tightest fit stalls a weak ram, and the typical one a
+// typical ram.
+func PressInTitle(p *press.Plan, r *press.Result, tight, stall *float64) string {
+	pos := PositionsOf(p)
+	switch {
+	case r.Joint == nil:
+		return "Nothing is pressed in: the push meets no force before the seat"
+	case stall != nil:
+		return "Even the usual fit stalls the ram, at " + pos.At(*stall) + " of " + pos.At(r.Travel.PressIn)
+	case tight != nil:
+		return "The tightest fit stalls a weak ram at " + pos.At(*tight) + " of " + pos.At(r.Travel.PressIn)
+	case r.Force.Low < r.Joint.Demand[2]:
+		return "The tightest fit takes all that a weak ram gives"
+	}
+	return "Even the tightest fit is pressed in: it takes " + Force(r.Joint.Demand[2]) + " of the " + Force(r.Force.Low) + " that a weak ram gives"
+}
+
+// CycleTitle is the message of the cycle.
+func CycleTitle(r *press.Result) string {
+	c := &r.Cycle
+	s := "One part takes " + Seconds(c.Total)
+	if c.WatchTime != nil {
+		s += "; nothing has arrived after " + Seconds(math.Max(*c.WatchTime, 0)) + ": a fault"
+	}
+	return s
+}

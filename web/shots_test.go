@@ -1,0 +1,54 @@
+package web
+
+import (
+	"os"
+	"path/filepath"
+	"strconv"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+)
+
+// TestShots takes pictures of the bench for people to look at, into the folder
+// that RAMPLAN_SHOTS names:
+//
+//	RAMPLAN_SHOTS=/tmp/shots go test ./web -run TestShots
+func TestShots(t *testing.T) {
+	folder := os.Getenv("RAMPLAN_SHOTS")
+	if folder == "" {
+		t.Skip("no folder named in RAMPLAN_SHOTS")
+	}
+	require.NoError(t, os.MkdirAll(folder, 0o755))
+	b, _ := visit(t, New())
+	take := func(name string, whole bool) {
+		shot := chromedp.CaptureScreenshot()
+		if whole {
+			shot = chromedp.FullScreenshot(100)
+		}
+		png, err := chromedp.Run(b.ctx, shot)
+		require.NoError(t, err)
+		require.NoError(t, os.WriteFile(filepath.Join(folder, name+".png"), png, 0o644))
+	}
+	for _, theme := range []string{"light", "dark"} {
+		_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
+		require.NoError(t, err)
+		for _, width := range []int64{1440, 1024, 390} {
+			b.do(chromedp.EmulateViewport(width, 900))
+			take("bench-"+theme+"-"+strconv.FormatInt(width, 10), width == 390)
+		}
+	}
+	b.do(chromedp.EmulateViewport(1440, 900))
+	take("whole", true)
+	b.do(chromedp.EmulateViewport(720, 450)) // 1440 by 900 at 200 % zoom
+	take("zoom", false)
+	b.do(chromedp.EmulateViewport(1440, 900))
+	b.retype("f-station-nest", "14o")
+	b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
+	eval[any](b, "document.getElementById('f-station-nest').scrollIntoView({block: 'center'}) ?? 0")
+	take("broken", false)
+	eval[any](b, `document.querySelector('.menu button[value="new"]').click()`+" ?? 0")
+	b.until("document.getElementById('f-title-name').value === ''")
+	take("new", true)
+}

@@ -16,7 +16,7 @@ import (
 
 // The picture in the README is drawn by the program.
 //
-//go:generate go run . draw -what strip -o ../../testdata/golden/strip.svg ../../static/examples/example-plan.json
+//go:generate go run . draw -what strip -o ../../testdata/golden/strip-example.svg ../../static/examples/example-plan.json
 
 // drawings by the name that -what takes.
 var drawings = map[string]func(io.Writer, *press.Plan, *press.Result) error{

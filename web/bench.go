@@ -2,10 +2,8 @@ package web
 
 import (
 	"net/http"
-	"strings"
 
 	"ramplan/press"
-	"ramplan/press/draw"
 	"ramplan/static"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -70,27 +68,15 @@ func (b *bench) show(w http.ResponseWriter, r *http.Request) error {
 	v := view.Bench{Typed: b.typed, Faults: faults, Plan: b.last, Fresh: b.fresh, Notices: b.notices, Before: b.before, Paste: b.paste}
 	if b.last != nil {
 		v.Result = press.Evaluate(b.last)
-		strip, err := stripOf(b.last, v.Result)
+		drawings, err := drawn(b.last, v.Result)
 		if err != nil {
 			return err
 		}
-		v.Strip = strip
+		v.Drawings = drawings
 	}
 	w.Header().Add("Vary", partHeader)
 	if r.Header.Get(partHeader) == "bench" {
 		return show(w, r, status, page.BenchBody(v.Page(assets.page())))
 	}
 	return show(w, r, status, page.BenchPage(v.Page(assets.page())))
-}
-
-// stripOf draws the decision strip in both its forms; the room on the page
-// decides which is shown.
-func stripOf(p *press.Plan, r *press.Result) (string, error) {
-	var out strings.Builder
-	for _, o := range []draw.Options{{Width: 800, ID: "strip-wide"}, {Compact: true, ID: "strip-compact"}} {
-		if err := draw.NewStrip(p, r, o).SVG(&out); err != nil {
-			return "", err
-		}
-	}
-	return out.String(), nil
 }

@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -68,14 +69,25 @@ func TestFirstMinutes(t *testing.T) {
 	assert.Equal(t, "Plan "+plan.Digest(), b.text("digest"), "the file is the plan on the page")
 }
 
-// saveInBrowser sends the form of the page to be saved, as the button does, and
-// returns the file.
+// saveInBrowser presses the save button and returns the file that the browser
+// puts into its downloads.
 func saveInBrowser(b *tab) []byte {
 	b.t.Helper()
-	script := `fetch("/save", {method: "POST", body: new FormData(document.getElementById("plan"))}).then((r) => r.text())`
-	text, err := chromedp.Run(b.ctx, chromedp.Evaluate[string](script, chromedp.EvalAwaitPromise))
+	folder := b.t.TempDir()
+	_, err := chromedp.CallBrowser(b.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{Behavior: "allow", DownloadPath: folder})
 	require.NoError(b.t, err)
-	return []byte(text)
+	b.do(chromedp.Click(chromedp.CSS(`.acts button[value="save"]`)))
+	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
+		names, _ := filepath.Glob(filepath.Join(folder, "*.json"))
+		if len(names) == 1 {
+			assert.Equal(b.t, "WS-210.plan.json", filepath.Base(names[0]))
+			data, err := os.ReadFile(names[0])
+			require.NoError(b.t, err)
+			return data
+		}
+	}
+	b.t.Fatal("no file was saved")
+	return nil
 }
 
 // TestRowsLive adds, fills and removes a part by its buttons.
@@ -165,6 +177,24 @@ func TestStaleAnswer(t *testing.T) {
 	time.Sleep(300 * time.Millisecond)
 	assert.Contains(t, b.text("setpoints"), "117.08")
 	assert.Equal(t, int32(2), asked.Load(), "three keys each make one question")
+}
+
+// TestSlowServer holds an answer back for longer than a user waits without
+// wondering: the page says that it is still at work.
+func TestSlowServer(t *testing.T) {
+	release := make(chan struct{})
+	inner := New()
+	b, _ := visit(t, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.Method == http.MethodPost {
+			<-release
+		}
+		inner.ServeHTTP(w, r)
+	}))
+	b.retype("f-station-nest", "144")
+	b.until(stateText + ".includes('Still computing')")
+	close(release)
+	b.until(setpointsText + ".includes('119.08')")
+	assert.NotContains(t, b.text("state"), "Still computing")
 }
 
 // TestLostServer stops the server: the page says so, keeps what was typed, and

@@ -13,7 +13,7 @@ func New() http.Handler { return guard(router()) }
 // router lists every route.
 func router() *chi.Mux {
 	r := chi.NewRouter()
-	r.Use(middleware.Compress(4, "text/html", "application/json"))
+	r.Use(middleware.Compress(1, "text/html", "application/json"))
 	r.NotFound(answer(notFound).ServeHTTP)
 	r.MethodNotAllowed(answer(wrongMethod).ServeHTTP)
 	benchRoutes(r)

@@ -3,7 +3,7 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/vg"
+	"ramplan/press"
 )
 
 // chart is a frame with two axes that the drawings with curves share.
@@ -13,6 +13,7 @@ type chart struct {
 	plot          rect
 	x, y          scale
 	xName, yName  string
+	yNameAt       float64    // baseline of the name of the y axis
 	ends          []endLabel // at the right, for the lines that reach it
 	decimals      int        // of the figures of the x axis
 }
@@ -45,7 +46,14 @@ func newChart(o Options, title string, right float64) *chart {
 	c.title = bold().wrap(title, heading, c.width-2*margin)
 	top := margin + float64(len(c.title))*leading*heading + 26
 	c.plot = rect{margin + 44, top, c.width - margin - right, top + plotHeight}
+	c.yNameAt = top - 10
 	return c
+}
+
+// raise makes room for labels over the plot, under the name of the y axis.
+func (c *chart) raise(height float64) {
+	c.plot.y0 += height
+	c.plot.y1 += height
 }
 
 // scales sets the two scales, by the figures at their ends.
@@ -63,7 +71,7 @@ func (c *chart) at(x, y float64) [2]float64 { return [2]float64{c.x.x(x), c.y.x(
 func (c *chart) paper(p *pen) {
 	p.lines(style{black, heading, true}, margin, margin+heading, start, c.title)
 	st := style{quiet, small, false}
-	p.text(st, margin, c.plot.y0-10, start, c.yName)
+	p.text(st, margin, c.yNameAt, start, c.yName)
 	c.gridY(p, st)
 	c.gridX(p)
 }
@@ -145,16 +153,57 @@ func (c *chart) band(p *pen, k ink, low, high [][2]float64) {
 	if len(low) < 2 {
 		return
 	}
-	shape := append([][2]float64{}, low...)
-	for i := len(high) - 1; i >= 0; i-- {
-		shape = append(shape, high[i])
+	shape := c.place(c.cutTop(low))
+	upper := c.place(c.cutTop(high))
+	for i := len(upper) - 1; i >= 0; i-- {
+		shape = append(shape, upper[i])
 	}
 	p.area(k, shape...)
 }
 
-// curve draws a line.
-func (c *chart) curve(p *pen, k ink, width float64, dash []vg.Length, points [][2]float64) {
-	p.line(k, width, dash, points...)
+// curve draws a line of figures, as far as the plot shows it.
+func (c *chart) curve(p *pen, k ink, width float64, points [][2]float64) {
+	points = c.cutTop(points)
+	for i := 0; i < len(points); i++ {
+		first := i
+		for i < len(points) && points[i][1] <= c.y.to {
+			i++
+		}
+		p.line(k, width, solid, c.place(points[first:i])...)
+	}
+}
+
+// cutTop puts a corner where a line passes the upper end of the scale, so that
+// what is cut off there keeps its slope below.
+func (c *chart) cutTop(points [][2]float64) [][2]float64 {
+	var out [][2]float64
+	for i, q := range points {
+		if i > 0 {
+			a := points[i-1]
+			if (a[1] > c.y.to) != (q[1] > c.y.to) {
+				share := (c.y.to - a[1]) / (q[1] - a[1])
+				out = append(out, [2]float64{a[0] + share*(q[0]-a[0]), c.y.to})
+			}
+		}
+		out = append(out, q)
+	}
+	return out
+}
+
+func (c *chart) place(points [][2]float64) [][2]float64 {
+	out := make([][2]float64, len(points))
+	for i, q := range points {
+		out[i] = c.at(q[0], q[1])
+	}
+	return out
+}
+
+// bands takes the three lines of a band apart.
+func bands(list []press.Band) (low, mid, high [][2]float64) {
+	for _, b := range list {
+		low, mid, high = append(low, [2]float64{b.At, b.Low}), append(mid, [2]float64{b.At, b.Typical}), append(high, [2]float64{b.At, b.High})
+	}
+	return low, mid, high
 }
 
 // vertical draws a line through the plot.

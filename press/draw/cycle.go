@@ -31,6 +31,7 @@ type cycleModel struct {
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
 	end         float64  // s, when the ram is home again
+	handling    float64  // s, after that
 	low, high   float64  // mm
 }
 
@@ -49,7 +50,7 @@ type phase struct {
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	c := &r.Cycle
-	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime}
+	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, handling: c.Handling}
 	now := 0.0
 	for _, s := range []struct {
 		name string
@@ -168,7 +169,7 @@ func (m *cycleModel) describe(r *press.Result) string {
 		s = append(s, "Without an insert: "+words.Seconds(*c.MissingTotal)+".")
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.Seconds(*c.WatchTime)+", something is wrong.")
+		s = append(s, "When nothing has arrived after "+words.Seconds(*c.WatchTime)+", nothing will.")
 	}
 	for _, l := range m.lanes {
 		var when []string

@@ -24,7 +24,7 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	d := &cycleDrawing{m: m, chart: newChart(o, m.title, 0), above: o.Compact}
 	left := d.plot.x0
 	if !o.Compact {
-		left = margin + 132
+		left = margin + 156
 	}
 	d.names = margin
 	d.plot.x0 = left
@@ -33,9 +33,12 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	for _, f := range m.phases {
 		items = append(items, callout{x: d.x.x((f.from + f.to) / 2), lines: []string{f.name, words.Seconds(f.to - f.from)}, style: style{black, small, false}})
 	}
-	d.phases = layCallouts(items, d.plot.x0, d.plot.x1)
-	top := d.plot.y0 + d.phases.height()
-	d.plot.y0, d.plot.y1 = top, top+plotHeight-40
+	if m.handling > 0 {
+		items = append(items, callout{x: d.plot.x1, lines: []string{"handling", words.Seconds(m.handling) + " →"}, style: style{black, small, false}})
+	}
+	d.phases = layCallouts(items, margin, d.plot.x1)
+	d.raise(d.phases.height())
+	d.plot.y1 -= 40
 	pad := 0.04 * (m.high - m.low)
 	d.scales(0, 1.02*m.end, m.low-pad, m.high+pad)
 	d.xName, d.yName = "time, s", "ram position, mm"
@@ -57,11 +60,11 @@ func (d *cycleDrawing) readMarks() []callout {
 	var out []callout
 	for _, f := range d.m.phases {
 		if f.name == "confirm" {
-			out = append(out, callout{x: d.x.x(f.to), lines: []string{words.Seconds(f.to), "read, arrived"}, style: style{black, small, true}})
+			out = append(out, callout{x: d.x.x(f.to), lines: []string{words.Seconds(f.to), "read, with arrival"}, style: style{black, small, true}})
 		}
 	}
 	if w := d.m.watch; w != nil {
-		out = append(out, callout{x: d.x.x(*w), lines: []string{words.Seconds(*w), "read, not arrived"}, style: style{black, small, true}})
+		out = append(out, callout{x: d.x.x(*w), lines: []string{words.Seconds(*w), "read, without"}, style: style{black, small, true}})
 	}
 	return out
 }
@@ -86,6 +89,7 @@ func (d *cycleDrawing) paint(p *pen) {
 		p.line(black, thinLine, dashed, [2]float64{crisp(d.x.x(*w)), d.plot.y0}, [2]float64{crisp(d.x.x(*w)), bottom})
 	}
 	d.figuresX(p, bottom)
+	d.legend(p, bottom+17+axisName)
 	d.marks.below(p, bottom+axisFigures+axisName)
 }
 
@@ -99,6 +103,19 @@ func (d *cycleDrawing) way(p *pen, moments []press.Moment, missing bool) {
 		return
 	}
 	p.line(black, 2, solid, line...)
+}
+
+// legend says which line is which.
+func (d *cycleDrawing) legend(p *pen, y float64) {
+	st := style{quiet, small, false}
+	x := d.plot.x0
+	p.line(black, 2, solid, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+	p.text(st, x+28, y, start, "with the part")
+	if len(d.m.missing) > 0 {
+		x += 28 + st.width("with the part") + 16
+		p.line(quiet, outline, dashed, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+		p.text(st, x+28, y, start, "without an insert")
+	}
 }
 
 // signal draws one lane, raised where the signal is on.

@@ -5,10 +5,14 @@
 //
 // # Classes
 //
-// Every SVG has the class drawing on its root, beside that of its kind, such as
-// strip, and compact in the narrow form. Every shape in it carries its colour
-// twice: as attributes, which are the light theme of an exported file, and as a
-// class, so that the page's style sheet can put on another theme:
+// Every SVG has the class drawing on its root, beside that of its kind (strip,
+// force, pressin or cycle), and compact in the narrow form. A page that wants
+// both forms of a drawing puts them into one element of the class drawings, each
+// with an ID of its own, and lets its style sheet choose by the room there is.
+//
+// Every shape carries its colour twice: as attributes, which are the light theme
+// of an exported file, and as a class, so that the page's style sheet can put on
+// another theme:
 //
 //	fill-NAME   a filled shape, and every text
 //	line-NAME   a stroked line

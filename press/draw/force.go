@@ -104,10 +104,7 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 func (d *forceDrawing) endLabels() {
 	m := d.m
 	add := func(v float64, text string, k ink, strong bool) {
-		if v > m.top {
-			text += " ↑"
-		}
-		d.ends = append(d.ends, endLabel{d.y.x(v), text, k, strong})
+		d.ends = append(d.ends, endLabel{d.y.x(v), text + beyond(v, m.top), k, strong})
 	}
 	add(m.most, "cap "+words.Force(m.most), black, true)
 	add(m.need, "need "+words.Force(m.need), black, true)
@@ -117,6 +114,14 @@ func (d *forceDrawing) endLabels() {
 		add(b.Typical, "typical", black, false)
 		add(b.Low, "weak ram", quiet, false)
 	}
+}
+
+// beyond marks the name of a line that lies over the upper end of the axis.
+func beyond(v, top float64) string {
+	if v > top {
+		return " ↑"
+	}
+	return ""
 }
 
 func (d *forceDrawing) settingLabels() []callout {
@@ -167,20 +172,34 @@ func (d *forceDrawing) window(p *pen) {
 	} else {
 		p.hatch(alert.tint(0.7), crossHatch, rect{d.plot.x0, need, d.plot.x1, most})
 	}
+	d.wanted(p, need, most)
 	for _, y := range []float64{need, most} {
 		p.line(good, outline, solid, [2]float64{d.plot.x0, y}, [2]float64{d.plot.x1, y})
 	}
 }
 
-func (d *forceDrawing) curves(p *pen) {
-	var low, mid, high [][2]float64
-	for _, b := range d.m.curve {
-		low, mid, high = append(low, d.at(b.At, b.Low)), append(mid, d.at(b.At, b.Typical)), append(high, d.at(b.At, b.High))
+// wanted names the band where the curve leaves room for it.
+func (d *forceDrawing) wanted(p *pen, need, most float64) {
+	st := style{good, small, true}
+	text := "seats every part, overloads none"
+	x, y := d.plot.x0+10, (need+most)/2+4
+	if need-most < 20 || x+st.width(text) > d.plot.x1-10 {
+		return
 	}
+	for _, b := range d.m.curve {
+		if d.x.x(b.At) < x+st.width(text)+6 && d.y.x(b.High) < y+8 {
+			return
+		}
+	}
+	p.text(st, x, y, start, text)
+}
+
+func (d *forceDrawing) curves(p *pen) {
+	low, mid, high := bands(d.m.curve)
 	d.band(p, black.tint(0.12), low, high)
-	d.curve(p, quiet, thinLine, solid, low)
-	d.curve(p, quiet, thinLine, solid, high)
-	d.curve(p, black, outline, solid, mid)
+	d.curve(p, quiet, thinLine, low)
+	d.curve(p, quiet, thinLine, high)
+	d.curve(p, black, outline, mid)
 }
 
 // chosen marks the push at the setting: from the weak to the strong ram.

@@ -88,6 +88,14 @@ func (l *lens) bracket(p *pen, y float64, from, to *float64) {
 	if to != nil {
 		x1 = l.scale.x(*to)
 	}
+	switch { // all of it outside: an arrow shows where
+	case x1 <= l.scale.x0:
+		p.arrow(accent, l.scale.x0+2, y, -9)
+		return
+	case x0 >= l.scale.x1:
+		p.arrow(accent, l.scale.x1-2, y, 9)
+		return
+	}
 	p.fill(accent.tint(fillTint), rect{x0, y - 7, x1, y})
 	p.line(accent, outline, solid, [2]float64{x0, y}, [2]float64{x1, y})
 	for _, e := range []struct {

@@ -3,7 +3,6 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/font"
 	"gonum.org/v1/plot/vg"
 )
 
@@ -19,11 +18,6 @@ type pen struct {
 type label struct {
 	text           string
 	x0, y0, x1, y1 float64
-}
-
-// anchored is a canvas that can centre a text itself.
-type anchored interface {
-	fillAnchored(font.Face, vg.Point, anchor, string)
 }
 
 func (p *pen) at(x, y float64) vg.Point { return vg.Point{X: vg.Length(x), Y: vg.Length(p.h - y)} }

@@ -73,6 +73,29 @@ var kinds = map[string]changes{
 	"other-scripts":  {"title.name": "Гильза Ω 中文 <b>&amp;\"' 𝄞"},
 }
 
+// plans are those of every kind, and the varied ones of testdata.
+func plans(t testing.TB) map[string]*press.Plan {
+	t.Helper()
+	out := map[string]*press.Plan{}
+	for name, c := range kinds {
+		out[name] = example(t, c)
+	}
+	files, err := filepath.Glob("../../testdata/plans/derived/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	for _, file := range files {
+		if strings.HasSuffix(file, ".result.json") {
+			continue
+		}
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		p, ps := press.Decode(data)
+		require.Empty(t, ps, file)
+		out[strings.TrimSuffix(filepath.Base(file), ".json")] = p
+	}
+	return out
+}
+
 func kindNames() []string {
 	names := make([]string, 0, len(kinds))
 	for name := range kinds {
@@ -89,8 +112,7 @@ func TestLook(t *testing.T) {
 	if *look == "" {
 		t.Skip("no folder given with -look")
 	}
-	for _, name := range kindNames() {
-		p := example(t, kinds[name])
+	for name, p := range plans(t) {
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			for form, o := range map[string]Options{"wide": {}, "compact": {Compact: true}} {

@@ -66,7 +66,7 @@ func (m *pressInModel) describe(r *press.Result) string {
 type pressInDrawing struct {
 	*chart
 	m     *pressInModel
-	below callouts
+	marks callouts
 }
 
 func layPressIn(m *pressInModel, o Options) *pressInDrawing {
@@ -78,6 +78,9 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	if reach <= 0 {
 		reach = 1
 	}
+	d.x = newScale(0, 1.04*reach, d.plot.x0, d.plot.x1)
+	d.marks = layCallouts(d.depthLabels(), margin, d.width-margin)
+	d.raise(d.marks.height())
 	d.scales(0, 1.04*reach, m.bottom, m.top)
 	d.xName, d.yName = "depth from first contact, mm", "force, N"
 	d.ends = append(d.ends,
@@ -90,7 +93,7 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 			v    float64
 			text string
 			bold bool
-		}{{b.High, "tightest fit", false}, {b.Typical, "fit " + words.Force(b.Typical), true}, {b.Low, "loosest fit", false}} {
+		}{{b.High, "tightest fit" + beyond(b.High, m.top), false}, {b.Typical, "fit " + words.Force(b.Typical) + beyond(b.Typical, m.top), true}, {b.Low, "loosest fit", false}} {
 			k := quiet
 			if e.bold {
 				k = accent
@@ -98,8 +101,7 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 			d.ends = append(d.ends, endLabel{d.y.x(e.v), e.text, k, e.bold})
 		}
 	}
-	d.below = layCallouts(d.depthLabels(), margin, d.width-margin)
-	d.height = math.Ceil(d.bottom() + d.below.height() + margin/2)
+	d.height = math.Ceil(d.bottom() + margin/2)
 	return d
 }
 
@@ -127,18 +129,18 @@ func (d *pressInDrawing) paint(p *pen) {
 		p.hline(quiet, d.plot.x0, d.plot.x1, d.y.x(v))
 	}
 	p.line(black, outline, dashed, [2]float64{d.plot.x0, d.y.x(f.Typical)}, [2]float64{d.plot.x1, d.y.x(f.Typical)})
-	var low, mid, high [][2]float64
-	for _, b := range m.demand {
-		low, mid, high = append(low, d.at(b.At, b.Low)), append(mid, d.at(b.At, b.Typical)), append(high, d.at(b.At, b.High))
-	}
+	low, mid, high := bands(m.demand)
 	d.band(p, accent.tint(fillTint), low, high)
-	d.curve(p, accent, thinLine, solid, low)
-	d.curve(p, accent, thinLine, solid, high)
-	d.curve(p, accent, outline, solid, mid)
+	d.curve(p, accent, thinLine, low)
+	d.curve(p, accent, thinLine, high)
+	d.curve(p, accent, outline, mid)
 	if n := len(m.demand); n > 0 {
 		x := d.x.x(m.travel)
 		b := m.demand[n-1]
 		for _, v := range []float64{b.Low, b.Typical, b.High} {
+			if v > m.top {
+				continue
+			}
 			p.line(accent, thinLine, dashed, [2]float64{x, d.y.x(v)}, [2]float64{d.plot.x1, d.y.x(v)})
 		}
 		d.vertical(p, black, x, d.plot.y0)
@@ -149,12 +151,12 @@ func (d *pressInDrawing) paint(p *pen) {
 	}{{m.tight, f.Low}, {m.stall, f.Typical}} {
 		if s.depth != nil {
 			x, y := d.x.x(*s.depth), d.y.x(s.force)
-			d.vertical(p, alert, x, y)
-			p.circle(paper, alert, outline, x, y, 4)
+			p.line(alert, thinLine, solid, [2]float64{crisp(x), d.plot.y0}, [2]float64{crisp(x), y})
+			p.circle(paper, alert, outline, crisp(x), y, 4)
 		}
 	}
 	d.chart.frame(p)
 	d.labelEnds(p)
 	d.figuresX(p, d.plot.y1)
-	d.below.below(p, d.bottom())
+	d.marks.above(p, d.plot.y0)
 }

@@ -163,6 +163,13 @@ func stopsOf(p *press.Plan, r *press.Result, pos words.Positions) ([]stop, press
 	return stops, press.Pair{math.Min(first, stroke), math.Max(last, math.Max(home, t.Contact))}
 }
 
+// Room before and after what the lens has to show, in widths of it: the words
+// long and short stand there.
+const (
+	padBefore = 0.17
+	padAfter  = 0.12
+)
+
 // magnified chooses the stretch of the lens: the good readings, and of the rest
 // what lies near enough to be seen beside them.
 func (m *stripModel) magnified() press.Pair {
@@ -184,6 +191,5 @@ func (m *stripModel) magnified() press.Pair {
 	take(m.acceptance[1])
 	take(m.seat - 1.5*m.uncertainty)
 	take(m.seat + 1.5*m.uncertainty)
-	pad := 0.12 * (high - low)
-	return press.Pair{low - pad, high + pad}
+	return press.Pair{low - padBefore*(high-low), high + padAfter*(high-low)}
 }

@@ -50,8 +50,9 @@ func TestStripModel(t *testing.T) {
 	assert.Equal(t, 20.1, m.rest)
 	assert.Nil(t, m.never)
 	assert.Nil(t, m.missing)
-	// From the first good reading, 19.9, to the zone's end, 20.5, and 12 % more.
-	assert.InDelta(t, 19.9-0.072, m.lens[0], 1e-12)
+	// From the first good reading, 19.9, to the zone's end, 20.5, and 17 % and 12 %
+	// of the 0.6 mm between them more.
+	assert.InDelta(t, 19.9-0.102, m.lens[0], 1e-12)
 	assert.InDelta(t, 20.5+0.072, m.lens[1], 1e-12)
 	assert.Len(t, m.pairs, 4)
 }

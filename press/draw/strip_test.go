@@ -24,17 +24,19 @@ func modelOf(p *press.Plan) *stripModel {
 	return newStripModel(p, press.Evaluate(p), press.Trace(p))
 }
 
-// TestNoLabelsOverlap looks at every kind of plan in every form.
+// TestNoLabelsOverlap looks at every drawing of every kind of plan in every form.
 func TestNoLabelsOverlap(t *testing.T) {
-	for _, name := range kindNames() {
-		m := modelOf(example(t, kinds[name]))
-		for _, o := range forms {
-			apartFromOneAnother(t, m, o, fmt.Sprintf("%s, %+v", name, o))
+	for name, p := range plans(t) {
+		r := press.Evaluate(p)
+		for what, draw := range pictures {
+			for _, o := range forms {
+				labelsApart(t, draw(p, r, o), fmt.Sprintf("%s, %s, %+v", what, name, o))
+			}
 		}
 	}
 }
 
-// TestNoLabelsOverlapRandom looks at 400 random plans.
+// TestNoLabelsOverlapRandom looks at the drawings of 400 random plans.
 func TestNoLabelsOverlapRandom(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
 	for drawn := 0; drawn < 400; {
@@ -43,7 +45,10 @@ func TestNoLabelsOverlapRandom(t *testing.T) {
 			continue
 		}
 		drawn++
-		apartFromOneAnother(t, modelOf(p), forms[drawn%len(forms)], fmt.Sprint("plan ", drawn))
+		r, o := press.Evaluate(p), forms[drawn%len(forms)]
+		for what, draw := range pictures {
+			labelsApart(t, draw(p, r, o), fmt.Sprintf("%s of plan %d, %+v", what, drawn, o))
+		}
 	}
 }
 
@@ -121,6 +126,17 @@ func randomPlan(t testing.TB, random *rand.Rand) (*press.Plan, bool) {
 	some("window.zone_start", number(114.8, 115.3, 2), "0", "115.1")
 	some("window.zone_end", number(115.1, 115.6, 2), "200")
 	some("window.guard_factor", "0", "2", "5")
+	some("station.max_force", number(500, 4000, 0), "1000000", "1")
+	some("requirement.min_seating_force", number(0, 3000, 0))
+	some("ram.force_tolerance", "0", number(0, 99, 1))
+	some("ram.moving_mass", "0", number(0, 200, 1))
+	some("ram.direction", "up", "level")
+	some("ram.setting_step", "0.01", "2.5", "10")
+	some("joint.drag", number(0, 2500, 0))
+	some("joint.pilot", number(0, 8, 2))
+	some("motion.hold_time", "0", number(0, 20, 2))
+	some("motion.confirm_time", "0", number(0, 3, 2))
+	some("motion.slow_speed", "0.05", "100")
 	p, ps := d.Check()
 	return p, len(ps) == 0
 }

@@ -4,8 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"html"
-	"image"
-	"image/color"
 	"math"
 	"strconv"
 
@@ -15,79 +13,16 @@ import (
 )
 
 // svg is a vg.Canvas that writes SVG with presentation attributes and classes
-// instead of style attributes, and real text. Coordinates are px; the same
-// drawing gives the same bytes.
+// instead of style attributes, and real text. The same drawing gives the same
+// bytes.
 type svg struct {
-	w, h  float64
-	body  bytes.Buffer
-	stack []state
-}
-
-// state is what Push saves.
-type state struct {
-	colour color.Color
-	width  float64
-	dash   []vg.Length
-	a      [6]float64 // x' = a0·x + a2·y + a4, y' = a1·x + a3·y + a5
+	surface
+	body bytes.Buffer
 }
 
 var _ vg.CanvasSizer = (*svg)(nil)
 
-func newSVG(w, h float64) *svg {
-	return &svg{w: w, h: h, stack: []state{{colour: black, width: 1, a: [6]float64{1, 0, 0, 1, 0, 0}}}}
-}
-
-func (c *svg) now() *state { return &c.stack[len(c.stack)-1] }
-
-// Size: see vg.CanvasSizer; the other methods are those of vg.Canvas.
-func (c *svg) Size() (x, y vg.Length) { return vg.Length(c.w), vg.Length(c.h) }
-
-// SetLineWidth sets the width of strokes.
-func (c *svg) SetLineWidth(w vg.Length) { c.now().width = w.Points() }
-
-// SetLineDash sets the dashes of strokes; an offset is not used here.
-func (c *svg) SetLineDash(pattern []vg.Length, _ vg.Length) { c.now().dash = pattern }
-
-// SetColor sets the colour of fills and strokes.
-func (c *svg) SetColor(k color.Color) {
-	if k == nil {
-		k = black
-	}
-	c.now().colour = k
-}
-
-// Rotate turns what follows.
-func (c *svg) Rotate(rad float64) {
-	sin, cos := math.Sincos(rad)
-	c.transform([6]float64{cos, sin, -sin, cos, 0, 0})
-}
-
-// Translate moves what follows.
-func (c *svg) Translate(p vg.Point) { c.transform([6]float64{1, 0, 0, 1, p.X.Points(), p.Y.Points()}) }
-
-// Scale scales what follows.
-func (c *svg) Scale(x, y float64) { c.transform([6]float64{x, 0, 0, y, 0, 0}) }
-
-func (c *svg) transform(b [6]float64) {
-	a := c.now().a
-	c.now().a = [6]float64{
-		a[0]*b[0] + a[2]*b[1], a[1]*b[0] + a[3]*b[1],
-		a[0]*b[2] + a[2]*b[3], a[1]*b[2] + a[3]*b[3],
-		a[0]*b[4] + a[2]*b[5] + a[4], a[1]*b[4] + a[3]*b[5] + a[5],
-	}
-}
-
-// Push saves the state, Pop restores it.
-func (c *svg) Push() { c.stack = append(c.stack, *c.now()) }
-
-// Pop: see Push.
-func (c *svg) Pop() { c.stack = c.stack[:len(c.stack)-1] }
-
-// place gives the SVG coordinates of a point: the origin of vg is bottom left.
-func (c *svg) place(p vg.Point) (x, y float64) {
-	a, px, py := c.now().a, p.X.Points(), p.Y.Points()
-	return a[0]*px + a[2]*py + a[4], c.h - (a[1]*px + a[3]*py + a[5])
-}
+func newSVG(w, h float64) *svg { return &svg{surface: newSurface(w, h)} }
 
 // Stroke draws the line of a path.
 func (c *svg) Stroke(path vg.Path) {
@@ -124,14 +59,9 @@ func (c *svg) Fill(path vg.Path) {
 
 // paint writes the colour as class and attributes.
 func (c *svg) paint(class, attribute string) {
-	k := c.now().colour
-	opacity := 1.0
-	hex := color.NRGBAModel.Convert(k).(color.NRGBA)
-	if named, ok := k.(ink); ok {
-		fmt.Fprintf(&c.body, ` class="%s-%s"`, class, named.name)
-		opacity, hex = named.opacity, named.light
-	} else {
-		opacity = float64(hex.A) / 255
+	name, hex, opacity := c.now().paint()
+	if name != "" {
+		fmt.Fprintf(&c.body, ` class="%s-%s"`, class, name)
 	}
 	fmt.Fprintf(&c.body, ` %s="#%02X%02X%02X"`, attribute, hex.R, hex.G, hex.B)
 	if opacity < 1 {
@@ -204,6 +134,11 @@ const (
 	end
 )
 
+// anchored is a canvas that can centre a text itself.
+type anchored interface {
+	fillAnchored(font.Face, vg.Point, anchor, string)
+}
+
 // FillString writes a text from its point to the right.
 func (c *svg) FillString(f font.Face, pt vg.Point, s string) { c.fillAnchored(f, pt, start, s) }
 
@@ -212,8 +147,8 @@ func (c *svg) FillString(f font.Face, pt vg.Point, s string) { c.fillAnchored(f,
 func (c *svg) fillAnchored(f font.Face, pt vg.Point, side anchor, s string) {
 	x, y := c.place(pt)
 	fmt.Fprintf(&c.body, `<text x="%s" y="%s" font-size="%s"`, number(x), number(y), number(f.Font.Size.Points()))
-	if a := c.now().a; a[1] != 0 || a[2] != 0 {
-		fmt.Fprintf(&c.body, ` transform="rotate(%s %s %s)"`, number(-math.Atan2(a[1], a[0])*180/math.Pi), number(x), number(y))
+	if turn := c.now().turn(); turn != 0 {
+		fmt.Fprintf(&c.body, ` transform="rotate(%s %s %s)"`, number(-turn), number(x), number(y))
 	}
 	if f.Font.Weight == xfont.WeightBold {
 		c.body.WriteString(` font-weight="700"`)
@@ -227,9 +162,6 @@ func (c *svg) fillAnchored(f font.Face, pt vg.Point, side anchor, s string) {
 	c.paint("fill", "fill")
 	c.body.WriteString(">" + html.EscapeString(s) + "</text>\n")
 }
-
-// DrawImage is not used by any drawing.
-func (c *svg) DrawImage(vg.Rectangle, image.Image) { panic("draw: drawings hold no pictures") }
 
 // number writes a coordinate with at most two decimals.
 func number(x float64) string {

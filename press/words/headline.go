@@ -42,11 +42,16 @@ func StripTitle(p *press.Plan, r *press.Result) string {
 	if w == nil || r.Samples == nil {
 		return "No part is accepted: " + cause(r)
 	}
-	s := "Good between "
+	s := "Good"
 	if good := r.Window.GoodRange; w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
-		s = "Accepted between "
+		s = "Accepted"
 	}
-	s += PositionsOf(p).Bare(w[0]) + " and " + PositionsOf(p).At(w[1])
+	pos := PositionsOf(p)
+	if from, to := pos.Bare(w[0]), pos.At(w[1]); from != pos.Bare(w[1]) {
+		s += " between " + from + " and " + to
+	} else {
+		s += " only at " + to
+	}
 	if r.Blocked() {
 		return s + ", but " + cause(r)
 	}

@@ -41,6 +41,9 @@ func pairText(on Pair, words []string) PairText {
 		t.Verdict = press.FaultWord
 		t.Meaning, t.Brief = "No part leads to this pair: a signal, a cable or the drive is at fault.", "no part leads here"
 		t.Do, t.Act = "Stop, set the part apart, and find the fault before the next cycle.", "stop and find the fault"
+	case on.Arrival && on.Zone && !has(press.Good):
+		t.Meaning, t.Brief = "Both signals are on for parts that are not good: "+t.Verdict+".", "passes, but is not good"
+		t.Do, t.Act = "Judge no part by these signals; change the window first.", "change the window"
 	case !t.Clear:
 		t.Meaning, t.Brief = "These signals do not say which it is: "+t.Verdict+".", "cannot be told apart"
 		t.Do, t.Act = "Set the part apart and measure it; change the window before parts are judged by it.", "change the window"

@@ -43,7 +43,7 @@ func PressInTitle(p *press.Plan, r *press.Result, tight, stall *float64) string 
 	case r.Force.Low < r.Joint.Demand[2]:
 		return "The tightest fit takes all that a weak ram gives"
 	}
-	return "Even the tightest fit is pressed in: it takes " + Force(r.Joint.Demand[2]) + " of the " + Force(r.Force.Low) + " that a weak ram gives"
+	return "Even the tightest fit is pressed in: " + Force(r.Joint.Demand[2]) + " of the " + Force(r.Force.Low) + " of a weak ram"
 }
 
 // CycleTitle is the message of the cycle.
@@ -51,7 +51,7 @@ func CycleTitle(r *press.Result) string {
 	c := &r.Cycle
 	s := "One part takes " + Seconds(c.Total)
 	if c.WatchTime != nil {
-		s += "; nothing has arrived after " + Seconds(math.Max(*c.WatchTime, 0)) + ": a fault"
+		s += "; when nothing has arrived after " + Seconds(math.Max(*c.WatchTime, 0)) + ", nothing will"
 	}
 	return s
 }

@@ -2,6 +2,7 @@
 // an older answer is dropped.
 
 import { morph } from "./morph.js";
+import { save } from "./save.js";
 
 const rest = 200; // ms without a key before a change is sent
 const patience = 1000; // ms before a slow answer is spoken of
@@ -40,8 +41,7 @@ export function watch(form) {
       put(form, text, command, answer.ok || answer.status === 422);
     } catch (fault) {
       if (mine !== asked || fault.name === "AbortError") return;
-      say("lost", lost);
-      document.documentElement.classList.add("lost");
+      gone();
       timer = setTimeout(() => ask(command, file), again);
     } finally {
       clearTimeout(late);
@@ -54,11 +54,11 @@ export function watch(form) {
   });
   form.addEventListener("submit", (e) => {
     const command = e.submitter?.value || "recompute";
-    if (command === "save") {
-      dirty = false;
-      return; // the browser saves the file itself
-    }
     e.preventDefault();
+    if (command === "save") {
+      save(form).then(() => (dirty = false), gone);
+      return;
+    }
     if (command !== "recompute") dirty = true;
     const chosen = document.getElementById("file");
     const file = command === "open" ? chosen.files[0] : undefined;
@@ -74,6 +74,12 @@ export function watch(form) {
   });
 
   return { command: ask };
+}
+
+// gone says that there is no answer.
+function gone() {
+  say("lost", lost);
+  document.documentElement.classList.add("lost");
 }
 
 // bodyOf is the form as it stands, with a button's value.

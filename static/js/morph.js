@@ -32,14 +32,23 @@ function attributes(from, to, keep) {
   }
 }
 
-// own tells whether an attribute is the user's: what was opened stays open.
+// own tells whether an attribute is the user's: what was opened stays open, and
+// what was typed, ticked or chosen stays.
 function own(element, name) {
-  return name === "open" && element.nodeName === "DETAILS";
+  switch (element.nodeName) {
+    case "DETAILS":
+      return name === "open";
+    case "OPTION":
+      return name === "selected";
+    case "INPUT":
+      return element.type !== "hidden" && (name === "value" || name === "checked");
+  }
+  return false;
 }
 
-// mustOpen: a fault inside must be seen.
+// mustOpen: a new fault inside must be seen.
 function mustOpen(from, to) {
-  return to.querySelector("[aria-invalid], .faultline") !== null && from.querySelector("[aria-invalid], .faultline") === null;
+  return from.nodeName === "DETAILS" && to.querySelector("[aria-invalid], .faultline") !== null && from.querySelector("[aria-invalid], .faultline") === null;
 }
 
 // children matches children by id, or by kind in order, and makes the rest anew.

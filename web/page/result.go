@@ -31,6 +31,7 @@ type Figure struct {
 // Figures is a group of figures.
 type Figures struct {
 	ID, Label string
+	Drawing   string // SVG
 	Rows      []Figure
 }
 

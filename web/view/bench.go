@@ -11,16 +11,19 @@ import (
 
 // A Bench is everything that the page of one plan is made from.
 type Bench struct {
-	Typed   Typed
-	Faults  press.Problems // of the draft
-	Plan    *press.Plan    // the last valid one; nil before there was any
-	Result  *press.Result  // of that plan
-	Strip   string         // SVG of it
-	Fresh   bool           // nothing was asked of these entries yet
-	Notices []page.Notice
-	Before  string // the entries that were replaced, as a draft file
-	Paste   *page.Paste
+	Typed    Typed
+	Faults   press.Problems // of the draft
+	Plan     *press.Plan    // the last valid one; nil before there was any
+	Result   *press.Result  // of that plan
+	Drawings Drawings       // of it
+	Fresh    bool           // nothing was asked of these entries yet
+	Notices  []page.Notice
+	Before   string // the entries that were replaced, as a draft file
+	Paste    *page.Paste
 }
+
+// Drawings of a plan, as SVG.
+type Drawings struct{ Strip, Force, PressIn, Cycle string }
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
@@ -40,8 +43,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	}
 	if b.Plan != nil {
 		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameLast, Value: string(b.Plan.JSON())})
-		out.Result = result(b.Plan, b.Result, form.places)
-		out.Result.Strip = b.Strip
+		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."

@@ -23,7 +23,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Detection: words.Share(f.Detection),
 		}
 		if f.Reading != nil {
-			row.Reading = w.pos.Bare(*f.Reading)
+			row.Reading = words.Fixed(*f.Reading, 3) // some rows lie 0.001 apart
 		}
 		if f.Time != nil {
 			row.Time = words.Fixed(*f.Time, 2)
@@ -59,11 +59,19 @@ func (w writer) samples() []page.Figure {
 	if s == nil {
 		return nil
 	}
-	return []page.Figure{
-		w.position("Refused as too tall from", &s.Long),
-		w.position("Tallest surely accepted", s.TallestGood),
-		w.position("Shortest surely accepted", s.ShortestGood),
-		w.position("Refused as too short from", &s.Short),
-		{Label: "Surely", Value: words.Share(s.Probability)},
+	out := []page.Figure{
+		sample("Refused as too tall from", &s.Long, w.pos.Above),
+		sample("Accepted as the tallest up to", s.TallestGood, w.pos.Below),
+		sample("Accepted as the shortest down to", s.ShortestGood, w.pos.Above),
+		sample("Refused as too short from", &s.Short, w.pos.Below),
 	}
+	return append(out, page.Figure{Label: "Each with a probability of", Value: words.Share(s.Probability)})
+}
+
+// sample writes a height rounded to the side on which it still holds.
+func sample(label string, x *float64, write func(float64) string) page.Figure {
+	if x == nil {
+		return page.Figure{Label: label, Value: none}
+	}
+	return page.Figure{Label: label, Value: write(*x), Exact: words.Exact(*x)}
 }

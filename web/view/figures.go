@@ -6,18 +6,17 @@ import (
 	"ramplan/web/page"
 )
 
-// groups are the figures behind the setpoints.
-func (w writer) groups() []page.Figures {
-	out := []page.Figures{
-		{ID: "force", Label: "Push force", Rows: w.force()},
-		{ID: "travel", Label: "Travel and window", Rows: w.travel()},
-		{ID: "cycle", Label: "One cycle", Rows: w.cycle()},
-		{ID: "risk", Label: "Shares of all parts", Rows: w.risk()},
-	}
+// groups are the figures behind the setpoints, with the drawing that shows them.
+func (w writer) groups(d Drawings) []page.Figures {
+	out := []page.Figures{{ID: "force", Label: "Push force", Drawing: d.Force, Rows: w.force()}}
 	if w.r.Joint != nil {
-		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Rows: w.joint()})
+		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Drawing: d.PressIn, Rows: w.joint()})
 	}
-	return out
+	return append(out,
+		page.Figures{ID: "cycle", Label: "One cycle", Drawing: d.Cycle, Rows: w.cycle()},
+		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},
+		page.Figures{ID: "risk", Label: "Shares of all parts", Rows: w.risk()},
+	)
 }
 
 func figure(label string, x float64, decimals int, unit string) page.Figure {

@@ -79,9 +79,9 @@ func applies(path, kind string) bool {
 }
 
 // anchor is the id of the place on the page where a path is entered.
-func anchor(path string) string {
-	return "f-" + strings.NewReplacer("[", "-", "]", "", ".", "-").Replace(path)
-}
+func anchor(path string) string { return "f-" + plainID.Replace(path) }
+
+var plainID = strings.NewReplacer("[", "-", "]", "", ".", "-")
 
 // places knows which paths the page has a place for.
 type places map[string]string // id by path

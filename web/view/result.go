@@ -18,15 +18,16 @@ type writer struct {
 }
 
 // result gives everything that a plan leads to in ready words.
-func result(p *press.Plan, r *press.Result, at places) *page.Result {
+func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result {
 	w := writer{p, r, at, words.PositionsOf(p)}
 	out := &page.Result{
 		Digest:    r.PlanDigest,
+		Strip:     d.Strip,
 		Setpoints: w.setpoints(),
 		Table:     w.table(),
 		Findings:  w.findings(),
 		Count:     w.count(),
-		Groups:    w.groups(),
+		Groups:    w.groups(d),
 		Faults:    w.catalogue(),
 		Samples:   w.samples(),
 		Rule:      words.ReadingRule,

@@ -1,0 +1,65 @@
+package draw
+
+import (
+	"encoding/binary"
+	"io"
+	"time"
+	"unicode/utf16"
+
+	"codeberg.org/go-fonts/liberation/liberationsansbold"
+	"codeberg.org/go-fonts/liberation/liberationsansregular"
+	"codeberg.org/go-pdf/fpdf"
+)
+
+// PDF writes the drawing as PDF: one page of its size, with real text in
+// embedded fonts. The same drawing gives the same bytes.
+func (d *Picture) PDF(w io.Writer) error {
+	doc := newDocument(d.title, d.desc)
+	c := addPage(doc, d.width, d.height)
+	d.on(c)
+	return doc.Output(w)
+}
+
+// points is the size of a px in the unit of PDF.
+const points = 72.0 / pxPerInch
+
+// bornAt stands as date in every file, so that bytes repeat.
+var bornAt = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+
+// pdfFamily is the name of the fonts inside a document.
+const pdfFamily = "sans"
+
+func newDocument(title, subject string) *fpdf.Fpdf {
+	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt"})
+	doc.SetMargins(0, 0, 0)
+	doc.SetAutoPageBreak(false, 0)
+	doc.SetCatalogSort(true)
+	doc.SetCreationDate(bornAt)
+	doc.SetModificationDate(bornAt)
+	doc.SetTitle(textString(title), false)
+	doc.SetSubject(textString(subject), false)
+	doc.SetCreator("ramplan", false)
+	doc.SetProducer("ramplan", false)
+	doc.SetLang("en")
+	doc.AddUTF8FontFromBytes(pdfFamily, "", liberationsansregular.TTF)
+	doc.AddUTF8FontFromBytes(pdfFamily, "B", liberationsansbold.TTF)
+	return doc
+}
+
+// addPage adds a page of a size in px and gives a canvas for it.
+func addPage(doc *fpdf.Fpdf, w, h float64) *pdf {
+	doc.AddPageFormat("P", fpdf.SizeType{Wd: w * points, Ht: h * points})
+	doc.SetLineJoinStyle("miter")
+	doc.RawWriteStr("4 M\n") // the miter limit of SVG
+	return &pdf{newSurface(w, h), doc}
+}
+
+// textString is a text as a PDF document keeps it: UTF-16, of any script
+// (ISO 32000-2, 7.9.2.2). The library's own conversion ends at the basic plane.
+func textString(s string) string {
+	b := []byte{0xFE, 0xFF}
+	for _, unit := range utf16.Encode([]rune(s)) {
+		b = binary.BigEndian.AppendUint16(b, unit)
+	}
+	return string(b)
+}

@@ -1,0 +1,175 @@
+package draw
+
+import (
+	"bytes"
+	"compress/zlib"
+	"encoding/binary"
+	"fmt"
+	"io"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"unicode/utf16"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"gonum.org/v1/plot/vg"
+
+	"ramplan/press"
+)
+
+// content gives what the page of a PDF draws.
+func content(t *testing.T, file []byte) string {
+	t.Helper()
+	_, after, found := bytes.Cut(file, []byte("stream\n"))
+	require.True(t, found)
+	z, err := zlib.NewReader(bytes.NewReader(after))
+	require.NoError(t, err)
+	page, err := io.ReadAll(z)
+	require.NoError(t, err)
+	return string(page)
+}
+
+func pdfOf(t *testing.T, d *Picture) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	require.NoError(t, d.PDF(&b))
+	return b.Bytes()
+}
+
+var shownText = regexp.MustCompile(`(?s)BT ([-\d.]+) ([-\d.]+) Td \((.*?)\) Tj ET`)
+
+// textsOf reads the texts of a page.
+func textsOf(page string) []string {
+	var out []string
+	for _, m := range shownText.FindAllStringSubmatch(page, -1) {
+		raw := strings.NewReplacer(`\\`, `\`, `\(`, `(`, `\)`, `)`, `\r`, "\r").Replace(m[3])
+		var units []uint16
+		for i := 0; i+1 < len(raw); i += 2 {
+			units = append(units, binary.BigEndian.Uint16([]byte(raw[i:])))
+		}
+		out = append(out, string(utf16.Decode(units)))
+	}
+	return out
+}
+
+// TestPDFText: every text of a drawing stands in the PDF as it is, letter by
+// letter.
+func TestPDFText(t *testing.T) {
+	for _, kind := range []string{"example", "touch", "stalls", "missing-good", "other-scripts"} {
+		p := example(t, kinds[kind])
+		r := press.Evaluate(p)
+		for _, d := range drawings {
+			picture := d.make(p, r, Options{})
+			var want []string
+			for _, l := range picture.on(newSVG(picture.width, picture.height)) {
+				want = append(want, l.text)
+			}
+			file := pdfOf(t, picture)
+			assert.Equal(t, want, textsOf(content(t, file)), "%s of %s", d.name, kind)
+			assert.Contains(t, string(file), fmt.Sprintf("/MediaBox [0 0 %.2f %.2f]", picture.width*0.75, picture.height*0.75))
+			assert.Less(t, len(file), 60_000, "whole fonts are embedded")
+		}
+	}
+}
+
+// drawn gives what the PDF of a small picture draws.
+func drawn(t *testing.T, paint func(*pen)) string {
+	t.Helper()
+	return content(t, pdfOf(t, &Picture{width: 100, height: 80, paint: paint}))
+}
+
+// TestPDFScripts: characters that the library cannot take become a box; title
+// and subject hold any script.
+func TestPDFScripts(t *testing.T) {
+	page := drawn(t, func(p *pen) {
+		p.text(style{black, body, false}, 10, 20, start, "Δx ≤ 60 µm 𝄞\n(\\)\uFFFF")
+	})
+	assert.Equal(t, []string{"Δx ≤ 60 µm □□(\\)□"}, textsOf(page))
+	assert.Equal(t, "\xFE\xFF\x00a\x03\xA9\xD8\x34\xDD\x1E", textString("aΩ𝄞")) // derived by RFC 2781, 2.1
+}
+
+// TestPDFTint: a thinned ink keeps its colour, and its share is the opacity.
+func TestPDFTint(t *testing.T) {
+	d := &Picture{width: 100, height: 80, paint: func(p *pen) {
+		p.fill(good.tint(0.15), rect{10, 10, 30, 30})
+		p.hline(alert.tint(0.7), 0, 50, 50)
+	}}
+	file := pdfOf(t, d)
+	page := content(t, file)
+	assert.Contains(t, page, "0.039 0.420 0.400 rg") // #0A6B66 over 255
+	assert.Contains(t, page, "0.702 0.149 0.118 RG") // #B3261E over 255
+	for _, share := range []string{"0.150", "0.700"} {
+		assert.Contains(t, string(file), "/ca "+share)
+		assert.Contains(t, string(file), "/CA "+share)
+	}
+}
+
+var curveTo = regexp.MustCompile(`([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) c\b`)
+
+// TestPDFArc: an arc lies where it should, on its circle. Derived: an arc from
+// 0 by a quarter turn counter-clockwise ends above its centre.
+func TestPDFArc(t *testing.T) {
+	for _, c := range []struct {
+		start, angle float64
+		x, y         float64 // where it ends, radii from the centre
+		pieces       int
+	}{
+		{0, math.Pi / 2, 0, 1, 1},
+		{0, -math.Pi / 2, 0, -1, 1},
+		{math.Pi / 2, math.Pi, 0, -1, 2},
+		{0, 2 * math.Pi, 1, 0, 4},
+	} {
+		page := drawn(t, func(p *pen) {
+			var path vg.Path
+			path.Arc(p.at(40, 40), 20, c.start, c.angle)
+			p.stroke(black, 1, solid, path)
+		})
+		curves := curveTo.FindAllStringSubmatch(page, -1)
+		require.Len(t, curves, c.pieces)
+		// The centre lies at (30, 30) points, the radius is 15 points.
+		at := func(m []string, i int) (x, y float64) {
+			x, _ = strconv.ParseFloat(m[i], 64)
+			y, _ = strconv.ParseFloat(m[i+1], 64)
+			return (x - 30) / 15, (y - 30) / 15
+		}
+		x0, y0 := math.Cos(c.start), math.Sin(c.start)
+		for _, m := range curves {
+			ax, ay := at(m, 1)
+			bx, by := at(m, 3)
+			x1, y1 := at(m, 5)
+			// The middle of a cubic.
+			mx, my := (x0+3*ax+3*bx+x1)/8, (y0+3*ay+3*by+y1)/8
+			assert.InDelta(t, 1, math.Hypot(mx, my), 2e-3)
+			x0, y0 = x1, y1
+		}
+		assert.InDelta(t, c.x, x0, 1e-3)
+		assert.InDelta(t, c.y, y0, 1e-3)
+	}
+}
+
+// TestTurned: what is turned and moved lands at the same place in SVG and PDF.
+// Derived: a quarter turn about (10, 20) puts (5, 0) at (10, 25), counted from
+// below.
+func TestTurned(t *testing.T) {
+	paint := func(c vg.Canvas) {
+		c.Push()
+		c.Translate(vg.Point{X: 10, Y: 20})
+		c.Rotate(math.Pi / 2)
+		c.FillString(regular().at(12), vg.Point{X: 5, Y: 0}, "up")
+		c.Pop()
+		c.FillString(regular().at(12), vg.Point{X: 5, Y: 0}, "along")
+	}
+	vector := newSVG(100, 80)
+	paint(vector)
+	assert.Contains(t, vector.body.String(), `x="10" y="55" font-size="12" transform="rotate(-90 10 55)"`)
+	assert.Contains(t, vector.body.String(), `x="5" y="80" font-size="12" class`)
+	page := drawn(t, func(p *pen) { paint(p.c) })
+	places := shownText.FindAllStringSubmatch(page, -1)
+	require.Len(t, places, 2)
+	assert.Equal(t, []string{"7.50", "18.75"}, places[0][1:3])
+	assert.Regexp(t, `0\.00000 1\.00000 -1\.00000 0\.00000 [-\d.]+ [-\d.]+ cm`, page)
+	assert.Equal(t, []string{"3.75", "0.00"}, places[1][1:3])
+}

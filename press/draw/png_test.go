@@ -1,0 +1,87 @@
+package draw
+
+import (
+	"bytes"
+	"compress/zlib"
+	"encoding/binary"
+	"hash/crc32"
+	"image"
+	"image/color"
+	"image/png"
+	"io"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// TestPNG: twice as many dots as px, every text where the layout put it.
+func TestPNG(t *testing.T) {
+	for _, kind := range []string{"example", "stalls", "other-scripts"} {
+		p := example(t, kinds[kind])
+		r := press.Evaluate(p)
+		for _, d := range drawings {
+			t.Run(kind+"/"+d.name, func(t *testing.T) {
+				t.Parallel()
+				picture := d.make(p, r, Options{})
+				var b bytes.Buffer
+				require.NoError(t, picture.PNG(&b))
+				img, err := png.Decode(&b)
+				require.NoError(t, err)
+				assert.Equal(t, image.Pt(int(math.Round(2*picture.width)), int(math.Round(2*picture.height))), img.Bounds().Size())
+				for _, l := range picture.on(newSVG(picture.width, picture.height)) {
+					assert.Less(t, darkest(img, l), 0.35, "nothing is written at %q", l.text)
+				}
+			})
+		}
+	}
+}
+
+// darkest gives the least luminance in the box of a text. That of paper is 1, of
+// tints over 0.5, and of every ink that writes under 0.2.
+func darkest(img image.Image, l label) float64 {
+	least := 1.0
+	for y := int(2 * l.y0); y < int(2*l.y1); y++ {
+		for x := int(2 * l.x0); x < int(2*l.x1); x++ {
+			least = math.Min(least, luminance(color.NRGBAModel.Convert(img.At(x, y)).(color.NRGBA)))
+		}
+	}
+	return least
+}
+
+// chunksOf reads the chunks of a PNG and checks their sums.
+func chunksOf(t *testing.T, data []byte) (kinds []string, bodies [][]byte) {
+	t.Helper()
+	for b := data[8:]; len(b) > 0; {
+		n := binary.BigEndian.Uint32(b)
+		require.Equal(t, crc32.ChecksumIEEE(b[4:8+n]), binary.BigEndian.Uint32(b[8+n:]))
+		kinds, bodies = append(kinds, string(b[4:8])), append(bodies, b[8:8+n])
+		b = b[12+n:]
+	}
+	return kinds, bodies
+}
+
+// TestPNGChunks: the size that the picture is meant to have, and what it shows
+// in words, whatever the script.
+func TestPNGChunks(t *testing.T) {
+	d := &Picture{title: "Ω ≤ 中 𝄞", desc: strings.Repeat("a figure. ", 40), width: 20, height: 10, paint: func(*pen) {}}
+	var b bytes.Buffer
+	require.NoError(t, d.PNG(&b))
+	kinds, bodies := chunksOf(t, b.Bytes())
+	assert.Equal(t, []string{"IHDR", "pHYs", "iTXt", "iTXt", "IDAT", "IEND"}, kinds)
+	// 192 dots per inch of 25.4 mm, exact by definition: 7559.06 per metre.
+	assert.Equal(t, []byte{0, 0, 0x1D, 0x87, 0, 0, 0x1D, 0x87, 1}, bodies[1])
+	for i, want := range []string{"Title\x00" + d.title, "Description\x00" + d.desc} {
+		keyword, rest, _ := strings.Cut(string(bodies[2+i]), "\x00")
+		require.Equal(t, "\x01\x00\x00\x00", rest[:4])
+		z, err := zlib.NewReader(strings.NewReader(rest[4:]))
+		require.NoError(t, err)
+		text, err := io.ReadAll(z)
+		require.NoError(t, err)
+		assert.Equal(t, want, keyword+"\x00"+string(text))
+	}
+}

@@ -1,0 +1,82 @@
+package draw
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"ramplan/press"
+)
+
+// drawings are all that can be drawn, in the order in which they are offered.
+var drawings = []struct {
+	name string
+	make func(*press.Plan, *press.Result, Options) *Picture
+}{
+	{"strip", NewStrip},
+	{"force", NewForce},
+	{"press", NewPressIn},
+	{"cycle", NewCycle},
+}
+
+var formats = []struct {
+	name  string
+	write func(*Picture, io.Writer) error
+}{
+	{"svg", (*Picture).SVG},
+	{"png", (*Picture).PNG},
+	{"pdf", (*Picture).PDF},
+}
+
+// Names lists the drawings that [Write] and [New] know.
+func Names() []string {
+	var names []string
+	for _, d := range drawings {
+		names = append(names, d.name)
+	}
+	return names
+}
+
+// Formats lists the formats that [Write] knows; each is also the ending of the
+// names of its files.
+func Formats() []string {
+	var names []string
+	for _, f := range formats {
+		names = append(names, f.name)
+	}
+	return names
+}
+
+// New makes a drawing by its name.
+func New(what string, p *press.Plan, r *press.Result, o Options) (*Picture, error) {
+	for _, d := range drawings {
+		if d.name == what {
+			return d.make(p, r, o), nil
+		}
+	}
+	return nil, fmt.Errorf("draw: no drawing is called %q; there are %s", what, strings.Join(Names(), ", "))
+}
+
+// Write draws a plan in a format: what is one of [Names], format one of
+// [Formats]. Both names are looked at before anything is drawn.
+func Write(w io.Writer, format, what string, p *press.Plan, r *press.Result) error {
+	if !slices.Contains(Formats(), format) {
+		return fmt.Errorf("draw: no format is called %q; there are %s", format, strings.Join(Formats(), ", "))
+	}
+	d, err := New(what, p, r, Options{})
+	if err != nil {
+		return err
+	}
+	return d.Write(w, format)
+}
+
+// Write writes the drawing in one of [Formats].
+func (d *Picture) Write(w io.Writer, format string) error {
+	for _, f := range formats {
+		if f.name == format {
+			return f.write(d, w)
+		}
+	}
+	return fmt.Errorf("draw: no format is called %q; there are %s", format, strings.Join(Formats(), ", "))
+}

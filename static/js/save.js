@@ -1,0 +1,19 @@
+// Saves the file without leaving the page, so that nothing is lost when the
+// program does not answer.
+
+export async function save(form) {
+  const answer = await fetch("/save", { method: "POST", body: new URLSearchParams(bare(form)) });
+  if (!answer.ok) throw new Error("not saved");
+  const named = /filename="([^"]+)"/.exec(answer.headers.get("Content-Disposition") ?? "");
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(await answer.blob());
+  link.download = named?.[1] ?? "plan.json";
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+}
+
+function bare(form) {
+  const data = new FormData(form);
+  data.delete(":file");
+  return data;
+}

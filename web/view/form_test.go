@@ -1,0 +1,134 @@
+package view
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/web/page"
+)
+
+// inputs gives every field of a form by its name.
+func inputs(f page.Form) map[string]page.Field {
+	out := map[string]page.Field{}
+	for _, s := range f.Sections {
+		for _, g := range s.Groups {
+			for _, field := range g.Fields {
+				out[field.Name] = field
+			}
+			if g.Rows != nil {
+				for _, r := range g.Rows.Rows {
+					for _, field := range r.Fields {
+						out[field.Name] = field
+					}
+				}
+			}
+		}
+	}
+	return out
+}
+
+// withRows is a draft of one kind of joint with one empty row in every list.
+func withRows(kind string) Typed {
+	t := Take([]press.Entry{{Path: "joint.kind", Text: kind}}, nil)
+	for _, base := range []string{"parts", "ram.curve.points", "faults.other"} {
+		t, _ = Move(t, "add", base, 0)
+	}
+	return t
+}
+
+// TestEveryField wants every field of the table on the page, once, for the kinds
+// of joint that have it and for no other, with what the table says of it.
+func TestEveryField(t *testing.T) {
+	for _, kind := range []string{press.Touch, press.Measured, press.Interference, ""} {
+		typed := withRows(kind)
+		_, faults := typed.Draft.Check()
+		f := newForm(typed, faults)
+		got := inputs(f.page())
+		for i := range press.Fields {
+			field := &press.Fields[i]
+			if field.Kind == press.Rows {
+				continue
+			}
+			name := press.RowPath(field.Path, 0)
+			in, there := got[name]
+			delete(got, name)
+			if !assert.Equal(t, field.For == nil || slices.Contains(field.For, kind), there, "%s, joint %q", name, kind) || !there {
+				continue
+			}
+			assert.Equal(t, field.Label, in.Label)
+			assert.Equal(t, field.Unit, in.Unit)
+			assert.True(t, strings.HasPrefix(in.Help, field.Help))
+			assert.Equal(t, field.Required, in.Required)
+			assert.Equal(t, faults.At(name), in.Messages, name)
+			if field.Kind == press.Number {
+				assert.Contains(t, strings.ToLower(in.Range), strings.ToLower(field.Range()))
+			}
+			if field.Derived != "" {
+				assert.Contains(t, in.StandIn+in.Help, field.Derived, "what stands in is said")
+			}
+			assert.Equal(t, "#"+in.ID, f.places.link(name))
+		}
+		assert.Empty(t, got, "inputs without a field")
+	}
+}
+
+// TestFaultsHavePlaces wants every fault of an empty draft to lead somewhere.
+func TestFaultsHavePlaces(t *testing.T) {
+	for _, kind := range []string{press.Touch, press.Measured, press.Interference, "", "welded"} {
+		typed := withRows(kind)
+		_, faults := typed.Draft.Check()
+		require.NotEmpty(t, faults)
+		f := newForm(typed, faults)
+		f.page()
+		for _, fault := range f.list() {
+			assert.NotEmpty(t, fault.Link, fault)
+			assert.NotEmpty(t, fault.Where)
+		}
+	}
+}
+
+func TestLabel(t *testing.T) {
+	for path, want := range map[string]string{
+		"station.nest":            "Station: nest",
+		"parts[1].plus":           "Plus, part 2",
+		"ram.curve.points[0][1]":  "Force, point 1",
+		"parts[4]":                "Part 5",
+		"window":                  "Window",
+		"joint.hole[0]":           "Joint: hole, lower deviation",
+		"faults.other[0].height":  "Taller by, fault 1",
+		"nothing.like.it":         "nothing.like.it",
+		"motion.approach_speed":   "Motion: approach speed",
+		"ram.curve.interpolation": "Ram: between the points",
+	} {
+		assert.Equal(t, want, label(path))
+	}
+}
+
+func TestStandIn(t *testing.T) {
+	f := newForm(Take([]press.Entry{{Path: "joint.kind", Text: press.Interference}}, nil), nil)
+	got := inputs(f.page())
+	assert.Equal(t, "0.02", got["ram.repeatability"].StandIn)
+	assert.Equal(t, "proposed", got["window.setting"].StandIn)
+	assert.Empty(t, got["joint.pilot"].StandIn)
+	assert.Contains(t, got["joint.pilot"].Help, "Left empty: press-in travel less engaged length.")
+	assert.Equal(t, "down (not given)", got["ram.direction"].Options[0].Label)
+	assert.True(t, got["ram.direction"].Options[0].Chosen)
+}
+
+// TestCarried holds Carry and Carried to each other.
+func TestCarried(t *testing.T) {
+	for _, e := range []press.Entry{{}, {Path: "a", Text: "b"}, {Path: "\"\n<", Text: "\x00]"}} {
+		got, ok := Carried(Carry(e))
+		assert.True(t, ok)
+		assert.Equal(t, e, got)
+	}
+	for _, bad := range []string{"", "x", "{}", `["a"`, `[1,2]`} {
+		_, ok := Carried(bad)
+		assert.False(t, ok, bad)
+	}
+}

@@ -1,0 +1,154 @@
+package web
+
+import (
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// mostWeight is what the whole first page may weigh as it is transferred, bytes:
+// an aim of this project, no source.
+const mostWeight = 300_000
+
+// TestPageWeight transfers the page and everything it loads, as a browser asks
+// for it.
+func TestPageWeight(t *testing.T) {
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	sizes := map[string]int{}
+	var load func(path string)
+	load = func(path string) {
+		if _, done := sizes[path]; done {
+			return
+		}
+		sizes[path] = len(transferred(t, srv.URL+path))
+		for _, next := range loadedBy(path, plain(t, srv.URL+path)) {
+			load(next)
+		}
+	}
+	load("/")
+	total := 0
+	for path, size := range sizes {
+		t.Logf("%7d %s", size, path)
+		total += size
+	}
+	t.Logf("%7d in all", total)
+	assert.Less(t, total, mostWeight)
+	assert.Contains(t, sizes, assets.address("fonts/ramplan-sans.woff2"))
+	assert.Contains(t, sizes, assets.address("js/morph.js"))
+}
+
+var (
+	inPage   = regexp.MustCompile(`(?:src|<link[^>]* href)="(/static/[^"]+)"`)
+	inStyle  = regexp.MustCompile(`url\("\.\./([^"]+)"\)`)
+	inScript = regexp.MustCompile(`from "\./([^"]+)"`)
+)
+
+// loadedBy finds what a page, a style or a script loads.
+func loadedBy(path, body string) []string {
+	find := func(re *regexp.Regexp, folder string) []string {
+		var out []string
+		for _, m := range re.FindAllStringSubmatch(body, -1) {
+			out = append(out, folder+m[1])
+		}
+		return out
+	}
+	switch {
+	case strings.HasSuffix(path, ".css"):
+		return find(inStyle, assets.address(""))
+	case strings.HasSuffix(path, ".js"):
+		return find(inScript, assets.address("js/"))
+	case path == "/":
+		return find(inPage, "")
+	}
+	return nil
+}
+
+// transferred gives the bytes on the wire.
+func transferred(t *testing.T, url string) []byte {
+	t.Helper()
+	req, err := http.NewRequest(http.MethodGet, url, nil)
+	require.NoError(t, err)
+	req.Header.Set("Accept-Encoding", "gzip")
+	resp, err := http.DefaultTransport.RoundTrip(req)
+	require.NoError(t, err)
+	defer resp.Body.Close()
+	require.Equal(t, http.StatusOK, resp.StatusCode, url)
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	return body
+}
+
+func plain(t *testing.T, url string) string {
+	t.Helper()
+	resp, err := http.Get(url)
+	require.NoError(t, err)
+	defer resp.Body.Close()
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	return string(body)
+}
+
+// TestAssetsAreKept wants files that a browser keeps for good, and pages that it
+// asks for again.
+func TestAssetsAreKept(t *testing.T) {
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	for path, want := range map[string]string{assets.address("css/base.css"): "immutable", assets.address("fonts/ramplan-sans.woff2"): "immutable", "/": "no-cache"} {
+		resp, err := http.Get(srv.URL + path)
+		require.NoError(t, err)
+		resp.Body.Close()
+		assert.Contains(t, resp.Header.Get("Cache-Control"), want, path)
+	}
+}
+
+// TestPart asks for the body of the page alone, as the script does.
+func TestPart(t *testing.T) {
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	req, err := http.NewRequest(http.MethodGet, srv.URL+"/", nil)
+	require.NoError(t, err)
+	req.Header.Set(partHeader, "bench")
+	resp, err := http.DefaultClient.Do(req)
+	require.NoError(t, err)
+	defer resp.Body.Close()
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	assert.True(t, strings.HasPrefix(string(body), "<main"), "%.80s", body)
+	assert.Contains(t, resp.Header.Values("Vary"), partHeader)
+	assert.Contains(t, plain(t, srv.URL+"/"), string(body), "the whole page holds the same part")
+}
+
+// BenchmarkLiveAnswer is one whole live answer over one connection: form read,
+// plan checked and evaluated, strip drawn in both forms, page rendered, packed.
+func BenchmarkLiveAnswer(b *testing.B) {
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	e, err := exampleBench()
+	require.NoError(b, err)
+	form := "station.nest=140.5"
+	for _, entry := range e.typed.Draft.Entries {
+		if entry.Path != "station.nest" {
+			form += "&" + entry.Path + "=" + strings.NewReplacer(" ", "+", "%", "%25", ",", "%2C").Replace(entry.Text)
+		}
+	}
+	for b.Loop() {
+		req, err := http.NewRequest(http.MethodPost, srv.URL+"/", strings.NewReader(form))
+		require.NoError(b, err)
+		req.Header.Set("Content-Type", formType)
+		req.Header.Set(partHeader, "bench")
+		resp, err := http.DefaultClient.Do(req)
+		require.NoError(b, err)
+		_, _ = io.Copy(io.Discard, resp.Body)
+		resp.Body.Close()
+		if resp.StatusCode != http.StatusOK {
+			b.Fatal(resp.StatusCode)
+		}
+	}
+}

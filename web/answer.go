@@ -26,7 +26,7 @@ func (e refusal) Error() string { return "web: " + strconv.Itoa(e.status) + ": "
 func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		err := f(w, r)
-		if err == nil {
+		if err == nil || r.Context().Err() != nil { // nobody is waiting for an answer any more
 			return
 		}
 		e := asRefusal(err)

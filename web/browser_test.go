@@ -82,7 +82,7 @@ func newTab(t *testing.T) *tab {
 	ctx, closeTab := chromedp.NewContext(browser.ctx)
 	t.Cleanup(closeTab)
 	require.NoError(t, chromedp.Do(ctx, chromedp.Navigate("about:blank")))
-	ctx, cancel := context.WithTimeout(ctx, 30*time.Second)
+	ctx, cancel := context.WithTimeout(ctx, 3*time.Minute) // a busy machine is no fault
 	t.Cleanup(cancel)
 	b := &tab{t: t, ctx: ctx}
 	messages := chromedp.Console(ctx)

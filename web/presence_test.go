@@ -66,6 +66,26 @@ func TestPresence(t *testing.T) {
 	}
 }
 
+// TestTick ticks a box that was given as false, and unticks it again.
+func TestTick(t *testing.T) {
+	s := start(t).open("p.json", edited(t, `"shape": "normal"`, `"shape": "normal", "insert": false`))
+	require.Contains(t, string(s.save()), `"insert": false`)
+	s.tick("parts[0].insert")
+	s = s.press("recompute")
+	plan, faults := press.Decode(s.save())
+	require.Empty(t, faults)
+	assert.True(t, plan.Parts[0].Insert)
+	for i, in := range s.inputs {
+		if in.name == "parts[0].insert" {
+			s.inputs = append(s.inputs[:i:i], s.inputs[i+1:]...)
+			break
+		}
+	}
+	plan, faults = press.Decode(s.save())
+	require.Empty(t, faults)
+	assert.False(t, plan.Parts[0].Insert)
+}
+
 // TestDraftIsKept opens drafts that make no plan and wants every entry back in
 // the saved draft, whatever it is.
 func TestDraftIsKept(t *testing.T) {

@@ -4,9 +4,9 @@ import (
 	"bytes"
 	"context"
 	"flag"
-	"io"
 	"os"
-	"sort"
+	"path/filepath"
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -18,31 +18,28 @@ import (
 //
 //go:generate go run . draw -what strip -o ../../testdata/golden/strip-example.svg ../../static/examples/example-plan.json
 
-// drawings by the name that -what takes.
-var drawings = map[string]func(io.Writer, *press.Plan, *press.Result) error{
-	"strip": draw.Strip,
-}
-
-// drawVerb draws one plan.
+// drawVerb draws one plan into a file whose ending names the format.
 func drawVerb(_ context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	what := flags.String("what", "strip", "the drawing: "+strings.Join(drawingNames(), ", "))
-	to := flags.String("o", "-", "the SVG file to write, - for standard output")
+	what := flags.String("what", "strip", "the drawing: "+strings.Join(draw.Names(), ", "))
+	to := flags.String("o", "-", "the file to write, ending in ."+strings.Join(draw.Formats(), ", .")+"; - writes SVG to standard output")
 	if err := flags.Parse(args); err != nil {
 		return statusRefused
 	}
-	drawing, known := drawings[*what]
-	if !known {
-		c.complain("draw knows no drawing %q; it draws: %s", *what, strings.Join(drawingNames(), ", "))
-		return statusRefused
+	format := "svg"
+	if *to != "-" {
+		format = strings.ToLower(strings.TrimPrefix(filepath.Ext(*to), "."))
 	}
-	if flags.NArg() != 1 {
+	switch {
+	case !slices.Contains(draw.Names(), *what):
+		c.complain("draw knows no drawing %q; it draws: %s", *what, strings.Join(draw.Names(), ", "))
+		return statusRefused
+	case !slices.Contains(draw.Formats(), format):
+		c.complain("draw cannot write %q; give -o a name that ends in .%s", *to, strings.Join(draw.Formats(), ", ."))
+		return statusRefused
+	case flags.NArg() != 1:
 		c.complain("draw takes one plan, after the flags; try: ramplan draw -what strip -o strip.svg PLAN.json")
-		return statusRefused
-	}
-	if name := strings.ToLower(*to); name != "-" && !strings.HasSuffix(name, ".svg") {
-		c.complain("draw writes SVG; give -o a name that ends in .svg, not %q", *to)
 		return statusRefused
 	}
 	plan, ok := c.readPlan(flags.Arg(0))
@@ -52,7 +49,7 @@ func drawVerb(_ context.Context, c console, args []string) int {
 	result := press.Evaluate(plan)
 	words.Explain(result)
 	var picture bytes.Buffer
-	if err := drawing(&picture, plan, result); err != nil {
+	if err := draw.Write(&picture, format, *what, plan, result); err != nil {
 		c.complain("%s: cannot draw: %v", flags.Arg(0), err)
 		return statusRefused
 	}
@@ -70,13 +67,4 @@ func (c console) write(name string, data []byte) error {
 		return err
 	}
 	return os.WriteFile(name, data, 0o644)
-}
-
-func drawingNames() []string {
-	names := make([]string, 0, len(drawings))
-	for name := range drawings {
-		names = append(names, name)
-	}
-	sort.Strings(names)
-	return names
 }

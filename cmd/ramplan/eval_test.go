@@ -104,13 +104,21 @@ func TestHelpNamesEveryVerb(t *testing.T) {
 }
 
 func TestDraw(t *testing.T) {
-	name := filepath.Join(t.TempDir(), "strip.svg")
-	status, _, errs := command(t, "", "draw", "-what", "strip", "-o", name, examplePlan)
-	require.Equal(t, 0, status, errs)
-	svg, err := os.ReadFile(name)
-	require.NoError(t, err)
-	assert.Contains(t, string(svg), "<svg")
-	for _, args := range [][]string{{"draw"}, {"draw", "-what", "nothing", examplePlan}, {"draw", "-o", "x.gif", examplePlan}, {"draw", examplePlan, examplePlan}} {
+	starts := map[string]string{"svg": "<svg", "png": "\x89PNG", "pdf": "%PDF-"}
+	for _, what := range []string{"strip", "force", "press", "cycle"} {
+		for format, start := range starts {
+			name := filepath.Join(t.TempDir(), what+"."+format)
+			status, _, errs := command(t, "", "draw", "-what", what, "-o", name, examplePlan)
+			require.Equal(t, 0, status, errs)
+			data, err := os.ReadFile(name)
+			require.NoError(t, err)
+			assert.True(t, strings.HasPrefix(string(data), start), "%s begins with %.20q", name, data)
+		}
+	}
+	status, out, _ := command(t, "", "draw", blockedPlan(t))
+	assert.Equal(t, 0, status, "a blocked plan is drawn too")
+	assert.Contains(t, out, "No setting")
+	for _, args := range [][]string{{"draw"}, {"draw", "-what", "nothing", examplePlan}, {"draw", "-o", "x.gif", examplePlan}, {"draw", examplePlan, examplePlan}, {"draw", "-wat"}} {
 		status, _, errs := command(t, "", args...)
 		assert.Equal(t, 2, status)
 		assert.NotEmpty(t, errs)

@@ -47,7 +47,7 @@ func verbs() []verb {
 	return []verb{
 		{"serve", "serve [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
-		{"draw", "draw -what strip -o FILE.svg PLAN.json", "draw the decision strip of a plan", drawVerb},
+		{"draw", "draw -what WHAT -o FILE PLAN.json", "draw strip, force, press or cycle into FILE.svg, .png or .pdf", drawVerb},
 		{"help", "help", "print this page", help},
 		{"version", "version", "print the version", version},
 	}

@@ -107,6 +107,28 @@ func TestPDFTint(t *testing.T) {
 	}
 }
 
+// TestPDFPen: widths, dashes and sizes are in points, three quarters of a px;
+// corners are cut like those of SVG (SVG 2, 13.5.6: stroke-miterlimit is 4).
+func TestPDFPen(t *testing.T) {
+	file := pdfOf(t, &Picture{width: 100, height: 80, paint: func(p *pen) {
+		p.line(black, 2, dashed, [2]float64{0, 0}, [2]float64{40, 20})
+		p.line(black, 2, solid, [2]float64{0, 0}, [2]float64{40, 20})
+		p.text(style{black, 12, true}, 0, 40, start, "bold")
+		p.text(style{black, 16, false}, 0, 60, start, "regular")
+	}})
+	page := content(t, file)
+	assert.Equal(t, 2, strings.Count(page, "\n1.50 w\n"))
+	assert.Contains(t, page, "[3.75 2.25] 0.00 d\n0.00 60.00 m\n30.00 45.00 l\nS")
+	assert.Contains(t, page, "[] 0.00 d\n0.00 60.00 m\n30.00 45.00 l\nS")
+	assert.Contains(t, page, "\n4 M\n")
+	fonts := regexp.MustCompile(`BT /(F\w+) ([\d.]+) Tf ET`).FindAllStringSubmatch(page, -1)
+	require.Len(t, fonts, 2)
+	assert.Equal(t, "9.00", fonts[0][2])
+	assert.Equal(t, "12.00", fonts[1][2])
+	assert.NotEqual(t, fonts[0][1], fonts[1][1], "bold has its own font")
+	assert.Contains(t, string(file), "D:20000101000000")
+}
+
 var curveTo = regexp.MustCompile(`([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) c\b`)
 
 // TestPDFArc: an arc lies where it should, on its circle. Derived: an arc from
@@ -159,17 +181,21 @@ func TestTurned(t *testing.T) {
 		c.Translate(vg.Point{X: 10, Y: 20})
 		c.Rotate(math.Pi / 2)
 		c.FillString(regular().at(12), vg.Point{X: 5, Y: 0}, "up")
+		c.Translate(vg.Point{X: 0, Y: 8}) // to the left, on the page
+		c.FillString(regular().at(12), vg.Point{X: 5, Y: 0}, "beside")
 		c.Pop()
 		c.FillString(regular().at(12), vg.Point{X: 5, Y: 0}, "along")
 	}
 	vector := newSVG(100, 80)
 	paint(vector)
 	assert.Contains(t, vector.body.String(), `x="10" y="55" font-size="12" transform="rotate(-90 10 55)"`)
+	assert.Contains(t, vector.body.String(), `x="2" y="55" font-size="12" transform="rotate(-90 2 55)"`)
 	assert.Contains(t, vector.body.String(), `x="5" y="80" font-size="12" class`)
 	page := drawn(t, func(p *pen) { paint(p.c) })
 	places := shownText.FindAllStringSubmatch(page, -1)
-	require.Len(t, places, 2)
+	require.Len(t, places, 3)
 	assert.Equal(t, []string{"7.50", "18.75"}, places[0][1:3])
+	assert.Equal(t, []string{"1.50", "18.75"}, places[1][1:3])
 	assert.Regexp(t, `0\.00000 1\.00000 -1\.00000 0\.00000 [-\d.]+ [-\d.]+ cm`, page)
-	assert.Equal(t, []string{"3.75", "0.00"}, places[1][1:3])
+	assert.Equal(t, []string{"3.75", "0.00"}, places[2][1:3])
 }

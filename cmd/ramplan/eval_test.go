@@ -117,7 +117,7 @@ func TestDraw(t *testing.T) {
 	}
 	status, out, _ := command(t, "", "draw", blockedPlan(t))
 	assert.Equal(t, 0, status, "a blocked plan is drawn too")
-	assert.Contains(t, out, "No setting")
+	assert.True(t, strings.Contains(out, "no setting seats every part"))
 	for _, args := range [][]string{{"draw"}, {"draw", "-what", "nothing", examplePlan}, {"draw", "-o", "x.gif", examplePlan}, {"draw", examplePlan, examplePlan}, {"draw", "-wat"}} {
 		status, _, errs := command(t, "", args...)
 		assert.Equal(t, 2, status)

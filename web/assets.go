@@ -77,9 +77,9 @@ func (l library) address(name string) string { return "/static/" + l.hash + "/" 
 
 // page gives the addresses of what every page loads.
 func (l library) page() page.Assets {
-	styles := []string{l.address("css/base.css"), l.address("css/bench.css")}
-	if _, ok := l.files["css/strip.css"]; ok {
-		styles = append(styles, l.address("css/strip.css"))
+	var styles []string
+	for _, name := range []string{"base", "entries", "result", "bench", "strip"} {
+		styles = append(styles, l.address("css/"+name+".css"))
 	}
 	return page.Assets{
 		Styles:  styles,

@@ -46,25 +46,26 @@ func (f *Field) Allowed() string {
 // Range says which numbers the field takes, such as "more than 0", without the
 // unit; empty where any number will do.
 func (f *Field) Range() string {
-	switch {
-	case f.Kind != Number:
+	if f.Kind != Number || f.Low == nil {
 		return ""
-	case f.Low == nil && f.High == nil:
-		return "from −1e9 to 1e9"
+	}
+	low := plainNumber(f.Low.Value)
+	switch {
 	case f.High == nil && f.Low.Open:
-		return "more than " + plainNumber(f.Low.Value) + " and at most 1e9"
+		return "more than " + low
 	case f.High == nil:
-		return "from " + plainNumber(f.Low.Value) + " to 1e9"
+		return low + " or more"
 	}
-	s := "from "
-	if f.Low.Open {
-		s = "more than "
+	high := plainNumber(f.High.Value)
+	switch {
+	case f.Low.Open && f.High.Open:
+		return "more than " + low + ", less than " + high
+	case f.Low.Open:
+		return "more than " + low + ", at most " + high
+	case f.High.Open:
+		return low + " or more, less than " + high
 	}
-	s += plainNumber(f.Low.Value)
-	if f.High.Open {
-		return s + " and less than " + plainNumber(f.High.Value)
-	}
-	return s + " to " + plainNumber(f.High.Value)
+	return low + " to " + high
 }
 
 func (f *Field) rowsAllowed() string {

@@ -160,6 +160,8 @@ func (c *checker) leaf(f *Field, n *node, v reflect.Value, path string) {
 	case Number:
 		if n.shape != number {
 			wrong()
+		} else if !(n.num >= -Largest && n.num <= Largest) {
+			c.add(path, CodeRange, "found %s; no number may be larger than 1e9 in size", n.found())
 		} else if !f.within(n.num) {
 			c.add(path, CodeRange, "found %s; %s", n.found(), f.Allowed())
 		} else {

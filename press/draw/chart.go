@@ -16,6 +16,7 @@ type chart struct {
 	yNameAt       float64    // baseline of the name of the y axis
 	ends          []endLabel // at the right, for the lines that reach it
 	decimals      int        // of the figures of the x axis
+	noX           bool       // nothing is measured along the x axis
 }
 
 // endLabel names a line at its right end.
@@ -93,6 +94,9 @@ func (c *chart) gridX(p *pen) {
 }
 
 func (c *chart) ticksX() []float64 {
+	if c.noX {
+		return nil
+	}
 	st := style{quiet, small, false}
 	widest := math.Max(st.width(figure(c.x.from, 2)), st.width(figure(c.x.to, 2)))
 	ticks, decimals := c.x.ticks(int((c.plot.x1 - c.plot.x0) / (widest + 24)))

@@ -30,6 +30,7 @@ type cycleModel struct {
 	lanes       []signalLane
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
+	reads       []reading
 	end         float64  // s, when the ram is home again
 	handling    float64  // s, after that
 	low, high   float64  // mm
@@ -46,6 +47,12 @@ type signalLane struct {
 type phase struct {
 	name     string
 	from, to float64 // s
+}
+
+// reading is a time at which the two signals are read.
+type reading struct {
+	at   float64 // s
+	when string
 }
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
@@ -72,6 +79,7 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	if r.Verdict != nil {
 		m.signals(r)
 	}
+	m.readings(r)
 	m.desc = m.describe(r)
 	return m
 }
@@ -98,6 +106,22 @@ func (m *cycleModel) signals(r *press.Result) {
 		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
 		m.lanes = append(m.lanes, arrival, zone)
 	}
+}
+
+// readings finds when the signals are read: with arrival where the nominal part
+// gives it, without it at the watch time.
+func (m *cycleModel) readings(r *press.Result) {
+	if row := faultRow(r, press.RowNominal); row != nil && row.Time != nil && row.Arrival != nil && *row.Arrival {
+		m.reads = append(m.reads, reading{*row.Time, "read, with arrival"})
+	}
+	if m.watch == nil {
+		return
+	}
+	if len(m.reads) > 0 && words.Seconds(m.reads[0].at) == words.Seconds(*m.watch) {
+		m.reads = []reading{{*m.watch, "read, with or without arrival"}}
+		return
+	}
+	m.reads = append(m.reads, reading{*m.watch, "read, without"})
 }
 
 // standstill gives the time at which the ram comes to rest at its deepest, and

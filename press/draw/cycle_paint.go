@@ -58,13 +58,8 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 // readMarks say when the signals are read.
 func (d *cycleDrawing) readMarks() []callout {
 	var out []callout
-	for _, f := range d.m.phases {
-		if f.name == "confirm" {
-			out = append(out, callout{x: d.x.x(f.to), lines: []string{words.Seconds(f.to), "read, with arrival"}, style: style{black, small, true}})
-		}
-	}
-	if w := d.m.watch; w != nil {
-		out = append(out, callout{x: d.x.x(*w), lines: []string{words.Seconds(*w), "read, without"}, style: style{black, small, true}})
+	for _, q := range d.m.reads {
+		out = append(out, callout{x: d.x.x(q.at), lines: []string{words.Seconds(q.at), q.when}, style: style{black, small, true}})
 	}
 	return out
 }

@@ -39,12 +39,12 @@ type forceModel struct {
 func newForceModel(p *press.Plan, r *press.Result, t press.Traces) *forceModel {
 	f := r.Force
 	m := &forceModel{title: words.ForceTitle(r), curve: t.Force, need: f.Need, most: f.Cap, allowed: f.Settings, steps: f.Steps, step: p.Ram.SettingStep, settable: t.Steps, force: f}
-	m.top, m.bottom = f.High, math.Min(0, f.Low)
+	m.top, m.bottom = math.Max(0, f.High), math.Min(0, f.Low)
 	for _, b := range t.Force {
 		m.top, m.bottom = math.Max(m.top, b.High), math.Min(m.bottom, b.Low)
 	}
 	// Need and cap stretch the axis only so far that the curve can still be seen.
-	reach := 2.5 * m.top
+	reach := 2.5 * math.Max(m.top, -m.bottom)
 	for _, x := range []float64{f.Need, f.Cap} {
 		if x <= reach {
 			m.top = math.Max(m.top, x)
@@ -56,6 +56,23 @@ func newForceModel(p *press.Plan, r *press.Result, t press.Traces) *forceModel {
 	}
 	m.desc = m.describe()
 	return m
+}
+
+// pushAt gives the push at a setting, between the points that are drawn.
+func (m *forceModel) pushAt(setting float64) press.Band {
+	for i, b := range m.curve {
+		if setting > b.At && i < len(m.curve)-1 {
+			continue
+		}
+		a := m.curve[max(i-1, 0)]
+		if b.At == a.At {
+			return b
+		}
+		share := (setting - a.At) / (b.At - a.At)
+		mix := func(x, y float64) float64 { return x + share*(y-x) }
+		return press.Band{At: setting, Low: mix(a.Low, b.Low), Typical: mix(a.Typical, b.Typical), High: mix(a.High, b.High)}
+	}
+	return press.Band{At: setting, Low: m.need, Typical: m.need, High: m.most}
 }
 
 func (m *forceModel) describe() string {
@@ -173,8 +190,10 @@ func (d *forceDrawing) window(p *pen) {
 		p.hatch(alert.tint(0.7), crossHatch, rect{d.plot.x0, need, d.plot.x1, most})
 	}
 	d.wanted(p, need, most)
-	for _, y := range []float64{need, most} {
-		p.line(good, outline, solid, [2]float64{d.plot.x0, y}, [2]float64{d.plot.x1, y})
+	for _, v := range []float64{m.need, m.most} {
+		if d.y.has(v) {
+			p.line(good, outline, solid, d.at(d.x.from, v), d.at(d.x.to, v))
+		}
 	}
 }
 
@@ -214,8 +233,9 @@ func (d *forceDrawing) chosen(p *pen) {
 	p.line(k, 3, solid, [2]float64{crisp(x), d.y.x(f.Low)}, [2]float64{crisp(x), d.y.x(f.High)})
 	p.circle(paper, k, outline, crisp(x), d.y.x(f.Typical), 4)
 	if a := d.m.allowed; a != nil {
-		p.line(good, thinLine, dashed, [2]float64{d.x.x(a[0]), d.y.x(d.m.need)}, [2]float64{d.x.x(a[0]), d.lane.y0})
-		p.line(good, thinLine, dashed, [2]float64{d.x.x(a[1]), d.y.x(d.m.most)}, [2]float64{d.x.x(a[1]), d.lane.y0})
+		for i, v := range []float64{d.m.pushAt(a[0]).Low, d.m.pushAt(a[1]).High} {
+			p.line(good, thinLine, dashed, d.at(a[i], v), [2]float64{d.x.x(a[i]), d.lane.y0})
+		}
 	}
 }
 

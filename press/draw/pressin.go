@@ -39,8 +39,8 @@ func newPressInModel(p *press.Plan, r *press.Result, t press.Traces) *pressInMod
 		title: words.PressInTitle(p, r, t.Tight, t.Stall), demand: t.Demand, travel: math.Max(r.Travel.PressIn, 0),
 		force: r.Force, tight: t.Tight, stall: t.Stall, pos: words.PositionsOf(p),
 	}
-	m.top, m.bottom = r.Force.High, math.Min(0, r.Force.Low)
-	reach := 3 * m.top
+	m.top, m.bottom = math.Max(0, r.Force.High), math.Min(0, r.Force.Low)
+	reach := 3 * math.Max(m.top, -m.bottom)
 	for _, b := range m.demand {
 		m.top, m.bottom = math.Max(m.top, math.Min(b.High, reach)), math.Min(m.bottom, b.Low)
 	}
@@ -83,6 +83,9 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	d.raise(d.marks.height())
 	d.scales(0, 1.04*reach, m.bottom, m.top)
 	d.xName, d.yName = "depth from first contact, mm", "force, N"
+	if len(m.demand) == 0 {
+		d.noX, d.xName = true, ""
+	}
 	d.ends = append(d.ends,
 		endLabel{d.y.x(m.force.High), "strong ram", quiet, false},
 		endLabel{d.y.x(m.force.Typical), "ram " + words.Force(m.force.Typical), black, true},
@@ -159,4 +162,18 @@ func (d *pressInDrawing) paint(p *pen) {
 	d.labelEnds(p)
 	d.figuresX(p, d.plot.y1)
 	d.marks.above(p, d.plot.y0)
+	if len(m.demand) == 0 {
+		d.nothing(p)
+	}
+}
+
+// nothing says why there is no curve.
+func (d *pressInDrawing) nothing(p *pen) {
+	st := style{quiet, body, false}
+	lines := regular().wrap("The parts only touch: no depth, no press-in force.", body, d.plot.x1-d.plot.x0-20)
+	y := (math.Max(d.y.x(d.m.force.Low), d.plot.y0) + d.plot.y1) / 2
+	y = math.Min(y, d.plot.y1-6-leading*body*float64(len(lines)-1))
+	for i, l := range lines {
+		p.onPaper(st, (d.plot.x0+d.plot.x1)/2, y+float64(i)*leading*body, middle, l)
+	}
 }

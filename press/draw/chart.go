@@ -118,7 +118,9 @@ func (c *chart) figuresX(p *pen, top float64) {
 		p.onPaper(st, x, top+17, middle, text)
 		free = x + half + 8
 	}
-	p.onPaper(st, c.plot.x1, top+17+axisName, end, c.xName)
+	if !c.noX {
+		p.onPaper(st, c.plot.x1, top+17+axisName, end, c.xName)
+	}
 }
 
 // frame draws the two axis lines: what lies over the curves.

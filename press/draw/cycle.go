@@ -31,9 +31,9 @@ type cycleModel struct {
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
 	reads       []reading
-	end         float64  // s, when the ram is home again
-	handling    float64  // s, after that
-	low, high   float64  // mm
+	end         float64 // s, when the ram is home again
+	handling    float64 // s, after that
+	low, high   float64 // mm
 }
 
 // signalLane is one signal over the time of one cycle.
@@ -194,6 +194,9 @@ func (m *cycleModel) describe(r *press.Result) string {
 	}
 	if c.WatchTime != nil {
 		s = append(s, "When nothing has arrived after "+words.Seconds(*c.WatchTime)+", nothing will.")
+	}
+	for _, q := range m.reads {
+		s = append(s, "At "+words.Seconds(q.at)+": "+q.when+".")
 	}
 	for _, l := range m.lanes {
 		var when []string

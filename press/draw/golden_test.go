@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -33,4 +35,14 @@ func golden(t *testing.T, name string, got []byte) {
 func TestGoldenStrip(t *testing.T) {
 	golden(t, "strip-example.svg", modelOf(example(t, nil)).picture(Options{}).svg())
 	golden(t, "strip-example-compact.svg", modelOf(example(t, nil)).picture(Options{Compact: true}).svg())
+}
+
+// TestGoldenCharts holds regression values too: the other drawings of the
+// example plan.
+func TestGoldenCharts(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	for _, d := range drawings[1:] {
+		golden(t, d.name+"-example.svg", d.make(p, r, Options{}).svg())
+	}
 }

@@ -21,7 +21,11 @@ import (
 
 // TestPNG: twice as many dots as px, every text where the layout put it.
 func TestPNG(t *testing.T) {
-	for _, kind := range []string{"example", "stalls", "other-scripts"} {
+	plans := []string{"example", "stalls", "other-scripts"}
+	if testing.Short() {
+		plans = plans[:1]
+	}
+	for _, kind := range plans {
 		p := example(t, kinds[kind])
 		r := press.Evaluate(p)
 		for _, d := range drawings {

@@ -84,7 +84,7 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	d.scales(0, 1.04*reach, m.bottom, m.top)
 	d.xName, d.yName = "depth from first contact, mm", "force, N"
 	if len(m.demand) == 0 {
-		d.noX, d.xName = true, ""
+		d.noX = true
 	}
 	d.ends = append(d.ends,
 		endLabel{d.y.x(m.force.High), "strong ram", quiet, false},

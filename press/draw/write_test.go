@@ -24,7 +24,7 @@ func TestWrite(t *testing.T) {
 		for _, format := range Formats() {
 			t.Run(what+"."+format, func(t *testing.T) {
 				t.Parallel()
-				var files [4]bytes.Buffer
+				var files [2]bytes.Buffer
 				var all sync.WaitGroup
 				for i := range files {
 					all.Go(func() { assert.NoError(t, Write(&files[i], format, what, p, r)) })

@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 
 	"ramplan/press"
 )
@@ -14,6 +15,9 @@ func ForceTitle(r *press.Result) string {
 		return "At " + at + " even a weak ram pushes " + Force(f.Low-f.Need) + " more than needed, and a strong one stays " + Force(f.Cap-f.High) + " under what may be borne"
 	}
 	s := "At " + at + " "
+	if slices.ContainsFunc(r.Findings, func(x press.Finding) bool { return x.Code == press.NoSetting }) {
+		s = "No setting will do: at " + at + " "
+	}
 	if f.Low < f.Need {
 		_, _, gap := forces(f.Low, f.Need)
 		s += "a weak ram lacks " + gap

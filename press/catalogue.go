@@ -141,6 +141,7 @@ func (w *work) bad(name string, reading float64) { w.row(name, restsAt(reading),
 // that it should.
 func (w *work) row(name string, o occasion, good bool) {
 	f, met := w.outcome(name, o, stuck{})
+	f.Good = good
 	if met {
 		accepted := 0.0
 		if !o.nowhere {

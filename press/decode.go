@@ -77,6 +77,8 @@ func formatFault(doc *node, want string) *Problem {
 		return &Problem{Path: "format", Code: CodeRequired, Message: "not given; " + strconv.Quote(want) + " is needed"}
 	case got.shape == text && got.text == want:
 		return nil
+	case got.shape == text && got.text == DraftFormat:
+		return &Problem{Path: "format", Code: CodeFormat, Message: "found " + got.found() + ", an unfinished draft; open it in the bench, complete it and save it as a plan"}
 	case got.shape == text && newer(got.text, want):
 		return &Problem{Path: "format", Code: CodeNewer, Message: "found " + got.found() + ", made by a newer version; this version reads " + want}
 	}

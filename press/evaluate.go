@@ -1,11 +1,14 @@
 package press
 
+import "sync"
+
 // Evaluate computes everything that the plan leads to, in the order in which
 // one figure rests on another. Every plan has a result: where a blocker leaves a
 // figure without a meaning, the figure is nil.
 func Evaluate(p *Plan) *Result {
 	w := &work{p: p, r: &Result{Format: ResultFormat, PlanDigest: p.Digest()}}
 	w.run()
+	w.r.work = w
 	return w.r
 }
 
@@ -38,6 +41,9 @@ type work struct {
 	seated reading
 	zone   signals
 	chance chance
+
+	once   sync.Once
+	traces Traces
 }
 
 func ptr[T any](v T) *T { return &v }

@@ -1,12 +1,12 @@
 package press
 
-import "slices"
+import "math"
 
 func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
 		if !f.SettingFeasible {
-			w.say(Blocker, NoSetting, "ram.setting_max", figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
+			w.say(Blocker, NoSetting, w.settingPath(), figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
 		}
 		return
 	}
@@ -22,36 +22,92 @@ func (w *work) blockReadings() {
 	win, z := &w.r.Window, &w.zone
 	if win.Acceptance == nil {
 		width := win.GoodRange[1] - win.GoodRange[0]
-		w.say(Blocker, NoAcceptance, "requirement.height_high", figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width})
+		w.say(Blocker, NoAcceptance, w.doubtPath(), figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width})
 	}
 	if z.known && !z.overlap {
 		w.say(Blocker, NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
 	}
 	if z.overlap && (w.seated.nominal < z.first-slack || w.seated.nominal > z.last+slack) {
-		w.say(Blocker, NominalRejected, w.zonePath(), figures{"reading": w.seated.nominal, "from": z.first, "to": z.last})
+		w.say(Blocker, NominalRejected, w.zonePath(), figures{
+			"reading": w.seated.nominal, "from": z.first, "to": z.last, "height": w.seated.base - w.seated.nominal,
+			"height_low": w.p.Requirement.HeightLow, "height_high": w.p.Requirement.HeightHigh,
+		})
 	}
 	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
 	if home > z.a+slack {
 		w.say(Blocker, BeyondStroke, "station.home", figures{"position": home, "limit": z.a})
 	}
 	if z.e != nil && *z.e > stroke+slack {
-		w.say(Blocker, BeyondStroke, "window.push_stroke", figures{"position": *z.e, "limit": stroke})
+		w.say(Blocker, BeyondStroke, w.byHand(w.p.Window.PushStroke, "window.push_stroke"), figures{"position": *z.e, "limit": stroke, "push_end": 1})
 	}
 	if z.z2 != nil && *z.z2 > stroke+slack {
-		w.say(Blocker, BeyondStroke, "window.zone_end", figures{"position": *z.z2, "limit": stroke})
+		w.say(Blocker, BeyondStroke, w.byHand(w.p.Window.ZoneEnd, "window.zone_end"), figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
 }
 
-// zonePath is the field that moves the overlap: the one set by hand, if any.
+// zonePath is the field that moves the overlap: the one set by hand, if any;
+// else what it was proposed from.
 func (w *work) zonePath() string {
 	win := &w.p.Window
-	switch {
-	case win.ZoneStart == nil && win.ZoneEnd != nil:
-		return "window.zone_end"
-	case win.ZoneStart == nil && win.PushStroke != nil:
-		return "window.push_stroke"
+	for _, hand := range []struct {
+		value *float64
+		path  string
+	}{
+		{win.ZoneStart, "window.zone_start"},
+		{win.ZoneEnd, "window.zone_end"},
+		{win.PushStroke, "window.push_stroke"},
+		{win.ApproachEnd, "window.approach_end"},
+	} {
+		if hand.value != nil {
+			return hand.path
+		}
 	}
-	return "window.zone_start"
+	if w.seated.stalled {
+		return "window.setting"
+	}
+	return "requirement.height_low"
+}
+
+// byHand is the field that was set by hand, or the nest, from which the proposal
+// came.
+func (w *work) byHand(value *float64, path string) string {
+	if value != nil {
+		return path
+	}
+	return "station.nest"
+}
+
+// settingPath is the field that would open the force window.
+func (w *work) settingPath() string {
+	weak, strong := w.tooWeak(w.r.Force.Need), w.tooStrong(w.r.Force.Cap)
+	switch {
+	case weak && strong:
+		return "ram.force_tolerance"
+	case strong:
+		return "station.max_force"
+	}
+	return "ram.setting_max"
+}
+
+// doubtPath is the field behind the largest part of the reading's uncertainty.
+func (w *work) doubtPath() string {
+	st := &w.p.Station
+	path, most := "requirement.height_high", 0.0
+	for _, c := range []struct {
+		path string
+		u    float64
+	}{
+		{"ram.repeatability", w.p.Ram.Repeatability / 2},
+		{"station.nest_drift", st.NestDrift / math.Sqrt(3)},
+		{"station.stiffness", math.Hypot(w.force.now.scatter/2/st.Stiffness, w.seated.deflection*st.StiffnessTolerance/100/2)},
+		{"station.reference_uncertainty", st.ReferenceUncertainty / 2},
+		{"parts", w.parts.under.SD},
+	} {
+		if c.u > most {
+			path, most = c.path, c.u
+		}
+	}
+	return path
 }
 
 func (w *work) blockMotion() {
@@ -88,7 +144,7 @@ func (w *work) blockJoint() {
 	if j.Kind != Touch && j.Stop == NoStop {
 		w.say(Blocker, NothingStopsIt, "joint.stop", nil)
 	}
-	if w.missingLooksGood() && w.p.Station.PresenceCheck == "" {
+	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" {
 		w.say(Blocker, MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
@@ -116,11 +172,6 @@ func (w *work) blockInterference() {
 	if limit := j.HoldingRequired * j.HoldingSafety; w.joint.grip < limit*(1-1e-12) {
 		w.say(Blocker, HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
 	}
-}
-
-// missingLooksGood tells whether a missing insert gives both signals.
-func (w *work) missingLooksGood() bool {
-	return w.r.Verdict != nil && slices.Contains(w.r.Verdict.Table.OnOn, Missing)
 }
 
 // overlapWider speaks of an overlap that reaches outside the drawing: a blocker

@@ -23,8 +23,8 @@ func (w *work) cautionSetUp() {
 		sure := w.sure()
 		w.say(Caution, AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
 	}
-	if width, limit := z.last-z.first, 6*w.seated.u; z.overlap && width < limit-slack {
-		w.say(Caution, OverlapNarrow, w.zonePath(), figures{"width": width, "limit": limit})
+	if w.r.Narrow() {
+		w.say(Caution, OverlapNarrow, w.zonePath(), figures{"width": z.last - z.first, "limit": 6 * w.seated.u})
 	}
 }
 

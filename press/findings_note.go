@@ -2,7 +2,7 @@ package press
 
 func (w *work) notes() {
 	j, ram := &w.p.Joint, &w.p.Ram
-	if w.missingLooksGood() && w.p.Station.PresenceCheck != "" {
+	if w.r.MissingPasses() && w.p.Station.PresenceCheck != "" {
 		w.say(Note, PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && (w.pastEarliest() || w.twoMetEarly()) {

@@ -44,10 +44,18 @@ func (c *checker) rising(low string, a float64, high string, b float64, strictly
 		return
 	}
 	if strictly && a >= b {
-		c.add(high, CodeOrder, "found %s; more than the %s of %s is needed", plainNumber(b), plainNumber(a), low)
+		c.add(high, CodeOrder, "found %s; more than the %s of %q is needed", plainNumber(b), plainNumber(a), labelOf(low))
 	} else if a > b {
-		c.add(high, CodeOrder, "found %s; no less than the %s of %s is needed", plainNumber(b), plainNumber(a), low)
+		c.add(high, CodeOrder, "found %s; no less than the %s of %q is needed", plainNumber(b), plainNumber(a), labelOf(low))
 	}
+}
+
+func labelOf(path string) string {
+	f, ok := FieldAt(path)
+	if !ok {
+		panic("press: no field " + path)
+	}
+	return f.Label
 }
 
 // ram checks the curve and what can be set on it.

@@ -1,5 +1,11 @@
 package press
 
+import (
+	"slices"
+
+	"ramplan/press/verdict"
+)
+
 // ResultFormat is the name of the result format.
 const ResultFormat = "ramplan.result/1"
 
@@ -23,6 +29,8 @@ type Result struct {
 	Heating    Heating       `json:"heating"`
 	Faults     []FaultRow    `json:"faults"`
 	Samples    *Samples      `json:"samples"`
+
+	work *work // what the traces are made from
 }
 
 // Severity of a finding.
@@ -191,6 +199,25 @@ func (t Table) Words(arrival, zone bool) []string {
 	return t.OffOff
 }
 
+// Contradicts tells whether a signal pair cannot be trusted: both signals on for
+// anything but good, good under another pair, or one pair for parts that are too
+// tall and for parts that are too low or missing.
+func (t Table) Contradicts(arrival, zone bool) bool {
+	return verdict.Contradict(arrival && zone, t.Words(arrival, zone))
+}
+
+// MissingPasses tells whether a missing insert gives both signals.
+func (r *Result) MissingPasses() bool {
+	return r.Verdict != nil && slices.Contains(r.Verdict.Table.OnOn, Missing)
+}
+
+// Narrow tells whether the overlap is narrower than three times the expanded
+// uncertainty, so that even a centred part is refused now and then.
+func (r *Result) Narrow() bool {
+	w := r.Window.Overlap
+	return w != nil && w[1]-w[0] < 6*r.Window.Uncertainty-slack
+}
+
 // Risk is the closed-form risk of all parts (JCGM 106:2012, clause 9).
 type Risk struct {
 	ConformingShare float64  `json:"conforming_share"`
@@ -236,6 +263,7 @@ type FaultRow struct {
 	Time      *float64 `json:"time"`    // s
 	Detection float64  `json:"detection"`
 	Own       bool     `json:"-"` // one of the user's rows
+	Good      bool     `json:"-"` // it should be accepted
 }
 
 // EarlyContact and FaultWord are the verdicts beside the words of the table.

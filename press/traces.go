@@ -34,15 +34,21 @@ type Moment struct {
 const tracePoints = 120
 
 // Trace computes the curves of a plan.
-func Trace(p *Plan) Traces {
-	w := &work{p: p, r: &Result{}}
-	w.heights()
-	w.jointFigures()
-	w.forceWindow()
-	w.readings()
-	w.travel()
-	w.cycle()
-	all := p.Ram.steps()
+func Trace(p *Plan) Traces { return *Evaluate(p).Traces(p) }
+
+// Traces gives the curves of the plan that r is the result of. They are computed
+// when they are asked for first.
+func (r *Result) Traces(p *Plan) *Traces {
+	if r.work == nil || r.work.p != p {
+		r = Evaluate(p)
+	}
+	w := r.work
+	w.once.Do(func() { w.traces = w.traceAll() })
+	return &w.traces
+}
+
+func (w *work) traceAll() Traces {
+	all := w.p.Ram.steps()
 	t := Traces{
 		Readings: w.traceReadings(),
 		Force:    w.traceForce(),
@@ -154,10 +160,17 @@ func (w *work) trace(end, wait float64) []Moment {
 		if to < from {
 			sign = -1
 		}
-		for i := range 24 {
-			t := m.Time * float64(i+1) / 24
-			x, _ := p.At(way, t)
-			out = append(out, Moment{now + t, from + sign*x})
+		begin := 0.0
+		for _, phase := range []struct {
+			time  float64
+			steps int
+		}{{m.TAccel, 12}, {m.TCruise, 1}, {m.TDecel, 12}} {
+			for i := range phase.steps {
+				t := begin + phase.time*float64(i+1)/float64(phase.steps)
+				x, _ := p.At(way, t)
+				out = append(out, Moment{now + t, from + sign*x})
+			}
+			begin += phase.time
 		}
 		now += m.Time
 	}

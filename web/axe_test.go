@@ -47,7 +47,7 @@ const runAxe = `axe.run(document).then((r) => r.violations.map((v) => ({id: v.id
 // narrow.
 func TestAxe(t *testing.T) {
 	source := axeSource(t)
-	b, _ := visit(t, New())
+	b, srv := visit(t, New())
 	states := []struct {
 		name string
 		to   func()
@@ -67,6 +67,19 @@ func TestAxe(t *testing.T) {
 		{"new", func() {
 			eval[any](b, `document.querySelector('.menu button[value="new"]').click() ?? 0`)
 			b.until("document.getElementById('f-title-name').value === ''")
+		}},
+		{"faults of a new plan", func() {
+			b.do(chromedp.Click(chromedp.CSS(`button[value="faults"]`)))
+			b.waitText("trouble", "no sound plan")
+			eval[any](b, source+"; 0")
+		}},
+		{"faults", func() {
+			b.do(chromedp.Navigate(srv.URL + "/faults"))
+			eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+		}},
+		{"glossary", func() {
+			b.do(chromedp.Navigate(srv.URL + "/glossary"))
+			eval[any](b, source+"; 0")
 		}},
 	}
 	eval[any](b, source+"; 0")

@@ -20,6 +20,11 @@ func (p *posted) obey() (*bench, error) {
 	switch what {
 	case "", "recompute":
 		return b, nil
+	case "return": // from another page, which carried the entries along
+		if p.paste != "" {
+			b.paste = &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
+		}
+		return b, nil
 	case "open":
 		p.open(b)
 		return b, nil

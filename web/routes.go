@@ -17,6 +17,8 @@ func router() *chi.Mux {
 	r.NotFound(answer(notFound).ServeHTTP)
 	r.MethodNotAllowed(answer(wrongMethod).ServeHTTP)
 	benchRoutes(r)
+	faultRoutes(r)
+	glossaryRoutes(r)
 	assetRoutes(r)
 	return r
 }

@@ -15,6 +15,9 @@ func TestRoutes(t *testing.T) {
 		"GET /",
 		"POST /",
 		"POST /save",
+		"GET /faults",
+		"POST /faults",
+		"GET /glossary",
 		"GET /static/{hash}/*",
 	}
 	var got []string

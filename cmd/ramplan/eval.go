@@ -14,6 +14,9 @@ import (
 // eval prints the result of each plan: laid out for reading when there is one
 // file, else one object a line.
 func eval(ctx context.Context, c console, args []string) int {
+	if len(args) > 0 && asksHelp(args[0]) {
+		return help(ctx, c, nil)
+	}
 	if len(args) == 0 {
 		c.complain("eval needs the plan files to evaluate, or - for standard input; try: ramplan eval PLAN.json")
 		return statusRefused

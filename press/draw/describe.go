@@ -20,7 +20,7 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 	if m.nothingLeft {
 		add("Nothing is left between the guard bands")
 	} else {
-		add("Accepted for certain: ", between(m.acceptance))
+		add("Inside the guard bands: ", between(m.acceptance))
 	}
 	if m.zoneStart != nil && m.zoneEnd != nil {
 		add("Zone ", between(press.Pair{*m.zoneStart, *m.zoneEnd}))

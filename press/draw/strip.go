@@ -14,7 +14,7 @@ func Strip(w io.Writer, p *press.Plan, r *press.Result) error {
 
 // NewStrip makes the decision strip.
 func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
-	return newStripModel(p, r, press.Trace(p)).picture(o)
+	return newStripModel(p, r, *r.Traces(p)).picture(o)
 }
 
 // Default widths of the strip, px, and the narrowest that each form can be drawn

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
 )
 
 // fieldsOf cuts the readings, from before the approach end to past the push end,
@@ -36,7 +35,7 @@ func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
 		f.verdict = press.FaultWord
 		return f
 	}
-	if words.Contradict(words.Pair{Arrival: arrival, Zone: zone}, list) {
+	if v.Table.Contradicts(arrival, zone) {
 		return f
 	}
 	f.fate = fateOfWord(list[0])

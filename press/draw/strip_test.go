@@ -280,7 +280,7 @@ func TestDescription(t *testing.T) {
 	m := modelOf(example(t, nil))
 	desc := strings.ReplaceAll(m.desc, "\u202f", " ")
 	for _, want := range []string{
-		"readings 115.05 to 115.23 mm", "guard bands of 0.028 mm", "Accepted for certain: 115.07 to 115.20 mm", "Zone 115.08 to 115.35 mm",
+		"readings 115.05 to 115.23 mm", "guard bands of 0.028 mm", "Inside the guard bands: 115.07 to 115.20 mm", "Zone 115.08 to 115.35 mm",
 		"Push end 115.19 mm", "approach from home 0.00 to 107.46 mm", "slow contact at 108.60 mm", "the nominal part read at 115.14 mm",
 		"arrival on, zone on: good.", "arrival on, zone off: long.", "arrival off, zone on: short or missing.", "arrival off, zone off: fault.",
 	} {

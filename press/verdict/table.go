@@ -1,6 +1,9 @@
 package verdict
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Table holds the words behind each signal pair, arrival first, each list in the
 // order long, good, short, missing.
@@ -82,17 +85,16 @@ func (w words) list() []string {
 // anything but good, good under another pair, or one pair for parts that are too
 // tall and for parts that are too low or missing.
 func (t Table) Ambiguous() bool {
-	for i, list := range [][]string{t.OnOn, t.OnOff, t.OffOn, t.OffOff} {
-		var w words
-		for _, word := range list {
-			w.long = w.long || word == Long
-			w.good = w.good || word == Good
-			w.short = w.short || word == Short
-			w.missing = w.missing || word == Missing
-		}
-		if i == 0 && (w.long || w.short || w.missing) || i > 0 && w.good || w.long && (w.short || w.missing) {
-			return true
-		}
+	return Contradict(true, t.OnOn) || Contradict(false, t.OnOff) || Contradict(false, t.OffOn) || Contradict(false, t.OffOff)
+}
+
+// Contradict tells whether a pair with these words cannot be trusted; both says
+// that both signals are on.
+func Contradict(both bool, list []string) bool {
+	has := func(word string) bool { return slices.Contains(list, word) }
+	bad := has(Short) || has(Missing)
+	if both {
+		return has(Long) || bad
 	}
-	return false
+	return has(Good) || has(Long) && bad
 }

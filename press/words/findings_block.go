@@ -51,7 +51,15 @@ func settingNotFeasible(t *told) string {
 func noAcceptance(t *told) string {
 	return "Nothing is left to accept: the drawing allows " + t.length("width") + " and each side loses a guard band of " + t.length("guard") +
 		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + Ratio(t.f("ratio")) +
-		" times half of what is allowed; make the reading surer, widen the requirement, or lower the guard factor."
+		" times half of what is allowed; make the reading surer" + most(t.Path) + ", widen the requirement, or lower the guard factor."
+}
+
+// most names the field behind the largest part of the uncertainty.
+func most(path string) string {
+	if f, ok := press.FieldAt(path); ok && path != "requirement.height_high" {
+		return " (most of it comes from: " + lowerFirst(f.Label) + ")"
+	}
+	return ""
 }
 
 func neverGood(t *told) string {
@@ -72,16 +80,21 @@ func nominalRejected(t *told) string {
 	if reading < t.r.Travel.SeatReading-1e-9 {
 		return s + "the push is used up before the seat, so set it higher or ease the fit."
 	}
-	return s + "move the zone and the push end around it."
+	if strings.HasPrefix(t.Path, "window.") {
+		return s + "move the zone and the push end around it."
+	}
+	height, least := t.pos.both(t.f("height"), t.f("height_low"))
+	return s + "it stands " + height + " above the datum, where the drawing asks for " + least + " to " + t.pos.At(t.f("height_high")) +
+		"; check the heights, which rows lie under the datum, and the position step."
 }
 
 func beyondStroke(t *told) string {
 	position, limit := t.pos.both(t.f("position"), t.f("limit"))
 	gap := t.pos.Length(t.f("position") - t.f("limit"))
-	switch t.Path {
-	case "station.home":
+	switch {
+	case t.Path == "station.home":
 		return "Home at " + position + " lies " + gap + " past the approach end at " + limit + ": move home back, or end the approach later."
-	case "window.zone_end":
+	case t.Figures["zone_end"] > 0:
 		return "The zone ends at " + position + ", " + gap + " beyond the stroke of " + limit + ": end it earlier, or move the nest toward the ram."
 	}
 	return "The push end at " + position + " lies " + gap + " beyond the stroke of " + limit + ": shorten the push stroke, or move the nest toward the ram."
@@ -149,13 +162,13 @@ func overlapWider(t *told) string {
 		past = append(past, t.pos.Length(low-from)+" before the first good reading at "+t.pos.At(low))
 	}
 	if to > high {
-		past = append(past, t.pos.Length(to-high)+" past the last at "+t.pos.At(high))
+		past = append(past, t.pos.Length(to-high)+" past the last good reading at "+t.pos.At(high))
 	}
 	s := "Both signals are on from " + t.pos.between(from, to) + ", which is " + strings.Join(past, " and ")
 	if t.Severity == press.Blocker {
 		s += ", and more bad parts pass than the target allows"
 	} else {
-		s += "; no more bad parts pass than the target allows, but nothing guards the drawing's limits"
+		s += "; by the spread of the heights alone no more bad parts pass than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
 	}
 	return s + ": bring zone start and push end inside the drawing."
 }

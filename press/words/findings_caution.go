@@ -15,7 +15,11 @@ func settingOffStep(t *told) string {
 }
 
 func gripMayVanish(t *told) string {
-	return "The loosest fit is left with " + Microns(t.f("effective")) + " of interference, below 0, after smoothing and service: it may hold nothing; take a tighter fit or smoother surfaces."
+	s := "The loosest fit is left with " + Microns(t.f("effective")) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
+	if j := t.r.Joint; j != nil && j.Interference != nil && j.Interference[2] <= 0 {
+		return "Even the tightest parts fit with clearance (" + Microns(j.Interference[2]) + " of interference): nothing is pressed and nothing holds; check the fit."
+	}
+	return s
 }
 
 func partlyEngaged(t *told) string {
@@ -67,7 +71,11 @@ func falseAccept(t *told) string {
 }
 
 func falseReject(t *told) string {
-	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + TargetPPM(t.f("limit")) + " being the target: make the reading surer, or lower the guard factor."
+	s := ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + TargetPPM(t.f("limit")) + " being the target: "
+	if t.r.Blocked() {
+		return s + "mend the blockers first."
+	}
+	return s + "make the reading surer, or lower the guard factor."
 }
 
 func heatingOver(t *told) string {

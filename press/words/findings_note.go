@@ -37,6 +37,9 @@ func looseFitUnseen(t *told) string {
 }
 
 func smoothingLarge(t *told) string {
+	if t.f("mean") <= 0 {
+		return "The mean interference is " + Microns(t.f("mean")) + ": this is no interference fit on average, so the forces hang on single parts; check the fit."
+	}
 	return "Smoothing may take " + Microns(t.f("smoothing")) + " off a mean interference of " + Microns(t.f("mean")) +
 		", more than a fifth: the forces then hang on the roughness, so prove them with a load cell."
 }

@@ -22,7 +22,7 @@ func Headline(p *press.Plan, r *press.Result) string {
 		}
 		return "Not ready for use: " + why + "."
 	}
-	clauses := []string{catches(p, r)}
+	clauses := append(passes(p, r), catches(p, r))
 	for _, c := range misses(p, r) {
 		if !strings.Contains(why, c) {
 			clauses = append(clauses, c)
@@ -66,6 +66,23 @@ func catches(p *press.Plan, r *press.Result) string {
 	return "catches a part " + outside(pos, tall, low) + " " + TargetShare(s.Probability) + " of the time"
 }
 
+// passes says what passes although it is outside the drawing: the overlap reaches
+// so far beyond the good readings.
+func passes(p *press.Plan, r *press.Result) []string {
+	w, good, pos := r.Window.Overlap, r.Window.GoodRange, PositionsOf(p)
+	var far []string
+	if tall := pos.up(math.Max(0, good[0]-w[0])); tall > 0 {
+		far = append(far, pos.At(tall)+" too tall")
+	}
+	if low := pos.up(math.Max(0, w[1]-good[1])); low > 0 {
+		far = append(far, pos.At(low)+" too low")
+	}
+	if far == nil {
+		return nil
+	}
+	return []string{"passes parts up to " + strings.Join(far, " or ")}
+}
+
 // outside names how far outside the drawing a part is caught, on either side.
 func outside(pos Positions, tall, low float64) string {
 	switch {
@@ -92,10 +109,13 @@ func misses(p *press.Plan, r *press.Result) []string {
 	pos := PositionsOf(p)
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap)+" mostly passes")
-	} else if narrow(r) {
+	} else if r.Narrow() && !refuses(p, r) {
 		out = append(out, "good parts are refused now and then")
 	}
-	if missingPasses(r) {
+	if refuses(p, r) {
+		out = append(out, "refuses "+PPM(*r.Risk.ProducerPPM)+" of all parts although they are good")
+	}
+	if r.MissingPasses() {
 		if p.Station.PresenceCheck != "" {
 			out = append(out, "a missing insert is left to the other check")
 		} else {
@@ -108,24 +128,23 @@ func misses(p *press.Plan, r *press.Result) []string {
 	return out
 }
 
+// refuses tells whether so many good parts are refused that the headline says it.
+func refuses(p *press.Plan, r *press.Result) bool {
+	ppm := r.Risk.ProducerPPM
+	return ppm != nil && *ppm > p.Targets.FalseRejectPPM && *ppm >= manyPPM
+}
+
 // passingGap gives the gap under an otherwise nominal part up to which it is
 // accepted more often than not, rounded down: the distance from its reading to
 // the first accepted one. Where the overlap is narrower than three times the
 // uncertainty, or the nominal part is refused itself, there is none.
 func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
 	w := r.Window.Overlap
-	if w == nil || narrow(r) || r.Travel.SeatReading > w[1] {
+	if w == nil || r.Narrow() || r.Travel.SeatReading > w[1] {
 		return 0, false
 	}
 	mm = pos.down(r.Travel.SeatReading - w[0])
 	return mm, mm > 0
-}
-
-// narrow tells whether the overlap is too narrow to accept even a centred part
-// for certain.
-func narrow(r *press.Result) bool {
-	w := r.Window.Overlap
-	return w != nil && w[1]-w[0] < 6*r.Window.Uncertainty-1e-9
 }
 
 // causes are the blockers in the words of a headline, gravest first.
@@ -133,6 +152,9 @@ var causes = []struct{ code, words string }{
 	{press.NothingStopsIt, "nothing stops the press-in"},
 	{press.NoSetting, "no setting seats every part and overloads none"},
 	{press.SettingNotFeasible, "the setting leaves parts unseated or overloads them"},
+	{press.TravelNegative, "the heights of the parts contradict each other"},
+	{press.TouchWithTravel, "the heights of the parts contradict the joint"},
+	{press.EngagementTooLong, "the engaged length does not fit into the travel"},
 	{press.NoAcceptance, "the guard bands leave nothing of the requirement"},
 	{press.NeverGood, "no reading gives both signals"},
 	{press.NominalRejected, "the nominal part is refused"},
@@ -143,9 +165,6 @@ var causes = []struct{ code, words string }{
 	{press.SpeedOverRam, "the ram cannot move as asked"},
 	{press.OverYield, "the tightest fit yields"},
 	{press.HoldingShort, "the loosest joint holds too little"},
-	{press.TravelNegative, "the heights of the parts contradict each other"},
-	{press.TouchWithTravel, "the heights of the parts contradict the joint"},
-	{press.EngagementTooLong, "the engaged length does not fit into the travel"},
 }
 
 // notReady names the gravest blocker, and how many more there are; empty without one.

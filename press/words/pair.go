@@ -27,13 +27,13 @@ func PairTexts(r *press.Result) []PairText {
 	}
 	out := make([]PairText, len(AllPairs))
 	for i, on := range AllPairs {
-		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone))
+		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone), !r.Verdict.Table.Contradicts(on.Arrival, on.Zone))
 	}
 	return out
 }
 
-func pairText(on Pair, words []string) PairText {
-	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: !Contradict(on, words)}
+func pairText(on Pair, words []string, clear bool) PairText {
+	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: clear}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
 	switch {
@@ -79,23 +79,9 @@ const ReadingRule = "Both signals must have been seen off earlier in the cycle; 
 // doubt names the first pair that cannot be trusted.
 func doubt(table press.Table) string {
 	for _, on := range AllPairs {
-		if words := table.Words(on.Arrival, on.Zone); Contradict(on, words) {
-			return " (" + on.String() + ": " + strings.Join(words, " or ") + ")"
+		if table.Contradicts(on.Arrival, on.Zone) {
+			return " (" + on.String() + ": " + strings.Join(table.Words(on.Arrival, on.Zone), " or ") + ")"
 		}
 	}
 	return ""
-}
-
-// Contradict tells whether a pair of signals with these words cannot be trusted:
-// both signals on for anything but good, good under another pair, or one pair for
-// parts that are too tall and for parts that are too low or missing.
-func Contradict(on Pair, words []string) bool {
-	has := map[string]bool{}
-	for _, w := range words {
-		has[w] = true
-	}
-	if on.Arrival && on.Zone {
-		return has[press.Long] || has[press.Short] || has[press.Missing]
-	}
-	return has[press.Good] || has[press.Long] && (has[press.Short] || has[press.Missing])
 }

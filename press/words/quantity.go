@@ -38,8 +38,14 @@ func PPM(x float64) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return Unit(none, "ppm")
 	}
+	if x >= manyPPM {
+		return Share(x / 1e6)
+	}
 	return Unit(ppmDigits(x, 2), "ppm")
 }
+
+// manyPPM is from where on a share is easier to grasp as a percentage: 1 %.
+const manyPPM = 1e4
 
 func ppmDigits(x float64, digits int) string {
 	power := math.Pow10(int(math.Floor(math.Log10(x))) + 1 - digits)
@@ -55,7 +61,7 @@ func TargetPPM(x float64) string { return Unit(Trimmed(x, 6), "ppm") }
 // ppmOver writes a share in ppm that is more than a limit, with as many digits
 // as it takes to see that.
 func ppmOver(x, limit float64) string {
-	if x < leastPPM {
+	if x < leastPPM || x >= manyPPM && x > 1.05*limit {
 		return PPM(x)
 	}
 	for digits := 2; digits < 9; digits++ {

@@ -55,7 +55,7 @@ func CycleTitle(r *press.Result) string {
 	c := &r.Cycle
 	s := "One part takes " + Seconds(c.Total)
 	if c.WatchTime != nil {
-		s += "; when nothing has arrived after " + Seconds(math.Max(*c.WatchTime, 0)) + ", nothing will"
+		s += "; an arrival is due by " + Seconds(math.Max(*c.WatchTime, 0))
 	}
 	return s
 }

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"slices"
+
+	"ramplan/press"
+)
 
 // Unseen lists what this logic cannot detect, for this plan.
 func Unseen(p *press.Plan, r *press.Result) []string {
@@ -18,12 +22,15 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "A nominal part that stands less than "+pos.At(gap)+" off its seat mostly passes.")
 	}
-	if missingPasses(r) {
+	if r.MissingPasses() {
 		s := "A missing insert: the ram stops where a good part would stop it."
 		if p.Station.PresenceCheck != "" {
 			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
 		}
 		out = append(out, s)
+	}
+	if !slices.ContainsFunc(p.Parts, func(row press.Part) bool { return row.Insert }) {
+		out = append(out, "A missing insert is not looked at: no row of the parts is marked as insert.")
 	}
 	for _, row := range r.Faults {
 		if row.Name == press.RowNestWorn && !row.Own && row.Detection < 0.99 {
@@ -35,19 +42,6 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
 		"Whether the set force was reached: only a load cell tells.",
 	)
-}
-
-// missingPasses tells whether a missing insert gives both signals.
-func missingPasses(r *press.Result) bool {
-	if r.Verdict == nil {
-		return false
-	}
-	for _, w := range r.Verdict.Table.OnOn {
-		if w == press.Missing {
-			return true
-		}
-	}
-	return false
 }
 
 // Perfect says what was not given and is taken as perfect; empty when nothing is.

@@ -16,7 +16,9 @@ const slow = "Still computing …";
 export function watch(form) {
   let timer = 0;
   let asked = null; // the AbortController of the question in flight
-  let dirty = false;
+  let leaving = false; // for a page that brings the entries back
+  // What another page brought back may never have been saved.
+  let dirty = document.referrer.endsWith("/faults");
 
   const change = () => {
     dirty = true;
@@ -54,6 +56,8 @@ export function watch(form) {
   });
   form.addEventListener("submit", (e) => {
     const command = e.submitter?.value || "recompute";
+    leaving = e.submitter?.getAttribute("formaction") === "/faults";
+    if (leaving) return; // another page, which carries the entries along
     e.preventDefault();
     if (command === "save") {
       save(form).then(() => (dirty = false), gone);
@@ -67,10 +71,13 @@ export function watch(form) {
     e.submitter?.closest("details.menu")?.removeAttribute("open");
   });
   addEventListener("beforeunload", (e) => {
-    if (dirty) e.preventDefault();
+    if (dirty && !leaving) e.preventDefault();
   });
   addEventListener("pageshow", (e) => {
-    if (e.persisted) ask("recompute");
+    leaving = false;
+    // Going back brings entries that are newer than the result beside them.
+    const [how] = performance.getEntriesByType("navigation");
+    if (e.persisted || how?.type === "back_forward") ask("recompute");
   });
 
   return { command: ask };

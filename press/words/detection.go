@@ -1,0 +1,45 @@
+package words
+
+import (
+	"slices"
+
+	"ramplan/press"
+)
+
+// leastShare is the bound of the computed probabilities: under it [Share] writes
+// a bound, and nothing can be promised.
+const leastShare = 1e-6
+
+// edgeRows are the rows that read at the very edges of the window.
+var edgeRows = []string{press.RowTallest, press.RowShortest, press.RowLong, press.RowShort}
+
+// Judged says in a few words how badly a row of the fault catalogue is judged.
+// It is empty where the row is judged as surely as the plan wants its limit
+// samples judged.
+func Judged(p *press.Plan, row press.FaultRow) string {
+	d, hardly := row.Detection, 1-p.Faults.SampleProbability
+	toss := d > 0.25 && d < 0.75 && !row.Own && slices.Contains(edgeRows, row.Name)
+	switch {
+	case row.Verdict == press.EarlyContact:
+		return "not judged by these signals: try it on the station"
+	case d >= p.Faults.SampleProbability:
+		return ""
+	case toss:
+		return "a toss-up by nature: it reads at the edge"
+	case row.Good && d < leastShare:
+		return "always refused"
+	case row.Good && d < hardly:
+		return "nearly always refused"
+	case row.Good && d < 0.5:
+		return "mostly refused"
+	case row.Good:
+		return "refused now and then"
+	case d < leastShare:
+		return "never detected"
+	case d < hardly:
+		return "hardly ever detected"
+	case d < 0.5:
+		return "mostly not detected"
+	}
+	return "not always detected"
+}

@@ -1,0 +1,153 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// A FaultsPage is everything that the page of the fault catalogue is made from.
+type FaultsPage struct {
+	Typed  Typed          // the entries of the bench
+	Faults press.Problems // of them
+	Plan   *press.Plan    // the last valid one; nil before there was any
+	Result *press.Result  // of that plan
+	Strips []string       // SVG, one a row of the result's catalogue
+	Before string         // the entries of before, carried along
+	Paste  string         // columns that were typed and not read yet
+}
+
+// Page gives the page of the fault catalogue.
+func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
+	out := page.FaultsPage{Assets: assets, Title: "Faults · ramplan", Name: "New plan", Carried: f.carried()}
+	f.trouble(&out)
+	if f.Plan == nil {
+		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
+			out.Name = strings.TrimSpace(name)
+		}
+		return out
+	}
+	w := writer{f.Plan, f.Result, places{}, words.PositionsOf(f.Plan)}
+	words.Explain(f.Result)
+	out.Shown = true
+	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
+	out.Title = "Faults of " + out.Name + " · ramplan"
+	out.Headline = words.Headline(f.Plan, f.Result)
+	out.Unseen, out.Perfect = words.Unseen(f.Plan, f.Result), words.Perfect(f.Result)
+	out.Lacking = words.Lacking(f.Result)
+	out.Rows = w.cards(f.Strips)
+	out.Doubtful = doubtful(out.Rows)
+	out.Sure = "Marked: " + are(len(out.Doubtful), "row is", "rows are") + " judged rightly less than " + words.TargetShare(f.Plan.Faults.SampleProbability) + " of the time."
+	out.Key = w.key()
+	out.Samples = w.sampleTable()
+	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")
+	out.Rule = words.ReadingRule
+	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
+	out.Digest = f.Result.PlanDigest
+	return out
+}
+
+// trouble says that the entries are no sound plan, and what is wrong.
+func (f FaultsPage) trouble(out *page.FaultsPage) {
+	if len(f.Faults) == 0 {
+		return
+	}
+	out.Older = f.Plan != nil
+	out.Trouble = "The entries are no sound plan yet: " + Bench{Faults: f.Faults}.state().Text
+	if out.Older {
+		out.Trouble += " This page shows the last state that was one."
+	} else {
+		out.Trouble += " There is no catalogue before they are one."
+	}
+	out.Wrong = newForm(f.Typed, f.Faults).list()
+}
+
+// carried are the inputs that bring every entry back to the bench to the letter.
+func (f FaultsPage) carried() []page.Hidden {
+	var out []page.Hidden
+	add := func(name, value string) { out = append(out, page.Hidden{Name: name, Value: value}) }
+	for _, e := range f.Typed.Draft.Entries {
+		add(page.NameOther, Carry(e))
+	}
+	for _, e := range f.Typed.Parked {
+		add(page.NameParked, Carry(e))
+	}
+	if f.Plan != nil {
+		add(page.NameLast, string(f.Plan.JSON()))
+	}
+	if f.Before != "" {
+		add(page.NameBefore, f.Before)
+	}
+	if f.Paste != "" {
+		add(page.NamePaste, f.Paste)
+	}
+	return out
+}
+
+// cards are the rows of the catalogue with their strips and marks.
+func (w writer) cards(strips []string) []page.FaultCard {
+	var out []page.FaultCard
+	for i, row := range w.catalogue() {
+		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, w.r.Faults[i])}
+		if i < len(strips) {
+			card.Strip = strips[i]
+		}
+		out = append(out, card)
+	}
+	return out
+}
+
+// doubtful leads to the rows that are not judged surely.
+func doubtful(rows []page.FaultCard) []page.Link {
+	var out []page.Link
+	for _, r := range rows {
+		if r.Mark != "" {
+			out = append(out, page.Link{Address: "#" + r.ID, Text: r.Name, Note: r.Mark + "."})
+		}
+	}
+	return out
+}
+
+// key says how the small strips are read, and the figures that they share.
+func (w writer) key() string {
+	g := w.r.Window.GoodRange
+	s := "The small strips, all to one scale: the ram as it rests, a diamond where it reads; under it the readings of long, good (" +
+		w.pos.Bare(g[0]) + " to " + w.pos.At(g[1]) + ") and short parts"
+	if z := w.r.Window.Zone; z != nil && z[0] != nil && z[1] != nil {
+		s += ", then the zone (" + w.pos.Bare(*z[0]) + " to " + w.pos.At(*z[1]) + ")"
+	}
+	if e := w.r.Travel.PushEnd; e != nil {
+		s += "; the hatched stop is the push end (" + w.pos.At(*e) + ")"
+	}
+	return s + "."
+}
+
+// sampleTable says which limit samples to make and what each must do.
+func (w writer) sampleTable() page.SampleTable {
+	q := w.p.Requirement
+	out := page.SampleTable{Asked: "The drawing asks for " + w.pos.Bare(q.HeightLow) + " to " + w.pos.At(q.HeightHigh) + "."}
+	s := w.r.Samples
+	if s == nil {
+		return out
+	}
+	p := words.TargetShare(s.Probability)
+	out.Rows = []page.Sample{
+		w.limitSample("Too tall", &s.Long, w.pos.Above, " or taller", "Refuse it: not both signals on.", p),
+		w.limitSample("Tallest good", s.TallestGood, w.pos.Below, ", no taller", "Accept it: both signals on.", p),
+		w.limitSample("Shortest good", s.ShortestGood, w.pos.Above, ", no lower", "Accept it: both signals on.", p),
+		w.limitSample("Too low", &s.Short, w.pos.Below, " or lower", "Refuse it: not both signals on.", p),
+	}
+	return out
+}
+
+// limitSample rounds a height to the side on which what is said still holds.
+func (w writer) limitSample(name string, mm *float64, write func(float64) string, side, must, p string) page.Sample {
+	f := sample(name, mm, write)
+	if mm == nil {
+		return page.Sample{Name: name, Height: none, Must: "No height is accepted as surely as that.", Probability: none}
+	}
+	return page.Sample{Name: name, Height: f.Value + side, Exact: f.Exact, Must: must, Probability: p}
+}

@@ -82,6 +82,6 @@ func minis(p *press.Plan, r *press.Result) ([]string, error) {
 func (l library) plainPage() page.Assets {
 	a := l.page()
 	a.Scripts = nil
-	a.Styles = append(a.Styles, l.address("css/faults.css"))
+	a.Styles = append(a.Styles, l.address("css/glossary.css"), l.address("css/faults.css"))
 	return a
 }

@@ -3,6 +3,7 @@ package curves
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -33,7 +34,8 @@ func (e LineError) Error() string {
 // The columns are separated by a tab, a semicolon, blanks or a comma. Where
 // the separator is not a comma, a comma is a decimal comma: "10,5;200" and
 // "10,5 200" are 10.5 % and 200 N, "10,5" alone is 10 % and 5 N. There are no
-// thousands separators. What follows a # is a comment; blank lines are left
+// thousands separators. A % behind the setting and an N behind the force are
+// understood, other units are not. What follows a # is a comment; blank lines are left
 // out, and so are headings: lines before the first point with no field that
 // begins like a number.
 //
@@ -59,7 +61,7 @@ func ReadColumns(text string) ([]Point, []LineError) {
 			continue
 		}
 		data, _, _ := strings.Cut(line, "#")
-		fields, comma := split(data)
+		fields, comma := split(glue(data))
 		if len(fields) == 0 || len(points) == 0 && heading(fields) {
 			continue
 		}
@@ -138,17 +140,22 @@ func heading(fields []string) bool {
 // parse reads the two fields of a line, or says what is wrong.
 func parse(fields []string, comma bool) (Point, string) {
 	if len(fields) != 2 {
-		hint := ""
-		if comma && len(fields) > 2 {
+		hint, columns := "", "columns"
+		switch {
+		case len(fields) == 1:
+			columns = "column"
+		case slices.ContainsFunc(fields, isUnit):
+			hint = "; leave out the units"
+		case comma && len(fields) > 2:
 			hint = "; with decimal commas separate them by a semicolon or a tab"
 		}
-		return Point{}, fmt.Sprintf("%d columns, want 2: setting and force%s", len(fields), hint)
+		return Point{}, fmt.Sprintf("%d %s, want 2: setting and force%s", len(fields), columns, hint)
 	}
-	setting, message := number(fields[0], !comma)
+	setting, message := quantity(fields[0], "%", !comma)
 	if message != "" {
 		return Point{}, "setting " + message
 	}
-	force, message := number(fields[1], !comma)
+	force, message := quantity(fields[1], "N", !comma)
 	if message != "" {
 		return Point{}, "force " + message
 	}

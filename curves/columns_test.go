@@ -32,6 +32,13 @@ func TestReadColumns(t *testing.T) {
 		"signs, exponents":            "+1.05e1 2E2\n2.0e+01 4.0025e2",
 		"two headings, units in one":  "current limit\n(%)\t(N)\n10.5\t200\n20\t400.25",
 		"blank that does not break":   "10,5\u00a0200\n20\u00a0400,25",
+		"units apart":                 "10.5 % 200 N\n20 % 400.25 N",
+		"units close":                 "10.5% 200N\n20%\t400.25N",
+		"units, semicolon":            "10,5 %; 200 N\n20 %;400,25 N;",
+		"units, decimal comma":        "10,5 % 200 N\n20 %   400,25 N",
+		"units, comma":                "10.5 %, 200 N\n20%,400.25N",
+		"units in columns":            "10.5\t%\t200\tN\n20\t%\t400.25\tN",
+		"one unit":                    "10.5 200 N\n20 % 400.25",
 		"heading of words, with text": "setting, push force, as measured\n10.5, 200\n20, 400.25",
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -56,10 +63,10 @@ func TestReadColumnsNothing(t *testing.T) {
 // lines around it are kept.
 func TestReadColumnsFaults(t *testing.T) {
 	for line, want := range map[string]string{
-		"20":         "1 columns, want 2: setting and force",
+		"20":         "1 column, want 2: setting and force",
 		"mean;none":  `setting "mean" is not a number`,
 		"20;30;40":   "3 columns, want 2: setting and force",
-		"20;":        "1 columns, want 2: setting and force",
+		"20;":        "1 column, want 2: setting and force",
 		"10,5,200":   "3 columns, want 2: setting and force; with decimal commas separate them by a semicolon or a tab",
 		"20 ;x":      `force "x" is not a number`,
 		"x 30":       `setting "x" is not a number`,
@@ -70,7 +77,13 @@ func TestReadColumnsFaults(t *testing.T) {
 		"Inf 30":     `setting "Inf" is not a number`,
 		"0x10 30":    `setting "0x10" is not a number`,
 		"20 1_000":   `force "1_000" is not a number`,
-		"20 % 30 N":  "4 columns, want 2: setting and force",
+		"20 % 30 kN": `force "30kN": settings in %, forces in newtons`,
+		"20;0,3 kN":  `force "0,3kN": settings in %, forces in newtons`,
+		"20 N;30 %":  `setting "20N": settings in %, forces in newtons`,
+		"20 A 30 N":  "3 columns, want 2: setting and force; leave out the units",
+		"20;30 lbf":  `force "30 lbf" is not a number; leave out the units`,
+		"20 %":       "1 column, want 2: setting and force",
+		"20;N":       `force "N" is not a number`,
 		";30":        `setting "" is not a number`,
 	} {
 		t.Run(line, func(t *testing.T) {
@@ -81,7 +94,7 @@ func TestReadColumnsFaults(t *testing.T) {
 	}
 	_, faults := curves.ReadColumns("10x;200y")
 	require.Len(t, faults, 1, "a first line that begins like a number is no heading")
-	assert.EqualError(t, faults[0], `curves: line 1: setting "10x" is not a number`)
+	assert.EqualError(t, faults[0], `curves: line 1: setting "10x" is not a number; leave out the units`)
 }
 
 // TestReadColumnsLimits holds each limit at its edge.
@@ -120,7 +133,7 @@ func TestReadColumnsLimits(t *testing.T) {
 func FuzzReadColumns(f *testing.F) {
 	for _, seed := range []string{
 		"", "10,5;200\n20;400,25", "10.5,200", "a;b\n1\t2\r\n3 4\r5, 6", "\uFEFF# c\n1;2;;\n", "1,2,3\n;;\n,\n,,\t",
-		"\xff\xfe1;2", "1e308;1e309", "--1 ++2", "1 \u00a0 2", strings.Repeat("9", 1001), "+.;-.", "\t1\t2",
+		"\xff\xfe1;2", "1e308;1e309", "--1 ++2", "1 \u00a0 2", strings.Repeat("9", 1001), "+.;-.", "\t1\t2", "10 % 95 N\n20% 3kN", "% N", "1 N N %",
 	} {
 		f.Add(seed)
 	}

@@ -237,7 +237,7 @@ func TestWithoutScript(t *testing.T) {
 	b.do(chromedp.Click(chromedp.CSS(`#f-parts-rows button[value="add parts"]`)), chromedp.WaitVisible(chromedp.ID("f-parts-3")))
 	b.waitText("state", "still needed")
 	b.do(chromedp.Click(chromedp.CSS(`#f-parts-3 button[value="remove parts 3"]`)))
-	b.waitText("state", "The result belongs")
+	b.waitText("state", "Up to date")
 }
 
 // waitText waits, without any script in the page, until an element holds a text.

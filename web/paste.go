@@ -31,5 +31,5 @@ func (p *posted) pasteInto(b *bench) {
 	for i, c := range points {
 		pairs[i] = [2]float64{c.Setting, c.Force}
 	}
-	b.replace(view.WithCurve(b.typed, pairs), fmt.Sprintf("Read %d points into the curve.", len(points)))
+	b.replace(view.WithCurve(b.typed, pairs), view.PointsRead(pairs))
 }

@@ -14,7 +14,7 @@ import (
 // TestShots takes pictures of the bench for people to look at, into the folder
 // that RAMPLAN_SHOTS names:
 //
-//	RAMPLAN_SHOTS=/tmp/shots go test ./web -run TestShots
+//	RAMPLAN_SHOTS=DIR go test ./web -run TestShots
 func TestShots(t *testing.T) {
 	folder := os.Getenv("RAMPLAN_SHOTS")
 	if folder == "" {

@@ -1,19 +1,22 @@
 // Makes one piece of the page equal to another without replacing what is already
 // right, so that focus, caret and scroll position stay.
 
-// morph changes `from` into `to`. With keep, entries keep what is typed in them.
+// morph changes `from` into `to`. keep.entry tells which entries keep what is
+// typed in them, keep.fold which folds stay as the user left them; keep.unfold
+// opens those that `to` has open all the same.
 export function morph(from, to, keep) {
   if (from.nodeType !== Node.ELEMENT_NODE) {
     if (from.data !== to.data) from.data = to.data;
     return;
   }
+  if (from.id === "refusal") return; // not from the answer, and stays
   attributes(from, to, keep);
   if (from.nodeName === "TEXTAREA") {
-    if (!keep) from.value = to.value;
+    if (!keep.entry(from)) from.value = to.value;
     return;
   }
   children(from, to, keep);
-  if (keep) return;
+  if (keep.entry(from)) return;
   if (from.nodeName === "SELECT") from.value = to.value;
   if (from.nodeName === "INPUT" && from.type !== "file") {
     from.value = to.getAttribute("value") ?? "";
@@ -23,25 +26,25 @@ export function morph(from, to, keep) {
 
 function attributes(from, to, keep) {
   for (const a of [...from.attributes]) {
-    if (!to.hasAttribute(a.name) && !(keep && own(from, a.name))) from.removeAttribute(a.name);
+    if (!to.hasAttribute(a.name) && !own(from, a.name, keep)) from.removeAttribute(a.name);
   }
   for (const a of to.attributes) {
     if (from.getAttribute(a.name) === a.value) continue;
-    if (keep && own(from, a.name) && !mustOpen(from, to)) continue;
+    if (own(from, a.name, keep) && !(a.name === "open" && (keep.unfold || mustOpen(from, to)))) continue;
     from.setAttribute(a.name, a.value);
   }
 }
 
 // own tells whether an attribute is the user's: what was opened stays open, and
 // what was typed, ticked or chosen stays.
-function own(element, name) {
+function own(element, name, keep) {
   switch (element.nodeName) {
     case "DETAILS":
-      return name === "open";
+      return name === "open" && keep.fold(element);
     case "OPTION":
-      return name === "selected";
+      return name === "selected" && keep.entry(element.closest("select"));
     case "INPUT":
-      return element.type !== "hidden" && (name === "value" || name === "checked");
+      return element.type !== "hidden" && (name === "value" || name === "checked") && keep.entry(element);
   }
   return false;
 }

@@ -1,9 +1,12 @@
 // Saves the file without leaving the page, so that nothing is lost when the
 // program does not answer.
 
+import { Refusal, sentence } from "./refusal.js";
+
+// save fails with a Refusal when the program answered but would not save.
 export async function save(form) {
   const answer = await fetch("/save", { method: "POST", body: new URLSearchParams(bare(form)) });
-  if (!answer.ok) throw new Error("not saved");
+  if (!answer.ok) throw new Refusal(sentence(await answer.text()));
   const named = /filename="([^"]+)"/.exec(answer.headers.get("Content-Disposition") ?? "");
   const link = document.createElement("a");
   link.href = URL.createObjectURL(await answer.blob());

@@ -8,7 +8,8 @@ type Bench struct {
 	Assets   Assets
 	Title    string // of the document
 	Headline string
-	Back     bool // offers to bring back the entries of before
+	Perfect  string // what was not given and is taken as perfect
+	Back     bool   // offers to bring back the entries of before
 	State    State
 	Standing State // of the findings: their number, by the gravest
 	Notices  []Notice

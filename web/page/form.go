@@ -61,6 +61,7 @@ type Field struct {
 	Help            string
 	Range           string
 	Value           string
+	ReadAs          string // said of a figure that can be read in two ways
 	StandIn         string // what holds while nothing is typed
 	Checked         bool
 	Options         []Option
@@ -92,6 +93,7 @@ type Rows struct {
 	Paste                 *Paste
 	Title                 bool // the label is not said by the section already
 	Compact               bool // rows of a few short entries
+	Explain               bool // the columns are explained once, above the rows
 }
 
 // A Column is the head of one column of rows.

@@ -3,6 +3,7 @@ package page
 // A Result is what a plan leads to, in ready words and figures.
 type Result struct {
 	Older     string // said while the entries have faults: this is the last valid state
+	NotReady  string // said over the setpoints while there is a blocker
 	Digest    string
 	Strip     string // SVG
 	Setpoints []Figure

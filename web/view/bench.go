@@ -48,7 +48,8 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
-		out.Headline = words.Headline(b.Plan, b.Result)
+		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, len(b.Faults) > 0)
+		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
 	} else {
 		out.Headline = "New plan"
 		if name != "" {
@@ -65,7 +66,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 // state says in one line how the entries stand.
 func (b Bench) state() page.State {
 	if len(b.Faults) == 0 {
-		return page.State{Kind: "valid", Text: "The result belongs to the entries."}
+		return page.State{Kind: "valid", Text: "Up to date with the entries."}
 	}
 	missing := 0
 	for _, p := range b.Faults {
@@ -76,11 +77,11 @@ func (b Bench) state() page.State {
 	wrong := len(b.Faults) - missing
 	switch {
 	case wrong == 0:
-		return page.State{Kind: "incomplete", Text: are(missing, "entry is", "entries are") + " still needed."}
+		return page.State{Kind: "incomplete", Text: counted(missing, "entry is", "entries are") + " still needed."}
 	case missing == 0:
-		return page.State{Kind: "wrong", Text: are(wrong, "fault is", "faults are") + " in the entries."}
+		return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries."}
 	}
-	return page.State{Kind: "wrong", Text: are(wrong, "fault is", "faults are") + " in the entries, and " + are(missing, "entry is", "entries are") + " still needed."}
+	return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries, and " + counted(missing, "entry is", "entries are") + " still needed."}
 }
 
 // list is every fault of the entries, each leading to its field.
@@ -96,8 +97,8 @@ func (f *form) list() []page.Fault {
 	return out
 }
 
-// are counts with the right form of the verb.
-func are(n int, one, many string) string {
+// counted counts in words: 1 entry, 2 entries.
+func counted(n int, one, many string) string {
 	if n == 1 {
 		return "1 " + one
 	}

@@ -89,6 +89,6 @@ func (f *form) parked() string {
 	} else if slices.Contains([]string{press.Touch, press.Measured, press.Interference}, f.kind) {
 		kind = "a joint of kind " + f.kind
 	}
-	return "Kept aside, as " + kind + " has no such fields: " + counted(len(f.typed.Parked), "entry") +
+	return "Kept aside, as " + kind + " has no such fields: " + counted(len(f.typed.Parked), "entry", "entries") +
 		". They come back with the kind that has them; a saved plan leaves them out, a saved draft keeps them."
 }

@@ -40,7 +40,7 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	out.Lacking = words.Lacking(f.Result)
 	out.Rows = w.cards(f.Strips)
 	out.Doubtful = doubtful(out.Rows)
-	out.Sure = "Marked: " + are(len(out.Doubtful), "row is", "rows are") + " judged rightly less than " + words.TargetShare(f.Plan.Faults.SampleProbability) + " of the time."
+	out.Sure = "Marked: " + counted(len(out.Doubtful), "row is", "rows are") + " judged rightly less than " + words.TargetShare(f.Plan.Faults.SampleProbability) + " of the time."
 	out.Key = w.key()
 	out.Samples = w.sampleTable()
 	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")

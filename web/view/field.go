@@ -24,6 +24,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		Help:     field.Help,
 		Range:    sentence(field.Range()),
 		Value:    Shown(field, text),
+		ReadAs:   readAs(field, text),
 		StandIn:  standIn(field),
 		Required: field.Required,
 		Messages: f.faults.At(path),
@@ -79,7 +80,11 @@ func options(f *press.Field, value string) []page.Option {
 	if f.Required {
 		out = append(out, page.Option{Label: "choose …"})
 	} else if d, ok := f.Default.(string); ok {
-		out = append(out, page.Option{Label: d + " (not given)"})
+		label := d + " (not given)"
+		if strings.Contains(f.Path, "[]") { // a row has room for a word
+			label = "(" + d + ")"
+		}
+		out = append(out, page.Option{Label: label})
 	} else {
 		out = append(out, page.Option{Label: "not given"})
 	}

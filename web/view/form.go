@@ -179,16 +179,9 @@ func (f *form) standing(path string) (text string, wrong bool) {
 	}
 	switch {
 	case faults > 0:
-		return counted(faults, "fault"), true
+		return counted(faults, "fault", "faults"), true
 	case needed > 0:
 		return strconv.Itoa(needed) + " needed", false
 	}
 	return "", false
-}
-
-func counted(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return strconv.Itoa(n) + " " + noun + "s"
 }

@@ -1,7 +1,6 @@
 package view
 
 import (
-	"fmt"
 	"strings"
 
 	"ramplan/press"
@@ -36,12 +35,17 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Cautions:  words.Cautions,
 		Trade:     words.TradeCautions,
 	}
-	out.Copy = copied(p.Title, out.Setpoints)
+	if r.Blocked() {
+		out.NotReady = "Not ready to be typed in: " + headlineCause(p, r) + "."
+	}
 	if r.Verdict != nil && r.Verdict.Ambiguous {
 		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
 	}
 	return out
 }
+
+// settingLabel names the first setpoint.
+const settingLabel = "Setting"
 
 // setpoints are what is typed into the controller.
 func (w writer) setpoints() []page.Figure {
@@ -50,9 +54,9 @@ func (w writer) setpoints() []page.Figure {
 	if z != nil {
 		z1, z2 = z[0], z[1]
 	}
-	setting := page.Figure{Label: "Setting", Value: words.Trimmed(w.r.Force.Setting, 2), Unit: "%", Exact: words.Exact(w.r.Force.Setting)}
+	setting := page.Figure{Label: settingLabel, Value: words.Trimmed(w.r.Force.Setting, 2), Unit: "%", Exact: words.Exact(w.r.Force.Setting)}
 	return []page.Figure{
-		w.byHand(setting, "window.setting"),
+		w.enough(w.byHand(setting, "window.setting")),
 		w.byHand(w.position("Approach end", &t.ApproachEnd), "window.approach_end"),
 		w.byHand(w.position("Push stroke", t.PushStroke), "window.push_stroke"),
 		w.byHand(w.position("Push end", t.PushEnd), "window.push_stroke"),
@@ -60,16 +64,6 @@ func (w writer) setpoints() []page.Figure {
 		w.byHand(w.position("Zone end", z2), "window.zone_end"),
 		w.readingFigure(),
 	}
-}
-
-// copied writes the setpoints as lines of text, columns apart by tabs.
-func copied(title press.Title, setpoints []page.Figure) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "%s\t%s\n", title.Name, title.Number)
-	for _, f := range setpoints {
-		fmt.Fprintf(&b, "%s\t%s\t%s\n", f.Label, f.Value, f.Unit)
-	}
-	return b.String()
 }
 
 // byHand says whether a setpoint was set by hand, and leads to where it is set.
@@ -81,6 +75,18 @@ func (w writer) byHand(f page.Figure, path string) page.Figure {
 	}
 	if f.Value == none {
 		f.Note = "not known"
+	}
+	return f
+}
+
+// enough says so where the setting lies outside the force window.
+func (w writer) enough(f page.Figure) page.Figure {
+	switch {
+	case w.r.Force.SettingFeasible:
+	case w.p.Given("window.setting"):
+		f.Note = "by hand, not enough"
+	default:
+		f.Note = "nearest, not enough"
 	}
 	return f
 }
@@ -133,7 +139,7 @@ func (w writer) count() string {
 	var counts []string
 	for _, k := range severities {
 		if n := w.r.Count(k); n > 0 {
-			counts = append(counts, counted(n, string(k)))
+			counts = append(counts, counted(n, string(k), string(k)+"s"))
 		}
 	}
 	return strings.Join(counts, ", ")

@@ -64,7 +64,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	out := &page.Rows{
 		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
 		Add: "add " + base, AddLabel: "Add a " + noun,
-		Compact: base != "parts", Title: base != "parts",
+		Compact: base != "parts", Title: base != "parts", Explain: base == "parts",
 	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
@@ -72,7 +72,11 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	}
 	columns := columnsOf(base)
 	for _, c := range columns {
-		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: c.Help})
+		help := c.Help
+		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
+			help += " In brackets: " + d + ", while nothing is chosen."
+		}
+		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help})
 	}
 	n := f.count[base]
 	for i := range n {

@@ -1,0 +1,44 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// copied writes the setpoints as lines of text, columns apart by tabs. What must
+// not be typed into a controller says so on top.
+func copied(p *press.Plan, r *press.Result, setpoints []page.Figure, older bool) string {
+	var b strings.Builder
+	if r.Blocked() {
+		fmt.Fprintf(&b, "NOT READY: %s\n", headlineCause(p, r))
+	}
+	if older {
+		b.WriteString("older than the entries\n")
+	}
+	fmt.Fprintf(&b, "%s\t%s\n", p.Title.Name, p.Title.Number)
+	for _, f := range setpoints {
+		fmt.Fprintf(&b, "%s\t%s\t%s", f.Label, f.Value, f.Unit)
+		if f.Label == settingLabel && !r.Force.SettingFeasible {
+			b.WriteString("\t" + f.Note)
+		}
+		b.WriteByte('\n')
+	}
+	fmt.Fprintf(&b, "Plan\t%s\n", shortDigest(r.PlanDigest))
+	return b.String()
+}
+
+// headlineCause is what the headline of a blocked plan says first.
+func headlineCause(p *press.Plan, r *press.Result) string {
+	why, _, _ := strings.Cut(strings.TrimPrefix(words.Headline(p, r), "Not ready for use: "), ". ")
+	return strings.TrimSuffix(why, ".")
+}
+
+// shortDigest is the first 12 digits of a digest: what a sheet carries.
+func shortDigest(digest string) string {
+	_, digits, _ := strings.Cut(digest, ":")
+	return digits[:min(12, len(digits))]
+}

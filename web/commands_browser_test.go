@@ -20,12 +20,22 @@ import (
 // A gate holds the answers to commands back until it is opened.
 type gate struct {
 	inner http.Handler
-	open  chan struct{}
+	shut  chan struct{}
+	once  sync.Once
 	mu    sync.Mutex
 	asked []string // what was asked, in order
 }
 
-func newGate() *gate { return &gate{inner: New(), open: make(chan struct{})} }
+// gated visits the bench behind a gate.
+func gated(t *testing.T) (*tab, *gate) {
+	t.Helper()
+	g := &gate{inner: New(), shut: make(chan struct{})}
+	b, _ := visit(t, g)
+	t.Cleanup(g.open) // or a failed test waits for the server for ever
+	return b, g
+}
+
+func (g *gate) open() { g.once.Do(func() { close(g.shut) }) }
 
 func (g *gate) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	body, _ := io.ReadAll(r.Body)
@@ -36,7 +46,10 @@ func (g *gate) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		g.asked = append(g.asked, do)
 		g.mu.Unlock()
 		if do != "recompute" {
-			<-g.open
+			select {
+			case <-g.shut:
+			case <-time.After(20 * time.Second): // a test that failed on the way must still end
+			}
 		}
 	}
 	g.inner.ServeHTTP(w, r)
@@ -80,22 +93,21 @@ func valueOf(b *tab, id string) string {
 func TestTypeDuringCommand(t *testing.T) {
 	for name, pause := range map[string]time.Duration{"before the keys rest": 0, "after the keys rested": 600 * time.Millisecond} {
 		t.Run(name, func(t *testing.T) {
-			g := newGate()
-			b, _ := visit(t, g)
+			b, g := gated(t)
 			click(b, addPart)
 			g.wait(t, 1)
 			b.retype("f-station-nest", "141")
-			b.retype("f-title-owner", "Workshop")
-			eval[any](b, "document.getElementById('f-title-owner').setSelectionRange(3, 3) ?? 0")
+			b.retype("f-title-name", "Workshop")
+			eval[any](b, "document.getElementById('f-title-name').setSelectionRange(3, 3) ?? 0")
 			eval[any](b, "document.getElementById('f-parts-0-insert').click() ?? 0")
 			time.Sleep(pause)
 			assert.Equal(t, []string{"add parts"}, g.questions(), "no recompute overtakes the command")
-			close(g.open)
+			g.open()
 			b.until("document.getElementById('f-parts-3-nominal') !== null")
 			assert.Equal(t, "141", valueOf(b, "f-station-nest"))
-			assert.Equal(t, "Workshop", valueOf(b, "f-title-owner"))
+			assert.Equal(t, "Workshop", valueOf(b, "f-title-name"))
 			assert.True(t, eval[bool](b, "document.getElementById('f-parts-0-insert').checked"))
-			assert.Equal(t, "f-title-owner", eval[string](b, "document.activeElement.id"), "the focus is where one types")
+			assert.Equal(t, "f-title-name", eval[string](b, "document.activeElement.id"), "the focus is where one types")
 			assert.Equal(t, 3, eval[int](b, "document.activeElement.selectionStart"))
 			g.wait(t, 2)
 			assert.Equal(t, "recompute", g.questions()[1], "what was typed meanwhile is computed")
@@ -108,14 +120,13 @@ func TestTypeDuringCommand(t *testing.T) {
 
 // TestTypeIntoMovedRow types into a row that the command on its way moves.
 func TestTypeIntoMovedRow(t *testing.T) {
-	g := newGate()
-	b, _ := visit(t, g)
+	b, g := gated(t)
 	first, third := valueOf(b, "f-parts-0-name"), valueOf(b, "f-parts-2-name")
 	click(b, `#f-parts-1 button[value="remove parts 1"]`)
 	g.wait(t, 1)
 	b.retype("f-parts-2-name", "sleeve, measured")
 	b.retype("f-parts-1-name", "goes with its row")
-	close(g.open)
+	g.open()
 	b.until("document.getElementById('f-parts-2') === null")
 	assert.Equal(t, first, valueOf(b, "f-parts-0-name"))
 	assert.Equal(t, "sleeve, measured", valueOf(b, "f-parts-1-name"))
@@ -125,8 +136,7 @@ func TestTypeIntoMovedRow(t *testing.T) {
 // TestCommandsInARow presses buttons faster than they are answered: each is
 // done once, on the row that it was pressed for.
 func TestCommandsInARow(t *testing.T) {
-	g := newGate()
-	b, _ := visit(t, g)
+	b, g := gated(t)
 	third := valueOf(b, "f-parts-2-name")
 	click(b, `#f-parts-0 button[value="remove parts 0"]`)
 	click(b, `#f-parts-0 button[value="remove parts 0"]`) // once too often
@@ -134,7 +144,7 @@ func TestCommandsInARow(t *testing.T) {
 	click(b, addPart)
 	click(b, addPart)
 	g.wait(t, 1)
-	close(g.open)
+	g.open()
 	b.until("document.getElementById('f-parts-3-name') !== null")
 	assert.Equal(t, []string{"remove parts 0", "up parts 1", "add parts", "add parts"}, g.questions()[:4])
 	assert.Equal(t, third, valueOf(b, "f-parts-0-name"))
@@ -144,25 +154,24 @@ func TestCommandsInARow(t *testing.T) {
 // TestTypeDuringOpen types while a file is being opened, and while columns are
 // being read.
 func TestTypeDuringOpen(t *testing.T) {
-	g := newGate()
-	b, _ := visit(t, g)
+	b, g := gated(t)
 	name := filepath.Join(t.TempDir(), "chosen.json")
 	require.NoError(t, os.WriteFile(name, edited(t, `"nest": 140`, `"nest": 138`), 0o600))
 	b.do(chromedp.Click(chromedp.CSS(".menu > summary")),
 		chromedp.SetUploadFiles(chromedp.ID("file"), []string{name}),
 		chromedp.Click(chromedp.CSS(`.menu button[value="open"]`)))
 	g.wait(t, 1)
-	b.retype("f-title-owner", "Workshop")
+	b.retype("f-title-name", "Workshop")
 	eval[any](b, `(document.getElementById("paste-text").value = "10 % 250 N\n40 % 1400 N\n70 % 2700 N", 0)`)
 	click(b, `#paste button[value="paste ram.curve.points"]`)
 	b.retype("f-title-number", "WS-211")
 	time.Sleep(400 * time.Millisecond)
 	assert.Equal(t, []string{"open"}, g.questions())
-	close(g.open)
+	g.open()
 	b.until("document.getElementById('lead').textContent.includes('Read 3 points')")
 	assert.Equal(t, "138", valueOf(b, "f-station-nest"))
 	assert.Equal(t, "1400", valueOf(b, "f-ram-curve-points-1-1"))
-	assert.Equal(t, "Workshop", valueOf(b, "f-title-owner"))
+	assert.Equal(t, "Workshop", valueOf(b, "f-title-name"))
 	assert.Equal(t, "WS-211", valueOf(b, "f-title-number"))
 	assert.Contains(t, b.text("lead"), "settings 10 to 70\u202f%, forces 250 to 2700\u202fN")
 	g.wait(t, 3)

@@ -173,8 +173,9 @@ func TestTypeDuringOpen(t *testing.T) {
 	assert.Equal(t, "1400", valueOf(b, "f-ram-curve-points-1-1"))
 	assert.Equal(t, "Workshop", valueOf(b, "f-title-name"))
 	assert.Equal(t, "WS-211", valueOf(b, "f-title-number"))
-	assert.Contains(t, b.text("lead"), "settings 10 to 70\u202f%, forces 250 to 2700\u202fN")
-	g.wait(t, 3)
+	assert.Contains(t, b.text("lead"), "settings 10 to 70 %, forces 250 to 2700 N")
+	assert.Equal(t, []string{"open", "paste ram.curve.points"}, g.questions(), "the second command carried what was typed")
+	assert.Contains(t, b.text("state"), "Up to date")
 }
 
 // TestCommandOfLostServer gives a command to a server that is away and goes on

@@ -1,0 +1,25 @@
+package web
+import ("testing";"os";"time";"github.com/chromedp/chromedp";"github.com/chromedp/cdproto/emulation")
+func TestZZ(t *testing.T){
+	b,_ := visit(t, New())
+	_, _ = chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "light"}}})
+	shot := func(n string){ p,_ := chromedp.Run(b.ctx, chromedp.CaptureScreenshot()); _ = os.WriteFile("/tmp/shots8/zz-"+n+".png", p, 0o644)}
+	b.do(chromedp.EmulateViewport(390, 900))
+	eval[any](b, "document.getElementById('catalogue').scrollIntoView() ?? 0"); shot("cat390")
+	b.do(chromedp.EmulateViewport(1440, 900))
+	eval[any](b, "(document.getElementById('f-parts-rows-columns').open = true, document.getElementById('f-parts').scrollIntoView() ?? 0)")
+	b.retype("f-parts-0-nominal", "1,200")
+	eval[any](b, "(document.getElementById('result').scrollTo(0, 600), 0)")
+	b.until("document.getElementById('f-parts-0-nominal-n').textContent.includes('read as')")
+	b.retype("f-station-max_force", "900")
+	time.Sleep(800*time.Millisecond)
+	eval[any](b, "(document.getElementById('f-parts').scrollIntoView() ?? 0)"); shot("parts")
+	eval[any](b, "(document.getElementById('f-ram-curve-points-0-0').scrollIntoView({block:'center'}) ?? 0)")
+	b.retype("f-ram-curve-points-0-1", "1,200")
+	time.Sleep(800*time.Millisecond); shot("curve")
+	eval[any](b, "(document.getElementById('f-title-more').open=true, document.getElementById('f-title-notes').value='x'.repeat(9*1024*1024), 0)")
+	click(b, `.acts button[value="save"]`)
+	time.Sleep(3*time.Second)
+	t.Log("refusal:", b.text("refusal"), "| state:", b.text("state"))
+	eval[any](b, "(scrollTo(0,0),0)"); shot("save")
+}

@@ -215,8 +215,10 @@ func TestRefusedSave(t *testing.T) {
 		}
 		inner.ServeHTTP(w, r)
 	}))
+	eval[any](b, "scrollTo(0, 2000) ?? 0")
 	click(b, `.acts button[value="save"]`)
 	b.until("document.getElementById('refusal').textContent === 'The request is larger than 8 MiB.'")
+	b.until("document.getElementById('refusal').getBoundingClientRect().top > 50") // under the bar
 	assert.NotContains(t, b.text("state"), "does not answer")
 	assert.False(t, eval[bool](b, "document.documentElement.classList.contains('lost')"))
 	b.retype("f-station-nest", "141")

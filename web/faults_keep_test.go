@@ -129,7 +129,7 @@ func TestFaultsInBrowser(t *testing.T) {
 	b.retype("f-station-nest", "142")
 	b.do(chromedp.Click(chromedp.CSS(`button[value="faults"]`)))
 	b.waitText("key", "117.08")
-	eval[any](b, "history.back() ?? 0")
+	eval[any](b, "setTimeout(() => history.back(), 50) && 0")
 	b.waitText("setpoints", "117.08")
 	assert.Equal(t, "142", eval[string](b, "document.getElementById('f-station-nest').value"))
 	b.until(setpointsText + ".includes('117.08')")

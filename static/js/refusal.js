@@ -18,4 +18,5 @@ export function tell(text) {
   notice.className = "notice notice-refused";
   notice.textContent = text;
   place.append(notice);
+  notice.scrollIntoView({ block: "nearest" }); // the buttons in the bar are pressed from anywhere
 }

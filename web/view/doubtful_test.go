@@ -42,7 +42,7 @@ func TestReadAsBeside(t *testing.T) {
 	got := inputs(f.page())
 	assert.Equal(t, "read as 18", got["station.stiffness"].ReadAs)
 	assert.Equal(t, "read as 1.2", got["parts[0].nominal"].ReadAs)
-	assert.Equal(t, "read as 1.2", got["ram.curve.points[0][1]"].ReadAs)
+	assert.Equal(t, "force read as 1.2", got["ram.curve.points[0][1]"].ReadAs)
 	assert.Empty(t, got["station.nest"].ReadAs)
 }
 

@@ -118,6 +118,9 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 		if base != "parts" {
 			field.InRow = true
 			field.Spoken = c.Label + ", " + strings.ToLower(name)
+			if field.ReadAs != "" { // it stands under the whole row
+				field.ReadAs = strings.ToLower(c.Label) + " " + field.ReadAs
+			}
 		}
 		out.Fields = append(out.Fields, field)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"ramplan/curves"
 	"ramplan/press/fit"
+	"ramplan/press/verdict"
 )
 
 // relations checks what two or more entries say together. A relation is looked
@@ -232,7 +233,7 @@ func (r *Ram) steps() steps { return multiplesWithin(r.SettingStep, r.SettingMin
 
 // slack is what comparisons of positions (mm) and settings (%) forgive: binary
 // noise is no fault of the plan.
-const slack = 1e-9
+const slack = verdict.Slack
 
 func multiplesWithin(size, low, high float64) steps {
 	return steps{size, math.Ceil((low - slack) / size), math.Floor((high + slack) / size)}

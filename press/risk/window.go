@@ -5,7 +5,10 @@
 // Lengths are in mm; a probability is a number from 0 to 1.
 package risk
 
-import "ramplan/press/stack"
+import (
+	"ramplan/press/stack"
+	"ramplan/press/verdict"
+)
 
 // Window is the interval of readings in which a part is accepted, and the error
 // with which a part is read.
@@ -39,4 +42,4 @@ func (w Window) Accept(r float64) float64 {
 }
 
 // slack is what comparisons of positions forgive, mm.
-const slack = 1e-9
+const slack = verdict.Slack

@@ -1,0 +1,142 @@
+package archive
+
+import (
+	"context"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/static"
+)
+
+// example gives the draft of the example plan.
+func example(t testing.TB) *press.Draft {
+	t.Helper()
+	plan, faults := press.Decode(static.Example())
+	require.Empty(t, faults)
+	return plan.Draft()
+}
+
+// with gives a copy of a draft with one entry set.
+func with(d *press.Draft, path, text string) *press.Draft {
+	c := &press.Draft{Entries: append([]press.Entry(nil), d.Entries...)}
+	c.Set(path, text)
+	return c
+}
+
+// A clock stands still until it is told to go.
+type clock struct{ at time.Time }
+
+func (c *clock) now() time.Time       { return c.at }
+func (c *clock) rest(d time.Duration) { c.at = c.at.Add(d) }
+func newClock() *clock                { return &clock{time.Date(2026, 3, 2, 8, 0, 0, 0, time.UTC)} }
+func background() context.Context     { return context.Background() }
+func text(h Head, path string) string { s, _ := h.Draft.Get(path); return s }
+func opened(t testing.TB, dir string, o Options) *Archive {
+	t.Helper()
+	a, err := Open(background(), dir, o)
+	require.NoError(t, err)
+	t.Cleanup(func() { _ = a.Close() })
+	return a
+}
+
+func TestDraftIsKept(t *testing.T) {
+	c := newClock()
+	dir := t.TempDir()
+	a := opened(t, dir, Options{First: []*press.Draft{example(t)}, Now: c.now})
+	h, err := a.Get(background(), 1)
+	require.NoError(t, err)
+	require.Equal(t, int64(1), h.Version)
+
+	c.rest(time.Minute)
+	h2, err := a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "not yet"), "")
+	require.NoError(t, err)
+	require.Equal(t, int64(2), h2.Version)
+	require.True(t, h2.CanUndo)
+
+	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "other"), "")
+	var stale *Stale
+	require.ErrorAs(t, err, &stale)
+	require.Equal(t, "not yet", text(stale.Head, "station.nest"))
+
+	require.NoError(t, a.Close())
+	b := opened(t, dir, Options{First: []*press.Draft{example(t)}})
+	h, err = b.Get(background(), 1)
+	require.NoError(t, err)
+	require.Equal(t, "not yet", text(h, "station.nest"))
+	_, total, err := b.List(background(), Query{Limit: 10})
+	require.NoError(t, err)
+	require.Equal(t, 1, total, "the examples stand on a new shelf only")
+	last, err := b.LastPlan(background(), 1, h.State)
+	require.NoError(t, err)
+	plan, _ := example(t).Check()
+	require.Equal(t, plan.Digest(), last.Digest())
+}
+
+func TestTypingIsOneStateAPause(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
+	h, _ := a.Get(background(), 1)
+	d := h.Draft
+	c.rest(time.Minute)
+	for _, typed := range []string{"1", "12", "123"} {
+		var err error
+		h, err = a.Save(background(), 1, h.Version, with(d, "station.nest", typed), "")
+		require.NoError(t, err)
+		c.rest(Pause / 2)
+	}
+	require.Equal(t, int64(4), h.Version, "each save has a version of its own")
+	require.Equal(t, int64(2), h.State)
+	c.rest(Pause)
+	h, err := a.Save(background(), 1, h.Version, with(d, "station.nest", "1234"), "")
+	require.NoError(t, err)
+	require.Equal(t, int64(3), h.State)
+	h, err = a.Undo(background(), 1, h.Version)
+	require.NoError(t, err)
+	require.Equal(t, "123", text(h, "station.nest"))
+	h, err = a.Redo(background(), 1, h.Version)
+	require.NoError(t, err)
+	require.Equal(t, "1234", text(h, "station.nest"))
+	h, err = a.Restore(background(), 1, h.Version, 1)
+	require.NoError(t, err)
+	require.Empty(t, Changes(d, h.Draft))
+	states, err := a.History(background(), 1, 0, 10)
+	require.NoError(t, err)
+	require.Len(t, states, 4)
+}
+
+func TestLetters(t *testing.T) {
+	// ASME Y14.35 (from memory): no I, O, Q, S, X, Z; after Y comes AA.
+	for n, want := range map[int]string{1: "A", 8: "H", 9: "J", 14: "P", 15: "R", 16: "T", 20: "Y", 21: "AA", 40: "AY", 41: "BA", 420: "YY", 421: "AAA"} {
+		require.Equal(t, want, Letter(n), "revision %d", n)
+	}
+}
+
+func TestIssue(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
+	h, _ := a.Get(background(), 1)
+	signed := Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "first issue"}
+	_, err := a.Issue(background(), 1, h.Version, Signed{})
+	var refused *Refused
+	require.ErrorAs(t, err, &refused)
+	require.True(t, refused.Problems.Has(PathReason))
+	r, err := a.Issue(background(), 1, h.Version, signed)
+	if errors := (*Refused)(nil); err != nil {
+		require.ErrorAs(t, err, &errors)
+		signed.Despite, signed.Second = "trial", "S"
+		r, err = a.Issue(background(), 1, h.Version, signed)
+	}
+	require.NoError(t, err)
+	require.Equal(t, "A", r.Letter)
+	_, err = a.write.Exec("update revision set reason = 'other'")
+	require.ErrorContains(t, err, "never changed")
+	_, err = a.write.Exec("delete from revision")
+	require.ErrorContains(t, err, "never removed")
+	items, _, err := a.List(background(), Query{Text: "sleev", Limit: 5})
+	require.NoError(t, err)
+	require.Len(t, items, 1)
+	require.Equal(t, "A", items[0].Revision)
+}

@@ -1,0 +1,92 @@
+package archive
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+
+	"modernc.org/sqlite"
+	lib "modernc.org/sqlite/lib"
+)
+
+// ErrNotFound says that there is no such plan, state or revision.
+var ErrNotFound = errors.New("archive: there is no such entry")
+
+// A Stale change started from an older version than the one that stands. It
+// changed nothing.
+type Stale struct {
+	From int64 // the version that the change started from
+	Head Head  // what stands
+}
+
+func (e *Stale) Error() string {
+	return fmt.Sprintf("archive: the change started from version %d; version %d stands", e.From, e.Head.Version)
+}
+
+// Damaged says that a stored document is not what was stored.
+type Damaged struct {
+	Plan  ID
+	What  string // such as "state 12" or "revision B"
+	Good  *Head  // the newest state before it that is whole, with the version to restore it from; nil without one
+	State int64  // the number of that state
+}
+
+func (e *Damaged) Error() string {
+	return fmt.Sprintf("archive: %s of plan %d is damaged: it does not match its digest", e.What, e.Plan)
+}
+
+// A Failure is a disk, folder or file that does not let the archive work. Its
+// text is a sentence for people.
+type Failure struct {
+	Text string
+	Err  error
+}
+
+func (e *Failure) Error() string { return "archive: " + e.Text }
+func (e *Failure) Unwrap() error { return e.Err }
+
+// explain makes a Failure of what the system says, where it is known what it
+// means.
+func explain(err error) error {
+	if err == nil {
+		return nil
+	}
+	var failure *Failure
+	if errors.As(err, &failure) {
+		return err
+	}
+	if text := sentence(err); text != "" {
+		return &Failure{text, err}
+	}
+	return err
+}
+
+func sentence(err error) string {
+	var e *sqlite.Error
+	if errors.As(err, &e) {
+		switch e.Code() & 0xff {
+		case lib.SQLITE_FULL:
+			return "The disk is full: nothing was saved."
+		case lib.SQLITE_READONLY:
+			return "The archive or its folder is read-only: nothing was saved."
+		case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
+			return "Another program holds the archive: nothing was saved."
+		case lib.SQLITE_CANTOPEN:
+			return "The archive cannot be opened: its folder is missing or may not be written to."
+		case lib.SQLITE_IOERR:
+			return "The disk does not take or give data: nothing was saved."
+		case lib.SQLITE_NOTADB:
+			return "The file is no archive of ramplan, or it is damaged from its first bytes on."
+		case lib.SQLITE_CORRUPT:
+			return "The archive's file is damaged; restore a backup, or copy the plans out that can still be read."
+		}
+	}
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return "The archive's folder or file was removed: nothing was saved."
+	case errors.Is(err, fs.ErrPermission), errors.Is(err, os.ErrPermission):
+		return "The archive's folder may not be written to by this user."
+	}
+	return ""
+}

@@ -1,0 +1,112 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"strconv"
+
+	"ramplan/press"
+)
+
+func stateName(n int64) string { return "state " + strconv.FormatInt(n, 10) }
+
+// Undo goes back to the state before the one that stands. Without one it changes
+// nothing.
+func (a *Archive) Undo(ctx context.Context, id ID, from int64) (Head, error) {
+	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+		var prev sql.NullInt64
+		if err := tx.QueryRowContext(ctx, "select prev from state where plan = $1 and n = $2", id, h.State).Scan(&prev); err != nil {
+			return err
+		}
+		if !prev.Valid {
+			return nil
+		}
+		// Redo leads back here, also after another line was begun.
+		if _, err := tx.ExecContext(ctx, "update state set next = $1 where plan = $2 and n = $3", h.State, id, prev.Int64); err != nil {
+			return err
+		}
+		return a.goTo(ctx, tx, h, prev.Int64)
+	})
+}
+
+// Redo takes the last undoing back. Without one it changes nothing.
+func (a *Archive) Redo(ctx context.Context, id ID, from int64) (Head, error) {
+	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+		var next sql.NullInt64
+		if err := tx.QueryRowContext(ctx, "select next from state where plan = $1 and n = $2", id, h.State).Scan(&next); err != nil {
+			return err
+		}
+		if !next.Valid {
+			return nil
+		}
+		return a.goTo(ctx, tx, h, next.Int64)
+	})
+}
+
+func (a *Archive) goTo(ctx context.Context, tx *sql.Tx, h *Head, n int64) error {
+	s, err := getState(ctx, tx, h.ID, n)
+	if err != nil {
+		return err
+	}
+	return a.moveHead(ctx, tx, h, n, s.Draft, a.stamp())
+}
+
+// Restore makes a copy of an earlier state the one that stands; undo leads back
+// from it.
+func (a *Archive) Restore(ctx context.Context, id ID, from, n int64) (Head, error) {
+	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+		s, err := getState(ctx, tx, id, n)
+		if err != nil {
+			return err
+		}
+		if n == h.State {
+			return nil
+		}
+		return a.put(ctx, tx, h, s.Draft, s.Draft.Encode(), didRestore+" "+strconv.FormatInt(n, 10))
+	})
+}
+
+// lastGood finds the newest state that is whole.
+func (a *Archive) lastGood(ctx context.Context, e *Damaged) {
+	rows, err := a.read.QueryContext(ctx, "select n, at, digest, body from state where plan = $1 order by n desc", e.Plan)
+	if err != nil {
+		return
+	}
+	defer rows.Close()
+	for rows.Next() {
+		var n int64
+		var at, sum string
+		var body []byte
+		if err := rows.Scan(&n, &at, &sum, &body); err != nil {
+			return
+		}
+		if d, err := readBody(e.Plan, stateName(n), sum, body); err == nil {
+			e.State = n
+			e.Good = &Head{ID: e.Plan, State: n, Draft: d, Digest: sum, At: readStamp(at)}
+			break
+		}
+	}
+	if e.Good != nil {
+		_ = a.read.QueryRowContext(ctx, "select version from plan where id = $1", e.Plan).Scan(&e.Good.Version)
+	}
+}
+
+// LastPlan gives the newest state at or before state n that was a sound plan;
+// nil when there was none.
+func (a *Archive) LastPlan(ctx context.Context, id ID, n int64) (*press.Plan, error) {
+	var found int64
+	err := a.read.QueryRowContext(ctx, "select n from state where plan = $1 and n <= $2 and valid = 1 order by n desc limit 1", id, n).Scan(&found)
+	if errors.Is(err, sql.ErrNoRows) {
+		return nil, nil
+	}
+	if err != nil {
+		return nil, explain(err)
+	}
+	s, err := getState(ctx, a.read, id, found)
+	if err != nil {
+		return nil, explain(err)
+	}
+	plan, _ := s.Draft.Check() // a later program may ask for more than the one that stored it
+	return plan, nil
+}

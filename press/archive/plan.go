@@ -1,0 +1,240 @@
+package archive
+
+import (
+	"context"
+	"crypto/sha256"
+	"database/sql"
+	"encoding/hex"
+	"errors"
+	"strings"
+	"time"
+
+	"ramplan/press"
+)
+
+// An ID names a plan in one archive; it is never given again.
+type ID int64
+
+// A Head is the working draft of a plan as it stands.
+type Head struct {
+	ID       ID
+	Version  int64 // counts every change; a save names the one it started from
+	State    int64 // number of the state that stands
+	Draft    *press.Draft
+	Digest   string // of the stored document
+	At       time.Time
+	CanUndo  bool
+	CanRedo  bool
+	Binned   bool
+	Revision string // letter of the last issued revision; empty before the first
+}
+
+// What was done to make a state. A state that was typed names the one path that
+// it changed, or nothing where it changed more.
+const (
+	DidMake    = "made"
+	DidOpen    = "opened a file"
+	DidCopy    = "copied"
+	DidReplace = "replaced"
+	DidChoose  = "chose between two windows"
+	DidRam     = "took a ram from the shelf"
+	didTyped   = "typed"
+	didRestore = "restored"
+)
+
+// digest of a stored document.
+func digest(body []byte) string {
+	sum := sha256.Sum256(body)
+	return "sha256:" + hex.EncodeToString(sum[:])
+}
+
+// Create puts a new plan on the shelf.
+func (a *Archive) Create(ctx context.Context, d *press.Draft, did string) (Head, error) {
+	body := d.Encode()
+	h := Head{Version: 1, State: 1, Draft: d, Digest: digest(body)}
+	err := a.change(ctx, func(tx *sql.Tx) error {
+		now := a.stamp()
+		h.At = readStamp(now)
+		l := labelsOf(d)
+		r, err := tx.ExecContext(ctx, "insert into plan (name, number, made, changed) values ($1, $2, $3, $3)", l.name, l.number, now)
+		if err != nil {
+			return err
+		}
+		id, err := r.LastInsertId()
+		if err != nil {
+			return err
+		}
+		h.ID = ID(id)
+		if err := l.find(ctx, tx, h.ID); err != nil {
+			return err
+		}
+		return addState(ctx, tx, h.ID, 1, 0, now, did, h.Digest, body, isPlan(d))
+	})
+	return h, err
+}
+
+func isPlan(d *press.Draft) bool {
+	_, faults := d.Check()
+	return len(faults) == 0
+}
+
+func addState(ctx context.Context, tx *sql.Tx, id ID, n, prev int64, at, did, digest string, body []byte, valid bool) error {
+	_, err := tx.ExecContext(ctx, "insert into state (plan, n, prev, at, did, digest, valid, body) values ($1, $2, nullif($3, 0), $4, $5, $6, $7, $8)",
+		id, n, prev, at, did, digest, valid, body)
+	return err
+}
+
+// Get gives the working draft of a plan. A draft that does not match its digest
+// any more is given as [*Damaged], with the newest state that does.
+func (a *Archive) Get(ctx context.Context, id ID) (Head, error) {
+	h, err := getHead(ctx, a.read, id)
+	var damaged *Damaged
+	if errors.As(err, &damaged) {
+		a.lastGood(ctx, damaged)
+	}
+	return h, explain(err)
+}
+
+// querier is a database or a transaction.
+type querier interface {
+	QueryRowContext(ctx context.Context, query string, args ...any) *sql.Row
+	QueryContext(ctx context.Context, query string, args ...any) (*sql.Rows, error)
+}
+
+const headQuery = `
+select p.version, p.head, s.at, p.binned is not null, s.prev is not null, s.next is not null, s.digest, s.body,
+	coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), '')
+from plan p left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
+
+func getHead(ctx context.Context, q querier, id ID) (Head, error) {
+	h := Head{ID: id}
+	var at, sum sql.NullString
+	var body []byte
+	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision)
+	if errors.Is(err, sql.ErrNoRows) {
+		return h, ErrNotFound
+	}
+	if err != nil {
+		return h, err
+	}
+	h.At, h.Digest = readStamp(at.String), sum.String
+	h.Draft, err = readBody(id, stateName(h.State), h.Digest, body)
+	return h, err
+}
+
+// readBody gives the draft in a stored document, after a look at its digest.
+func readBody(id ID, what, sum string, body []byte) (*press.Draft, error) {
+	if digest(body) != sum {
+		return nil, &Damaged{Plan: id, What: what}
+	}
+	d, faults := press.DecodeDraft(body)
+	if len(faults) > 0 {
+		return nil, &Damaged{Plan: id, What: what}
+	}
+	return d, nil
+}
+
+// Save makes the draft the working draft of a plan, if the version that it
+// started from still stands; else it gives [*Stale] and changes nothing. A draft
+// that is the one that stands changes nothing either.
+func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, did string) (Head, error) {
+	body := d.Encode()
+	sum := digest(body)
+	if h, err := getHead(ctx, a.read, id); err == nil && h.Digest == sum {
+		return h, nil
+	}
+	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+		if h.Digest == sum {
+			return nil
+		}
+		if did == "" {
+			did = didTyped
+			if path, one := onePath(h.Draft, d); one {
+				did = path
+			}
+		}
+		return a.put(ctx, tx, h, d, body, did)
+	})
+}
+
+// step does one change of a plan that started from a version, and gives what
+// stands after it.
+func (a *Archive) step(ctx context.Context, id ID, from int64, do func(*sql.Tx, *Head) error) (Head, error) {
+	var h Head
+	err := a.change(ctx, func(tx *sql.Tx) error {
+		var err error
+		h, err = getHead(ctx, tx, id)
+		var damaged *Damaged
+		if errors.As(err, &damaged) {
+			h.Draft = &press.Draft{} // a new state may stand over a damaged one
+		} else if err != nil {
+			return err
+		}
+		if from != h.Version {
+			return &Stale{From: from, Head: h}
+		}
+		if err := do(tx, &h); err != nil {
+			return err
+		}
+		h, err = getHead(ctx, tx, id)
+		return err
+	})
+	var stale *Stale
+	if errors.As(err, &stale) {
+		return stale.Head, err
+	}
+	return h, err
+}
+
+// put makes a draft the head of a plan: as a state of its own, or in place of
+// the last one while typing in the same field has not rested.
+func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, body []byte, did string) error {
+	now := a.stamp()
+	sum := digest(body)
+	valid := isPlan(d)
+	joined, err := a.joins(ctx, tx, h, did, now)
+	if err != nil {
+		return err
+	}
+	n := h.State
+	if joined {
+		_, err = tx.ExecContext(ctx, "update state set at = $1, digest = $2, body = $3, valid = $4 where plan = $5 and n = $6", now, sum, body, valid, h.ID, n)
+	} else {
+		if err := tx.QueryRowContext(ctx, "update plan set top = top + 1 where id = $1 returning top", h.ID).Scan(&n); err != nil {
+			return err
+		}
+		if err := addState(ctx, tx, h.ID, n, h.State, now, did, sum, body, valid); err != nil {
+			return err
+		}
+		_, err = tx.ExecContext(ctx, "update state set next = $1 where plan = $2 and n = $3", n, h.ID, h.State)
+	}
+	if err != nil {
+		return err
+	}
+	return a.moveHead(ctx, tx, h, n, d, now)
+}
+
+// joins tells whether a change goes on with the typing of the state that stands.
+func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string) (bool, error) {
+	if did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
+		return false, nil
+	}
+	var last string
+	if err := tx.QueryRowContext(ctx, "select did from state where plan = $1 and n = $2", h.ID, h.State).Scan(&last); err != nil {
+		return false, err
+	}
+	rest := readStamp(now).Sub(h.At)
+	return last == did && rest >= 0 && rest < Pause, nil
+}
+
+// moveHead makes state n the one that stands.
+func (a *Archive) moveHead(ctx context.Context, tx *sql.Tx, h *Head, n int64, d *press.Draft, now string) error {
+	l := labelsOf(d)
+	if _, err := tx.ExecContext(ctx, "update plan set version = version + 1, head = $1, name = $2, number = $3, changed = $4 where id = $5", n, l.name, l.number, now, h.ID); err != nil {
+		return err
+	}
+	if l == labelsOf(h.Draft) {
+		return nil
+	}
+	return l.find(ctx, tx, h.ID)
+}

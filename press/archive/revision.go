@@ -1,0 +1,112 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"time"
+
+	"ramplan/press"
+)
+
+// A Revision is an issued state of a plan. It never changes.
+type Revision struct {
+	Letter string
+	At     time.Time // of issue
+	Signed
+	Plan       *press.Plan
+	PlanDigest string // of the plan in canonical form
+	Damaged    bool   // the document does not match its digest; Plan is nil
+}
+
+// Signed is who stands for a revision, and why it was issued.
+type Signed struct {
+	Prepared, Checked, Approved string
+	Reason                      string // for the change
+	Despite                     string // why it was issued with blockers; empty without
+	Second                      string // who else stands for that
+}
+
+// Refused says why a plan was not issued, beside the field that would mend it.
+type Refused struct{ Problems press.Problems }
+
+func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.Error() }
+
+// Issue makes the working draft of a plan its next revision, if the version
+// named still stands. A plan with physical blockers is never issued, one with
+// others only with a reason and a second name.
+func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
+	var out Revision
+	_, err := a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+		plan, faults := h.Draft.Check()
+		if len(faults) > 0 {
+			return &Refused{faults}
+		}
+		if faults := issuable(plan, s); len(faults) > 0 {
+			return &Refused{faults}
+		}
+		var last int
+		if err := tx.QueryRowContext(ctx, "select coalesce(max(seq), 0) from revision where plan = $1", id).Scan(&last); err != nil {
+			return err
+		}
+		now, body := a.stamp(), plan.JSON()
+		out = Revision{Letter: Letter(last + 1), At: readStamp(now), Signed: s, Plan: plan, PlanDigest: plan.Digest()}
+		if _, err := tx.ExecContext(ctx, `insert into revision (plan, seq, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, body)
+			values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)`,
+			id, last+1, out.Letter, now, s.Prepared, s.Checked, s.Approved, s.Reason, s.Despite, s.Second, out.PlanDigest, digest(body), body); err != nil {
+			return err
+		}
+		_, err := tx.ExecContext(ctx, "update plan set changed = $1 where id = $2", now, id)
+		return err
+	})
+	return out, err
+}
+
+const revisionColumns = "letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, body"
+
+// Revision gives one issued revision.
+func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
+	r, err := scanRevision(a.read.QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter))
+	if errors.Is(err, sql.ErrNoRows) {
+		return r, ErrNotFound
+	}
+	if err == nil && r.Damaged {
+		return r, &Damaged{Plan: id, What: "revision " + letter}
+	}
+	return r, explain(err)
+}
+
+// Revisions lists the issued revisions, the newest first.
+func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
+	rows, err := a.read.QueryContext(ctx, "select "+revisionColumns+" from revision where plan = $1 order by seq desc", id)
+	if err != nil {
+		return nil, explain(err)
+	}
+	defer rows.Close()
+	var out []Revision
+	for rows.Next() {
+		r, err := scanRevision(rows)
+		if err != nil {
+			return nil, explain(err)
+		}
+		out = append(out, r)
+	}
+	return out, explain(rows.Err())
+}
+
+func scanRevision(row interface{ Scan(...any) error }) (Revision, error) {
+	var r Revision
+	var at, sum string
+	var body []byte
+	if err := row.Scan(&r.Letter, &at, &r.Prepared, &r.Checked, &r.Approved, &r.Reason, &r.Despite, &r.Second, &r.PlanDigest, &sum, &body); err != nil {
+		return r, err
+	}
+	r.At = readStamp(at)
+	plan, faults := press.Decode(body)
+	if digest(body) != sum || len(faults) > 0 || plan.Digest() != r.PlanDigest {
+		r.Damaged = true
+		return r, nil
+	}
+	r.Plan = plan
+	return r, nil
+}

@@ -1,0 +1,115 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"fmt"
+)
+
+// migrations lead from each schema to the next: the first makes schema 1. A step
+// that was released is never changed.
+var migrations = []string{
+	schema1,
+}
+
+// schema1 holds plans, their states and their issued revisions.
+//
+// A plan's version counts every change of its draft, undoing included. Its head
+// is the state that stands. A state's prev is where undo leads from it, its next
+// where redo leads; the states themselves are only ever added.
+const schema1 = `
+create table plan (
+	id       integer primary key autoincrement,
+	version  integer not null default 1,
+	head     integer not null default 1,
+	top      integer not null default 1,
+	name     text not null,
+	number   text not null,
+	made     text not null,
+	changed  text not null,
+	binned   text,
+	card_of  text not null default '',
+	strip    text not null default '',
+	blockers integer not null default 0,
+	cautions integer not null default 0,
+	notes    integer not null default 0,
+	faults   integer not null default 0
+) strict;
+create index plan_changed on plan (binned, changed desc, id desc);
+create index plan_name on plan (binned, name collate nocase, id);
+create index plan_number on plan (binned, number collate nocase, id);
+
+create table state (
+	plan   integer not null references plan on delete cascade,
+	n      integer not null,
+	prev   integer,
+	next   integer,
+	at     text not null,
+	did    text not null,
+	digest text not null,
+	valid  integer not null,
+	body   blob not null,
+	primary key (plan, n)
+) strict;
+
+create table revision (
+	plan     integer not null references plan on delete cascade,
+	seq      integer not null,
+	letter   text not null,
+	at       text not null,
+	prepared text not null,
+	checked  text not null,
+	approved text not null,
+	reason   text not null,
+	despite  text not null,
+	second   text not null,
+	plan_digest text not null,
+	digest   text not null,
+	body     blob not null,
+	primary key (plan, seq),
+	unique (plan, letter)
+) strict;
+create trigger revision_stays before update on revision
+begin select raise(abort, 'an issued revision is never changed'); end;
+create trigger revision_kept before delete on revision
+when exists (select 1 from plan where id = old.plan and binned is null)
+begin select raise(abort, 'an issued revision is never removed'); end;
+
+create virtual table find using fts5 (name, number, notes, parts,
+	tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
+`
+
+// Schema is the number of the newest schema that this program knows.
+func Schema() int { return len(migrations) }
+
+// schemaOf reads the number of the schema; 0 is an empty file.
+func schemaOf(ctx context.Context, db *sql.DB) (int, error) {
+	var n int
+	err := db.QueryRowContext(ctx, "pragma user_version").Scan(&n)
+	return n, err
+}
+
+// migrate brings the file to the newest schema, one transaction a step.
+func migrate(ctx context.Context, db *sql.DB) error {
+	n, err := schemaOf(ctx, db)
+	if err != nil {
+		return err
+	}
+	if n > Schema() {
+		return fmt.Errorf("archive: the archive has schema %d and was made by a newer ramplan; this one reads up to %d", n, Schema())
+	}
+	for ; n < Schema(); n++ {
+		tx, err := db.BeginTx(ctx, nil)
+		if err != nil {
+			return err
+		}
+		if _, err := tx.ExecContext(ctx, migrations[n]+fmt.Sprintf("\npragma user_version = %d;", n+1)); err != nil {
+			_ = tx.Rollback()
+			return fmt.Errorf("archive: schema %d: %w", n+1, err)
+		}
+		if err := tx.Commit(); err != nil {
+			return err
+		}
+	}
+	return nil
+}

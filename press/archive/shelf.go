@@ -1,0 +1,109 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"strings"
+	"time"
+	"unicode"
+)
+
+// An Item is a plan as it stands on the shelf.
+type Item struct {
+	ID           ID
+	Name, Number string
+	Revision     string // the last issued; empty before the first
+	Changed      time.Time
+	Binned       time.Time // when it was moved to the bin; zero on the shelf
+	Version      int64
+	Digest       string // of the working draft
+	Card         Card
+}
+
+// A Card is what the shelf shows of a draft, kept so that it is not computed at
+// each visit.
+type Card struct {
+	Of                         string // digest of the draft that it shows; another one's card is old
+	Strip                      string // small strip, SVG
+	Blockers, Cautions, Faults int
+	Notes                      int
+}
+
+// Orders of the shelf.
+const (
+	ByChange = "changed"
+	ByName   = "name"
+	ByNumber = "number"
+)
+
+// A Query asks for a page of the shelf.
+type Query struct {
+	Text   string // words or beginnings of words, all of which are found
+	Order  string // ByChange when empty
+	Binned bool   // the bin in place of the shelf
+	Offset int
+	Limit  int
+}
+
+// List gives a page of the shelf and how many plans there are in all.
+func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
+	where := " where p.binned is null"
+	if q.Binned {
+		where = " where p.binned is not null"
+	}
+	var args []any
+	if match := matching(q.Text); match != "" {
+		where += " and p.id in (select rowid from find where find match $1)"
+		args = append(args, match)
+	}
+	var total int
+	if err := a.read.QueryRowContext(ctx, "select count(*) from plan p"+where, args...).Scan(&total); err != nil {
+		return nil, 0, explain(err)
+	}
+	order := " order by p.changed desc, p.id desc"
+	switch q.Order {
+	case ByName:
+		order = " order by p.name collate nocase, p.id"
+	case ByNumber:
+		order = " order by p.number collate nocase, p.id"
+	}
+	rows, err := a.read.QueryContext(ctx, `
+select p.id, p.name, p.number, coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), ''),
+	p.changed, p.binned, p.version, s.digest, p.card_of, p.strip, p.blockers, p.cautions, p.notes, p.faults
+from plan p left join state s on s.plan = p.id and s.n = p.head`+where+order+" limit "+count(q.Limit)+" offset "+count(q.Offset), args...)
+	if err != nil {
+		return nil, 0, explain(err)
+	}
+	defer rows.Close()
+	var out []Item
+	for rows.Next() {
+		var i Item
+		var changed string
+		var binned, sum sql.NullString
+		c := &i.Card
+		if err := rows.Scan(&i.ID, &i.Name, &i.Number, &i.Revision, &changed, &binned, &i.Version, &sum, &c.Of, &c.Strip, &c.Blockers, &c.Cautions, &c.Notes, &c.Faults); err != nil {
+			return nil, 0, explain(err)
+		}
+		i.Changed, i.Binned, i.Digest = readStamp(changed), readStamp(binned.String), sum.String
+		out = append(out, i)
+	}
+	return out, total, explain(rows.Err())
+}
+
+// matching makes a query of what a person types: every word, or its beginning.
+func matching(text string) string {
+	words := strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsDigit(c) && !unicode.IsMark(c) })
+	for i, w := range words {
+		words[i] = `"` + w + `"*`
+	}
+	return strings.Join(words, " ")
+}
+
+// KeepCard keeps what the shelf shows of a plan.
+func (a *Archive) KeepCard(ctx context.Context, id ID, c Card) error {
+	return a.change(ctx, func(tx *sql.Tx) error {
+		_, err := tx.ExecContext(ctx, "update plan set card_of = $1, strip = $2, blockers = $3, cautions = $4, notes = $5, faults = $6 where id = $7",
+			c.Of, c.Strip, c.Blockers, c.Cautions, c.Notes, c.Faults, id)
+		return err
+	})
+}

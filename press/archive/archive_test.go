@@ -140,3 +140,20 @@ func TestIssue(t *testing.T) {
 	require.Len(t, items, 1)
 	require.Equal(t, "A", items[0].Revision)
 }
+
+func TestOwnChangesMakeNoWindowStale(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: newClock().now})
+	h, _ := a.Get(background(), 1)
+	d, mine, other := h.Draft, In(background(), "w1"), In(background(), "w2")
+	_, err := a.Save(mine, 1, 1, with(d, "station.nest", "1"), "")
+	require.NoError(t, err)
+	_, err = a.Save(mine, 1, 1, with(d, "station.nest", "2"), "")
+	require.NoError(t, err, "the answer to the first was lost")
+	_, err = a.Save(other, 1, 3, with(d, "station.nest", "3"), "")
+	require.NoError(t, err)
+	var stale *Stale
+	_, err = a.Save(mine, 1, 3, with(d, "station.nest", "4"), "")
+	require.ErrorAs(t, err, &stale, "another window changed it since")
+	_, err = a.Save(other, 1, 2, with(d, "station.nest", "5"), "")
+	require.ErrorAs(t, err, &stale, "another window changed it between")
+}

@@ -27,6 +27,9 @@ type Head struct {
 	CanRedo  bool
 	Binned   bool
 	Revision string // letter of the last issued revision; empty before the first
+
+	window string // that made the last changes
+	since  int64  // version that stood before the first of them
 }
 
 // What was done to make a state. A state that was typed names the one path that
@@ -102,7 +105,7 @@ type querier interface {
 }
 
 const headQuery = `
-select p.version, p.head, s.at, p.binned is not null, s.prev is not null, s.next is not null, s.digest, s.body,
+select p.version, p.window, p.since, p.head, s.at, p.binned is not null, s.prev is not null, s.next is not null, s.digest, s.body,
 	coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), '')
 from plan p left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
 
@@ -110,7 +113,7 @@ func getHead(ctx context.Context, q querier, id ID) (Head, error) {
 	h := Head{ID: id}
 	var at, sum sql.NullString
 	var body []byte
-	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision)
+	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.window, &h.since, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision)
 	if errors.Is(err, sql.ErrNoRows) {
 		return h, ErrNotFound
 	}
@@ -170,7 +173,7 @@ func (a *Archive) step(ctx context.Context, id ID, from int64, do func(*sql.Tx, 
 		} else if err != nil {
 			return err
 		}
-		if from != h.Version {
+		if from != h.Version && !h.own(windowOf(ctx), from) {
 			return &Stale{From: from, Head: h}
 		}
 		if err := do(tx, &h); err != nil {
@@ -230,7 +233,9 @@ func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now strin
 // moveHead makes state n the one that stands.
 func (a *Archive) moveHead(ctx context.Context, tx *sql.Tx, h *Head, n int64, d *press.Draft, now string) error {
 	l := labelsOf(d)
-	if _, err := tx.ExecContext(ctx, "update plan set version = version + 1, head = $1, name = $2, number = $3, changed = $4 where id = $5", n, l.name, l.number, now, h.ID); err != nil {
+	const query = `update plan set version = version + 1, head = $1, name = $2, number = $3, changed = $4,
+		since = case when window = $5 and window <> '' then since else version end, window = $5 where id = $6`
+	if _, err := tx.ExecContext(ctx, query, n, l.name, l.number, now, windowOf(ctx), h.ID); err != nil {
 		return err
 	}
 	if l == labelsOf(h.Draft) {

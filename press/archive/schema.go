@@ -10,6 +10,7 @@ import (
 // that was released is never changed.
 var migrations = []string{
 	schema1,
+	schema2,
 }
 
 // schema1 holds plans, their states and their issued revisions.
@@ -77,6 +78,13 @@ begin select raise(abort, 'an issued revision is never removed'); end;
 
 create virtual table find using fts5 (name, number, notes, parts,
 	tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
+`
+
+// schema2 remembers which window made the last changes of a draft, and the version
+// that stood before the first of them.
+const schema2 = `
+alter table plan add column window text not null default '';
+alter table plan add column since integer not null default 0;
 `
 
 // Schema is the number of the newest schema that this program knows.

@@ -10,7 +10,7 @@ func help(_ context.Context, c console, _ []string) int {
 	fmt.Fprintln(c.out, "ramplan plans press stations: which setting, where to stop, what the signals mean.")
 	fmt.Fprintln(c.out)
 	for _, v := range verbs() {
-		fmt.Fprintf(c.out, "  ramplan %-40s %s\n", v.usage, v.about)
+		fmt.Fprintf(c.out, "  ramplan %-44s %s\n", v.usage, v.about)
 	}
 	fmt.Fprintln(c.out)
 	fmt.Fprintln(c.out, "eval ends with 0 when no plan has a blocker, 1 when one has, 2 when a file could not be read.")

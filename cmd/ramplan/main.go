@@ -45,7 +45,7 @@ func (c console) complain(format string, args ...any) {
 // verbs in the order in which help lists them.
 func verbs() []verb {
 	return []verb{
-		{"serve", "serve [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
+		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
 		{"draw", "draw -what WHAT -o FILE PLAN.json", "draw strip, force, press or cycle into FILE.svg, .png or .pdf", drawVerb},
 		{"help", "help", "print this page", help},

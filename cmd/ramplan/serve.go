@@ -9,6 +9,9 @@ import (
 	"runtime"
 	"strings"
 
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/static"
 	"ramplan/web"
 )
 
@@ -17,6 +20,7 @@ func serve(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	address := flags.String("listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
+	data := dataFlag(flags)
 	open := flags.Bool("open", false, "open the bench in the browser")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return statusGood
@@ -31,22 +35,61 @@ func serve(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return c.give(err)
 	}
-	url := "http://" + ln.Addr().String() + "/"
-	fmt.Fprintf(c.out, "ramplan serves the bench at %s\nStop it with Ctrl-C.\n", url)
-	if *open {
-		if err := openBrowser(url); err != nil {
-			c.complain("no browser could be started (%v); open %s by hand", err, url)
-		}
+	defer ln.Close()
+	a, lock, err := keep(ctx, *data)
+	if err != nil {
+		return c.give(err)
 	}
-	if err := web.Serve(ctx, ln, web.New(), web.DefaultTimeouts, c.err); err != nil {
+	url := "http://" + ln.Addr().String() + "/"
+	err = lock.Say(url)
+	if err == nil {
+		fmt.Fprintf(c.out, "ramplan serves the bench at %s\nThe plans are kept in %s\nStop it with Ctrl-C.\n", url, a.Path())
+		if *open {
+			if err := openBrowser(url); err != nil {
+				c.complain("no browser could be started (%v); open %s by hand", err, url)
+			}
+		}
+		err = web.Serve(ctx, ln, web.New(), web.DefaultTimeouts, c.err)
+	}
+	// The requests have ended: the archive may be let go.
+	if err := errors.Join(err, a.Close(), lock.Release()); err != nil {
 		return c.give(err)
 	}
 	return statusGood
 }
 
-// give says an error to people: without the name of the package that found it.
+// keep takes the archive in a folder for this process alone. A new one has the
+// examples on its shelf.
+func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, error) {
+	dir, err := dataFolder(named)
+	if err != nil {
+		return nil, nil, err
+	}
+	lock, err := archive.TakeLock(dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	plan, faults := press.Decode(static.Example())
+	if len(faults) > 0 {
+		panic("ramplan: the example is no plan: " + faults.Error())
+	}
+	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
+	if err != nil {
+		return nil, nil, errors.Join(err, lock.Release())
+	}
+	return a, lock, nil
+}
+
+// give says an error to people, a line each: without the name of the package
+// that found it.
 func (c console) give(err error) int {
-	c.complain("%s", strings.TrimPrefix(err.Error(), "web: "))
+	for line := range strings.Lines(err.Error()) {
+		line = strings.TrimSpace(line)
+		for _, name := range []string{"web: ", "archive: "} {
+			line = strings.TrimPrefix(line, name)
+		}
+		c.complain("%s", line)
+	}
 	return statusRefused
 }
 

@@ -53,7 +53,7 @@ func served(t *testing.T, args ...string) (address string, stop func() int) {
 // TestServe starts the program without a verb, changes a field of the form, saves
 // the file and evaluates it: page and command line say the same figures.
 func TestServe(t *testing.T) {
-	address, stop := served(t, "-listen", "127.0.0.1:0")
+	address, stop := served(t, "-data", t.TempDir(), "-listen", "127.0.0.1:0")
 	data, err := os.ReadFile(examplePlan)
 	require.NoError(t, err)
 	plan, faults := press.Decode(data)
@@ -98,10 +98,16 @@ func TestServeErrorsSayWhatToDo(t *testing.T) {
 	taken, err := net.Listen("tcp", "127.0.0.1:0")
 	require.NoError(t, err)
 	defer taken.Close()
+	dir := t.TempDir()
+	address, _ := served(t, "-data", dir, "-listen", "127.0.0.1:0")
+	file := filepath.Join(dir, "file")
+	require.NoError(t, os.WriteFile(file, nil, 0o600))
 	for _, c := range []struct {
 		args []string
 		want string
 	}{
+		{[]string{"-data", dir, "-listen", "127.0.0.1:0"}, address},
+		{[]string{"-data", file, "-listen", "127.0.0.1:0"}, "is a file"},
 		{[]string{"serve", "-listen", taken.Addr().String()}, "is in use"},
 		{[]string{"-listen", "0.0.0.0:0"}, "use 127.0.0.1:0"},
 		{[]string{"-listen", "nowhere"}, "HOST:PORT"},

@@ -131,9 +131,9 @@ func TestIssue(t *testing.T) {
 	}
 	require.NoError(t, err)
 	require.Equal(t, "A", r.Letter)
-	_, err = a.write.Exec("update revision set reason = 'other'")
+	_, err = a.handles.Load().write.Exec("update revision set reason = 'other'")
 	require.ErrorContains(t, err, "never changed")
-	_, err = a.write.Exec("delete from revision")
+	_, err = a.handles.Load().write.Exec("delete from revision")
 	require.ErrorContains(t, err, "never removed")
 	items, _, err := a.List(background(), Query{Text: "sleev", Limit: 5})
 	require.NoError(t, err)

@@ -10,14 +10,14 @@ func count(n int) string { return strconv.Itoa(max(n, 0)) }
 
 // Bin moves a plan to the bin; nothing of it is lost.
 func (a *Archive) Bin(ctx context.Context, id ID, from int64) (Head, error) {
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		return setBinned(ctx, tx, id, a.stamp())
 	})
 }
 
 // Unbin brings a plan back to the shelf.
 func (a *Archive) Unbin(ctx context.Context, id ID, from int64) (Head, error) {
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		return setBinned(ctx, tx, id, nil)
 	})
 }
@@ -31,7 +31,7 @@ func setBinned(ctx context.Context, tx *sql.Tx, id ID, at any) error {
 // issued revisions, and tells how many there were.
 func (a *Archive) EmptyBin(ctx context.Context) (int, error) {
 	var n int64
-	err := a.change(ctx, func(tx *sql.Tx) error {
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		for _, query := range []string{
 			"delete from find where rowid in (select id from plan where binned is not null)",
 			"delete from revision where plan in (select id from plan where binned is not null)",

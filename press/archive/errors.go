@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"syscall"
 
 	"modernc.org/sqlite"
 	lib "modernc.org/sqlite/lib"
@@ -83,6 +84,12 @@ func sentence(err error) string {
 		}
 	}
 	switch {
+	case errors.Is(err, syscall.ENOTDIR):
+		return "The archive's folder cannot be made: what stands in its place is a file."
+	case errors.Is(err, syscall.ENOSPC):
+		return "The disk is full: nothing was saved."
+	case errors.Is(err, syscall.EROFS):
+		return "The archive or its folder is read-only: nothing was saved."
 	case errors.Is(err, fs.ErrNotExist):
 		return "The archive's folder or file was removed: nothing was saved."
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, os.ErrPermission):

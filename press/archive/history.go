@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+	"math"
 	"time"
 
 	"ramplan/press"
@@ -26,8 +27,8 @@ const stateColumns = "n, at, did, coalesce(prev, 0), digest, valid, body, n = (s
 
 // State gives one state of a plan.
 func (a *Archive) State(ctx context.Context, id ID, n int64) (State, error) {
-	s, err := getState(ctx, a.read, id, n)
-	return s, explain(err)
+	s, err := getState(ctx, a.reader(ctx), id, n)
+	return s, a.tell(ctx, err)
 }
 
 func getState(ctx context.Context, q querier, id ID, n int64) (State, error) {
@@ -59,7 +60,10 @@ func scanState(id ID, row interface{ Scan(...any) error }) (State, error) {
 // History lists states, the newest first: at most limit of those before the
 // number given, 0 for all.
 func (a *Archive) History(ctx context.Context, id ID, before int64, limit int) ([]State, error) {
-	rows, err := a.read.QueryContext(ctx, "select "+stateColumns+" from state where plan = $1 and (n < $2 or $2 = 0) order by n desc limit $3", id, before, limit)
+	if before <= 0 {
+		before = math.MaxInt64
+	}
+	rows, err := a.reader(ctx).QueryContext(ctx, "select "+stateColumns+" from state where plan = $1 and n < $2 order by n desc limit $3", id, before, limit)
 	if err != nil {
 		return nil, explain(err)
 	}

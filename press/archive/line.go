@@ -14,7 +14,7 @@ func stateName(n int64) string { return "state " + strconv.FormatInt(n, 10) }
 // Undo goes back to the state before the one that stands. Without one it changes
 // nothing.
 func (a *Archive) Undo(ctx context.Context, id ID, from int64) (Head, error) {
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		var prev sql.NullInt64
 		if err := tx.QueryRowContext(ctx, "select prev from state where plan = $1 and n = $2", id, h.State).Scan(&prev); err != nil {
 			return err
@@ -32,7 +32,7 @@ func (a *Archive) Undo(ctx context.Context, id ID, from int64) (Head, error) {
 
 // Redo takes the last undoing back. Without one it changes nothing.
 func (a *Archive) Redo(ctx context.Context, id ID, from int64) (Head, error) {
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		var next sql.NullInt64
 		if err := tx.QueryRowContext(ctx, "select next from state where plan = $1 and n = $2", id, h.State).Scan(&next); err != nil {
 			return err
@@ -55,7 +55,7 @@ func (a *Archive) goTo(ctx context.Context, tx *sql.Tx, h *Head, n int64) error 
 // Restore makes a copy of an earlier state the one that stands; undo leads back
 // from it.
 func (a *Archive) Restore(ctx context.Context, id ID, from, n int64) (Head, error) {
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		s, err := getState(ctx, tx, id, n)
 		if err != nil {
 			return err
@@ -69,7 +69,7 @@ func (a *Archive) Restore(ctx context.Context, id ID, from, n int64) (Head, erro
 
 // lastGood finds the newest state that is whole.
 func (a *Archive) lastGood(ctx context.Context, e *Damaged) {
-	rows, err := a.read.QueryContext(ctx, "select n, at, digest, body from state where plan = $1 order by n desc", e.Plan)
+	rows, err := a.reader(ctx).QueryContext(ctx, "select n, at, digest, body from state where plan = $1 order by n desc", e.Plan)
 	if err != nil {
 		return
 	}
@@ -88,7 +88,7 @@ func (a *Archive) lastGood(ctx context.Context, e *Damaged) {
 		}
 	}
 	if e.Good != nil {
-		_ = a.read.QueryRowContext(ctx, "select version from plan where id = $1", e.Plan).Scan(&e.Good.Version)
+		_ = a.reader(ctx).QueryRowContext(ctx, "select version from plan where id = $1", e.Plan).Scan(&e.Good.Version)
 	}
 }
 
@@ -96,14 +96,14 @@ func (a *Archive) lastGood(ctx context.Context, e *Damaged) {
 // nil when there was none.
 func (a *Archive) LastPlan(ctx context.Context, id ID, n int64) (*press.Plan, error) {
 	var found int64
-	err := a.read.QueryRowContext(ctx, "select n from state where plan = $1 and n <= $2 and valid = 1 order by n desc limit 1", id, n).Scan(&found)
+	err := a.reader(ctx).QueryRowContext(ctx, "select n from state where plan = $1 and n <= $2 and valid = 1 order by n desc limit 1", id, n).Scan(&found)
 	if errors.Is(err, sql.ErrNoRows) {
 		return nil, nil
 	}
 	if err != nil {
 		return nil, explain(err)
 	}
-	s, err := getState(ctx, a.read, id, found)
+	s, err := getState(ctx, a.reader(ctx), id, found)
 	if err != nil {
 		return nil, explain(err)
 	}

@@ -6,6 +6,7 @@ import (
 	"database/sql"
 	"encoding/hex"
 	"errors"
+	"fmt"
 	"strings"
 	"time"
 
@@ -30,6 +31,8 @@ type Head struct {
 
 	window string // that made the last changes
 	since  int64  // version that stood before the first of them
+
+	damaged *Damaged // the stored document is, and Draft is empty
 }
 
 // What was done to make a state. A state that was typed names the one path that
@@ -51,29 +54,48 @@ func digest(body []byte) string {
 	return "sha256:" + hex.EncodeToString(sum[:])
 }
 
-// Create puts a new plan on the shelf.
-func (a *Archive) Create(ctx context.Context, d *press.Draft, did string) (Head, error) {
+// encode gives a draft as it is stored, and as it reads from there.
+func encode(d *press.Draft) ([]byte, *press.Draft, error) {
 	body := d.Encode()
-	h := Head{Version: 1, State: 1, Draft: d, Digest: digest(body)}
-	err := a.change(ctx, func(tx *sql.Tx) error {
-		now := a.stamp()
-		h.At = readStamp(now)
-		l := labelsOf(d)
-		r, err := tx.ExecContext(ctx, "insert into plan (name, number, made, changed) values ($1, $2, $3, $3)", l.name, l.number, now)
-		if err != nil {
-			return err
-		}
-		id, err := r.LastInsertId()
-		if err != nil {
-			return err
-		}
-		h.ID = ID(id)
-		if err := l.find(ctx, tx, h.ID); err != nil {
-			return err
-		}
-		return addState(ctx, tx, h.ID, 1, 0, now, did, h.Digest, body, isPlan(d))
+	kept, faults := press.DecodeDraft(body)
+	if len(faults) > 0 {
+		return nil, nil, fmt.Errorf("archive: the draft cannot be kept: %w", faults)
+	}
+	return body, kept, nil
+}
+
+// Create puts a new plan on the shelf. One that is too large for a draft is
+// refused with [press.Problems].
+func (a *Archive) Create(ctx context.Context, d *press.Draft, did string) (Head, error) {
+	var h Head
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) (err error) {
+		h, err = a.create(ctx, tx, d, did)
+		return err
 	})
 	return h, err
+}
+
+func (a *Archive) create(ctx context.Context, tx *sql.Tx, d *press.Draft, did string) (Head, error) {
+	body, d, err := encode(d)
+	if err != nil {
+		return Head{}, err
+	}
+	now := a.stamp()
+	h := Head{Version: 1, State: 1, Draft: d, Digest: digest(body), At: readStamp(now)}
+	l := labelsOf(d)
+	r, err := tx.ExecContext(ctx, "insert into plan (name, number, made, changed) values ($1, $2, $3, $3)", l.name, l.number, now)
+	if err != nil {
+		return h, err
+	}
+	id, err := r.LastInsertId()
+	if err != nil {
+		return h, err
+	}
+	h.ID = ID(id)
+	if err := l.find(ctx, tx, h.ID); err != nil {
+		return h, err
+	}
+	return h, addState(ctx, tx, h.ID, 1, 0, now, did, h.Digest, body, isPlan(d))
 }
 
 func isPlan(d *press.Draft) bool {
@@ -90,12 +112,18 @@ func addState(ctx context.Context, tx *sql.Tx, id ID, n, prev int64, at, did, di
 // Get gives the working draft of a plan. A draft that does not match its digest
 // any more is given as [*Damaged], with the newest state that does.
 func (a *Archive) Get(ctx context.Context, id ID) (Head, error) {
-	h, err := getHead(ctx, a.read, id)
+	h, err := getHead(ctx, a.reader(ctx), id)
+	return h, a.tell(ctx, err)
+}
+
+// tell explains an error; what is damaged comes with the newest state that is
+// not.
+func (a *Archive) tell(ctx context.Context, err error) error {
 	var damaged *Damaged
-	if errors.As(err, &damaged) {
+	if errors.As(err, &damaged) && damaged.Plan != 0 && damaged.Good == nil {
 		a.lastGood(ctx, damaged)
 	}
-	return h, explain(err)
+	return explain(err)
 }
 
 // querier is a database or a transaction.
@@ -141,13 +169,18 @@ func readBody(id ID, what, sum string, body []byte) (*press.Draft, error) {
 // started from still stands; else it gives [*Stale] and changes nothing. A draft
 // that is the one that stands changes nothing either.
 func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, did string) (Head, error) {
-	body := d.Encode()
+	body, d, err := encode(d)
+	if err != nil {
+		return Head{}, err
+	}
 	sum := digest(body)
-	if h, err := getHead(ctx, a.read, id); err == nil && h.Digest == sum {
+	if c, err := a.current(ctx); err != nil {
+		return Head{}, explain(err)
+	} else if h, err := getHead(ctx, c.read, id); err == nil && h.Digest == sum {
 		return h, nil
 	}
-	return a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
-		if h.Digest == sum {
+	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
+		if h.Digest == sum && h.damaged == nil {
 			return nil
 		}
 		if did == "" {
@@ -162,29 +195,36 @@ func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, d
 
 // step does one change of a plan that started from a version, and gives what
 // stands after it.
-func (a *Archive) step(ctx context.Context, id ID, from int64, do func(*sql.Tx, *Head) error) (Head, error) {
+func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.Context, *sql.Tx, *Head) error) (Head, error) {
 	var h Head
-	err := a.change(ctx, func(tx *sql.Tx) error {
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		var err error
-		h, err = getHead(ctx, tx, id)
-		var damaged *Damaged
-		if errors.As(err, &damaged) {
-			h.Draft = &press.Draft{} // a new state may stand over a damaged one
-		} else if err != nil {
+		if h, err = anyHead(ctx, tx, id); err != nil {
 			return err
 		}
 		if from != h.Version && !h.own(windowOf(ctx), from) {
 			return &Stale{From: from, Head: h}
 		}
-		if err := do(tx, &h); err != nil {
+		if err := do(ctx, tx, &h); err != nil {
 			return err
 		}
-		h, err = getHead(ctx, tx, id)
+		h, err = anyHead(ctx, tx, id)
 		return err
 	})
 	var stale *Stale
 	if errors.As(err, &stale) {
 		return stale.Head, err
+	}
+	return h, a.tell(ctx, err)
+}
+
+// anyHead gives the head of a plan, a damaged one with an empty draft: a new
+// state may stand over it, and it may go to the bin.
+func anyHead(ctx context.Context, q querier, id ID) (Head, error) {
+	h, err := getHead(ctx, q, id)
+	if errors.As(err, &h.damaged) {
+		h.Draft = &press.Draft{}
+		return h, nil
 	}
 	return h, err
 }
@@ -219,7 +259,7 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 
 // joins tells whether a change goes on with the typing of the state that stands.
 func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string) (bool, error) {
-	if did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
+	if h.damaged != nil || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
 		return false, nil
 	}
 	var last string
@@ -238,7 +278,7 @@ func (a *Archive) moveHead(ctx context.Context, tx *sql.Tx, h *Head, n int64, d 
 	if _, err := tx.ExecContext(ctx, query, n, l.name, l.number, now, windowOf(ctx), h.ID); err != nil {
 		return err
 	}
-	if l == labelsOf(h.Draft) {
+	if h.damaged == nil && l == labelsOf(h.Draft) {
 		return nil
 	}
 	return l.find(ctx, tx, h.ID)

@@ -37,7 +37,10 @@ func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.E
 // others only with a reason and a second name.
 func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
 	var out Revision
-	_, err := a.step(ctx, id, from, func(tx *sql.Tx, h *Head) error {
+	_, err := a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
+		if h.damaged != nil {
+			return h.damaged
+		}
 		plan, faults := h.Draft.Check()
 		if len(faults) > 0 {
 			return &Refused{faults}
@@ -66,19 +69,19 @@ const revisionColumns = "letter, at, prepared, checked, approved, reason, despit
 
 // Revision gives one issued revision.
 func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
-	r, err := scanRevision(a.read.QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter))
+	r, err := scanRevision(a.reader(ctx).QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter))
 	if errors.Is(err, sql.ErrNoRows) {
 		return r, ErrNotFound
 	}
 	if err == nil && r.Damaged {
-		return r, &Damaged{Plan: id, What: "revision " + letter}
+		return r, a.tell(ctx, &Damaged{Plan: id, What: "revision " + letter})
 	}
 	return r, explain(err)
 }
 
 // Revisions lists the issued revisions, the newest first.
 func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
-	rows, err := a.read.QueryContext(ctx, "select "+revisionColumns+" from revision where plan = $1 order by seq desc", id)
+	rows, err := a.reader(ctx).QueryContext(ctx, "select "+revisionColumns+" from revision where plan = $1 order by seq desc", id)
 	if err != nil {
 		return nil, explain(err)
 	}

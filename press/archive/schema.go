@@ -91,33 +91,40 @@ alter table plan add column since integer not null default 0;
 func Schema() int { return len(migrations) }
 
 // schemaOf reads the number of the schema; 0 is an empty file.
-func schemaOf(ctx context.Context, db *sql.DB) (int, error) {
+func schemaOf(ctx context.Context, q querier) (int, error) {
 	var n int
-	err := db.QueryRowContext(ctx, "pragma user_version").Scan(&n)
+	err := q.QueryRowContext(ctx, "pragma user_version").Scan(&n)
 	return n, err
 }
 
-// migrate brings the file to the newest schema, one transaction a step.
-func migrate(ctx context.Context, db *sql.DB) error {
-	n, err := schemaOf(ctx, db)
+// migrate brings the file to the newest schema and does what else belongs to
+// opening it, in one transaction, so that nobody ever sees half of it.
+func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) error) error {
+	tx, err := db.BeginTx(ctx, nil)
 	if err != nil {
 		return err
 	}
-	if n > Schema() {
-		return fmt.Errorf("archive: the archive has schema %d and was made by a newer ramplan; this one reads up to %d", n, Schema())
+	defer func() { _ = tx.Rollback() }()
+	from, err := schemaOf(ctx, tx)
+	if err != nil {
+		return err
 	}
-	for ; n < Schema(); n++ {
-		tx, err := db.BeginTx(ctx, nil)
-		if err != nil {
-			return err
-		}
+	if from > Schema() {
+		return newer(from)
+	}
+	for n := from; n < Schema(); n++ {
 		if _, err := tx.ExecContext(ctx, migrations[n]+fmt.Sprintf("\npragma user_version = %d;", n+1)); err != nil {
-			_ = tx.Rollback()
 			return fmt.Errorf("archive: schema %d: %w", n+1, err)
 		}
-		if err := tx.Commit(); err != nil {
+	}
+	if more != nil {
+		if err := more(tx, from); err != nil {
 			return err
 		}
 	}
-	return nil
+	return tx.Commit()
+}
+
+func newer(schema int) error {
+	return &Failure{Text: fmt.Sprintf("The archive has schema %d and was made by a newer ramplan; this one reads up to %d.", schema, Schema())}
 }

@@ -57,7 +57,7 @@ func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
 		args = append(args, match)
 	}
 	var total int
-	if err := a.read.QueryRowContext(ctx, "select count(*) from plan p"+where, args...).Scan(&total); err != nil {
+	if err := a.reader(ctx).QueryRowContext(ctx, "select count(*) from plan p"+where, args...).Scan(&total); err != nil {
 		return nil, 0, explain(err)
 	}
 	order := " order by p.changed desc, p.id desc"
@@ -67,7 +67,7 @@ func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
 	case ByNumber:
 		order = " order by p.number collate nocase, p.id"
 	}
-	rows, err := a.read.QueryContext(ctx, `
+	rows, err := a.reader(ctx).QueryContext(ctx, `
 select p.id, p.name, p.number, coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), ''),
 	p.changed, p.binned, p.version, s.digest, p.card_of, p.strip, p.blockers, p.cautions, p.notes, p.faults
 from plan p left join state s on s.plan = p.id and s.n = p.head`+where+order+" limit "+count(q.Limit)+" offset "+count(q.Offset), args...)
@@ -101,7 +101,7 @@ func matching(text string) string {
 
 // KeepCard keeps what the shelf shows of a plan.
 func (a *Archive) KeepCard(ctx context.Context, id ID, c Card) error {
-	return a.change(ctx, func(tx *sql.Tx) error {
+	return a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		_, err := tx.ExecContext(ctx, "update plan set card_of = $1, strip = $2, blockers = $3, cautions = $4, notes = $5, faults = $6 where id = $7",
 			c.Of, c.Strip, c.Blockers, c.Cautions, c.Notes, c.Faults, id)
 		return err

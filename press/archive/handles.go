@@ -1,0 +1,120 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"io/fs"
+	"net/url"
+	"os"
+
+	_ "modernc.org/sqlite" // the database, in Go
+)
+
+// readers is how many may read at the same time.
+const readers = 4
+
+// handles are the open connections to one file.
+type handles struct {
+	file  os.FileInfo // of the file as it was opened
+	write *sql.DB     // one connection
+	read  *sql.DB
+}
+
+// connect opens a file and brings it to the newest schema; what is done beside
+// that is part of the same transaction.
+func connect(ctx context.Context, path string, more func(tx *sql.Tx, from int) error) (*handles, error) {
+	h := &handles{}
+	var err error
+	if h.write, err = open(path, "mode=rwc&_txlock=immediate&_pragma=journal_mode(WAL)"); err != nil {
+		return nil, err
+	}
+	h.write.SetMaxOpenConns(1)
+	if err := migrate(ctx, h.write, more); err != nil {
+		_ = h.close()
+		return nil, err
+	}
+	// Readers never make a file: one that was removed stays away.
+	if h.read, err = open(path, "mode=rw&_pragma=query_only(1)"); err != nil {
+		_ = h.close()
+		return nil, err
+	}
+	h.read.SetMaxOpenConns(readers)
+	h.read.SetMaxIdleConns(readers)
+	if h.file, err = os.Stat(path); err != nil {
+		_ = h.close()
+		return nil, err
+	}
+	return h, nil
+}
+
+// open opens a file with what keeps it safe: every commit is synced.
+func open(path, more string) (*sql.DB, error) {
+	const settings = "&_pragma=busy_timeout(5000)&_pragma=synchronous(FULL)&_pragma=foreign_keys(1)"
+	name := url.URL{Scheme: "file", Opaque: (&url.URL{Path: path}).EscapedPath(), RawQuery: more + settings}
+	return sql.Open("sqlite", name.String())
+}
+
+func (h *handles) close() error {
+	var err error
+	if h.read != nil {
+		err = h.read.Close()
+	}
+	return errors.Join(err, h.write.Close())
+}
+
+// stands fails when the file that is open is not the one in the folder any more:
+// what is written into a removed file is lost.
+func (a *Archive) stands(h *handles) error {
+	now, err := os.Stat(a.path)
+	if err != nil {
+		return err
+	}
+	if !os.SameFile(now, h.file) {
+		return fmt.Errorf("archive: another file stands at %s: %w", a.path, fs.ErrNotExist)
+	}
+	return nil
+}
+
+// current gives the connections to the file that stands in the folder. When it
+// is another one than before, such as one that was put back, that is opened.
+func (a *Archive) current(ctx context.Context) (*handles, error) {
+	h := a.handles.Load()
+	if a.stands(h) == nil {
+		return h, nil
+	}
+	a.swap.Lock()
+	defer a.swap.Unlock()
+	h = a.handles.Load()
+	if a.stands(h) == nil {
+		return h, nil
+	}
+	return a.reopen(ctx)
+}
+
+// reopen opens the file that stands in the folder now. The connections to the
+// one that stood there are left alone: closing them would remove the log by its
+// name, and the log of that name is another one's now.
+func (a *Archive) reopen(ctx context.Context) (*handles, error) {
+	if s, err := os.Stat(a.path); err != nil {
+		return nil, err
+	} else if s.Size() == 0 {
+		return nil, &Failure{Text: "An empty file stands in place of the archive: nothing was saved."}
+	}
+	h, err := connect(context.WithoutCancel(ctx), a.path, nil)
+	if err != nil {
+		return nil, err
+	}
+	a.handles.Store(h)
+	return h, nil
+}
+
+// reader gives what to read from. A removed file is read as long as it is open,
+// so that it can be copied out.
+func (a *Archive) reader(ctx context.Context) *sql.DB {
+	if h, err := a.current(ctx); err == nil {
+		return h.read
+	}
+	return a.handles.Load().read
+}

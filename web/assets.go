@@ -78,7 +78,7 @@ func (l library) address(name string) string { return "/static/" + l.hash + "/" 
 // page gives the addresses of what every page loads.
 func (l library) page() page.Assets {
 	var styles []string
-	for _, name := range []string{"base", "entries", "result", "cards", "bench", "strip", "pages"} {
+	for _, name := range []string{"base", "entries", "result", "cards", "bench", "strip", "curve", "pages"} {
 		styles = append(styles, l.address("css/"+name+".css"))
 	}
 	return page.Assets{

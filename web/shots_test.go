@@ -37,6 +37,10 @@ func TestShots(t *testing.T) {
 		for _, width := range []int64{1440, 1024, 390} {
 			b.do(chromedp.EmulateViewport(width, 900))
 			take("bench-"+theme+"-"+strconv.FormatInt(width, 10), width == 390)
+			eval[any](b, "document.getElementById('curve').scrollIntoView({block: 'center'}) ?? 0")
+			eval[any](b, "[...document.querySelectorAll('.handle')].filter((h) => h.getClientRects().length)[2].focus({preventScroll: true}) ?? 0")
+			take("curve-"+theme+"-"+strconv.FormatInt(width, 10), false)
+			eval[any](b, "scrollTo(0, 0) ?? 0")
 		}
 	}
 	b.do(chromedp.EmulateViewport(1440, 900))

@@ -5,12 +5,14 @@ import { watch } from "./live.js";
 import { acceptDrops } from "./drop.js";
 import { offerCopies } from "./copy.js";
 import { acceptColumns } from "./columns.js";
+import { movePoints } from "./curve.js";
 
 const form = document.getElementById("plan");
 if (form) {
   const live = watch(form);
   acceptDrops(live);
   acceptColumns(form, live);
+  movePoints(form);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

@@ -91,6 +91,7 @@ type Rows struct {
 	Rows                  []Row
 	AddLabel, Add         string
 	Paste                 *Paste
+	Curve                 *CurveEditor
 	Title                 bool // the label is not said by the section already
 	Compact               bool // rows of a few short entries
 	Explain               bool // the columns are explained once, above the rows

@@ -28,7 +28,7 @@ type Drawings struct{ Strip, Force, PressIn, Cycle string }
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
 	form := newForm(b.Typed, b.Faults)
-	form.paste = b.Paste
+	form.paste, form.curve = b.Paste, b.curve()
 	out := page.Bench{
 		Assets:  assets,
 		Title:   "ramplan",

@@ -38,6 +38,7 @@ type form struct {
 	count  map[string]int    // rows by path
 	places places
 	paste  *page.Paste
+	curve  *page.CurveEditor
 }
 
 func newForm(t Typed, faults press.Problems) *form {

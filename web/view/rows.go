@@ -68,7 +68,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
-		out.Paste = f.pasteBox()
+		out.Paste, out.Curve = f.pasteBox(), f.curve
 	}
 	columns := columnsOf(base)
 	for _, c := range columns {

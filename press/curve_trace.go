@@ -1,0 +1,61 @@
+package press
+
+import (
+	"math"
+	"reflect"
+)
+
+// CurveTrace is the curve of a ram for people to look at: its points as entered,
+// and the line that is put through them.
+type CurveTrace struct {
+	Points [][2]float64 // %, N
+	Line   []Pair       // %, N
+}
+
+// CurveTrace gives the curve of the plan's ram.
+func (p *Plan) CurveTrace() *CurveTrace {
+	t := &CurveTrace{Points: p.Ram.Curve.Points}
+	pieces := 1 // straight from point to point
+	if p.Ram.Curve.Interpolation != "linear" {
+		pieces = int(math.Ceil(float64(tracePoints) / 2 / float64(len(t.Points)-1)))
+	}
+	for i, point := range t.Points {
+		if i > 0 {
+			from := t.Points[i-1][0]
+			for k := 1; k < pieces; k++ {
+				setting := from + (point[0]-from)*float64(k)/float64(pieces)
+				if force, err := p.curve.Force(setting); err == nil {
+					t.Line = append(t.Line, Pair{setting, force})
+				}
+			}
+		}
+		t.Line = append(t.Line, Pair{point[0], point[1]})
+	}
+	return t
+}
+
+// CurveTrace gives the curve that was typed where it can be read by itself,
+// whatever is wrong elsewhere in the draft; nil where it cannot.
+func (d *Draft) CurveTrace() *CurveTrace {
+	const path = "ram.curve"
+	var part Draft
+	for _, e := range d.Entries {
+		if below(e.Path, path) {
+			part.Entries = append(part.Entries, e)
+		}
+	}
+	doc := &node{shape: object}
+	if len(part.build(doc)) > 0 {
+		return nil
+	}
+	given := doc.at(path)
+	if given == nil {
+		return nil
+	}
+	c := &checker{plan: &Plan{doc: doc}}
+	c.value(root.step(step{name: "ram", index: -1}).step(step{name: "curve", index: -1}), given, reflect.ValueOf(&c.plan.Ram.Curve).Elem(), path)
+	if !c.curve() {
+		return nil
+	}
+	return c.plan.CurveTrace()
+}

@@ -15,11 +15,8 @@ import (
 // Too tall and too low mean outside the drawing. A part by that much outside is
 // refused with the probability of the limit samples.
 func Headline(p *press.Plan, r *press.Result) string {
-	why := notReady(r)
+	why := NotReady(r)
 	if r.Samples == nil {
-		if r.Verdict != nil {
-			why += "; every part would be refused"
-		}
 		return "Not ready for use: " + why + "."
 	}
 	clauses := append(passes(p, r), catches(p, r))
@@ -38,24 +35,33 @@ func Headline(p *press.Plan, r *press.Result) string {
 // StripTitle is the message of the decision strip. What is accepted is called
 // good only where the drawing calls all of it so.
 func StripTitle(p *press.Plan, r *press.Result) string {
+	s := Accepted(p, r)
+	switch {
+	case r.Window.Overlap == nil || r.Samples == nil:
+		return s + ": " + cause(r)
+	case r.Blocked():
+		return s + ", but " + cause(r)
+	}
+	return s + "; " + catches(p, r)
+}
+
+// Accepted says which readings are accepted, and no more: the message of the
+// strip where the headline stands beside it.
+func Accepted(p *press.Plan, r *press.Result) string {
 	w := r.Window.Overlap
 	if w == nil || r.Samples == nil {
-		return "No part is accepted: " + cause(r)
+		return "No part is accepted"
 	}
 	s := "Good"
 	if good := r.Window.GoodRange; w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
 		s = "Accepted"
 	}
 	pos := PositionsOf(p)
-	if from, to := pos.Bare(w[0]), pos.At(w[1]); from != pos.Bare(w[1]) {
-		s += " between " + from + " and " + to
-	} else {
-		s += " only at " + to
+	from, to := pos.Bare(w[0]), pos.At(w[1])
+	if from == pos.Bare(w[1]) {
+		return s + " only at " + to
 	}
-	if r.Blocked() {
-		return s + ", but " + cause(r)
-	}
-	return s + "; " + catches(p, r)
+	return s + " between " + from + " and " + to
 }
 
 // catches says which parts are refused.
@@ -167,8 +173,28 @@ var causes = []struct{ code, words string }{
 	{press.HoldingShort, "the loosest joint holds too little"},
 }
 
-// notReady names the gravest blocker, and how many more there are; empty without one.
-func notReady(r *press.Result) string {
+// Glance is the shortest verdict on a plan: what it accepts, or that it is not
+// ready and why.
+func Glance(p *press.Plan, r *press.Result) string {
+	if r.Blocked() {
+		return "Not ready: " + cause(r)
+	}
+	return Accepted(p, r)
+}
+
+// NotReady says why a plan is not ready for use: its gravest blocker, how many
+// more there are, and that every part would be refused where that is so. It is
+// empty for a plan without a blocker.
+func NotReady(r *press.Result) string {
+	why := blockers(r)
+	if r.Samples == nil && r.Verdict != nil {
+		why += "; every part would be refused"
+	}
+	return why
+}
+
+// blockers names the gravest one, and how many more there are; empty without one.
+func blockers(r *press.Result) string {
 	n := r.Count(press.Blocker)
 	if n == 0 {
 		return ""

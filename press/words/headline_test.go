@@ -112,3 +112,39 @@ func TestPerfect(t *testing.T) {
 	r := press.Evaluate(example(t, changes{"station.nest_drift": "", "ram.force_scatter": ""}))
 	assert.Equal(t, "Taken as perfect, because not given: nest drift and force scatter.", Perfect(r))
 }
+
+// TestNotReady: the cause of a headline by itself, and the shortest verdict.
+// Regression values, in the words of TestHeadline.
+func TestNotReady(t *testing.T) {
+	for _, c := range []struct {
+		name          string
+		plan          changes
+		cause, glance string
+	}{
+		{"example", nil, "", "Good between 115.08 and 115.19 mm"},
+		{"no acceptance", changes{"station.reference_uncertainty": "0.2"}, "the guard bands leave nothing of the requirement", "Not ready: the guard bands leave nothing of the requirement"},
+		{"never good", changes{"window.zone_start": "115.3", "window.zone_end": "115.4"}, "no reading gives both signals; every part would be refused", "Not ready: no reading gives both signals"},
+		{"three blockers", changes{"ram.max_speed": "150"}, "the ram cannot move as asked, and one more blocker", "Not ready: the ram cannot move as asked"},
+	} {
+		p := example(t, c.plan)
+		r := press.Evaluate(p)
+		assert.Equal(t, c.cause, plain(NotReady(r)), c.name)
+		assert.Equal(t, c.glance, plain(Glance(p, r)), c.name)
+		if c.cause != "" {
+			assert.Contains(t, Headline(p, r), "Not ready for use: "+NotReady(r)+".", c.name)
+		}
+	}
+}
+
+// TestSetpointNote: with a blocker no setpoint is called ready.
+func TestSetpointNote(t *testing.T) {
+	ready := press.Evaluate(example(t, nil))
+	assert.Equal(t, "proposed", SetpointNote(ready, false))
+	assert.Equal(t, "by hand", SetpointNote(ready, true))
+	one := press.Evaluate(example(t, changes{"joint.stop": "none"}))
+	assert.Equal(t, 1, one.Count(press.Blocker))
+	assert.Equal(t, "proposed; holds only once the blocker is mended", SetpointNote(one, false))
+	more := press.Evaluate(example(t, changes{"ram.max_speed": "150"}))
+	assert.Equal(t, 2, more.Count(press.Blocker))
+	assert.Equal(t, "by hand; holds only once the blockers are mended", SetpointNote(more, true))
+}

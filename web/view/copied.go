@@ -14,7 +14,7 @@ import (
 func copied(p *press.Plan, r *press.Result, setpoints []page.Figure, older bool) string {
 	var b strings.Builder
 	if r.Blocked() {
-		fmt.Fprintf(&b, "NOT READY: %s\n", headlineCause(p, r))
+		fmt.Fprintf(&b, "NOT READY: %s\n", words.NotReady(r))
 	}
 	if older {
 		b.WriteString("older than the entries\n")
@@ -29,12 +29,6 @@ func copied(p *press.Plan, r *press.Result, setpoints []page.Figure, older bool)
 	}
 	fmt.Fprintf(&b, "Plan\t%s\n", shortDigest(r.PlanDigest))
 	return b.String()
-}
-
-// headlineCause is what the headline of a blocked plan says first.
-func headlineCause(p *press.Plan, r *press.Result) string {
-	why, _, _ := strings.Cut(strings.TrimPrefix(words.Headline(p, r), "Not ready for use: "), ". ")
-	return strings.TrimSuffix(why, ".")
 }
 
 // shortDigest is the first 12 digits of a digest: what a sheet carries.

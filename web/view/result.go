@@ -36,7 +36,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Trade:     words.TradeCautions,
 	}
 	if r.Blocked() {
-		out.NotReady = "Not ready to be typed in: " + headlineCause(p, r) + "."
+		out.NotReady = "Not ready to be typed in: " + words.NotReady(r) + "."
 	}
 	if r.Verdict != nil && r.Verdict.Ambiguous {
 		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
@@ -69,10 +69,7 @@ func (w writer) setpoints() []page.Figure {
 // byHand says whether a setpoint was set by hand, and leads to where it is set.
 func (w writer) byHand(f page.Figure, path string) page.Figure {
 	f.Link = w.places.link(path)
-	f.Note = "proposed"
-	if w.p.Given(path) {
-		f.Note = "by hand"
-	}
+	f.Note = words.SetpointNote(w.r, w.p.Given(path))
 	if f.Value == none {
 		f.Note = "not known"
 	}

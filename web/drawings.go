@@ -16,8 +16,8 @@ func drawn(p *press.Plan, r *press.Result) (view.Drawings, error) {
 		to      *string
 		picture *draw.Picture
 	}{
-		{&out.Strip, draw.NewStrip(p, r, draw.Options{Width: 800, ID: "strip-wide"})},
-		{&out.Strip, draw.NewStrip(p, r, draw.Options{Compact: true, ID: "strip-compact"})},
+		{&out.Strip, draw.NewStrip(p, r, draw.Options{Width: 800, Brief: true, ID: "strip-wide"})},
+		{&out.Strip, draw.NewStrip(p, r, draw.Options{Compact: true, Brief: true, ID: "strip-compact"})},
 		{&out.Force, draw.NewForce(p, r, draw.Options{Compact: true, ID: "force-drawing"})},
 		{&out.PressIn, draw.NewPressIn(p, r, draw.Options{Compact: true, ID: "pressin-drawing"})},
 		{&out.Cycle, draw.NewCycle(p, r, draw.Options{Compact: true, ID: "cycle-drawing"})},

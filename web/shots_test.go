@@ -46,7 +46,7 @@ func TestShots(t *testing.T) {
 	b.do(chromedp.EmulateViewport(1440, 900))
 	take("whole", true)
 	for i, at := range []string{"640", "1400", "2200", "3000"} {
-		eval[any](b, "document.getElementById('result').scrollTo(0, "+at+") ?? 0")
+		eval[any](b, "document.getElementById('figures').scrollTo(0, "+at+") ?? 0")
 		take("result-"+strconv.Itoa(i+2), false)
 	}
 	b.do(chromedp.EmulateViewport(720, 450)) // 1440 by 900 at 200 % zoom

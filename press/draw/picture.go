@@ -11,6 +11,7 @@ import (
 type Options struct {
 	Width   float64 // px; 0: the default of the form
 	Compact bool    // the narrow form, for less than 720 px
+	Brief   bool    // of the strip: the title leaves out what a headline beside it says
 	ID      string  // starts the ids inside an SVG; give each of several in one page its own
 }
 

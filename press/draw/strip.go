@@ -28,7 +28,14 @@ const (
 
 func (m *stripModel) picture(o Options) *Picture {
 	d := newStripDrawing(m, o)
-	return &Picture{kind: "strip", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return &Picture{kind: "strip", compact: o.Compact, id: o.ID, title: m.titleFor(o), desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+}
+
+func (m *stripModel) titleFor(o Options) string {
+	if o.Brief {
+		return m.brief
+	}
+	return m.title
 }
 
 // stripDrawing is the strip laid out in px.
@@ -50,7 +57,7 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 		d.width = o.width(stripCompact, stripCompactLeast)
 	}
 	left, right := float64(margin), d.width-margin
-	d.title = bold().wrap(m.title, heading, right-left)
+	d.title = bold().wrap(m.titleFor(o), heading, right-left)
 	y := margin + float64(len(d.title))*leading*heading
 	d.ruler = layStrokeRuler(m, left, right, y+6)
 

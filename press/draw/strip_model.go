@@ -11,6 +11,7 @@ import (
 // stripModel is what the decision strip shows, as data: no colour, no px.
 type stripModel struct {
 	title  string
+	brief  string // the title where the headline stands beside it
 	desc   string
 	pos    words.Positions
 	stroke press.Pair // the whole ruler, mm
@@ -71,6 +72,7 @@ type field struct {
 func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	m := &stripModel{
 		title:       words.StripTitle(p, r),
+		brief:       words.Accepted(p, r),
 		pos:         words.PositionsOf(p),
 		requirement: r.Window.GoodRange,
 		guard:       r.Window.GuardBand,

@@ -7,7 +7,9 @@ package page
 type Bench struct {
 	Assets   Assets
 	Title    string // of the document
-	Headline string
+	Name     string // of the plan
+	Headline string // empty before there was any valid plan
+	Glance   string // the headline in a few words
 	Perfect  string // what was not given and is taken as perfect
 	Back     bool   // offers to bring back the entries of before
 	State    State

@@ -38,8 +38,9 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Faults:  form.list(),
 	}
 	name := strings.TrimSpace(form.text["title.name"])
+	out.Name = "New plan"
 	if name != "" {
-		out.Title = name + " · ramplan"
+		out.Title, out.Name = name+" · ramplan", name
 	}
 	if b.Plan != nil {
 		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameLast, Value: string(b.Plan.JSON())})
@@ -50,11 +51,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		}
 		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, len(b.Faults) > 0)
 		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
-	} else {
-		out.Headline = "New plan"
-		if name != "" {
-			out.Headline = name
-		}
+		out.Glance = words.Glance(b.Plan, b.Result)
 	}
 	if b.Before != "" {
 		out.Back = true

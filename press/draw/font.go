@@ -24,6 +24,7 @@ type face struct {
 	mu       sync.Mutex
 	buf      sfnt.Buffer
 	advances map[rune]float64 // in em
+	lacking  map[rune]bool
 }
 
 var regular = sync.OnceValue(func() *face { return newFace(liberationsansregular.TTF, xfont.WeightNormal) })
@@ -34,7 +35,7 @@ func newFace(ttf []byte, weight xfont.Weight) *face {
 	if err != nil {
 		panic("draw: the embedded font cannot be read: " + err.Error())
 	}
-	return &face{font: f, weight: weight, perEm: float64(f.UnitsPerEm()), advances: map[rune]float64{}}
+	return &face{font: f, weight: weight, perEm: float64(f.UnitsPerEm()), advances: map[rune]float64{}, lacking: map[rune]bool{}}
 }
 
 // advance gives the width of a character, in em; that of an empty box where the

@@ -15,7 +15,8 @@ import (
 // embedded fonts. The same drawing gives the same bytes.
 func (d *Picture) PDF(w io.Writer) error {
 	doc := newDocument(d.title, d.desc)
-	c := addPage(doc, d.width, d.height)
+	width, height := d.Size()
+	c := addPage(doc, width, height)
 	d.on(c)
 	return doc.Output(w)
 }

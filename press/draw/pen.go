@@ -17,6 +17,7 @@ type pen struct {
 // A label is a text that was written, and the box it takes.
 type label struct {
 	text           string
+	style          style
 	x0, y0, x1, y1 float64
 }
 
@@ -121,7 +122,7 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 	}
 	w := s.width(text)
 	left := x - []float64{0, w / 2, w}[side]
-	p.texts = append(p.texts, label{text, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
+	p.texts = append(p.texts, label{text, s, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
 	p.c.SetColor(s.ink)
 	f := s.face().at(s.size)
 	if c, ok := p.c.(anchored); ok {

@@ -3,6 +3,7 @@ package draw
 import (
 	"io"
 	"math"
+	"sync"
 
 	"gonum.org/v1/plot/vg"
 )
@@ -30,8 +31,11 @@ type Picture struct {
 	compact       bool
 	id            string
 	title, desc   string
-	width, height float64 // px
+	width, height float64 // px, without a note
 	paint         func(*pen)
+
+	once sync.Once
+	note []string // about characters that the typeface lacks
 }
 
 // Title is the message of the drawing.
@@ -41,13 +45,37 @@ func (d *Picture) Title() string { return d.title }
 func (d *Picture) Description() string { return d.desc }
 
 // Size of the drawing, px.
-func (d *Picture) Size() (width, height float64) { return d.width, d.height }
+func (d *Picture) Size() (width, height float64) {
+	d.annotate(nil)
+	return d.width, d.height + noteHeight(d.note)
+}
 
-// on draws on a canvas and gives the boxes of the texts.
+// annotate finds what has to be said under the drawing, from the texts that it
+// draws where these are known already.
+func (d *Picture) annotate(texts []label) {
+	d.once.Do(func() {
+		if texts == nil {
+			texts = d.draw(blank{}, d.height)
+		}
+		d.note = noteOf(texts, d.width)
+	})
+}
+
+// on draws on a canvas of the size of the drawing and gives the boxes of the
+// texts.
 func (d *Picture) on(c vg.Canvas) []label {
-	p := &pen{c: c, h: d.height}
-	p.fill(paper, rect{0, 0, d.width, d.height})
+	_, height := d.Size()
+	return d.draw(c, height)
+}
+
+// draw draws on a canvas of this height: the drawing, and the note below it.
+func (d *Picture) draw(c vg.Canvas, height float64) []label {
+	p := &pen{c: c, h: height}
+	p.fill(paper, rect{0, 0, d.width, height})
 	d.paint(p)
+	if height > d.height {
+		p.lines(style{quiet, small, false}, margin, d.height+small, start, d.note)
+	}
 	return p.texts
 }
 
@@ -59,7 +87,11 @@ func (d *Picture) SVG(w io.Writer) error {
 
 func (d *Picture) svg() []byte {
 	c := newSVG(d.width, d.height)
-	d.on(c)
+	d.annotate(d.draw(c, d.height))
+	if len(d.note) > 0 {
+		c = newSVG(d.Size())
+		d.on(c)
+	}
 	class, id := d.kind, d.id
 	if d.compact {
 		class += " compact"

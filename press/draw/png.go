@@ -25,7 +25,8 @@ const (
 func (d *Picture) PNG(w io.Writer) error {
 	// A vg point stands for one px here, so that texts are set at their own size
 	// and never scaled as pictures.
-	c := vgimg.NewWith(vgimg.UseWH(vg.Length(d.width), vg.Length(d.height)), vgimg.UseDPI(72*pngScale))
+	width, height := d.Size()
+	c := vgimg.NewWith(vgimg.UseWH(vg.Length(width), vg.Length(height)), vgimg.UseDPI(72*pngScale))
 	d.on(c)
 	var b bytes.Buffer
 	encoder := png.Encoder{CompressionLevel: png.BestSpeed}

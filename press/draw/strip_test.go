@@ -74,11 +74,12 @@ func apartFromOneAnother(t testing.TB, m *stripModel, o Options, what string) {
 
 func labelsApart(t testing.TB, d *Picture, what string) {
 	t.Helper()
-	labels := d.on(newSVG(d.width, d.height))
+	width, height := d.Size()
+	labels := d.on(newSVG(width, height))
 	const touch = 0.5
 	for i, a := range labels {
-		if a.x0 < -touch || a.y0 < -touch || a.x1 > d.width+touch || a.y1 > d.height+touch {
-			t.Errorf("%s: %q lies outside: %+v of %v × %v", what, a.text, a, d.width, d.height)
+		if a.x0 < -touch || a.y0 < -touch || a.x1 > width+touch || a.y1 > height+touch {
+			t.Errorf("%s: %q lies outside: %+v of %v × %v", what, a.text, a, width, height)
 		}
 		for _, b := range labels[i+1:] {
 			if a.x0 < b.x1-touch && b.x0 < a.x1-touch && a.y0 < b.y1-touch && b.y0 < a.y1-touch {

@@ -5,6 +5,7 @@ import (
 	"image/color"
 	"math"
 
+	"gonum.org/v1/plot/font"
 	"gonum.org/v1/plot/vg"
 )
 
@@ -98,6 +99,23 @@ func (c *surface) place(p vg.Point) (x, y float64) {
 	a, px, py := c.now().a, p.X.Points(), p.Y.Points()
 	return a[0]*px + a[2]*py + a[4], c.h - (a[1]*px + a[3]*py + a[5])
 }
+
+// blank is a canvas on which nothing is drawn.
+type blank struct{}
+
+// See vg.Canvas.
+func (blank) SetLineWidth(vg.Length)                 {}
+func (blank) SetLineDash([]vg.Length, vg.Length)     {}
+func (blank) SetColor(color.Color)                   {}
+func (blank) Rotate(float64)                         {}
+func (blank) Translate(vg.Point)                     {}
+func (blank) Scale(float64, float64)                 {}
+func (blank) Push()                                  {}
+func (blank) Pop()                                   {}
+func (blank) Stroke(vg.Path)                         {}
+func (blank) Fill(vg.Path)                           {}
+func (blank) FillString(font.Face, vg.Point, string) {}
+func (blank) DrawImage(vg.Rectangle, image.Image)    {}
 
 // DrawImage is not used by any drawing.
 func (c *surface) DrawImage(vg.Rectangle, image.Image) {

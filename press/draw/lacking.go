@@ -1,0 +1,105 @@
+package draw
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// What the typeface lacks is shown as an empty box; the texts in which that
+// happens are named once, in a few lines under the drawing.
+const (
+	noteLines = 3  // of the note, at most
+	noteRunes = 24 // of a word in it
+	noteCodes = 5  // of a word's code points
+)
+
+// lacks tells whether the face has no picture of a character.
+func (f *face) lacks(c rune) bool {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	lacking, known := f.lacking[c]
+	if !known {
+		i, err := f.font.GlyphIndex(&f.buf, c)
+		lacking = err != nil || i == 0
+		f.lacking[c] = lacking
+	}
+	return lacking
+}
+
+// lackingWords lists the words that hold characters which the face they are set
+// in lacks, each with their code points, in the order of the drawing.
+func lackingWords(texts []label) []string {
+	var out []string
+	for _, l := range texts {
+		if plainText(l.text) {
+			continue
+		}
+		for word := range strings.SplitSeq(l.text, " ") {
+			if codes := l.style.face().lackingIn(word); codes != nil {
+				if said := sayLacking(word, codes); !slices.Contains(out, said) {
+					out = append(out, said)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// plainText tells whether a text is of printable ASCII, as almost all are.
+func plainText(s string) bool {
+	return strings.IndexFunc(s, func(c rune) bool { return c < ' ' || c > '~' }) < 0
+}
+
+// lackingIn gives the characters of a word that the face lacks, each once.
+func (f *face) lackingIn(word string) []rune {
+	var out []rune
+	for _, c := range word {
+		if f.lacks(c) && !slices.Contains(out, c) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func sayLacking(word string, codes []rune) string {
+	if runes := []rune(word); len(runes) > noteRunes {
+		word = string(runes[:noteRunes]) + "…"
+	}
+	said := make([]string, 0, noteCodes+1)
+	for i, c := range codes {
+		if i == noteCodes {
+			said = append(said, fmt.Sprintf("%d more", len(codes)-i))
+			break
+		}
+		said = append(said, fmt.Sprintf("%U", c))
+	}
+	return `“` + word + `” ` + strings.Join(said, ", ")
+}
+
+// noteOf is what is said under a drawing about characters that the typeface
+// lacks: nothing where it has them all. What does not fit is counted.
+func noteOf(texts []label, width float64) []string {
+	words := lackingWords(texts)
+	if len(words) == 0 {
+		return nil
+	}
+	for n := len(words); ; n-- {
+		said := "Not in the typeface: " + strings.Join(words[:n], "; ")
+		if n < len(words) {
+			said += fmt.Sprintf("; and %d more", len(words)-n)
+		}
+		lines := regular().wrap(said+".", small, width-2*margin)
+		if len(lines) <= noteLines || n == 1 {
+			return lines[:min(len(lines), noteLines)]
+		}
+	}
+}
+
+// noteHeight is the room that a note takes under a drawing.
+func noteHeight(lines []string) float64 {
+	if len(lines) == 0 {
+		return 0
+	}
+	return float64(len(lines))*leading*small + 4
+}

@@ -45,6 +45,9 @@ func (f *face) advance(c rune) float64 {
 		return a
 	}
 	i, _ := f.font.GlyphIndex(&f.buf, c)
+	if i == 0 {
+		i, _ = f.font.GlyphIndex(&f.buf, emptyBox)
+	}
 	ppem := fixed.Int26_6(f.font.UnitsPerEm())
 	a, err := f.font.GlyphAdvance(&f.buf, i, ppem, xfont.HintingNone)
 	if err != nil {

@@ -27,6 +27,23 @@ func (f *face) lacks(c rune) bool {
 	return lacking
 }
 
+// emptyBox stands for a character that the face lacks.
+const emptyBox = '□'
+
+// boxed puts empty boxes in place of what the face lacks: a canvas that draws
+// the letters itself would leave them out.
+func (f *face) boxed(s string) string {
+	if plainText(s) {
+		return s
+	}
+	return strings.Map(func(c rune) rune {
+		if f.lacks(c) {
+			return emptyBox
+		}
+		return c
+	}, s)
+}
+
 // lackingWords lists the words that hold characters which the face they are set
 // in lacks, each with their code points, in the order of the drawing.
 func lackingWords(texts []label) []string {

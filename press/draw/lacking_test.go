@@ -3,6 +3,7 @@ package draw
 import (
 	"bytes"
 	"fmt"
+	"image"
 	"image/png"
 	"strings"
 	"testing"
@@ -68,6 +69,24 @@ func checkNote(t *testing.T, d *Picture, noted bool) {
 	picture, err := png.DecodeConfig(&b)
 	require.NoError(t, err)
 	assert.InDelta(t, height*pngScale, picture.Height, 1)
+}
+
+// TestBoxes: what the typeface lacks is drawn as an empty box, as wide as one,
+// where the letters are drawn and not told to a browser.
+func TestBoxes(t *testing.T) {
+	pixels := func(text string) []byte {
+		var b bytes.Buffer
+		require.NoError(t, (&Picture{width: 200, height: 60, paint: func(p *pen) {
+			p.text(style{black, body, false}, 10, 20, start, text)
+		}}).PNG(&b))
+		picture, err := png.Decode(&b)
+		require.NoError(t, err)
+		return picture.(*image.RGBA).Pix[:4*400*60] // the text, without the note
+	}
+	assert.True(t, bytes.Equal(pixels("a□□b"), pixels("a中𝄞b")))
+	assert.False(t, bytes.Equal(pixels("a□b"), pixels("ab")))
+	assert.Equal(t, regular().width("a□□b", 10), regular().width("a中𝄞b", 10))
+	assert.Equal(t, "a□b", textsOf(content(t, pdfOf(t, named(300, "a中b"))))[0])
 }
 
 // TestLackingLong: a note of many words says how many more there are, and takes

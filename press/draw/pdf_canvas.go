@@ -130,7 +130,7 @@ func (c *pdf) FillString(f font.Face, pt vg.Point, s string) {
 func basicPlane(s string) string {
 	return strings.Map(func(r rune) rune {
 		if r > 0xFFFE || r < ' ' {
-			return '□'
+			return emptyBox
 		}
 		return r
 	}, s)

@@ -129,7 +129,7 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 		c.fillAnchored(f, p.at(x, y), side, text)
 		return
 	}
-	p.c.FillString(f, p.at(left, y), text)
+	p.c.FillString(f, p.at(left, y), s.face().boxed(text))
 }
 
 // onPaper writes a line on a clear ground, over lines that pass there.

@@ -19,7 +19,8 @@ const MaxEntries = 10000
 type Entry struct{ Path, Text string }
 
 // A Draft is what the bench edits: the typed text of each field by its path, in
-// order, right or wrong. An empty draft is a new plan.
+// order, right or wrong. An empty draft is a new plan. A number may be followed
+// by the field's own unit, and a fit code may have blanks around its slash.
 //
 // An entry without text counts as not given, save for a text field, where it is
 // an empty text that was given: so a plan keeps what it held.

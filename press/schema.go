@@ -162,7 +162,7 @@ func (s *schema) typed(typed string) *node {
 	}
 	switch s.field.Kind {
 	case Number:
-		if digits, ok := typedNumber(typed); ok {
+		if digits, ok := typedNumber(s.field.Bare(typed)); ok {
 			return newNumber(digits)
 		}
 	case Flag:
@@ -171,6 +171,10 @@ func (s *schema) typed(typed string) *node {
 		}
 	case Choice:
 		return &node{shape: text, text: trimmed}
+	case Text:
+		if s.field.Path == "joint.fit" {
+			return &node{shape: text, text: joined(typed)}
+		}
 	}
 	return &node{shape: text, text: typed}
 }

@@ -16,7 +16,7 @@ var thousands = regexp.MustCompile(`^[+−-]?[1-9][0-9]*,[0-9]{3}$`)
 // readAs says as what a doubtful figure is read; empty for any other. A comma is
 // a decimal comma, as everywhere in a draft.
 func readAs(f *press.Field, text string) string {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(f.Bare(text))
 	if f.Kind != press.Number || !thousands.MatchString(text) {
 		return ""
 	}

@@ -132,3 +132,29 @@ func TestCarried(t *testing.T) {
 		assert.False(t, ok, bad)
 	}
 }
+
+// TestTakenTwice: of two entries for one field of another kind of joint neither is
+// lost, however often the form comes back, and both are there again with their
+// kind: one in its field, the other named beside.
+func TestTakenTwice(t *testing.T) {
+	const path = "joint.diameter"
+	twice := []press.Entry{{Path: path, Text: "12"}, {Path: path, Text: "13"}}
+	typed := Take(append([]press.Entry{{Path: "joint.kind", Text: "touch"}}, twice...), nil)
+	for range 3 {
+		require.Equal(t, twice, typed.Parked)
+		require.Len(t, typed.Draft.Entries, 1, "the form has no place for them")
+		assert.Contains(t, newForm(typed, nil).parked(), "2 entries")
+		typed = Take(typed.Draft.Entries, typed.Parked)
+	}
+	assert.Equal(t, typed, Take(typed.All().Entries, nil), "a saved draft brings both back")
+	typed = Take([]press.Entry{{Path: "joint.kind", Text: "interference"}}, typed.Parked)
+	assert.Empty(t, typed.Parked)
+	form := newForm(typed, nil)
+	assert.Equal(t, "12", inputs(form.page())[path].Value)
+	others := form.others()
+	require.Len(t, others, 1)
+	assert.Equal(t, "13", others[0].Text)
+
+	typed = Take([]press.Entry{{Path: "joint.kind", Text: "touch"}, {Path: path, Text: "14"}}, twice)
+	assert.Equal(t, []press.Entry{{Path: path, Text: "14"}}, typed.Parked, "what was typed since is newer")
+}

@@ -18,7 +18,7 @@ type Typed struct {
 }
 
 // Take sorts the entries of a draft, and those kept aside before, by whether the
-// chosen kind of joint has them.
+// chosen kind of joint has them. An entry that was given twice is kept twice.
 func Take(entries, parked []press.Entry) Typed {
 	entries = tidyRows(entries)
 	kind := ""
@@ -30,13 +30,11 @@ func Take(entries, parked []press.Entry) Typed {
 		}
 	}
 	var t Typed
-	aside := map[string]bool{}
 	place := func(e press.Entry, wasParked bool) {
 		switch {
-		case wasParked && (given[e.Path] || aside[e.Path]):
+		case wasParked && given[e.Path]:
 			// What the form shows now is newer.
-		case !applies(e.Path, kind) && !aside[e.Path]:
-			aside[e.Path] = true
+		case !applies(e.Path, kind):
 			t.Parked = append(t.Parked, e)
 		default:
 			t.Draft.Entries = append(t.Draft.Entries, e)

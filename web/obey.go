@@ -13,17 +13,15 @@ import (
 // obey does what the pressed button wants.
 func (p *posted) obey() (*bench, error) {
 	b := &bench{typed: p.typed, before: p.before}
+	if p.paste != "" { // typed and not read yet
+		b.paste = &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
+	}
 	if p.last != "" {
 		b.last, _ = press.Decode([]byte(p.last)) // carried by the page; a broken one is no plan
 	}
 	what, rest, _ := strings.Cut(p.do, " ")
 	switch what {
-	case "", "recompute":
-		return b, nil
-	case "return": // from another page, which carried the entries along
-		if p.paste != "" {
-			b.paste = &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
-		}
+	case "", "recompute", "return": // the last from another page, which carried the entries along
 		return b, nil
 	case "open":
 		p.open(b)

@@ -27,6 +27,7 @@ func (p *posted) pasteInto(b *bench) {
 		b.paste, b.refused = box, true
 		return
 	}
+	b.paste = nil
 	pairs := make([][2]float64, len(points))
 	for i, c := range points {
 		pairs[i] = [2]float64{c.Setting, c.Force}

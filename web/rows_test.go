@@ -102,3 +102,20 @@ func TestPaste(t *testing.T) {
 	got, _ = s.value("ram.curve.points[6][1]")
 	assert.Equal(t, "2620", got, "the points of before are back")
 }
+
+// TestPasteIsKept presses other buttons while columns are typed and not read yet:
+// they stay in their box, which stays open, until they are read.
+func TestPasteIsKept(t *testing.T) {
+	s := start(t)
+	s.typeIn(":paste", "10 200\n20")
+	for _, do := range []string{"add parts", "down parts 0", "remove parts 3", "recompute", "back"} {
+		s = s.press(do)
+		kept, _ := s.value(":paste")
+		assert.Equal(t, "10 200\n20", kept, do)
+		assert.True(t, has(s.byID("paste"), "open"), do)
+	}
+	s.typeIn(":paste", "10 200\n20 560\n")
+	s = s.press("paste ram.curve.points")
+	kept, _ := s.value(":paste")
+	assert.Empty(t, kept, "what was read need not be read again")
+}

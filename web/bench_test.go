@@ -1,6 +1,8 @@
 package web
 
 import (
+	"net/http/httptest"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -96,4 +98,20 @@ func TestMarkup(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestGlossaryLinks: every field shown leads to the glossary in a tab of its own,
+// and adds no stop to the way of the Tab key; a section has one.
+func TestGlossaryLinks(t *testing.T) {
+	srv := httptest.NewServer(New())
+	defer srv.Close()
+	page := plain(t, srv.URL+"/")
+	links := regexp.MustCompile(`<a class="word"[^>]*>`).FindAllString(page, -1)
+	assert.Greater(t, len(links), 60)
+	for _, link := range links {
+		assert.Contains(t, link, `tabindex="-1"`)
+		assert.Contains(t, link, `target="_blank"`)
+		assert.Contains(t, link, `href="/glossary#`)
+	}
+	assert.Equal(t, 10, strings.Count(page, `class="sectionword"`), "one a section")
 }

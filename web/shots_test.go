@@ -49,6 +49,9 @@ func TestShots(t *testing.T) {
 		eval[any](b, "document.getElementById('figures').scrollTo(0, "+at+") ?? 0")
 		take("result-"+strconv.Itoa(i+2), false)
 	}
+	b.do(chromedp.EmulateViewport(1440, 900))
+	eval[any](b, "document.getElementById('f-ram-max_accel').focus() ?? 0")
+	take("word", false)
 	b.do(chromedp.EmulateViewport(720, 450)) // 1440 by 900 at 200 % zoom
 	take("zoom", false)
 	b.do(chromedp.EmulateViewport(1440, 900))

@@ -39,6 +39,7 @@ type Section struct {
 	ID, Label, Help string
 	Faults          string // such as "2 faults" or "3 needed"; empty without
 	Wrong           bool   // more than missing
+	Word            string // address of its fields in the glossary
 	Groups          []Group
 }
 
@@ -72,6 +73,7 @@ type Field struct {
 	Wide            bool
 	Spoken          string // unit as it is read out; in a row the whole name, such as "Nominal, row 3"
 	InRow           bool
+	Word            string // address of its entry in the glossary; empty in a row
 }
 
 // Wrong tells whether the field has a fault.
@@ -98,7 +100,7 @@ type Rows struct {
 }
 
 // A Column is the head of one column of rows.
-type Column struct{ Label, Unit, Help string }
+type Column struct{ Label, Unit, Help, Word string }
 
 // A Row is one row. Empty commands are not offered.
 type Row struct {

@@ -26,6 +26,7 @@ type Result struct {
 type Figure struct {
 	Label, Value, Unit, Note string
 	Link                     string // of the field that sets it
+	Word                     string // address of what it means in the glossary
 	Exact                    string // to the last digit
 }
 

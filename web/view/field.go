@@ -33,6 +33,9 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		out.Help += " Left empty: " + out.StandIn + "."
 		out.StandIn = ""
 	}
+	if !strings.Contains(field.Path, "[]") { // rows explain their columns once
+		out.Word = entryLink(field)
+	}
 	f.places[path] = out.ID
 	if field.Unit != "" {
 		out.Spoken = "in " + field.Unit

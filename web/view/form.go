@@ -68,7 +68,7 @@ func (f *form) page() page.Form {
 }
 
 func (f *form) section(s press.Section) page.Section {
-	out := page.Section{ID: anchor(s.Path), Label: s.Label, Help: s.Help}
+	out := page.Section{ID: anchor(s.Path), Label: s.Label, Help: s.Help, Word: SectionLink(s.Path)}
 	f.places[s.Path] = out.ID
 	var first, more page.Group
 	subs := make([]page.Group, len(subgroups))

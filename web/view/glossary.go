@@ -20,7 +20,7 @@ func Glossary(assets page.Assets) page.GlossaryPage {
 		},
 	}
 	for _, s := range press.Sections {
-		section := page.FieldEntries{ID: fieldPlace(s.Path) + "-section", Label: s.Label, Help: s.Help}
+		section := page.FieldEntries{ID: sectionPlace(s.Path), Label: s.Label, Help: s.Help}
 		for i := range press.Fields {
 			f := &press.Fields[i]
 			if f.Path == s.Path || strings.HasPrefix(f.Path, s.Path+".") || strings.HasPrefix(f.Path, s.Path+"[") {
@@ -53,6 +53,11 @@ func WordLink(word string) string {
 	return ""
 }
 
+// SectionLink leads to the fields of a section in the glossary.
+func SectionLink(path string) string { return glossaryPath + "#" + sectionPlace(path) }
+
+func sectionPlace(path string) string { return fieldPlace(path) + "-section" }
+
 // FieldLink leads to the glossary's entry of the field at a path of a plan; empty
 // where there is no such field.
 func FieldLink(path string) string {
@@ -60,8 +65,11 @@ func FieldLink(path string) string {
 	if !ok {
 		return ""
 	}
-	return glossaryPath + "#" + fieldPlace(f.Path)
+	return entryLink(f)
 }
+
+// entryLink leads to the glossary's entry of a field of the table.
+func entryLink(f *press.Field) string { return glossaryPath + "#" + fieldPlace(f.Path) }
 
 // fieldPlace is the id of a field of the table on the page.
 func fieldPlace(path string) string { return "field-" + plainID.Replace(path) }

@@ -112,3 +112,45 @@ func TestFieldEntries(t *testing.T) {
 	assert.Equal(t, "For joints of kind measured or interference.", byPath["joint.stop"].For)
 	assert.Empty(t, byPath["ram.stroke"].For)
 }
+
+// TestGlossaryFromTheBench: every field, column, section and setpoint leads to a
+// place that the glossary has.
+func TestGlossaryFromTheBench(t *testing.T) {
+	places := map[string]bool{}
+	g := Glossary(page.Assets{})
+	for _, e := range g.Words {
+		for _, term := range e.Terms {
+			places[glossaryPath+"#"+term.ID] = true
+		}
+	}
+	for _, s := range g.Sections {
+		places[glossaryPath+"#"+s.ID] = true
+		for _, f := range s.Fields {
+			places[glossaryPath+"#"+f.ID] = true
+		}
+	}
+	p, r := evaluated(t, example(t))
+	b := Bench{Typed: Take(p.Draft().Entries, nil), Plan: p, Result: r}.Page(page.Assets{})
+	seen := 0
+	check := func(what, link string) {
+		seen++
+		assert.True(t, places[link], "%s leads to %q", what, link)
+	}
+	for _, s := range b.Form.Sections {
+		check(s.Label, s.Word)
+		for _, g := range s.Groups {
+			for _, f := range g.Fields {
+				check(f.Name, f.Word)
+			}
+			if g.Rows != nil {
+				for _, c := range g.Rows.Columns {
+					check(c.Label, c.Word)
+				}
+			}
+		}
+	}
+	for _, f := range b.Result.Setpoints {
+		check(f.Label, f.Word)
+	}
+	assert.Greater(t, seen, 90)
+}

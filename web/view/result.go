@@ -54,15 +54,19 @@ func (w writer) setpoints() []page.Figure {
 	if z != nil {
 		z1, z2 = z[0], z[1]
 	}
+	word := func(f page.Figure, word string) page.Figure {
+		f.Word = WordLink(word)
+		return f
+	}
 	setting := page.Figure{Label: settingLabel, Value: words.Trimmed(w.r.Force.Setting, 2), Unit: "%", Exact: words.Exact(w.r.Force.Setting)}
 	return []page.Figure{
-		w.enough(w.byHand(setting, "window.setting")),
-		w.byHand(w.position("Approach end", &t.ApproachEnd), "window.approach_end"),
-		w.byHand(w.position("Push stroke", t.PushStroke), "window.push_stroke"),
-		w.byHand(w.position("Push end", t.PushEnd), "window.push_stroke"),
-		w.byHand(w.position("Zone start", z1), "window.zone_start"),
-		w.byHand(w.position("Zone end", z2), "window.zone_end"),
-		w.readingFigure(),
+		word(w.enough(w.byHand(setting, "window.setting")), "setting"),
+		word(w.byHand(w.position("Approach end", &t.ApproachEnd), "window.approach_end"), "approach"),
+		word(w.byHand(w.position("Push stroke", t.PushStroke), "window.push_stroke"), "push stroke"),
+		word(w.byHand(w.position("Push end", t.PushEnd), "window.push_stroke"), "push end"),
+		word(w.byHand(w.position("Zone start", z1), "window.zone_start"), "zone"),
+		word(w.byHand(w.position("Zone end", z2), "window.zone_end"), "zone"),
+		word(w.readingFigure(), "reading"),
 	}
 }
 

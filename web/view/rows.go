@@ -76,7 +76,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
 			help += " In brackets: " + d + ", while nothing is chosen."
 		}
-		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help})
+		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
 	}
 	n := f.count[base]
 	for i := range n {

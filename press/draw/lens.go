@@ -153,6 +153,16 @@ func (l *lens) nameAbove(p *pen, row lensRow, main, side style) {
 	p.text(side, x+w+8, y, start, row.note)
 }
 
+// guided tells whether a guide runs between two places, px.
+func (l *lens) guided(x0, x1 float64) bool {
+	for _, v := range []*float64{l.m.zoneStart, l.m.end, l.m.zoneEnd} {
+		if v != nil && l.scale.has(*v) && l.scale.x(*v) >= x0-3 && l.scale.x(*v) <= x1+3 {
+			return true
+		}
+	}
+	return false
+}
+
 // guides carry the edges of the window through all rows.
 func (l *lens) guides(p *pen, bottom float64) {
 	for _, v := range []*float64{l.m.zoneStart, l.m.end, l.m.zoneEnd} {

@@ -78,7 +78,11 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 		st := style{s.ink, small, true}
 		w := st.width(s.text)
 		if s.side == end && s.x-w > r.box.x0+4 || s.side == start && s.x+w < r.box.x1-4 {
-			p.text(st, s.x, y, s.side, s.text)
+			if l.guided(s.x-w, s.x+w) {
+				p.onPaper(st, s.x, y, s.side, s.text)
+			} else {
+				p.text(st, s.x, y, s.side, s.text)
+			}
 		}
 	}
 }

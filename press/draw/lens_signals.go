@@ -44,8 +44,20 @@ func (l *lens) lane(p *pen, box rect, on func(field) bool) {
 		p.line(black, outline, dash, [2]float64{x0, y}, [2]float64{x1, y})
 		last = y
 		text := words.OnOff(on(f))
-		if x1-x0 > st.width(text)+12 {
-			p.text(st, (x0+x1)/2, (high+low)/2+4, middle, text)
+		if w := st.width(text); x1-x0 > w+12 {
+			mid := (x0 + x1) / 2
+			ground := rect{mid - w/2 - 3, high + 1, mid + w/2 + 3, low - 1}
+			guided := l.guided(ground.x0, ground.x1)
+			if guided {
+				p.fill(paper, ground)
+				if on(f) {
+					p.fill(black.tint(quietTint), ground)
+				}
+			}
+			p.text(st, mid, (high+low)/2+4, middle, text)
+			if guided {
+				p.cleared(1)
+			}
 		}
 	}
 }
@@ -101,6 +113,7 @@ func (l *lens) verdictWord(p *pen, f field, box rect) {
 		}
 		p.fill(paper, rect{mid - w/2 - 4, y - h/2 - 1, mid + w/2 + 4, y + h/2 + 1})
 		p.lines(st, mid, y-h/2+0.98*size, middle, lines)
+		p.cleared(len(lines))
 		return
 	}
 }

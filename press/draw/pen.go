@@ -18,6 +18,7 @@ type pen struct {
 type label struct {
 	text           string
 	style          style
+	clear          bool // stands on a ground of its own
 	x0, y0, x1, y1 float64
 }
 
@@ -122,7 +123,7 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 	}
 	w := s.width(text)
 	left := x - []float64{0, w / 2, w}[side]
-	p.texts = append(p.texts, label{text, s, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
+	p.texts = append(p.texts, label{text, s, false, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
 	p.c.SetColor(s.ink)
 	f := s.face().at(s.size)
 	if c, ok := p.c.(anchored); ok {
@@ -138,6 +139,15 @@ func (p *pen) onPaper(s style, x, y float64, side anchor, text string) {
 	left := x - []float64{0, w / 2, w}[side]
 	p.fill(paper, rect{left - 3, y - s.size, left + w + 3, y + 4})
 	p.text(s, x, y, side, text)
+	p.cleared(1)
+}
+
+// cleared says that the last n texts stand on a ground of their own, over lines
+// that pass there.
+func (p *pen) cleared(n int) {
+	for i := max(0, len(p.texts)-n); i < len(p.texts); i++ {
+		p.texts[i].clear = true
+	}
 }
 
 // lines writes lines under one another and gives the last baseline.

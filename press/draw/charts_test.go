@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -117,5 +118,36 @@ func TestChartsAreSVG(t *testing.T) {
 			assert.NotContains(t, d.Description(), "–", what)
 			assert.NotEmpty(t, d.Title())
 		}
+	}
+}
+
+// TestForceTicks: every settable step has a tick while they can be told apart; else
+// a round number of steps lies between ticks, and the drawing says so. Derived: the
+// curve from 10 to 70 % is drawn some 460 px wide, or 220 in the narrow form.
+func TestForceTicks(t *testing.T) {
+	for _, c := range []struct {
+		step    string
+		compact bool
+		ticks   int
+		said    string
+	}{
+		{"1", false, 61, ""},
+		{"0.1", false, 61, "to be set every 0.1 %, a tick every 1 %"},
+		{"1", true, 31, "to be set every 1 %, a tick every 2 %"},
+		{"0.1", true, 31, "to be set every 0.1 %, a tick every 2 %"},
+		{"0.25", false, 49, "to be set every 0.25 %, a tick every 1.25 %"},
+		{"0.01", true, 31, "to be set every 0.01 %, a tick every 2 %"},
+	} {
+		p := example(t, changes{"ram.setting_step": c.step})
+		r := press.Evaluate(p)
+		d := layForce(newForceModel(p, r, press.Trace(p)), Options{Compact: c.compact})
+		ticks := d.ticks()
+		assert.Len(t, ticks, c.ticks, "step %s", c.step)
+		for i := 1; i < len(ticks); i++ {
+			assert.GreaterOrEqual(t, d.x.x(ticks[i])-d.x.x(ticks[i-1]), tickApart-1e-6)
+		}
+		said := strings.ReplaceAll(d.xName, "\u202f", " ")
+		assert.Equal(t, c.said != "", strings.Contains(said, "a tick every"), "step %s", c.step)
+		assert.Contains(t, said, c.said)
 	}
 }

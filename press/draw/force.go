@@ -94,7 +94,8 @@ func (m *forceModel) describe() string {
 type forceDrawing struct {
 	*chart
 	m       *forceModel
-	lane    rect // under the axis: which settings can be used
+	lane    rect    // under the axis: which settings can be used
+	thin    float64 // steps from tick to tick of the lane
 	below   callouts
 	compact bool
 }
@@ -110,6 +111,10 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 	}
 	d.scales(first, last, m.bottom, m.top)
 	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
+	if d.thin = d.thinned(); d.thin > 1 {
+		d.xName = "setting, %; to be set every " + words.Setting(m.step) + ", a tick every " + words.Setting(m.step*d.thin)
+		d.xName = regular().clip(d.xName, small, d.plot.x1-4)
+	}
 	d.endLabels()
 	y := d.bottom() + 10
 	d.lane = rect{d.plot.x0, y, d.plot.x1, y + 12}
@@ -239,6 +244,30 @@ func (d *forceDrawing) chosen(p *pen) {
 	}
 }
 
+// tickApart is the least distance of ticks that can still be told apart, px.
+const tickApart = 4
+
+// thinned gives how many settable steps lie from one tick to the next: one where
+// they can be told apart, else a round number of them.
+func (d *forceDrawing) thinned() float64 {
+	perStep := (d.x.x1 - d.x.x0) / (d.x.to - d.x.from) * d.m.step
+	if !(perStep > 0) || perStep >= tickApart {
+		return 1
+	}
+	return roundStep(tickApart / perStep)
+}
+
+// ticks are the settable steps that are drawn.
+func (d *forceDrawing) ticks() []float64 {
+	apart := d.m.step * d.thin
+	first, last := math.Ceil(d.m.settable[0]/apart-1e-9), math.Floor(d.m.settable[1]/apart+1e-9)
+	var out []float64
+	for k := first; k <= last && last-first < (d.plot.x1-d.plot.x0)/tickApart+1; k++ {
+		out = append(out, k*apart)
+	}
+	return out
+}
+
 // settings draws the lane of what can be set: the window on it, and the steps.
 func (d *forceDrawing) settings(p *pen) {
 	m := d.m
@@ -248,10 +277,8 @@ func (d *forceDrawing) settings(p *pen) {
 		p.fill(good.tint(2*fillTint), box)
 		p.frame(good, outline, solid, box)
 	}
-	if n := (m.settable[1] - m.settable[0]) / m.step; n > 0 && (d.plot.x1-d.plot.x0)/n >= 4 {
-		for i := range int(n+0.5) + 1 {
-			p.vline(quiet, d.x.x(m.settable[0]+float64(i)*m.step), d.lane.y1-4, d.lane.y1)
-		}
+	for _, v := range d.ticks() {
+		p.vline(quiet, d.x.x(v), d.lane.y1-4, d.lane.y1)
 	}
 	x := d.x.x(m.force.Setting)
 	p.area(black, [2]float64{x, d.lane.y1}, [2]float64{x - 5, d.lane.y0}, [2]float64{x + 5, d.lane.y0})

@@ -158,3 +158,20 @@ func TestTextFits(t *testing.T) {
 		}
 	})
 }
+
+// TestScaleWithoutNumbers: an interval whose ends are no numbers, or have none,
+// becomes one that can be drawn; a figure that is none stands at the start.
+func TestScaleWithoutNumbers(t *testing.T) {
+	nan, inf := math.NaN(), math.Inf(1)
+	for _, ends := range [][2]float64{{nan, 1}, {0, nan}, {nan, nan}, {-inf, 1}, {0, inf}, {-inf, inf}, {inf, nan}} {
+		s := newScale(ends[0], ends[1], 10, 90)
+		assert.Equal(t, scale{0, 1, 10, 90}, s, "%v", ends)
+		ticks, _ := s.ticks(5)
+		assert.NotEmpty(t, ticks, "%v", ends)
+	}
+	s := newScale(0, 1, 10, 90)
+	assert.Equal(t, 10.0, s.x(nan))
+	assert.Equal(t, 90.0, s.x(inf))
+	assert.Equal(t, 10.0, s.x(-inf))
+	assert.False(t, s.has(nan))
+}

@@ -46,3 +46,14 @@ func TestGoldenCharts(t *testing.T) {
 		golden(t, d.name+"-example.svg", d.make(p, r, Options{}).svg())
 	}
 }
+
+// TestGoldenMini holds regression values: the small strips of two rows of the
+// example plan, one with a reading and one without.
+func TestGoldenMini(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	minis := NewMinis(p, r)
+	for name, row := range map[string]string{"mini-nominal": press.RowNominal, "mini-missing": press.RowMissing} {
+		golden(t, name+"-example.svg", minis.Row(*faultRow(r, row), Options{ID: name}).svg())
+	}
+}

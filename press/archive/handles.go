@@ -18,7 +18,7 @@ const readers = 4
 // handles are the open connections to one file.
 type handles struct {
 	file  os.FileInfo // of the file as it was opened
-	write *sql.DB     // one connection
+	write *sql.DB     // one connection; nil for those who only look
 	read  *sql.DB
 }
 
@@ -50,18 +50,22 @@ func connect(ctx context.Context, path string, more func(tx *sql.Tx, from int) e
 }
 
 // open opens a file with what keeps it safe: every commit is synced.
-func open(path, more string) (*sql.DB, error) {
+func open(path, more string) (*sql.DB, error) { return sql.Open("sqlite", dsn(path, more)) }
+
+func dsn(path, more string) string {
 	const settings = "&_pragma=busy_timeout(5000)&_pragma=synchronous(FULL)&_pragma=foreign_keys(1)"
 	name := url.URL{Scheme: "file", Opaque: (&url.URL{Path: path}).EscapedPath(), RawQuery: more + settings}
-	return sql.Open("sqlite", name.String())
+	return name.String()
 }
 
 func (h *handles) close() error {
 	var err error
-	if h.read != nil {
-		err = h.read.Close()
+	for _, db := range []*sql.DB{h.read, h.write} {
+		if db != nil {
+			err = errors.Join(err, db.Close())
+		}
 	}
-	return errors.Join(err, h.write.Close())
+	return err
 }
 
 // stands fails when the file that is open is not the one in the folder any more:

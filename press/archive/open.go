@@ -89,6 +89,9 @@ func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) 
 	if err != nil {
 		return explain(err)
 	}
+	if h.write == nil {
+		return &Failure{Text: "The archive was opened to look at only: nothing was saved."}
+	}
 	tx, err := h.write.BeginTx(ctx, nil)
 	if err != nil {
 		return explain(err)

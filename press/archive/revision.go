@@ -69,7 +69,7 @@ const revisionColumns = "letter, at, prepared, checked, approved, reason, despit
 
 // Revision gives one issued revision.
 func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
-	r, err := scanRevision(a.reader(ctx).QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter))
+	r, err := scanRevision(a.reader(ctx).QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return r, ErrNotFound
 	}
@@ -88,7 +88,7 @@ func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
 	defer rows.Close()
 	var out []Revision
 	for rows.Next() {
-		r, err := scanRevision(rows)
+		r, err := scanRevision(rows.Scan)
 		if err != nil {
 			return nil, explain(err)
 		}
@@ -97,11 +97,11 @@ func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
 	return out, explain(rows.Err())
 }
 
-func scanRevision(row interface{ Scan(...any) error }) (Revision, error) {
+func scanRevision(scan scanner) (Revision, error) {
 	var r Revision
 	var at, sum string
 	var body []byte
-	if err := row.Scan(&r.Letter, &at, &r.Prepared, &r.Checked, &r.Approved, &r.Reason, &r.Despite, &r.Second, &r.PlanDigest, &sum, &body); err != nil {
+	if err := scan(&r.Letter, &at, &r.Prepared, &r.Checked, &r.Approved, &r.Reason, &r.Despite, &r.Second, &r.PlanDigest, &sum, &body); err != nil {
 		return r, err
 	}
 	r.At = readStamp(at)

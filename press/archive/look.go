@@ -1,0 +1,105 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"modernc.org/sqlite"
+)
+
+// lookerName is the driver of those who only look: when the last of them closes
+// the file, its log stays, as another archive may stand at that name by then.
+const lookerName = "ramplan-looker"
+
+func init() {
+	d := &sqlite.Driver{}
+	d.RegisterConnectionHook(func(conn sqlite.ExecQuerierContext, _ string) error {
+		f, ok := conn.(sqlite.FileControl)
+		if !ok {
+			return fmt.Errorf("archive: a connection of type %T cannot keep its log", conn)
+		}
+		_, err := f.FileControlPersistWAL("main", 1)
+		return err
+	})
+	sql.Register(lookerName, d)
+}
+
+// look opens a file for reading, whatever schema it has, and tells which.
+func look(ctx context.Context, path string) (*sql.DB, int, error) {
+	if s, err := os.Stat(path); err != nil {
+		return nil, 0, err
+	} else if s.Size() == 0 {
+		return nil, 0, &Failure{Text: "The file is empty: it is no archive."}
+	}
+	db, err := sql.Open(lookerName, dsn(path, "mode=rw&_pragma=query_only(1)"))
+	if err != nil {
+		return nil, 0, err
+	}
+	n, err := schemaOf(ctx, db)
+	if err == nil && n == 0 {
+		err = &Failure{Text: "The file is no archive of ramplan."}
+	}
+	if err == nil && n > Schema() {
+		err = newer(n)
+	}
+	if err != nil {
+		return nil, 0, errors.Join(err, db.Close())
+	}
+	return db, n, nil
+}
+
+// Look opens the archive in a folder for reading, beside the process that serves
+// it. One of an older schema is brought forward first, unless it is served.
+func Look(ctx context.Context, dir string) (*Archive, error) {
+	path, err := filepath.Abs(filepath.Join(dir, FileName))
+	if err != nil {
+		return nil, explain(err)
+	}
+	db, schema, err := look(ctx, path)
+	if err != nil {
+		return nil, lookFault(err)
+	}
+	if schema < Schema() {
+		if err := errors.Join(db.Close(), bringForward(ctx, dir)); err != nil {
+			return nil, err
+		}
+		if db, _, err = look(ctx, path); err != nil {
+			return nil, lookFault(err)
+		}
+	}
+	h := &handles{read: db}
+	if h.file, err = os.Stat(path); err != nil {
+		return nil, errors.Join(explain(err), db.Close())
+	}
+	a := &Archive{dir: filepath.Dir(path), path: path, now: time.Now}
+	a.handles.Store(h)
+	return a, nil
+}
+
+func bringForward(ctx context.Context, dir string) error {
+	lock, err := TakeLock(dir)
+	if held := (*Held)(nil); errors.As(err, &held) {
+		return &Failure{Text: "An older ramplan serves this archive; stop it first.", Err: held}
+	}
+	if err != nil {
+		return err
+	}
+	a, err := Open(ctx, dir, Options{})
+	if err == nil {
+		err = a.Close()
+	}
+	return errors.Join(err, lock.Release())
+}
+
+// lookFault explains why an archive cannot be read.
+func lookFault(err error) error {
+	if errors.Is(err, os.ErrNotExist) {
+		return &Failure{Text: "There is no archive in this folder.", Err: err}
+	}
+	return explain(err)
+}

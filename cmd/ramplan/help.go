@@ -14,6 +14,7 @@ func help(_ context.Context, c console, _ []string) int {
 	}
 	fmt.Fprintln(c.out)
 	fmt.Fprintln(c.out, "eval ends with 0 when no plan has a blocker, 1 when one has, 2 when a file could not be read.")
+	fmt.Fprintln(c.out, "check and backup end with 0 when nothing is damaged, 1 when something is, 2 when they could not do it.")
 	fmt.Fprintln(c.out, "draw writes SVG to standard output with -o -.")
 	fmt.Fprintln(c.out, "A planning aid: prove force and position on the station before use.")
 	return statusGood

@@ -22,6 +22,7 @@ func main() {
 const (
 	statusGood    = 0
 	statusBlocked = 1 // eval: at least one blocker
+	statusDamaged = 1 // check, backup: something is not as it was stored
 	statusRefused = 2 // a file could not be read, or the command line is wrong
 )
 
@@ -48,6 +49,9 @@ func verbs() []verb {
 		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
 		{"draw", "draw -what WHAT -o FILE PLAN.json", "draw strip, force, press or cycle into FILE.svg, .png or .pdf", drawVerb},
+		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb},
+		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup},
+		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore},
 		{"help", "help", "print this page", help},
 		{"version", "version", "print the version", version},
 	}

@@ -34,7 +34,7 @@ func (f Fault) String() string {
 }
 
 func (r *Report) String() string {
-	parts := []string{counted(r.Plans, "plan"), counted(r.States, "state"), counted(r.Revisions, "revision"), counted(r.Rams, "ram"), fmt.Sprintf("%d damaged", len(r.Faults))}
+	parts := []string{counted(r.Plans, "plan"), counted(r.States, "state"), counted(r.Revisions, "revision"), fmt.Sprintf("%d damaged", len(r.Faults))}
 	return strings.Join(parts, ", ")
 }
 

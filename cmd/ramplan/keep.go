@@ -1,0 +1,94 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"fmt"
+	"path/filepath"
+
+	"ramplan/press/archive"
+)
+
+// archiveVerb reads the command line of a verb on the archive: its folder and
+// the names that follow, of which there must be from least to most.
+func (c console) archiveVerb(name string, args []string, least, most int, needs string) (dir string, names []string, status int, ok bool) {
+	flags := flag.NewFlagSet(name, flag.ContinueOnError)
+	flags.SetOutput(c.err)
+	data := dataFlag(flags)
+	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+		return "", nil, statusGood, false
+	} else if err != nil {
+		return "", nil, statusRefused, false
+	}
+	if n := flags.NArg(); n < least || n > most {
+		c.complain("%s needs %s; try: ramplan help", name, needs)
+		return "", nil, statusRefused, false
+	}
+	dir, err := dataFolder(*data)
+	if err != nil {
+		return "", nil, c.give(err), false
+	}
+	return dir, flags.Args(), statusGood, true
+}
+
+// checkVerb looks at everything in the archive and prints the counts; what is
+// damaged goes to standard error, one a line.
+func checkVerb(ctx context.Context, c console, args []string) int {
+	dir, _, status, ok := c.archiveVerb("check", args, 0, 0, "no file, only -data DIR where the archive is not the user's own")
+	if !ok {
+		return status
+	}
+	report, err := archive.CheckFolder(ctx, dir)
+	if err != nil {
+		return c.give(err)
+	}
+	return c.report(report)
+}
+
+func (c console) report(r *archive.Report) int {
+	for _, f := range r.Faults {
+		c.complain("%s", f)
+	}
+	fmt.Fprintln(c.out, r)
+	if len(r.Faults) > 0 {
+		return statusDamaged
+	}
+	return statusGood
+}
+
+// backup copies the archive into a new file.
+func backup(ctx context.Context, c console, args []string) int {
+	dir, names, status, ok := c.archiveVerb("backup", args, 1, 1, "the name of the file to make")
+	if !ok {
+		return status
+	}
+	report, err := archive.Backup(ctx, dir, names[0])
+	if err != nil {
+		return c.give(err)
+	}
+	fmt.Fprintf(c.out, "%s: ", names[0])
+	return c.report(report)
+}
+
+// restore puts a backup in the archive's place.
+func restore(ctx context.Context, c console, args []string) int {
+	dir, names, status, ok := c.archiveVerb("restore", args, 1, 1, "the name of the backup")
+	if !ok {
+		return status
+	}
+	aside, report, err := archive.PutBack(ctx, dir, names[0])
+	if unsound := (*archive.Unsound)(nil); errors.As(err, &unsound) {
+		for _, f := range unsound.Report.Faults {
+			c.complain("%s", f)
+		}
+	}
+	if err != nil {
+		return c.give(err)
+	}
+	fmt.Fprintf(c.out, "%s: %s\n", filepath.Join(dir, archive.FileName), report)
+	if aside != "" {
+		fmt.Fprintf(c.out, "What stood there before is kept as %s\n", aside)
+	}
+	return statusGood
+}

@@ -1,0 +1,98 @@
+package archive
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+)
+
+// PutBack makes a backup the archive in a folder, after a check of the backup:
+// a damaged one is refused with [*Unsound]. While a process serves the archive
+// the error is [*Held]. The archive that stood there is kept beside it, under the
+// name that is returned; there is never a moment without an archive.
+func PutBack(ctx context.Context, dir, file string) (aside string, r *Report, err error) {
+	if file, err = filepath.Abs(file); err != nil {
+		return "", nil, err
+	}
+	if _, err := os.Stat(file); err != nil {
+		return "", nil, &Failure{Text: fmt.Sprintf("%s cannot be read: %v.", file, err), Err: err}
+	}
+	lock, err := TakeLock(dir)
+	if err != nil {
+		return "", nil, err
+	}
+	defer func() { err = errors.Join(err, lock.Release()) }()
+	part, r, err := copyChecked(ctx, file, dir)
+	if err != nil {
+		return "", nil, err
+	}
+	defer os.Remove(part)
+	if len(r.Faults) > 0 {
+		return "", r, &Unsound{file, r}
+	}
+	path := filepath.Join(dir, FileName)
+	if aside, err = keepAside(ctx, path, time.Now()); err != nil {
+		return "", r, err
+	}
+	if err := os.Rename(part, path); err != nil {
+		return aside, r, explain(err)
+	}
+	return aside, r, syncFolder(dir)
+}
+
+// Unsound says that a backup is damaged itself.
+type Unsound struct {
+	File   string
+	Report *Report
+}
+
+func (e *Unsound) Error() string {
+	return fmt.Sprintf("archive: %s is damaged, nothing was put back: %s", e.File, e.Report.Faults[0])
+}
+
+// keepAside gives the file that stands a second name, with all that its log
+// holds, and leaves no log that the next file could be taken to have written.
+func keepAside(ctx context.Context, path string, now time.Time) (string, error) {
+	if _, err := os.Stat(path); errors.Is(err, os.ErrNotExist) {
+		return "", nil
+	}
+	_ = emptyLog(ctx, path) // a damaged one keeps its log beside it
+	aside := strings.TrimSuffix(path, ".db") + now.Format("-2006-01-02-150405")
+	for n := 2; ; n++ {
+		if _, err := os.Lstat(aside + ".db"); err != nil {
+			break
+		}
+		aside = strings.TrimSuffix(path, ".db") + now.Format("-2006-01-02-150405-") + fmt.Sprint(n)
+	}
+	aside += ".db"
+	if err := os.Link(path, aside); err != nil {
+		return "", explain(err)
+	}
+	if s, err := os.Stat(path + "-wal"); err == nil && s.Size() > 0 {
+		if err := os.Rename(path+"-wal", aside+"-wal"); err != nil {
+			return "", explain(err)
+		}
+	} else {
+		_ = os.Remove(path + "-wal")
+	}
+	_ = os.Remove(path + "-shm")
+	return aside, nil
+}
+
+// emptyLog writes what the log of a file holds into the file.
+func emptyLog(ctx context.Context, path string) error {
+	db, err := open(path, "mode=rw")
+	if err != nil {
+		return err
+	}
+	var busy, pages, written int
+	err = db.QueryRowContext(ctx, "pragma wal_checkpoint(truncate)").Scan(&busy, &pages, &written)
+	if err == nil && busy != 0 {
+		err = errors.New("archive: another program reads the log")
+	}
+	return errors.Join(err, db.Close())
+}

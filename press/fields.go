@@ -94,6 +94,8 @@ var Fields = []Field{
 	{Path: "title.notes", Kind: Text, Default: "", MaxRunes: 4000, Lines: 4, Label: "Notes", Help: "Anything the next reader should know."},
 
 	{Path: "ram.name", Kind: Text, Default: "", Label: "Ram", Help: "What you call this ram."},
+	{Path: "ram.shelf_name", Kind: Text, Default: "", Label: "From the shelf", Help: "The ram of the shelf that these entries were copied from."},
+	{Path: "ram.shelf_digest", Kind: Text, Default: "", MaxRunes: 80, Label: "Copied as", Help: "What the shelf's ram held then, as a digest; filled in when it is copied."},
 	{Path: "ram.stroke", Required: true, Low: aboveZero, Unit: "mm", Label: "Stroke", Help: "The last position that the ram can reach."},
 	{Path: "ram.max_speed", Required: true, Low: aboveZero, Unit: "mm/s", Label: "Greatest speed", Help: "The ram's own limit."},
 	{Path: "ram.max_accel", Required: true, Low: aboveZero, Unit: "mm/s²", Label: "Greatest acceleration", Help: "The ram's own limit."},

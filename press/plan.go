@@ -43,6 +43,8 @@ type Title struct {
 // Ram is the driven rod with its tool, and what its controller can be set to.
 type Ram struct {
 	Name              string   `json:"name"`
+	ShelfName         string   `json:"shelf_name"`         // of the ram on the shelf that it was copied from
+	ShelfDigest       string   `json:"shelf_digest"`       // of that ram when it was copied
 	Stroke            float64  `json:"stroke"`             // mm
 	MaxSpeed          float64  `json:"max_speed"`          // mm/s
 	MaxAccel          float64  `json:"max_accel"`          // mm/s²

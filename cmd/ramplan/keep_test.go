@@ -20,13 +20,13 @@ const soundShelf = "1 plan, 1 state, 0 revisions, 0 damaged\n"
 // copied meanwhile, stopped, put back.
 func TestBackupAndRestore(t *testing.T) {
 	dir, folder := t.TempDir(), t.TempDir()
-	status, out, errs := command(t, "", "check", "-data", dir)
+	status, _, errs := command(t, "", "check", "-data", dir)
 	assert.Equal(t, 2, status)
 	assert.Contains(t, errs, "There is no archive in this folder")
 	assert.NoFileExists(t, filepath.Join(dir, archive.FileName), "looking makes nothing")
 
 	address, stop := served(t, "-data", dir, "-listen", "127.0.0.1:0")
-	status, out, errs = command(t, "", "check", "-data", dir)
+	status, out, errs := command(t, "", "check", "-data", dir)
 	require.Equal(t, 0, status, errs)
 	assert.Equal(t, soundShelf, out)
 	copied := filepath.Join(folder, "plans copy.db")

@@ -34,7 +34,11 @@ func (f Fault) String() string {
 }
 
 func (r *Report) String() string {
-	parts := []string{counted(r.Plans, "plan"), counted(r.States, "state"), counted(r.Revisions, "revision"), fmt.Sprintf("%d damaged", len(r.Faults))}
+	parts := []string{counted(r.Plans, "plan"), counted(r.States, "state"), counted(r.Revisions, "revision")}
+	if r.Rams > 0 {
+		parts = append(parts, counted(r.Rams, "ram"))
+	}
+	parts = append(parts, fmt.Sprintf("%d damaged", len(r.Faults)))
 	return strings.Join(parts, ", ")
 }
 
@@ -78,7 +82,7 @@ func check(ctx context.Context, db *sql.DB, schema int) (*Report, error) {
 	}
 	defer func() { _ = tx.Rollback() }()
 	c := checker{tx: tx, schema: schema}
-	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf} {
+	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf, c.rams} {
 		if err := step(ctx); err != nil && !c.broken(err) {
 			return nil, explain(err)
 		}

@@ -115,9 +115,13 @@ func (c *checker) head(ctx context.Context, p *planRow) error {
 // revisions looks at the issued revisions of a plan.
 func (c *checker) revisions(ctx context.Context, p *planRow) error {
 	seq := 0
-	return each(ctx, c.tx, "select seq, "+revisionColumns+" from revision where plan = $1 order by seq", []any{p.id}, func(scan scanner) error {
+	columns, read := sealedColumns, scanSealed
+	if c.schema < 3 {
+		columns, read = revisionColumns, scanRevision
+	}
+	return each(ctx, c.tx, "select seq, "+columns+" from revision where plan = $1 order by seq", []any{p.id}, func(scan scanner) error {
 		var n int
-		r, err := scanRevision(func(to ...any) error { return scan(append([]any{&n}, to...)...) })
+		r, err := read(func(to ...any) error { return scan(append([]any{&n}, to...)...) })
 		if err != nil {
 			return err
 		}
@@ -129,6 +133,24 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 		}
 		if r.Damaged {
 			c.fault(p.id, what, "does not match its digest")
+		}
+		return nil
+	})
+}
+
+// rams looks at every ram on the shelf.
+func (c *checker) rams(ctx context.Context) error {
+	if c.schema < 3 {
+		return nil
+	}
+	return each(ctx, c.tx, "select "+ramColumns+" from ram order by id", nil, func(scan scanner) error {
+		r, err := scanRam(scan)
+		if err != nil {
+			return err
+		}
+		c.Rams++
+		if r.Damaged {
+			c.fault(0, r.what(), "does not match its digest")
 		}
 		return nil
 	})

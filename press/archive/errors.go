@@ -27,13 +27,16 @@ func (e *Stale) Error() string {
 
 // Damaged says that a stored document is not what was stored.
 type Damaged struct {
-	Plan  ID
+	Plan  ID     // 0 for a ram
 	What  string // such as "state 12" or "revision B"
 	Good  *Head  // the newest state before it that is whole, with the version to restore it from; nil without one
 	State int64  // the number of that state
 }
 
 func (e *Damaged) Error() string {
+	if e.Plan == 0 {
+		return "archive: " + e.What + " is damaged: it does not match its digest"
+	}
 	return fmt.Sprintf("archive: %s of plan %d is damaged: it does not match its digest", e.What, e.Plan)
 }
 

@@ -1,6 +1,7 @@
 package archive
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -45,7 +46,13 @@ const (
 	PathSecond   = "issue.second"
 )
 
-const mostText = 200 // characters of a signed text
+// Most characters of a text that is kept beside a plan.
+const (
+	mostText  = 200
+	mostNotes = 4000
+)
+
+func atMost(n int) string { return fmt.Sprintf("at most %d characters are allowed", n) }
 
 // issuable tells why a plan cannot be issued as signed.
 func issuable(p *press.Plan, s Signed) press.Problems {
@@ -59,7 +66,7 @@ func issuable(p *press.Plan, s Signed) press.Problems {
 		case strings.TrimSpace(value) == "" && needed != "":
 			ps = append(ps, press.Problem{Path: path, Code: press.CodeRequired, Message: needed})
 		case len([]rune(value)) > mostText:
-			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: "at most 200 characters are allowed"})
+			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: atMost(mostText)})
 		}
 	}
 	text(PathPrepared, s.Prepared, "who prepared it is needed")

@@ -4,6 +4,8 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+	"strconv"
+	"strings"
 	"time"
 
 	"ramplan/press"
@@ -16,7 +18,9 @@ type Revision struct {
 	Signed
 	Plan       *press.Plan
 	PlanDigest string // of the plan in canonical form
-	Damaged    bool   // the document does not match its digest; Plan is nil
+	Damaged    bool   // the document or what is said of it does not match its digest; Plan is nil
+
+	body string // digest of the document
 }
 
 // Signed is who stands for a revision, and why it was issued.
@@ -52,11 +56,9 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		if err := tx.QueryRowContext(ctx, "select coalesce(max(seq), 0) from revision where plan = $1", id).Scan(&last); err != nil {
 			return err
 		}
-		now, body := a.stamp(), plan.JSON()
+		now := a.stamp()
 		out = Revision{Letter: Letter(last + 1), At: readStamp(now), Signed: s, Plan: plan, PlanDigest: plan.Digest()}
-		if _, err := tx.ExecContext(ctx, `insert into revision (plan, seq, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, body)
-			values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)`,
-			id, last+1, out.Letter, now, s.Prepared, s.Checked, s.Approved, s.Reason, s.Despite, s.Second, out.PlanDigest, digest(body), body); err != nil {
+		if err := addRevision(ctx, tx, id, last+1, &out); err != nil {
 			return err
 		}
 		_, err := tx.ExecContext(ctx, "update plan set changed = $1 where id = $2", now, id)
@@ -65,11 +67,33 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 	return out, err
 }
 
+func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) error {
+	body := r.Plan.JSON()
+	r.body = digest(body)
+	_, err := tx.ExecContext(ctx, `insert into revision (plan, seq, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, seal, body)
+		values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)`,
+		id, seq, r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, r.body, r.seal(r.body), body)
+	return err
+}
+
+// seal is the digest of all that is said of a revision, its document by its own
+// digest.
+func (r *Revision) seal(body string) string {
+	var b strings.Builder
+	for _, s := range []string{r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, body} {
+		b.WriteString(strconv.Itoa(len(s)) + " " + s + "\n")
+	}
+	return digest([]byte(b.String()))
+}
+
 const revisionColumns = "letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, body"
+
+// sealedColumns are those of schema 3 and later.
+const sealedColumns = revisionColumns + ", seal"
 
 // Revision gives one issued revision.
 func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
-	r, err := scanRevision(a.reader(ctx).QueryRowContext(ctx, "select "+revisionColumns+" from revision where plan = $1 and letter = $2", id, letter).Scan)
+	r, err := scanSealed(a.reader(ctx).QueryRowContext(ctx, "select "+sealedColumns+" from revision where plan = $1 and letter = $2", id, letter).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return r, ErrNotFound
 	}
@@ -81,14 +105,14 @@ func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision,
 
 // Revisions lists the issued revisions, the newest first.
 func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
-	rows, err := a.reader(ctx).QueryContext(ctx, "select "+revisionColumns+" from revision where plan = $1 order by seq desc", id)
+	rows, err := a.reader(ctx).QueryContext(ctx, "select "+sealedColumns+" from revision where plan = $1 order by seq desc", id)
 	if err != nil {
 		return nil, explain(err)
 	}
 	defer rows.Close()
 	var out []Revision
 	for rows.Next() {
-		r, err := scanRevision(rows.Scan)
+		r, err := scanSealed(rows.Scan)
 		if err != nil {
 			return nil, explain(err)
 		}
@@ -97,16 +121,27 @@ func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
 	return out, explain(rows.Err())
 }
 
+// scanSealed reads the sealed columns.
+func scanSealed(scan scanner) (Revision, error) {
+	var seal string
+	r, err := scanRevision(func(to ...any) error { return scan(append(to, &seal)...) })
+	if err == nil && r.seal(r.body) != seal {
+		r.Damaged, r.Plan = true, nil
+	}
+	return r, err
+}
+
+// scanRevision reads the columns of schema 1.
 func scanRevision(scan scanner) (Revision, error) {
 	var r Revision
-	var at, sum string
+	var at string
 	var body []byte
-	if err := scan(&r.Letter, &at, &r.Prepared, &r.Checked, &r.Approved, &r.Reason, &r.Despite, &r.Second, &r.PlanDigest, &sum, &body); err != nil {
+	if err := scan(&r.Letter, &at, &r.Prepared, &r.Checked, &r.Approved, &r.Reason, &r.Despite, &r.Second, &r.PlanDigest, &r.body, &body); err != nil {
 		return r, err
 	}
 	r.At = readStamp(at)
 	plan, faults := press.Decode(body)
-	if digest(body) != sum || len(faults) > 0 || plan.Digest() != r.PlanDigest {
+	if digest(body) != r.body || len(faults) > 0 || plan.Digest() != r.PlanDigest {
 		r.Damaged = true
 		return r, nil
 	}

@@ -8,9 +8,16 @@ import (
 
 // migrations lead from each schema to the next: the first makes schema 1. A step
 // that was released is never changed.
-var migrations = []string{
-	schema1,
-	schema2,
+var migrations = []migration{
+	{sql: schema1},
+	{sql: schema2},
+	{sql: schema3, then: sealAll},
+}
+
+// A migration leads to a schema: statements, and what else they need.
+type migration struct {
+	sql  string
+	then func(ctx context.Context, tx *sql.Tx) error
 }
 
 // schema1 holds plans, their states and their issued revisions.
@@ -87,6 +94,63 @@ alter table plan add column window text not null default '';
 alter table plan add column since integer not null default 0;
 `
 
+// schema3 adds the shelf of rams, and a seal on each revision: the digest of all
+// that is said of it, names and dates too. The database itself now keeps issued
+// revisions also from being replaced, and their plans from being removed
+// otherwise than through the bin.
+const schema3 = `
+create table ram (
+	id      integer primary key autoincrement,
+	version integer not null default 1,
+	name    text not null,
+	changed text not null,
+	digest  text not null,
+	sum     text not null,
+	body    blob not null
+) strict;
+create unique index ram_name on ram (name collate nocase);
+
+alter table revision add column seal text not null default '';
+drop trigger revision_stays;
+create trigger revision_new before insert on revision
+when exists (select 1 from revision where plan = new.plan and (seq >= new.seq or letter = new.letter))
+begin select raise(abort, 'an issued revision is never replaced'); end;
+create trigger plan_kept before delete on plan
+when old.binned is null and exists (select 1 from revision where plan = old.id)
+begin select raise(abort, 'a plan with issued revisions is removed through the bin only'); end;
+`
+
+const revisionStays = `
+create trigger revision_stays before update on revision
+begin select raise(abort, 'an issued revision is never changed'); end;
+`
+
+// sealAll seals the revisions of older schemas.
+func sealAll(ctx context.Context, tx *sql.Tx) error {
+	type row struct {
+		plan ID
+		r    Revision
+	}
+	var all []row
+	err := each(ctx, tx, "select plan, "+revisionColumns+" from revision", nil, func(scan scanner) error {
+		var one row
+		var err error
+		one.r, err = scanRevision(func(to ...any) error { return scan(append([]any{&one.plan}, to...)...) })
+		all = append(all, one)
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	for _, one := range all {
+		if _, err := tx.ExecContext(ctx, "update revision set seal = $1 where plan = $2 and letter = $3", one.r.seal(one.r.body), one.plan, one.r.Letter); err != nil {
+			return err
+		}
+	}
+	_, err = tx.ExecContext(ctx, revisionStays)
+	return err
+}
+
 // Schema is the number of the newest schema that this program knows.
 func Schema() int { return len(migrations) }
 
@@ -112,8 +176,22 @@ func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) er
 	if from > Schema() {
 		return newer(from)
 	}
+	if from == 0 {
+		var tables int
+		if err := tx.QueryRowContext(ctx, "select count(*) from sqlite_master").Scan(&tables); err != nil {
+			return err
+		}
+		if tables > 0 {
+			return &Failure{Text: "The file is no archive of ramplan."}
+		}
+	}
 	for n := from; n < Schema(); n++ {
-		if _, err := tx.ExecContext(ctx, migrations[n]+fmt.Sprintf("\npragma user_version = %d;", n+1)); err != nil {
+		m := migrations[n]
+		_, err := tx.ExecContext(ctx, m.sql+fmt.Sprintf("\npragma user_version = %d;", n+1))
+		if err == nil && m.then != nil {
+			err = m.then(ctx, tx)
+		}
+		if err != nil {
 			return fmt.Errorf("archive: schema %d: %w", n+1, err)
 		}
 	}

@@ -92,11 +92,15 @@ from plan p left join state s on s.plan = p.id and s.n = p.head`+where+order+" l
 
 // matching makes a query of what a person types: every word, or its beginning.
 func matching(text string) string {
-	words := strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsDigit(c) && !unicode.IsMark(c) })
+	words := wordsOf(text)
 	for i, w := range words {
 		words[i] = `"` + w + `"*`
 	}
 	return strings.Join(words, " ")
+}
+
+func wordsOf(text string) []string {
+	return strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsDigit(c) && !unicode.IsMark(c) })
 }
 
 // KeepCard keeps what the shelf shows of a plan.

@@ -1,0 +1,191 @@
+package archive
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// bigRam is the ram of the example, put on the shelf.
+func bigRam(t *testing.T) Ram {
+	return Ram{
+		Told:    Told{Name: "Ram  3 ", Source: "own load cell", Measured: "2026-02-27", Method: "3 pushes a point", Notes: "at 20 °C"},
+		Entries: example(t).Entries,
+	}
+}
+
+func TestShelfOfRams(t *testing.T) {
+	dir := t.TempDir()
+	c := newClock()
+	a := opened(t, dir, Options{Now: c.now})
+	r, err := a.CreateRam(background(), bigRam(t))
+	require.NoError(t, err)
+	assert.Equal(t, "Ram 3", r.Name)
+	assert.Equal(t, int64(1), r.Version)
+	for _, e := range r.Entries {
+		assert.True(t, strings.HasPrefix(e.Path, "ram."), e.Path)
+	}
+
+	got, err := a.Ram(background(), r.ID)
+	require.NoError(t, err)
+	assert.Equal(t, r, got)
+
+	second := bigRam(t)
+	second.Name = "RAM 3"
+	_, err = a.CreateRam(background(), second)
+	var problems press.Problems
+	require.ErrorAs(t, err, &problems)
+	assert.True(t, problems.Has(PathRamName), "no two have the same name, however written")
+	second.Name, second.Source = "Another", "paper"
+	second, err = a.CreateRam(background(), second)
+	require.NoError(t, err)
+
+	same, err := a.SaveRam(background(), r.ID, 1, r)
+	require.NoError(t, err)
+	assert.Equal(t, int64(1), same.Version, "nothing changed")
+	r.Notes = "at 21 °C"
+	changed, err := a.SaveRam(background(), r.ID, 1, r)
+	require.NoError(t, err)
+	assert.Equal(t, int64(2), changed.Version)
+	assert.Equal(t, r.Digest, changed.Digest, "the entries are the same")
+	_, err = a.SaveRam(background(), r.ID, 1, r)
+	var stale *StaleRam
+	require.ErrorAs(t, err, &stale)
+	assert.Equal(t, changed, stale.Stands)
+
+	for text, want := range map[string][]string{"": {"Another", "Ram 3"}, "ram": {"Another", "Ram 3"}, "CELL": {"Ram 3"}, "pap": {"Another"}, "cell 21": {"Ram 3"}, "nothing": nil, "2026": {"Another", "Ram 3"}} {
+		rams, err := a.Rams(background(), text)
+		require.NoError(t, err)
+		var names []string
+		for _, r := range rams {
+			names = append(names, r.Name)
+		}
+		assert.Equal(t, want, names, "searched %q", text)
+	}
+
+	_, err = a.RemoveRam(background(), r.ID, 1)
+	require.ErrorAs(t, err, &stale)
+	gone, err := a.RemoveRam(background(), r.ID, 2)
+	require.NoError(t, err)
+	_, err = a.Ram(background(), r.ID)
+	require.ErrorIs(t, err, ErrNotFound)
+	back, err := a.CreateRam(background(), gone)
+	require.NoError(t, err, "undone")
+	assert.NotEqual(t, r.ID, back.ID, "a number is never given again")
+	assert.Equal(t, changed.Told, back.Told)
+	assert.Equal(t, changed.Digest, back.Digest)
+}
+
+func TestWhatIsSaidOfARam(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	for name, c := range map[string]struct {
+		told       Told
+		path, code string
+	}{
+		"no name":       {Told{Name: "  "}, PathRamName, press.CodeRequired},
+		"long name":     {Told{Name: strings.Repeat("r", 201)}, PathRamName, press.CodeLength},
+		"no such date":  {Told{Name: "r", Measured: "2026-02-30"}, PathRamMeasured, press.CodeType},
+		"a word":        {Told{Name: "r", Measured: "yesterday"}, PathRamMeasured, press.CodeType},
+		"long notes":    {Told{Name: "r", Notes: strings.Repeat("n", 4001)}, PathRamNotes, press.CodeLength},
+		"long source":   {Told{Name: "r", Source: strings.Repeat("ß", 201)}, PathRamSource, press.CodeLength},
+		"long measured": {Told{Name: "r", Measured: strings.Repeat("2", 201)}, PathRamMeasured, press.CodeLength},
+	} {
+		_, err := a.CreateRam(background(), Ram{Told: c.told})
+		var problems press.Problems
+		require.ErrorAs(t, err, &problems, name)
+		require.Len(t, problems, 1, name)
+		assert.Equal(t, c.path, problems[0].Path, name)
+		assert.Equal(t, c.code, problems[0].Code, name)
+	}
+	rams, err := a.Rams(background(), "")
+	require.NoError(t, err)
+	assert.Empty(t, rams)
+}
+
+func TestRamIsPutIntoAPlan(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	r, err := a.CreateRam(background(), bigRam(t))
+	require.NoError(t, err)
+	d := with(with(example(t), "ram.stroke", "99"), "ram.curve.points[30][0]", "half typed")
+	put := PutRam(d, r)
+	name, _ := put.Get("ram.shelf_name")
+	assert.Equal(t, "Ram 3", name)
+	plan, faults := put.Check()
+	require.Empty(t, faults)
+	assert.Equal(t, "Ram 3", plan.Ram.ShelfName)
+	assert.Equal(t, r.Digest, plan.Ram.ShelfDigest)
+	assert.Equal(t, "99", func() string { s, _ := d.Get("ram.stroke"); return s }(), "the draft given is left alone")
+
+	own, _ := example(t).Check()
+	back := &press.Draft{}
+	for _, e := range put.Entries {
+		if e.Path != pathShelfName && e.Path != pathShelfDigest {
+			back.Entries = append(back.Entries, e)
+		}
+	}
+	same, faults := back.Check()
+	require.Empty(t, faults)
+	assert.Equal(t, own.Digest(), same.Digest(), "all else is the example, whose ram this is")
+	again := PutRam(put, r)
+	assert.Equal(t, put, again)
+	alone, _ := PutRam(&press.Draft{}, r).Get("ram.stroke")
+	assert.NotEmpty(t, alone, "also into an empty draft")
+
+	news := func(d *press.Draft) (*Ram, bool) {
+		t.Helper()
+		r, is, err := a.RamNews(background(), d)
+		require.NoError(t, err)
+		return r, is
+	}
+	_, is := news(put)
+	assert.False(t, is)
+	_, is = news(example(t))
+	assert.False(t, is, "this one comes from no shelf")
+	r.Notes = "other notes"
+	r, err = a.SaveRam(background(), r.ID, r.Version, r)
+	require.NoError(t, err)
+	_, is = news(put)
+	assert.False(t, is, "notes are no entries")
+	r.Entries = (&press.Draft{Entries: r.Entries}).Entries
+	for i := range r.Entries {
+		if r.Entries[i].Path == "ram.stroke" {
+			r.Entries[i].Text = "220"
+		}
+	}
+	r, err = a.SaveRam(background(), r.ID, r.Version, r)
+	require.NoError(t, err)
+	found, is := news(put)
+	require.True(t, is)
+	_, is = news(PutRam(put, *found))
+	assert.False(t, is)
+	_, err = a.RemoveRam(background(), r.ID, r.Version)
+	require.NoError(t, err)
+	_, is = news(put)
+	assert.False(t, is)
+}
+
+func TestDamagedRam(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	r, err := a.CreateRam(background(), bigRam(t))
+	require.NoError(t, err)
+	flip(t, a, "ram", "body", "id = 1")
+	_, err = a.Ram(background(), r.ID)
+	var damaged *Damaged
+	require.ErrorAs(t, err, &damaged)
+	assert.Equal(t, "ram 1 (Ram 3)", damaged.What)
+	rams, err := a.Rams(background(), "")
+	require.NoError(t, err)
+	require.Len(t, rams, 1)
+	assert.True(t, rams[0].Damaged)
+	assert.Nil(t, rams[0].Entries)
+	report, err := a.Check(background())
+	require.NoError(t, err)
+	assert.Equal(t, []Fault{{What: "ram 1 (Ram 3)", Why: "does not match its digest"}}, report.Faults)
+	mended, err := a.SaveRam(background(), r.ID, r.Version, r)
+	require.NoError(t, err, "a whole one may be saved over it")
+	assert.Equal(t, r.Digest, mended.Digest)
+}

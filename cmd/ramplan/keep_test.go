@@ -98,3 +98,34 @@ func TestArchiveVerbsRefuse(t *testing.T) {
 	assert.Equal(t, 0, status)
 	assert.Contains(t, errs, "-data")
 }
+
+// TestOutAndIn moves an archive by plain files.
+func TestOutAndIn(t *testing.T) {
+	dir, folder := t.TempDir(), t.TempDir()
+	status, out, errs := command(t, "", "in", "-data", dir, examplePlan, examplePlan)
+	require.Equal(t, 0, status, errs)
+	assert.Equal(t, "2 plans, 0 revisions, 0 rams came in\n", out)
+	plain := filepath.Join(folder, "plain")
+	status, out, errs = command(t, "", "out", "-data", dir, plain)
+	require.Equal(t, 0, status, errs)
+	assert.Equal(t, "2 plans, 0 revisions, 0 rams went out\n", out)
+	status, _, errs = command(t, "", "out", "-data", dir, plain)
+	assert.Equal(t, 2, status)
+	assert.Contains(t, errs, "not empty")
+	status, _, errs = command(t, "", "eval", filepath.Join(plain, "WS-210 Bearing sleeve into anemometer hub (2)", "plan.json"))
+	assert.Equal(t, 0, status, errs)
+
+	other := t.TempDir()
+	status, out, errs = command(t, "", "in", "-data", other, plain, "nowhere.json")
+	assert.Equal(t, 2, status)
+	assert.Equal(t, "2 plans, 0 revisions, 0 rams came in\n", out)
+	assert.Contains(t, errs, "nowhere.json: no such file or folder")
+
+	address, stop := served(t, "-data", other, "-listen", "127.0.0.1:0")
+	status, _, errs = command(t, "", "in", "-data", other, examplePlan)
+	assert.Equal(t, 2, status)
+	assert.Contains(t, errs, address)
+	status, _, errs = command(t, "", "out", "-data", other, filepath.Join(folder, "beside"))
+	assert.Equal(t, 0, status, "looking works beside: %s", errs)
+	assert.Equal(t, 0, stop())
+}

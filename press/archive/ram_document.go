@@ -31,6 +31,11 @@ func (r *Ram) read(sum string, body []byte) {
 	if r.Damaged = digest(body) != sum || len(faults) > 0; r.Damaged {
 		return
 	}
+	r.take(d)
+}
+
+// take takes what a document holds.
+func (r *Ram) take(d *press.Draft) {
 	for path, to := range map[string]*string{PathRamName: &r.Name, PathRamSource: &r.Source, PathRamMeasured: &r.Measured, PathRamMethod: &r.Method, PathRamNotes: &r.Notes} {
 		*to, _ = d.Get(path)
 	}

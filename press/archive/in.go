@@ -1,0 +1,274 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/go-json-experiment/json"
+
+	"ramplan/press"
+)
+
+// BringIn brings plain files in: plans and drafts as new plans, with the issued
+// revisions that stand beside them in a folder, and rams. A revision comes in with
+// its own date, letter and names, and only if it is the plan of which the digest
+// was issued and could be issued today; else its plan stays outside as a whole.
+// Each plan is one transaction.
+func (a *Archive) BringIn(ctx context.Context, from []string, tell Progress) (*Moved, error) {
+	m := &Moved{}
+	var all []bundle
+	for _, name := range from {
+		found, err := bundles(name)
+		if err != nil {
+			m.fault(name, "%s", plainFault(err))
+		}
+		all = append(all, found...)
+	}
+	for i, b := range all {
+		if err := ctx.Err(); err != nil {
+			return m, err
+		}
+		tell(i, len(all), b.name)
+		err := a.bundleIn(ctx, m, b)
+		if failure := (*Failure)(nil); errors.As(err, &failure) || ctx.Err() != nil {
+			return m, err // of the archive: the next would fail too
+		}
+		if problems := (press.Problems)(nil); errors.As(err, &problems) {
+			for _, p := range problems {
+				m.fault(b.name, "%s", p)
+			}
+		} else if err != nil {
+			m.fault(b.name, "%s", plainFault(err))
+		}
+	}
+	return m, nil
+}
+
+func plainFault(err error) string {
+	if errors.Is(err, fs.ErrNotExist) {
+		return "no such file or folder"
+	}
+	return strings.TrimPrefix(err.Error(), "archive: ")
+}
+
+// A bundle is the files that make one plan or ram.
+type bundle struct {
+	name   string   // for people
+	body   string   // file of the draft; empty where only revisions are left
+	issued []string // files of what is said of revisions
+	alone  []string // files of revisions of which nothing is said
+}
+
+// bundles finds what a file, or a folder and those in it, holds.
+func bundles(name string) ([]bundle, error) {
+	s, err := os.Stat(name)
+	if err != nil {
+		return nil, err
+	}
+	if !s.IsDir() {
+		return []bundle{{name: name, body: name}}, nil
+	}
+	var out []bundle
+	err = filepath.WalkDir(name, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || !d.IsDir() {
+			return err
+		}
+		found, err := inFolder(path)
+		out = append(out, found...)
+		return err
+	})
+	if err == nil && len(out) == 0 {
+		err = errors.New("archive: no plan, draft or ram is in this folder")
+	}
+	return out, err
+}
+
+// inFolder finds what the files of one folder hold: a plan with its revisions,
+// and every other file for itself.
+func inFolder(folder string) ([]bundle, error) {
+	entries, err := os.ReadDir(folder)
+	if err != nil {
+		return nil, err
+	}
+	one := bundle{name: folder}
+	var files []string
+	for _, e := range entries {
+		path := filepath.Join(folder, e.Name())
+		switch {
+		case e.IsDir() || strings.HasPrefix(e.Name(), ".") || !strings.EqualFold(filepath.Ext(path), ".json"):
+		case strings.HasPrefix(e.Name(), revisionOf) && strings.HasSuffix(e.Name(), issueEnding):
+			one.issued = append(one.issued, path)
+		default:
+			files = append(files, path)
+		}
+	}
+	if len(one.issued) > 0 {
+		files = slices.DeleteFunc(files, func(path string) bool {
+			switch base := filepath.Base(path); {
+			case base == planFile, base == draftFile:
+				one.body = path
+			case !strings.HasPrefix(base, revisionOf):
+				return false
+			case !slices.Contains(one.issued, strings.TrimSuffix(path, ".json")+issueEnding):
+				one.alone = append(one.alone, base)
+			}
+			return true
+		})
+	}
+	var out []bundle
+	if len(one.issued) > 0 {
+		out = append(out, one)
+	}
+	for _, path := range files {
+		out = append(out, bundle{name: path, body: path})
+	}
+	return out, nil
+}
+
+// bundleIn brings one plan or ram in.
+func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
+	if len(b.alone) > 0 {
+		return fmt.Errorf("archive: %s has no file of what was said when it was issued beside it", b.alone[0])
+	}
+	var issued []Revision
+	for _, file := range b.issued {
+		r, err := readIssue(file)
+		if err != nil {
+			return err
+		}
+		issued = append(issued, r)
+	}
+	slices.SortFunc(issued, func(x, y Revision) int { return strings.Compare(order(x.Letter), order(y.Letter)) })
+	if err := trueLine(issued); err != nil {
+		return err
+	}
+	var d *press.Draft
+	switch {
+	case b.body != "":
+		var err error
+		if d, err = readDraft(b.body); err != nil {
+			return err
+		}
+	default:
+		d = issued[len(issued)-1].Plan.Draft()
+	}
+	if _, is := d.Get(PathRamName); is && len(issued) == 0 {
+		return a.ramIn(ctx, m, d)
+	}
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+		h, err := a.create(ctx, tx, d, DidOpen)
+		if err != nil {
+			return err
+		}
+		for i := range issued {
+			if err := addRevision(ctx, tx, h.ID, i+1, &issued[i]); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err == nil {
+		m.Plans++
+		m.Revisions += len(issued)
+	}
+	return err
+}
+
+func (a *Archive) ramIn(ctx context.Context, m *Moved, d *press.Draft) error {
+	var r Ram
+	r.take(d)
+	_, err := a.CreateRam(ctx, r)
+	if err == nil {
+		m.Rams++
+	}
+	return err
+}
+
+// order makes letters sort as they follow one another: AA after Y.
+func order(letter string) string { return fmt.Sprintf("%10s", letter) }
+
+// trueLine tells whether revisions are what one plan's can be: A, B and so on
+// without a gap, none before the one before it, and each such as is issued.
+func trueLine(issued []Revision) error {
+	for i, r := range issued {
+		if want := Letter(i + 1); r.Letter != want {
+			return fmt.Errorf("archive: revision %s is found where %s belongs", r.Letter, want)
+		}
+		if i > 0 && r.At.Before(issued[i-1].At) {
+			return fmt.Errorf("archive: revision %s is older than the one before it", r.Letter)
+		}
+		if faults := issuable(r.Plan, r.Signed); len(faults) > 0 {
+			return fmt.Errorf("archive: revision %s could not be issued: %s", r.Letter, faults[0])
+		}
+	}
+	return nil
+}
+
+// readIssue reads what is said of a revision, and its plan from beside it.
+func readIssue(file string) (Revision, error) {
+	var said issue
+	data, err := readFile(file)
+	if err != nil {
+		return Revision{}, err
+	}
+	base := filepath.Base(file)
+	if err := json.Unmarshal(data, &said, json.RejectUnknownMembers(true)); err != nil || said.Format != issueFormat {
+		return Revision{}, fmt.Errorf("archive: %s is no %s", base, issueFormat)
+	}
+	at, err := time.Parse(stampLayout, said.Issued)
+	if err != nil {
+		return Revision{}, fmt.Errorf("archive: %s: found %q as the date of issue; one such as %s is needed", base, said.Issued, stampLayout)
+	}
+	planName := strings.TrimSuffix(base, issueEnding) + ".json"
+	if data, err = readFile(filepath.Join(filepath.Dir(file), planName)); err != nil {
+		return Revision{}, fmt.Errorf("archive: %s: %s", planName, plainFault(err))
+	}
+	plan, faults := press.Decode(data)
+	if len(faults) > 0 {
+		return Revision{}, fmt.Errorf("archive: %s: %s", planName, faults[0])
+	}
+	if plan.Digest() != said.PlanDigest {
+		return Revision{}, fmt.Errorf("archive: %s is not the plan that was issued: its digest is another one", planName)
+	}
+	return Revision{
+		Letter: said.Letter, At: at, Plan: plan, PlanDigest: said.PlanDigest,
+		Signed: Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second},
+	}, nil
+}
+
+// readDraft reads a plan or a draft as a draft.
+func readDraft(file string) (*press.Draft, error) {
+	data, err := readFile(file)
+	if err != nil {
+		return nil, err
+	}
+	if d, faults := press.DecodeDraft(data); len(faults) == 0 {
+		return d, nil
+	} else if !faults.Has("format") {
+		return nil, faults
+	}
+	plan, faults := press.Decode(data)
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return plan.Draft(), nil
+}
+
+// readFile takes one byte more than a plan may have, so that the check can say so.
+func readFile(name string) ([]byte, error) {
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, press.MaxBytes+1))
+}

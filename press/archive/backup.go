@@ -2,12 +2,12 @@ package archive
 
 import (
 	"context"
-	"database/sql"
 	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
 )
 
 // Backup copies one moment of the archive in a folder into a new file and checks
@@ -72,7 +72,7 @@ func copyChecked(ctx context.Context, from, dir string) (string, *Report, error)
 }
 
 func vacuumInto(ctx context.Context, from, to string) error {
-	db, err := sql.Open(lookerName, dsn(from, "mode=rw"))
+	db, err := openToLook(ctx, from, "")
 	if err != nil {
 		return err
 	}
@@ -115,6 +115,8 @@ func copyFault(err error) error {
 		return err
 	case errors.As(err, &path) && errors.Is(err, fs.ErrNotExist):
 		return &Failure{Text: fmt.Sprintf("There is no folder %s.", filepath.Dir(path.Path)), Err: err}
+	case errors.As(err, &path) && errors.Is(err, syscall.EROFS):
+		return &Failure{Text: fmt.Sprintf("%s is read-only.", filepath.Dir(path.Path)), Err: err}
 	case errors.As(err, &path) && errors.Is(err, fs.ErrPermission):
 		return &Failure{Text: fmt.Sprintf("%s may not be written by this user.", path.Path), Err: err}
 	}

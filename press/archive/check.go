@@ -8,7 +8,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"modernc.org/sqlite"
 	lib "modernc.org/sqlite/lib"
 )
 
@@ -104,8 +103,7 @@ func (c *checker) fault(plan ID, what, why string, args ...any) {
 // broken makes a fault of an error that comes from the file being damaged; the
 // rest is looked at all the same.
 func (c *checker) broken(err error) bool {
-	var e *sqlite.Error
-	if !errors.As(err, &e) || e.Code()&0xff != lib.SQLITE_CORRUPT {
+	if code(err) != lib.SQLITE_CORRUPT {
 		return false
 	}
 	c.fault(0, "the file", "cannot be read everywhere: %v", err)

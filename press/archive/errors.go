@@ -66,25 +66,31 @@ func explain(err error) error {
 	return err
 }
 
-func sentence(err error) string {
+// code gives the kind of error that the database met; 0 when it met none.
+func code(err error) int {
 	var e *sqlite.Error
 	if errors.As(err, &e) {
-		switch e.Code() & 0xff {
-		case lib.SQLITE_FULL:
-			return "The disk is full: nothing was saved."
-		case lib.SQLITE_READONLY:
-			return "The archive or its folder is read-only: nothing was saved."
-		case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
-			return "Another program holds the archive: nothing was saved."
-		case lib.SQLITE_CANTOPEN:
-			return "The archive cannot be opened: its folder is missing or may not be written to."
-		case lib.SQLITE_IOERR:
-			return "The disk does not take or give data: nothing was saved."
-		case lib.SQLITE_NOTADB:
-			return "The file is no archive of ramplan, or it is damaged from its first bytes on."
-		case lib.SQLITE_CORRUPT:
-			return "The archive's file is damaged; restore a backup, or copy the plans out that can still be read."
-		}
+		return e.Code() & 0xff
+	}
+	return 0
+}
+
+func sentence(err error) string {
+	switch code(err) {
+	case lib.SQLITE_FULL:
+		return "The disk is full: nothing was saved."
+	case lib.SQLITE_READONLY:
+		return "The archive or its folder is read-only: nothing was saved."
+	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
+		return "Another program holds the archive: nothing was saved."
+	case lib.SQLITE_CANTOPEN:
+		return "The archive cannot be opened: its folder is missing, read-only or may not be written to."
+	case lib.SQLITE_IOERR:
+		return "The disk does not take or give data: nothing was saved."
+	case lib.SQLITE_NOTADB:
+		return "The file is no archive of ramplan, or it is damaged from its first bytes on."
+	case lib.SQLITE_CORRUPT:
+		return "The archive's file is damaged; restore a backup, or copy the plans out that can still be read."
 	}
 	switch {
 	case errors.Is(err, syscall.ENOTDIR):

@@ -18,6 +18,7 @@ const readers = 4
 // handles are the open connections to one file.
 type handles struct {
 	file  os.FileInfo // of the file as it was opened
+	log   os.FileInfo // of its log
 	write *sql.DB     // one connection; nil for those who only look
 	read  *sql.DB
 }
@@ -42,7 +43,10 @@ func connect(ctx context.Context, path string, more func(tx *sql.Tx, from int) e
 	}
 	h.read.SetMaxOpenConns(readers)
 	h.read.SetMaxIdleConns(readers)
-	if h.file, err = os.Stat(path); err != nil {
+	if h.file, err = os.Stat(path); err == nil {
+		h.log, err = os.Stat(path + "-wal")
+	}
+	if err != nil {
 		_ = h.close()
 		return nil, err
 	}
@@ -81,18 +85,40 @@ func (a *Archive) stands(h *handles) error {
 	return nil
 }
 
+// logStands tells whether the log is still the one in the folder. It holds what
+// was acknowledged and is not in the file yet.
+func (a *Archive) logStands(h *handles) bool {
+	now, err := os.Stat(a.path + "-wal")
+	return h.log == nil || err == nil && os.SameFile(now, h.log)
+}
+
+// rescue writes what a removed log holds, as long as it is open, into the file.
+func (h *handles) rescue(ctx context.Context) error {
+	var busy, pages, written int
+	err := h.write.QueryRowContext(ctx, "pragma wal_checkpoint(full)").Scan(&busy, &pages, &written)
+	if err == nil && (busy != 0 || written < pages) {
+		err = &Failure{Text: "The archive's log was removed and could not be rescued yet: save again."}
+	}
+	return err
+}
+
 // current gives the connections to the file that stands in the folder. When it
 // is another one than before, such as one that was put back, that is opened.
 func (a *Archive) current(ctx context.Context) (*handles, error) {
 	h := a.handles.Load()
-	if a.stands(h) == nil {
-		return h, nil
+	if h.write == nil || a.stands(h) == nil && a.logStands(h) {
+		return h, nil // who only looks goes on looking at what was opened
 	}
 	a.swap.Lock()
 	defer a.swap.Unlock()
 	h = a.handles.Load()
 	if a.stands(h) == nil {
-		return h, nil
+		if a.logStands(h) {
+			return h, nil
+		}
+		if err := h.rescue(context.WithoutCancel(ctx)); err != nil {
+			return nil, err
+		}
 	}
 	return a.reopen(ctx)
 }

@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"modernc.org/sqlite"
+	lib "modernc.org/sqlite/lib"
 )
 
 // lookerName is the driver of those who only look: when the last of them closes
@@ -36,7 +37,7 @@ func look(ctx context.Context, path string) (*sql.DB, int, error) {
 	} else if s.Size() == 0 {
 		return nil, 0, &Failure{Text: "The file is empty: it is no archive."}
 	}
-	db, err := sql.Open(lookerName, dsn(path, "mode=rw&_pragma=query_only(1)"))
+	db, err := openToLook(ctx, path, "&_pragma=query_only(1)")
 	if err != nil {
 		return nil, 0, err
 	}
@@ -51,6 +52,25 @@ func look(ctx context.Context, path string) (*sql.DB, int, error) {
 		return nil, 0, errors.Join(err, db.Close())
 	}
 	return db, n, nil
+}
+
+// openToLook opens a file that is there. On a disk that is read-only the database
+// cannot keep count of its readers: there the file is read as it is, if nothing is
+// left in its log.
+func openToLook(ctx context.Context, path, more string) (*sql.DB, error) {
+	db, err := sql.Open(lookerName, dsn(path, "mode=rw"+more))
+	if err != nil {
+		return nil, err
+	}
+	_, err = schemaOf(ctx, db)
+	if err == nil || code(err) != lib.SQLITE_CANTOPEN {
+		return db, nil // what else is wrong is met again
+	}
+	if s, e := os.Stat(path + "-wal"); e == nil && s.Size() > 0 {
+		return db, nil
+	}
+	_ = db.Close()
+	return sql.Open(lookerName, dsn(path, "mode=ro&immutable=1"))
 }
 
 // Look opens the archive in a folder for reading, beside the process that serves

@@ -75,6 +75,9 @@ func (a *Archive) Close() error {
 	if a.stands(h) != nil {
 		return nil // see reopen
 	}
+	if !a.logStands(h) {
+		return explain(h.rescue(context.Background()))
+	}
 	return h.close()
 }
 
@@ -104,7 +107,13 @@ func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) 
 		_, _ = h.write.ExecContext(ctx, "rollback") // a refused commit may leave it open
 		return explain(err)
 	}
-	return explain(a.stands(h)) // what went into a removed file was not kept
+	if err := a.stands(h); err != nil {
+		return explain(err) // what went into a removed file was not kept
+	}
+	if !a.logStands(h) {
+		return explain(h.rescue(ctx))
+	}
+	return nil
 }
 
 // stamp is the time of now as it is stored.

@@ -47,30 +47,13 @@ type Query struct {
 
 // List gives a page of the shelf and how many plans there are in all.
 func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
-	where := " where p.binned is null"
-	if q.Binned {
-		where = " where p.binned is not null"
-	}
-	var args []any
-	if match := matching(q.Text); match != "" {
-		where += " and p.id in (select rowid from find where find match $1)"
-		args = append(args, match)
-	}
 	var total int
-	if err := a.reader(ctx).QueryRowContext(ctx, "select count(*) from plan p"+where, args...).Scan(&total); err != nil {
+	query, args := countQuery(q)
+	if err := a.reader(ctx).QueryRowContext(ctx, query, args...).Scan(&total); err != nil {
 		return nil, 0, explain(err)
 	}
-	order := " order by p.changed desc, p.id desc"
-	switch q.Order {
-	case ByName:
-		order = " order by p.name collate nocase, p.id"
-	case ByNumber:
-		order = " order by p.number collate nocase, p.id"
-	}
-	rows, err := a.reader(ctx).QueryContext(ctx, `
-select p.id, p.name, p.number, coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), ''),
-	p.changed, p.binned, p.version, s.digest, p.card_of, p.strip, p.blockers, p.cautions, p.notes, p.faults
-from plan p left join state s on s.plan = p.id and s.n = p.head`+where+order+" limit "+count(q.Limit)+" offset "+count(q.Offset), args...)
+	query, args = pageQuery(q)
+	rows, err := a.reader(ctx).QueryContext(ctx, query, args...)
 	if err != nil {
 		return nil, 0, explain(err)
 	}
@@ -88,6 +71,43 @@ from plan p left join state s on s.plan = p.id and s.n = p.head`+where+order+" l
 		out = append(out, i)
 	}
 	return out, total, explain(rows.Err())
+}
+
+// wanted gives the condition of a query, over plan p.
+func (q *Query) wanted() (string, []any) {
+	where := " where p.binned is null"
+	if q.Binned {
+		where = " where p.binned is not null"
+	}
+	if match := matching(q.Text); match != "" {
+		return where + " and p.id in (select rowid from find where find match $1)", []any{match}
+	}
+	return where, nil
+}
+
+func countQuery(q Query) (string, []any) {
+	where, args := q.wanted()
+	return "select count(*) from plan p" + where, args
+}
+
+// pageQuery first finds the numbers of the page, for which the indices of the
+// orders suffice, and then looks at these plans alone.
+func pageQuery(q Query) (string, []any) {
+	where, args := q.wanted()
+	order := func(p string) string {
+		switch q.Order {
+		case ByName:
+			return " order by " + p + ".name collate nocase, " + p + ".id"
+		case ByNumber:
+			return " order by " + p + ".number collate nocase, " + p + ".id"
+		}
+		return " order by " + p + ".changed desc, " + p + ".id desc"
+	}
+	page := "select p.id from plan p" + where + order("p") + " limit " + count(q.Limit) + " offset " + count(q.Offset)
+	return `
+select o.id, o.name, o.number, coalesce((select letter from revision r where r.plan = o.id order by seq desc limit 1), ''),
+	o.changed, o.binned, o.version, s.digest, o.card_of, o.strip, o.blockers, o.cautions, o.notes, o.faults
+from plan o left join state s on s.plan = o.id and s.n = o.head where o.id in (` + page + ")" + order("o"), args
 }
 
 // matching makes a query of what a person types: every word, or its beginning.

@@ -1,9 +1,12 @@
 package main
 
 import (
+	"bufio"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -127,5 +130,38 @@ func TestOutAndIn(t *testing.T) {
 	assert.Contains(t, errs, address)
 	status, _, errs = command(t, "", "out", "-data", other, filepath.Join(folder, "beside"))
 	assert.Equal(t, 0, status, "looking works beside: %s", errs)
+	assert.Equal(t, 0, stop())
+}
+
+// A server that was killed leaves its lock file behind, which holds nobody up;
+// while it runs, another process is told where it serves.
+func TestKilledServerHoldsNobodyUp(t *testing.T) {
+	dir := t.TempDir()
+	program := exec.Command(os.Args[0], "serve", "-data", dir, "-listen", "127.0.0.1:0")
+	program.Env = append(os.Environ(), programVariable+"=1")
+	printed, err := program.StdoutPipe()
+	require.NoError(t, err)
+	require.NoError(t, program.Start())
+	t.Cleanup(func() { _ = program.Process.Kill() })
+	line, err := bufio.NewReader(printed).ReadString('\n')
+	require.NoError(t, err)
+	_, address, _ := strings.Cut(strings.TrimSpace(line), " at ")
+	require.NotEmpty(t, address)
+
+	status, _, errs := command(t, "", "serve", "-data", dir, "-listen", "127.0.0.1:0")
+	assert.Equal(t, 2, status)
+	assert.Contains(t, errs, address)
+	assert.Contains(t, errs, strconv.Itoa(program.Process.Pid))
+
+	require.NoError(t, program.Process.Kill())
+	require.Error(t, program.Wait())
+	left, err := os.ReadFile(filepath.Join(dir, archive.LockName))
+	require.NoError(t, err)
+	assert.Contains(t, string(left), address, "what it said is still there")
+	status, out, errs := command(t, "", "check", "-data", dir)
+	assert.Equal(t, 0, status, errs)
+	assert.Equal(t, soundShelf, out)
+	again, stop := served(t, "-data", dir, "-listen", "127.0.0.1:0")
+	assert.NotEqual(t, address, again)
 	assert.Equal(t, 0, stop())
 }

@@ -34,8 +34,8 @@ type Options struct {
 }
 
 // Open opens the archive in a folder, and makes both when they are not there.
-// An archive of an older schema is brought forward; one of a newer program is
-// refused.
+// An archive of an older schema is copied beside and brought forward; one of a
+// newer program is refused.
 func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	dir, err := filepath.Abs(dir)
 	if err != nil {
@@ -47,6 +47,9 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	a := &Archive{dir: dir, path: filepath.Join(dir, FileName), now: o.Now}
 	if a.now == nil {
 		a.now = time.Now
+	}
+	if err := keepOlder(ctx, a.path); err != nil {
+		return nil, explain(err)
 	}
 	h, err := connect(ctx, a.path, func(tx *sql.Tx, from int) error {
 		if from > 0 {

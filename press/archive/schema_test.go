@@ -37,6 +37,15 @@ func TestFirstSchemaIsBroughtForward(t *testing.T) {
 	assert.Empty(t, report.Faults)
 	assert.Equal(t, 2, report.Plans, "the examples stand on a new shelf only")
 
+	older := filepath.Join(dir, "ramplan-schema1.db")
+	db, schema, err := look(background(), older)
+	require.NoError(t, err)
+	require.NoError(t, db.Close())
+	assert.Equal(t, 1, schema, "the older program can still be had back")
+	report, err = checkFile(background(), older)
+	require.NoError(t, err)
+	assert.Equal(t, "2 plans, 7 states, 1 revision, 0 damaged", report.String())
+
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
 	assert.Equal(t, "139.9", text(h, "station.nest"), "140 was typed and undone")

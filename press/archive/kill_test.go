@@ -105,8 +105,10 @@ func TestKilledWhileSaving(t *testing.T) {
 		}
 		acknowledged := killAfter(t, dir, wait, opening)
 		all += len(acknowledged)
-		a, err := Open(background(), dir, Options{})
+		a, err := Open(background(), dir, Options{First: []*press.Draft{example(t)}}) // the kill may have come before there was one
 		require.NoError(t, err, "round %d", round)
+		_, err = a.Get(background(), 1)
+		require.NoError(t, err, "round %d: an archive without its first plan", round)
 		report, err := a.Check(background())
 		require.NoError(t, err)
 		require.Empty(t, report.Faults, "round %d", round)

@@ -19,7 +19,11 @@ import (
 // word that was acknowledged stands in a state of its own line, and no reader
 // ever sees half of anything.
 func TestTwoWritersAndReaders(t *testing.T) {
-	const each, writers = 60, 2
+	const writers = 2
+	each := 60
+	if testing.Short() {
+		each = 20
+	}
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}})
 	looker, err := Look(background(), a.dir)
 	require.NoError(t, err)
@@ -76,7 +80,7 @@ func TestTwoWritersAndReaders(t *testing.T) {
 			select {
 			case <-done:
 				return
-			case <-time.After(5 * time.Millisecond):
+			case <-time.After(20 * time.Millisecond):
 			}
 			report, err := CheckFolder(background(), a.dir)
 			if assert.NoError(t, err) {

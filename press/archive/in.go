@@ -39,7 +39,7 @@ func (a *Archive) BringIn(ctx context.Context, from []string, tell Progress) (*M
 		}
 		tell(i, len(all), b.name)
 		err := a.bundleIn(ctx, m, b)
-		if failure := (*Failure)(nil); errors.As(err, &failure) || ctx.Err() != nil {
+		if failure := (*Failure)(nil); errors.As(err, &failure) || errors.Is(err, context.Canceled) {
 			return m, err // of the archive: the next would fail too
 		}
 		if problems := (press.Problems)(nil); errors.As(err, &problems) {

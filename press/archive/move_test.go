@@ -221,6 +221,14 @@ func TestMovingStops(t *testing.T) {
 	require.NoError(t, err)
 	assert.Empty(t, report.Faults)
 	assert.Equal(t, m.Plans, report.Plans, "what is counted is what came in")
+
+	// Also when it is stopped while one is under way, which is then ended.
+	ctx, cancel = context.WithCancel(background())
+	defer cancel()
+	c := opened(t, t.TempDir(), Options{Now: func() time.Time { cancel(); return time.Now() }})
+	m, err = c.BringIn(ctx, []string{folder}, silent)
+	require.ErrorIs(t, err, context.Canceled)
+	assert.Equal(t, 1, m.Plans)
 }
 
 // Regression values: they keep the names readable and allowed everywhere.

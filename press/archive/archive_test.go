@@ -131,6 +131,16 @@ func TestIssue(t *testing.T) {
 	}
 	require.NoError(t, err)
 	require.Equal(t, "A", r.Letter)
+	c.rest(time.Hour)
+	again, err := a.Issue(background(), 1, h.Version, signed)
+	require.NoError(t, err)
+	require.Equal(t, r.At, again.At, "the answer to the first was lost: it is not issued twice")
+	require.Equal(t, "A", again.Letter)
+	other := signed
+	other.Reason = "another reason"
+	again, err = a.Issue(background(), 1, h.Version, other)
+	require.NoError(t, err)
+	require.Equal(t, "B", again.Letter)
 	_, err = a.handles.Load().write.Exec("update revision set reason = 'other'")
 	require.ErrorContains(t, err, "never changed")
 	_, err = a.handles.Load().write.Exec("delete from revision")
@@ -138,7 +148,7 @@ func TestIssue(t *testing.T) {
 	items, _, err := a.List(background(), Query{Text: "sleev", Limit: 5})
 	require.NoError(t, err)
 	require.Len(t, items, 1)
-	require.Equal(t, "A", items[0].Revision)
+	require.Equal(t, "B", items[0].Revision)
 }
 
 func TestOwnChangesMakeNoWindowStale(t *testing.T) {

@@ -38,7 +38,8 @@ func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.E
 
 // Issue makes the working draft of a plan its next revision, if the version
 // named still stands. A plan with physical blockers is never issued, one with
-// others only with a reason and a second name.
+// others only with a reason and a second name. Asking again for what was issued
+// last, with the same names and reason, as after a lost answer, gives that.
 func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
 	var out Revision
 	_, err := a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
@@ -52,19 +53,40 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		if faults := issuable(plan, s); len(faults) > 0 {
 			return &Refused{faults}
 		}
-		var last int
-		if err := tx.QueryRowContext(ctx, "select coalesce(max(seq), 0) from revision where plan = $1", id).Scan(&last); err != nil {
+		issued, err := last(ctx, tx, id)
+		if err != nil {
 			return err
+		}
+		if issued.Signed == s && issued.PlanDigest == plan.Digest() && !issued.Damaged {
+			out = issued.Revision
+			return nil
 		}
 		now := a.stamp()
-		out = Revision{Letter: Letter(last + 1), At: readStamp(now), Signed: s, Plan: plan, PlanDigest: plan.Digest()}
-		if err := addRevision(ctx, tx, id, last+1, &out); err != nil {
+		out = Revision{Letter: Letter(issued.seq + 1), At: readStamp(now), Signed: s, Plan: plan, PlanDigest: plan.Digest()}
+		if err := addRevision(ctx, tx, id, issued.seq+1, &out); err != nil {
 			return err
 		}
-		_, err := tx.ExecContext(ctx, "update plan set changed = $1 where id = $2", now, id)
+		_, err = tx.ExecContext(ctx, "update plan set changed = $1 where id = $2", now, id)
 		return err
 	})
 	return out, err
+}
+
+// numbered is a revision with its number; 0 where there is none.
+type numbered struct {
+	Revision
+	seq int
+}
+
+func last(ctx context.Context, q querier, id ID) (numbered, error) {
+	var n numbered
+	row := q.QueryRowContext(ctx, "select seq, "+sealedColumns+" from revision where plan = $1 order by seq desc limit 1", id)
+	r, err := scanSealed(func(to ...any) error { return row.Scan(append([]any{&n.seq}, to...)...) })
+	if errors.Is(err, sql.ErrNoRows) {
+		return n, nil
+	}
+	n.Revision = r
+	return n, err
 }
 
 func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) error {

@@ -82,7 +82,7 @@ func TestPutBackOverAnything(t *testing.T) {
 				require.NoError(t, os.Mkdir(dir, 0o700))
 				require.NoError(t, os.WriteFile(filepath.Join(dir, FileName), c.stood, 0o600))
 			}
-			aside, _, err := PutBack(background(), dir, "../../testdata/archive/schema1.db")
+			aside, _, err := PutBack(background(), dir, filepath.Join(first(t), FileName))
 			require.NoError(t, err)
 			assert.Equal(t, c.aside, aside != "")
 			if c.aside {
@@ -101,7 +101,7 @@ func TestPutBackRefuses(t *testing.T) {
 	dir := t.TempDir()
 	lock, err := TakeLock(dir)
 	require.NoError(t, err)
-	_, _, err = PutBack(background(), dir, "../../testdata/archive/schema1.db")
+	_, _, err = PutBack(background(), dir, filepath.Join(first(t), FileName))
 	var held *Held
 	require.ErrorAs(t, err, &held)
 	require.NoError(t, lock.Release())

@@ -9,6 +9,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"ramplan/press/archive"
 	"ramplan/web/page"
 )
 
@@ -33,6 +34,10 @@ func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 		if e.status == http.StatusInternalServerError {
 			log.Printf("web: %s %s: %v", r.Method, r.URL.Path, err)
 		}
+		if asksJSON(r) || r.Method == http.MethodPut || r.Method == http.MethodDelete {
+			sendProblem(w, e, err)
+			return
+		}
 		title := strconv.Itoa(e.status) + " " + http.StatusText(e.status)
 		if err := show(w, r, e.status, page.Message(assets.page(), title, e.text, e.hints)); err != nil {
 			http.Error(w, e.text, e.status)
@@ -44,9 +49,20 @@ func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 func asRefusal(err error) refusal {
 	var e refusal
 	var large *http.MaxBytesError
+	var stale *archive.Stale
+	var damaged *archive.Damaged
+	var failure *archive.Failure
 	switch {
 	case errors.As(err, &e):
 		return e
+	case errors.Is(err, archive.ErrNotFound):
+		return errNoPlan
+	case errors.As(err, &stale):
+		return refusal{http.StatusConflict, "Another window changed the plan meanwhile: nothing was done.", []string{"Open the plan again and look at what stands there now."}}
+	case errors.As(err, &damaged):
+		return refusal{http.StatusInternalServerError, capital(damaged.What) + " is damaged: it is not what was stored.", []string{"The history of the plan shows which states are whole.", "ramplan check looks through the whole archive."}}
+	case errors.As(err, &failure):
+		return refusal{http.StatusServiceUnavailable, failure.Text, []string{"Go back: what you typed is still there. Try again when it is mended."}}
 	case errors.As(err, &large):
 		return refusal{http.StatusRequestEntityTooLarge, "The request is larger than 8 MiB.", []string{"A plan or draft file may have 4 MiB at most.", "Go back: what you typed is still there."}}
 	}

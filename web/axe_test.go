@@ -47,7 +47,7 @@ const runAxe = `axe.run(document).then((r) => r.violations.map((v) => ({id: v.id
 // narrow.
 func TestAxe(t *testing.T) {
 	source := axeSource(t)
-	b, srv := visit(t, New())
+	b, srv := visit(t, example(t))
 	states := []struct {
 		name string
 		to   func()
@@ -65,17 +65,37 @@ func TestAxe(t *testing.T) {
 			b.until("document.getElementById('f-faults-other-0') !== null")
 		}},
 		{"new", func() {
-			eval[any](b, `document.querySelector('.menu button[value="new"]').click() ?? 0`)
-			b.until("document.getElementById('f-title-name').value === ''")
+			b.do(chromedp.Navigate(srv.URL + "/"))
+			eval[any](b, `document.querySelector('#opening button[value="new"]').click() ?? 0`)
+			b.until("document.getElementById('f-title-name')?.value === ''")
+			eval[any](b, source+"; 0")
 		}},
 		{"faults of a new plan", func() {
-			b.do(chromedp.Click(chromedp.CSS(`button[value="faults"]`)))
+			b.do(chromedp.Click(chromedp.CSS(`button[value="go faults"]`)))
 			b.waitText("trouble", "no sound plan")
 			eval[any](b, source+"; 0")
 		}},
 		{"faults", func() {
-			b.do(chromedp.Navigate(srv.URL + "/faults"))
+			b.do(chromedp.Navigate(srv.URL + "/plans/1/faults"))
 			eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+		}},
+		{"shelf", func() {
+			b.do(chromedp.Navigate(srv.URL + "/"))
+			eval[any](b, source+"; 0")
+		}},
+		{"history", func() {
+			b.do(chromedp.Navigate(srv.URL + "/plans/1/history"))
+			eval[any](b, source+"; 0")
+		}},
+		{"issuing without a name", func() {
+			b.do(chromedp.Navigate(srv.URL + "/plans/1/revisions"))
+			eval[any](b, `document.querySelector('button[value="issue"]')?.click() ?? 0`)
+			b.until("document.querySelector('[aria-invalid]') !== null")
+			eval[any](b, source+"; 0")
+		}},
+		{"compared", func() {
+			b.do(chromedp.Navigate(srv.URL + "/plans/1/compared?from=draft"))
+			eval[any](b, source+"; 0")
 		}},
 		{"glossary", func() {
 			b.do(chromedp.Navigate(srv.URL + "/glossary"))

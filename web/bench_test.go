@@ -39,23 +39,25 @@ func TestOlderResult(t *testing.T) {
 	assert.Contains(t, text(s.byID("setpoints")), "115.58", "the zone start moves with the nest (derived: 115.08 and 0.5)")
 }
 
-func TestNewAndBack(t *testing.T) {
+// TestNewPlan starts an empty plan: the one before it is still there.
+func TestNewPlan(t *testing.T) {
 	s := start(t)
 	s.typeIn("title.owner", "typed before")
-	s = s.press("new")
+	s = s.press("recompute")
+	s = s.send("/plans", "new", nil)
 	require.Equal(t, 200, s.status)
+	require.Equal(t, "/plans/2", s.path)
 	name, _ := s.value("title.name")
 	assert.Empty(t, name)
 	assert.Nil(t, s.byID("setpoints"), "an empty plan has no result")
 	s = s.press("recompute")
 	assert.Equal(t, 422, s.status)
-	s = s.press("back")
-	owner, _ := s.value("title.owner")
+	owner, _ := s.get(benchPath).value("title.owner")
 	assert.Equal(t, "typed before", owner)
-	assert.Equal(t, 200, s.status)
-	s = s.press("example")
-	owner, _ = s.value("title.owner")
-	assert.Empty(t, owner)
+	s = s.send("/plans", "example", nil)
+	assert.Equal(t, "/plans/3", s.path)
+	name, _ = s.value("title.name")
+	assert.Equal(t, "Bearing sleeve into anemometer hub", name)
 }
 
 // TestMarkup holds what every page must have: one main heading, unique ids, a
@@ -64,7 +66,12 @@ func TestMarkup(t *testing.T) {
 	s := start(t)
 	broken := start(t)
 	broken.typeIn("station.nest", "x")
-	for name, page := range map[string]*sheet{"example": s, "new": s.press("new"), "empty": s.press("new").press("recompute"), "broken": broken.press("recompute"), "row added": s.press("add parts").press("add faults.other")} {
+	fresh := s.send("/plans", "new", nil)
+	pages := map[string]*sheet{"example": s, "new": fresh, "empty": fresh.press("recompute"), "broken": broken.press("recompute"), "row added": s.press("add parts").press("add faults.other")}
+	for _, path := range []string{"/", "/bin", "/plans/1/faults", "/plans/1/history", "/plans/1/revisions", "/plans/1/compared?from=draft"} {
+		pages[path] = s.get(path)
+	}
+	for name, page := range pages {
 		ids := map[string]bool{}
 		labelled := map[string]bool{}
 		headings := 0

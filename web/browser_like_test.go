@@ -13,6 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/static"
 	"ramplan/web/page"
 )
 
@@ -21,18 +24,36 @@ import (
 type sheet struct {
 	t      *testing.T
 	base   string
+	path   string // of the page
 	status int
 	body   string
 	root   *html.Node
 	inputs []input
 }
 
-// start serves the whole program and opens its first page.
+// example is the whole program on an archive of its own, with the example plan
+// on its shelf as number 1.
+func example(t testing.TB) http.Handler { return New(exampleArchive(t)) }
+
+func exampleArchive(t testing.TB) *archive.Archive {
+	t.Helper()
+	plan, faults := press.Decode(static.Example())
+	require.Empty(t, faults)
+	a, err := archive.Open(t.Context(), t.TempDir(), archive.Options{First: []*press.Draft{plan.Draft()}})
+	require.NoError(t, err)
+	t.Cleanup(func() { _ = a.Close() })
+	return a
+}
+
+// benchPath is the address of the example plan's bench.
+const benchPath = "/plans/1"
+
+// start serves the whole program and opens the bench of the example.
 func start(t *testing.T) *sheet {
 	t.Helper()
-	srv := httptest.NewServer(New())
+	srv := httptest.NewServer(example(t))
 	t.Cleanup(srv.Close)
-	resp, err := srv.Client().Get(srv.URL + "/")
+	resp, err := srv.Client().Get(srv.URL + benchPath)
 	require.NoError(t, err)
 	return read(t, srv.URL, resp)
 }
@@ -42,7 +63,7 @@ func read(t *testing.T, base string, resp *http.Response) *sheet {
 	defer resp.Body.Close()
 	data, err := io.ReadAll(resp.Body)
 	require.NoError(t, err)
-	s := &sheet{t: t, base: base, status: resp.StatusCode, body: string(data)}
+	s := &sheet{t: t, base: base, path: resp.Request.URL.Path, status: resp.StatusCode, body: string(data)}
 	s.root, err = html.Parse(bytes.NewReader(data))
 	require.NoError(t, err)
 	for n := range s.root.Descendants() {
@@ -146,11 +167,11 @@ func (s *sheet) value(path string) (string, bool) {
 }
 
 // press sends the form as the form itself says, multipart, with a button's value.
-func (s *sheet) press(do string) *sheet { return s.send("/", do, nil) }
+func (s *sheet) press(do string) *sheet { return s.send(s.path, do, nil) }
 
-// open chooses a file and sends the form.
+// open chooses a file and opens it as a new plan.
 func (s *sheet) open(name string, data []byte) *sheet {
-	return s.send("/", "open", &postedFile{name, data})
+	return s.send("/plans", "open", &postedFile{name, data})
 }
 
 func (s *sheet) send(to, do string, file *postedFile) *sheet {
@@ -181,7 +202,7 @@ func (s *sheet) sendEncoded(do string) *sheet {
 	for _, in := range append(s.inputs, input{page.NameDo, do}) {
 		pairs = append(pairs, url.QueryEscape(in.name)+"="+url.QueryEscape(in.value))
 	}
-	resp, err := http.Post(s.base+"/", "application/x-www-form-urlencoded", strings.NewReader(strings.Join(pairs, "&")))
+	resp, err := http.Post(s.base+s.path, "application/x-www-form-urlencoded", strings.NewReader(strings.Join(pairs, "&")))
 	require.NoError(s.t, err)
 	return read(s.t, s.base, resp)
 }
@@ -189,7 +210,15 @@ func (s *sheet) sendEncoded(do string) *sheet {
 // save sends the form to be saved and returns the file.
 func (s *sheet) save() []byte {
 	s.t.Helper()
-	saved := s.send("/save", "save", nil)
+	saved := s.send(s.path+"/file", "save", nil)
 	require.Equal(s.t, http.StatusOK, saved.status)
 	return []byte(saved.body)
+}
+
+// get opens another page.
+func (s *sheet) get(path string) *sheet {
+	s.t.Helper()
+	resp, err := http.Get(s.base + path)
+	require.NoError(s.t, err)
+	return read(s.t, s.base, resp)
 }

@@ -5,8 +5,6 @@ import (
 	"io"
 	"net/http"
 	"net/url"
-	"os"
-	"path/filepath"
 	"strings"
 	"sync"
 	"testing"
@@ -29,7 +27,7 @@ type gate struct {
 // gated visits the bench behind a gate.
 func gated(t *testing.T) (*tab, *gate) {
 	t.Helper()
-	g := &gate{inner: New(), shut: make(chan struct{})}
+	g := &gate{inner: example(t), shut: make(chan struct{})}
 	b, _ := visit(t, g)
 	t.Cleanup(g.open) // or a failed test waits for the server for ever
 	return b, g
@@ -151,39 +149,34 @@ func TestCommandsInARow(t *testing.T) {
 	assert.Equal(t, "not there", valueOf(b, "f-parts-4-name"))
 }
 
-// TestTypeDuringOpen types while a file is being opened, and while columns are
-// being read.
-func TestTypeDuringOpen(t *testing.T) {
+// TestTypeDuringPaste types while columns are being read.
+func TestTypeDuringPaste(t *testing.T) {
 	b, g := gated(t)
-	name := filepath.Join(t.TempDir(), "chosen.json")
-	require.NoError(t, os.WriteFile(name, edited(t, `"nest": 140`, `"nest": 138`), 0o600))
-	b.do(chromedp.Click(chromedp.CSS(".menu > summary")),
-		chromedp.SetUploadFiles(chromedp.ID("file"), []string{name}),
-		chromedp.Click(chromedp.CSS(`.menu button[value="open"]`)))
-	g.wait(t, 1)
-	b.retype("f-title-name", "Workshop")
 	eval[any](b, `(document.getElementById("paste-text").value = "10 % 250 N\n40 % 1400 N\n70 % 2700 N", 0)`)
 	click(b, `#paste button[value="paste ram.curve.points"]`)
+	g.wait(t, 1)
+	b.retype("f-title-name", "Workshop")
 	b.retype("f-title-number", "WS-211")
 	time.Sleep(400 * time.Millisecond)
-	assert.Equal(t, []string{"open"}, g.questions())
+	assert.Equal(t, []string{"paste ram.curve.points"}, g.questions())
 	g.open()
 	b.until("document.getElementById('lead').textContent.includes('Read 3 points')")
-	assert.Equal(t, "138", valueOf(b, "f-station-nest"))
 	assert.Equal(t, "1400", valueOf(b, "f-ram-curve-points-1-1"))
 	assert.Equal(t, "Workshop", valueOf(b, "f-title-name"))
 	assert.Equal(t, "WS-211", valueOf(b, "f-title-number"))
 	assert.Contains(t, b.text("lead"), "settings 10 to 70 %, forces 250 to 2700 N")
-	assert.Equal(t, []string{"open", "paste ram.curve.points"}, g.questions(), "the second command carried what was typed")
-	assert.Contains(t, b.text("state"), "Up to date")
+	g.wait(t, 2)
+	assert.Equal(t, "recompute", g.questions()[1], "what was typed meanwhile is saved")
+	b.until(stateText + ".includes('Up to date')")
 }
 
 // TestCommandOfLostServer gives a command to a server that is away and goes on
 // typing: both are there when it is back.
 func TestCommandOfLostServer(t *testing.T) {
 	b := newTab(t)
-	address, stop, ended := serving(t, New(), DefaultTimeouts)
-	b.do(chromedp.Navigate("http://" + address + "/"))
+	program := example(t)
+	address, stop, ended := serving(t, program, DefaultTimeouts)
+	b.do(chromedp.Navigate("http://" + address + benchPath))
 	b.until("document.documentElement.classList.contains('live')")
 	stop()
 	require.NoError(t, <-ended)
@@ -193,7 +186,7 @@ func TestCommandOfLostServer(t *testing.T) {
 	time.Sleep(400 * time.Millisecond)
 	ln, err := Listen(address)
 	require.NoError(t, err)
-	srv := &http.Server{Handler: New()}
+	srv := &http.Server{Handler: program}
 	go func() { _ = srv.Serve(ln) }()
 	defer srv.Close()
 	b.until("document.getElementById('f-parts-3-nominal') !== null")
@@ -204,12 +197,12 @@ func TestCommandOfLostServer(t *testing.T) {
 // TestRefusedSave lets the program refuse to save: its own sentence is shown,
 // the page is not lost, and stays so while one types on.
 func TestRefusedSave(t *testing.T) {
-	inner := New()
+	inner := example(t)
 	refuse := answer(func(http.ResponseWriter, *http.Request) error {
 		return refusal{http.StatusRequestEntityTooLarge, "The request is larger than 8 MiB.", []string{"Go back."}}
 	})
 	b, _ := visit(t, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == "/save" {
+		if strings.HasSuffix(r.URL.Path, "/file") {
 			refuse.ServeHTTP(w, r)
 			return
 		}
@@ -232,7 +225,7 @@ func TestRefusedSave(t *testing.T) {
 // TestRefusedCommand asks for something that the program refuses: its sentence is
 // shown, nothing typed is lost, and the next command is done.
 func TestRefusedCommand(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	eval[any](b, `(document.querySelector('`+addPart+`').value = "add nothing", 0)`)
 	click(b, `#f-parts-rows .rowsfoot button`)
 	b.until("document.getElementById('refusal').textContent.includes('does not know: add nothing')")

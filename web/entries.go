@@ -1,6 +1,7 @@
 package web
 
 import (
+	"strconv"
 	"strings"
 
 	"ramplan/press"
@@ -10,17 +11,19 @@ import (
 
 // sortInputs tells the fields of the plan from what is carried along.
 func sortInputs(inputs []input, file *postedFile) *posted {
-	p := &posted{file: file}
+	p := &posted{file: file, picks: map[string]string{}, signed: map[string]string{}}
 	var shown, exact, others, parked []press.Entry
 	for _, in := range inputs {
 		value := strings.ReplaceAll(in.value, "\r\n", "\n")
 		switch in.name {
 		case page.NameDo:
 			p.do = value
-		case page.NameLast:
-			p.last = value
-		case page.NameBefore:
-			p.before = value
+		case page.NameVersion:
+			p.version, _ = strconv.ParseInt(value, 10, 64)
+		case page.NameWindow:
+			p.window = value
+		case page.NameMine:
+			p.mine = value
 		case page.NamePaste:
 			p.paste = value
 		case page.NameExact, page.NameParked, page.NameOther:
@@ -35,7 +38,11 @@ func sortInputs(inputs []input, file *postedFile) *posted {
 				others = append(others, e)
 			}
 		default:
-			if !strings.HasPrefix(in.name, ":") {
+			if path, ok := pick(in.name); ok {
+				p.picks[path] = value
+			} else if path, ok := strings.CutPrefix(in.name, page.NameSigned); ok {
+				p.signed[path] = value
+			} else if !strings.HasPrefix(in.name, ":") {
 				shown = append(shown, press.Entry{Path: in.name, Text: value})
 			}
 		}

@@ -5,60 +5,37 @@ import (
 	"net/http"
 	"strconv"
 
-	"github.com/go-chi/chi/v5"
-
 	"ramplan/press"
 	"ramplan/press/draw"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
 
-// faultRoutes are those of the fault catalogue.
-func faultRoutes(r chi.Router) {
-	r.Method(http.MethodGet, "/faults", answer(exampleFaults)) // of the example plan
-	r.Method(http.MethodPost, "/faults", answer(showFaults))   // of the plan in the form
-}
-
-// exampleFaults answers GET /faults.
-func exampleFaults(w http.ResponseWriter, r *http.Request) error {
-	b, err := exampleBench()
+// showFaults answers GET /plans/{id}/faults: the catalogue of the draft, or of
+// the last sound plan that it was.
+func (s *site) showFaults(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
 	if err != nil {
 		return err
 	}
-	return b.faults(w, r, "")
-}
-
-// showFaults answers POST /faults: the catalogue of the plan in the form, or of
-// the last valid one, with every entry carried along.
-func showFaults(w http.ResponseWriter, r *http.Request) error {
-	p, err := readForm(r)
+	head, err := s.store.Get(r.Context(), id)
 	if err != nil {
 		return err
 	}
-	b := &bench{typed: p.typed, before: p.before}
-	if p.last != "" {
-		b.last, _ = press.Decode([]byte(p.last)) // carried by the page; a broken one is no plan
-	}
-	return b.faults(w, r, p.paste)
-}
-
-// faults answers with the fault catalogue of a bench.
-func (b *bench) faults(w http.ResponseWriter, r *http.Request, paste string) error {
-	plan, faults := b.typed.Draft.Check()
+	plan, faults := head.Draft.Check()
 	status := http.StatusOK
-	if plan != nil {
-		b.last = plan
-	} else {
+	if plan == nil {
 		status = http.StatusUnprocessableEntity
-	}
-	v := view.FaultsPage{Typed: b.typed, Faults: faults, Plan: b.last, Before: b.before, Paste: paste}
-	if b.last != nil {
-		v.Result = press.Evaluate(b.last)
-		strips, err := minis(b.last, v.Result)
-		if err != nil {
+		if plan, err = s.store.LastPlan(r.Context(), id, head.State); err != nil {
 			return err
 		}
-		v.Strips = strips
+	}
+	v := view.FaultsPage{Typed: view.Take(head.Draft.Entries, nil), Faults: faults, Plan: plan, Address: planPath(id, "")}
+	if plan != nil {
+		v.Result = press.Evaluate(plan)
+		if v.Strips, err = minis(plan, v.Result); err != nil {
+			return err
+		}
 	}
 	return show(w, r, status, page.FaultsOf(v.Page(assets.plainPage())))
 }
@@ -83,5 +60,13 @@ func (l library) plainPage() page.Assets {
 	a := l.page()
 	a.Scripts = nil
 	a.Styles = append(a.Styles, l.address("css/glossary.css"), l.address("css/faults.css"))
+	return a
+}
+
+// shelfPage gives the addresses of what the shelf and the pages of the past load.
+func (l library) shelfPage() page.Assets {
+	a := l.page()
+	a.Scripts = []string{l.address("js/shelf.js")}
+	a.Styles = append(a.Styles, l.address("css/faults.css"), l.address("css/shelf.css"))
 	return a
 }

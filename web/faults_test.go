@@ -1,9 +1,6 @@
 package web
 
 import (
-	"bytes"
-	"io"
-	"mime/multipart"
 	"net/http"
 	"net/http/httptest"
 	"strings"
@@ -16,7 +13,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/words"
 	"ramplan/static"
-	"ramplan/web/page"
 )
 
 // elements finds every element of a kind, in order.
@@ -33,7 +29,7 @@ func elements(root *html.Node, kind string) []*html.Node {
 // plainPageOf gets a page by its address.
 func plainPageOf(t *testing.T, path string) *sheet {
 	t.Helper()
-	srv := httptest.NewServer(New())
+	srv := httptest.NewServer(example(t))
 	t.Cleanup(srv.Close)
 	resp, err := http.Get(srv.URL + path)
 	require.NoError(t, err)
@@ -73,7 +69,7 @@ func soundMarkup(t *testing.T, s *sheet) {
 // TestFaultsOfExample looks at the whole page of the example plan (derived: its
 // result).
 func TestFaultsOfExample(t *testing.T) {
-	s := plainPageOf(t, "/faults")
+	s := plainPageOf(t, "/plans/1/faults")
 	require.Equal(t, http.StatusOK, s.status)
 	soundMarkup(t, s)
 	plan, faults := press.Decode(static.Example())
@@ -146,28 +142,6 @@ func TestFaultsOfEveryPlan(t *testing.T) {
 	}
 }
 
-// TestFaultsRefuses: a body that is no form is refused as on the bench.
-func TestFaultsRefuses(t *testing.T) {
-	srv := httptest.NewServer(New())
-	defer srv.Close()
-	resp, err := http.Post(srv.URL+"/faults", "text/plain", strings.NewReader("x"))
-	require.NoError(t, err)
-	resp.Body.Close()
-	assert.Equal(t, http.StatusBadRequest, resp.StatusCode)
-
-	var b bytes.Buffer
-	w := multipart.NewWriter(&b)
-	f, err := w.CreateFormField(page.NameLast)
-	require.NoError(t, err)
-	_, _ = io.WriteString(f, "no plan at all")
-	require.NoError(t, w.Close())
-	resp, err = http.Post(srv.URL+"/faults", w.FormDataContentType(), &b)
-	require.NoError(t, err)
-	s := read(t, srv.URL, resp)
-	assert.Equal(t, http.StatusUnprocessableEntity, s.status)
-	assert.Contains(t, text(s.byID("trouble")), "There is no catalogue before they are one.")
-}
-
 // TestGlossaryPage looks at the markup of the glossary, and wants the places that
 // the fault catalogue links to.
 func TestGlossaryPage(t *testing.T) {
@@ -178,7 +152,7 @@ func TestGlossaryPage(t *testing.T) {
 		assert.Contains(t, g.body, ">"+html.EscapeString(f.Label)+"</b>", f.Path)
 	}
 	links := 0
-	for _, a := range elements(plainPageOf(t, "/faults").root, "a") {
+	for _, a := range elements(plainPageOf(t, "/plans/1/faults").root, "a") {
 		if id, ok := strings.CutPrefix(attr(a, "href"), "/glossary#"); ok {
 			links++
 			assert.NotNil(t, g.byID(id), id)

@@ -6,50 +6,45 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/web/page"
-	"ramplan/web/view"
 )
 
 // mostShown is how many faults of a refused file are listed.
 const mostShown = 50
 
-// open puts the entries of the chosen file in place of the form's. A file that
-// is neither a plan nor a draft changes nothing but the notice.
-func (p *posted) open(b *bench) {
-	refuse := func(text string, faults press.Problems) {
-		n := page.Notice{Kind: "refused", Text: text}
-		for i, f := range faults {
-			if i == mostShown {
-				n.Lines = append(n.Lines, "and more")
-				break
-			}
-			n.Lines = append(n.Lines, f.String())
-		}
-		b.notices = append(b.notices, n)
-		b.refused = true
+// readFile makes a draft of a plan or draft file. What is neither is refused
+// with everything that is wrong with it.
+func readFile(f *postedFile) (*press.Draft, error) {
+	if f == nil {
+		return nil, refusal{http.StatusUnprocessableEntity, "Choose a file first, then open it.", nil}
 	}
-	if p.file == nil {
-		refuse("Choose a file first, then open it.", nil)
-		return
-	}
-	name := cleanName(p.file.name)
-	if isDraft(p.file.data) {
-		d, faults := press.DecodeDraft(p.file.data)
-		if len(faults) > 0 {
-			refuse(name+" was not opened; nothing has changed.", faults)
-			return
-		}
-		b.replace(view.Take(d.Entries, nil), "Opened the draft "+name+".")
-		b.last = nil
-		return
-	}
-	plan, faults := press.Decode(p.file.data)
+	d, faults := decodeFile(f.data)
 	if len(faults) > 0 {
-		refuse(name+" was not opened; nothing has changed.", faults)
-		return
+		return nil, refusal{http.StatusUnprocessableEntity, cleanName(f.name) + " was not opened.", lines(faults)}
 	}
-	b.replace(view.Take(plan.Draft().Entries, nil), "Opened the plan "+name+".")
-	b.last = plan
+	return d, nil
+}
+
+func decodeFile(data []byte) (*press.Draft, press.Problems) {
+	if isDraft(data) {
+		return press.DecodeDraft(data)
+	}
+	plan, faults := press.Decode(data)
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return plan.Draft(), nil
+}
+
+// lines are the faults of a file, one a line, as many as a page may show.
+func lines(faults press.Problems) []string {
+	var out []string
+	for i, f := range faults {
+		if i == mostShown {
+			return append(out, "and more")
+		}
+		out = append(out, f.String())
+	}
+	return out
 }
 
 // isDraft tells whether a file says of itself that it is a draft.
@@ -73,7 +68,7 @@ func cleanName(name string) string {
 	return name
 }
 
-// saveFile answers POST /save: a plan where the entries make one, else a draft,
+// saveFile answers POST /plans/{id}/file: a plan where the entries make one, else a draft,
 // so that anything typed can be saved.
 func saveFile(w http.ResponseWriter, r *http.Request) error {
 	p, err := readForm(r)

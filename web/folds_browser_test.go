@@ -16,7 +16,7 @@ func isOpen(b *tab, id string) bool {
 // as they were left, and so does what was put into the paste box, which closes
 // once it is read.
 func TestFoldsStay(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	assert.False(t, isOpen(b, "f-title-more"))
 	assert.True(t, isOpen(b, "f-ram-more"))
 	eval[any](b, `(document.getElementById("f-title-more").open = document.getElementById("paste").open = true,
@@ -41,7 +41,7 @@ func TestFoldsStay(t *testing.T) {
 
 // TestNothingJumps focuses every entry of a part: the row keeps its height.
 func TestNothingJumps(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	assert.Empty(t, eval[string](b, `(() => {
 		const card = document.getElementById("f-parts-0");
 		const was = card.getBoundingClientRect().height;
@@ -57,7 +57,7 @@ func TestNothingJumps(t *testing.T) {
 // TestChoicesFit wants the chosen word of every choice in a row to be seen whole
 // beside the arrow, and the explanations to be open where there is no row yet.
 func TestChoicesFit(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	assert.False(t, isOpen(b, "f-parts-rows-columns"))
 	assert.Contains(t, b.text("f-parts-rows-columns"), "The row goes away when the insert is missing.")
 	for _, width := range []int64{1440, 1024, 390} {
@@ -81,7 +81,7 @@ func TestChoicesFit(t *testing.T) {
 // TestFaultsOnPhone shows the table of faults as cards at 390: nothing of it lies
 // beyond the edge, and each figure says what it is.
 func TestFaultsOnPhone(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	b.do(chromedp.EmulateViewport(390, 900))
 	assert.Empty(t, eval[string](b, `[...document.querySelectorAll("#catalogue td, #catalogue tbody th")].filter((c) => {
 		const r = c.getBoundingClientRect();

@@ -20,12 +20,16 @@ const maxInputs = 3 * press.MaxEntries
 
 // A posted form: the entries, and what is carried along with them.
 type posted struct {
-	do     string      // what the pressed button wants
-	typed  view.Typed  //
-	last   string      // the last valid plan, as a file
-	before string      // the entries before they were replaced, as a draft file
-	paste  string      // two columns of text
-	file   *postedFile // a chosen file
+	do      string      // what the pressed button wants
+	typed   view.Typed  //
+	version int64       // of the draft that the form started from
+	window  string      // that sent it
+	paste   string      // two columns of text
+	file    *postedFile // a chosen file
+
+	mine   string            // the entries of this side, as a draft file
+	picks  map[string]string // by path, the side that was picked
+	signed map[string]string // what was signed, by the path of its fault
 }
 
 type postedFile struct {

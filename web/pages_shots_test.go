@@ -20,9 +20,16 @@ func TestPageShots(t *testing.T) {
 		t.Skip("no folder named in RAMPLAN_SHOTS")
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
-	b, srv := visit(t, New())
-	for _, name := range []string{"faults", "glossary"} {
-		b.do(chromedp.Navigate(srv.URL + "/" + name))
+	b, srv := visit(t, example(t))
+	for _, name := range []string{"faults", "history", "revisions", "compared", "shelf", "glossary"} {
+		path := "/plans/1/" + name
+		switch name {
+		case "glossary":
+			path = "/glossary"
+		case "shelf":
+			path = "/"
+		}
+		b.do(chromedp.Navigate(srv.URL + path))
 		for _, theme := range []string{"light", "dark"} {
 			_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
 			require.NoError(t, err)

@@ -13,15 +13,30 @@ import (
 func TestRoutes(t *testing.T) {
 	want := []string{
 		"GET /",
-		"POST /",
-		"POST /save",
-		"GET /faults",
-		"POST /faults",
+		"GET /plans",
+		"POST /plans",
+		"GET /bin",
+		"POST /bin",
+		"GET /plans/{id}",
+		"POST /plans/{id}",
+		"PUT /plans/{id}",
+		"DELETE /plans/{id}",
+		"GET /plans/{id}/result",
+		"GET /plans/{id}/faults",
+		"POST /plans/{id}/file",
+		"POST /plans/{id}/choice",
+		"POST /plans/{id}/shelved",
+		"GET /plans/{id}/history",
+		"POST /plans/{id}/history",
+		"GET /plans/{id}/revisions",
+		"POST /plans/{id}/revisions",
+		"GET /plans/{id}/revisions/{letter}",
+		"GET /plans/{id}/compared",
 		"GET /glossary",
 		"GET /static/{hash}/*",
 	}
 	var got []string
-	err := chi.Walk(router(), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
+	err := chi.Walk((&site{}).router(), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
 		got = append(got, method+" "+route)
 		return nil
 	})

@@ -98,7 +98,7 @@ func TestPaste(t *testing.T) {
 	kept, _ := s.value(":paste")
 	assert.Equal(t, "10 200\nten 300", kept)
 
-	s = s.press("back")
+	s = s.press("recompute").press("undo")
 	got, _ = s.value("ram.curve.points[6][1]")
 	assert.Equal(t, "2620", got, "the points of before are back")
 }

@@ -17,7 +17,7 @@ import (
 // this machine, as a hostile page would have it: nothing is shown.
 func TestRebinding(t *testing.T) {
 	b := newTab(t)
-	srv := httptest.NewServer(New())
+	srv := httptest.NewServer(example(t))
 	defer srv.Close()
 	own, err := url.Parse(srv.URL)
 	require.NoError(t, err)
@@ -33,7 +33,7 @@ func TestRebinding(t *testing.T) {
 func TestForeignPage(t *testing.T) {
 	b := newTab(t)
 	var reached atomic.Int32
-	inner := New()
+	inner := example(t)
 	srv := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		rec := &statusKeeper{ResponseWriter: w}
 		inner.ServeHTTP(rec, r)
@@ -44,7 +44,7 @@ func TestForeignPage(t *testing.T) {
 	defer srv.Close()
 	foreign := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html")
-		fmt.Fprintf(w, `<form id="f" method="post" action=%q><input name="title.name" value="x"></form><script>document.getElementById("f").submit()</script>`, srv.URL+"/save")
+		fmt.Fprintf(w, `<form id="f" method="post" action=%q><input name="title.name" value="x"></form><script>document.getElementById("f").submit()</script>`, srv.URL+"/plans/1")
 	}))
 	defer foreign.Close()
 	for _, from := range []string{foreign.URL, "http://evil.example:" + portOf(t, foreign.URL)} {

@@ -16,7 +16,7 @@ const formType = "application/x-www-form-urlencoded"
 // TestSafety sends what a page of another site, another machine or a tool might
 // send. HOST and PORT stand for the server's own.
 func TestSafety(t *testing.T) {
-	srv := httptest.NewServer(New())
+	srv := httptest.NewServer(example(t))
 	defer srv.Close()
 	own, err := url.Parse(srv.URL)
 	require.NoError(t, err)
@@ -37,15 +37,15 @@ func TestSafety(t *testing.T) {
 		{"another port", "GET", "/", "127.0.0.1:1", nil, 421},
 		{"no port", "GET", "/", "127.0.0.1", nil, 421},
 		{"a style under another host", "GET", assets.address("css/base.css"), "evil.example:PORT", nil, 421},
-		{"a form under another host", "POST", "/", "evil.example:PORT", nil, 421},
+		{"a form under another host", "POST", "/plans/1", "evil.example:PORT", nil, 421},
 		// Where a form comes from.
-		{"own page", "POST", "/", "", map[string]string{"Sec-Fetch-Site": "same-origin", "Origin": srv.URL}, 422},
-		{"typed by the user", "POST", "/", "", map[string]string{"Sec-Fetch-Site": "none"}, 422},
-		{"a tool without headers", "POST", "/", "", nil, 422},
-		{"another site", "POST", "/", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Origin": "https://evil.example"}, 403},
-		{"another port of this machine", "POST", "/", "", map[string]string{"Sec-Fetch-Site": "same-site", "Origin": "http://127.0.0.1:1"}, 403},
-		{"another origin, old browser", "POST", "/save", "", map[string]string{"Origin": "https://evil.example"}, 403},
-		{"no origin", "POST", "/save", "", map[string]string{"Origin": "null"}, 403},
+		{"own page", "POST", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "same-origin", "Origin": srv.URL}, 409},
+		{"typed by the user", "POST", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "none"}, 409},
+		{"a tool without headers", "POST", "/plans/1", "", nil, 409},
+		{"another site", "POST", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Origin": "https://evil.example"}, 403},
+		{"another port of this machine", "POST", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "same-site", "Origin": "http://127.0.0.1:1"}, 403},
+		{"another origin, old browser", "POST", "/plans/1/file", "", map[string]string{"Origin": "https://evil.example"}, 403},
+		{"no origin", "POST", "/plans/1/file", "", map[string]string{"Origin": "null"}, 403},
 		// What there is.
 		{"no such page", "GET", "/nothing", "", nil, 404},
 		{"no such file", "GET", "/static/" + assets.hash + "/css/nothing.css", "", nil, 404},
@@ -93,7 +93,7 @@ func assertHeaders(t *testing.T, h http.Header) {
 // would stop anyway.
 func TestNoInline(t *testing.T) {
 	s := start(t)
-	for _, page := range []*sheet{s, s.press("new"), s.press("nonsense")} {
+	for _, page := range []*sheet{s, s.send("/plans", "new", nil), s.press("nonsense"), s.get("/"), s.get("/plans/1/revisions"), s.get("/plans/1/history")} {
 		for n := range page.root.Descendants() {
 			for _, a := range n.Attr {
 				assert.NotEqual(t, "style", a.Key, n.Data)

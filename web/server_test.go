@@ -77,7 +77,7 @@ func TestShutdownGivesUp(t *testing.T) {
 func TestHalfHeader(t *testing.T) {
 	wait := DefaultTimeouts
 	wait.Header = 200 * time.Millisecond
-	address, _, _ := serving(t, New(), wait)
+	address, _, _ := serving(t, example(t), wait)
 	conn, err := net.Dial("tcp", address)
 	require.NoError(t, err)
 	defer conn.Close()
@@ -92,7 +92,7 @@ func TestHalfHeader(t *testing.T) {
 }
 
 func TestLargeHeader(t *testing.T) {
-	address, _, _ := serving(t, New(), DefaultTimeouts)
+	address, _, _ := serving(t, example(t), DefaultTimeouts)
 	conn, err := net.Dial("tcp", address)
 	require.NoError(t, err)
 	defer conn.Close()

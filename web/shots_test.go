@@ -21,7 +21,7 @@ func TestShots(t *testing.T) {
 		t.Skip("no folder named in RAMPLAN_SHOTS")
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
-	b, _ := visit(t, New())
+	b, srv := visit(t, example(t))
 	take := func(name string, whole bool) {
 		shot := chromedp.CaptureScreenshot()
 		if whole {
@@ -59,7 +59,8 @@ func TestShots(t *testing.T) {
 	b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
 	eval[any](b, "document.getElementById('f-station-nest').scrollIntoView({block: 'center'}) ?? 0")
 	take("broken", false)
-	eval[any](b, `document.querySelector('.menu button[value="new"]').click()`+" ?? 0")
-	b.until("document.getElementById('f-title-name').value === ''")
+	b.do(chromedp.Navigate(srv.URL + "/"))
+	eval[any](b, `document.querySelector('#opening button[value="new"]').click()`+" ?? 0")
+	b.until("document.getElementById('f-title-name')?.value === ''")
 	take("new", true)
 }

@@ -49,7 +49,7 @@ func serve(ctx context.Context, c console, args []string) int {
 				c.complain("no browser could be started (%v); open %s by hand", err, url)
 			}
 		}
-		err = web.Serve(ctx, ln, web.New(), web.DefaultTimeouts, c.err)
+		err = web.Serve(ctx, ln, web.New(a), web.DefaultTimeouts, c.err)
 	}
 	// The requests have ended: the archive may be let go.
 	if err := errors.Join(err, a.Close(), lock.Release()); err != nil {

@@ -1,6 +1,11 @@
 package archive
 
-import "ramplan/press"
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+)
 
 // A Change is one entry that differs between two drafts.
 type Change struct {
@@ -46,4 +51,16 @@ func onePath(was, is *press.Draft) (string, bool) {
 		return "", false
 	}
 	return c[0].Path, true
+}
+
+// same tells whether two drafts hold the same entries; in what order they stand
+// says nothing but among those of one path.
+func same(a, b *press.Draft) bool {
+	return len(a.Entries) == len(b.Entries) && slices.Equal(byPath(a), byPath(b))
+}
+
+func byPath(d *press.Draft) []press.Entry {
+	sorted := slices.Clone(d.Entries)
+	slices.SortStableFunc(sorted, func(x, y press.Entry) int { return strings.Compare(x.Path, y.Path) })
+	return sorted
 }

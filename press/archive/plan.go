@@ -176,11 +176,11 @@ func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, d
 	sum := digest(body)
 	if c, err := a.current(ctx); err != nil {
 		return Head{}, explain(err)
-	} else if h, err := getHead(ctx, c.read, id); err == nil && h.Digest == sum {
+	} else if h, err := getHead(ctx, c.read, id); err == nil && same(h.Draft, d) {
 		return h, nil
 	}
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
-		if h.Digest == sum && h.damaged == nil {
+		if same(h.Draft, d) && h.damaged == nil {
 			return nil
 		}
 		if did == "" {
@@ -235,7 +235,7 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 	now := a.stamp()
 	sum := digest(body)
 	valid := isPlan(d)
-	joined, err := a.joins(ctx, tx, h, did, now)
+	joined, err := a.joins(ctx, tx, h, did, now, valid)
 	if err != nil {
 		return err
 	}
@@ -258,13 +258,18 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 }
 
 // joins tells whether a change goes on with the typing of the state that stands.
-func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string) (bool, error) {
+// A sound plan is never replaced by what is none: it is the last that there was.
+func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string, valid bool) (bool, error) {
 	if h.damaged != nil || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
 		return false, nil
 	}
 	var last string
-	if err := tx.QueryRowContext(ctx, "select did from state where plan = $1 and n = $2", h.ID, h.State).Scan(&last); err != nil {
+	var sound bool
+	if err := tx.QueryRowContext(ctx, "select did, valid from state where plan = $1 and n = $2", h.ID, h.State).Scan(&last, &sound); err != nil {
 		return false, err
+	}
+	if sound && !valid {
+		return false, nil
 	}
 	rest := readStamp(now).Sub(h.At)
 	return last == did && rest >= 0 && rest < Pause, nil

@@ -3,6 +3,7 @@
 
 import { watch } from "./live.js";
 import { acceptDrops } from "./drop.js";
+import { offerOpening, open } from "./opening.js";
 import { offerCopies } from "./copy.js";
 import { acceptColumns } from "./columns.js";
 import { movePoints } from "./curve.js";
@@ -10,7 +11,12 @@ import { movePoints } from "./curve.js";
 const form = document.getElementById("plan");
 if (form) {
   const live = watch(form);
-  acceptDrops(live);
+  const opening = document.getElementById("opening");
+  offerOpening(opening, live.settled);
+  acceptDrops((file) => open(opening, file, live.settled), async (file) => {
+    document.getElementById("paste-text").value = await file.text();
+    live.command("paste ram.curve.points");
+  });
   acceptColumns(form, live);
   movePoints(form);
   offerCopies(document);

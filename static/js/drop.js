@@ -1,7 +1,9 @@
-// Files dropped anywhere on the page: a plan or draft is opened, two columns of
-// text are read into the curve.
+// Files dropped anywhere on the page: a plan or draft is opened as a new plan,
+// two columns of text are read into the curve.
 
-export function acceptDrops(live) {
+// acceptDrops takes what opens a file and what reads columns; without the latter
+// they are no different from other files.
+export function acceptDrops(open, columns) {
   const root = document.documentElement;
   const brings = (e) => [...(e.dataTransfer?.types ?? [])].includes("Files");
   addEventListener("dragover", (e) => {
@@ -12,17 +14,13 @@ export function acceptDrops(live) {
   addEventListener("dragleave", (e) => {
     if (!e.relatedTarget) root.classList.remove("dropping");
   });
-  addEventListener("drop", async (e) => {
+  addEventListener("drop", (e) => {
     root.classList.remove("dropping");
     if (!brings(e)) return;
     e.preventDefault();
     const file = e.dataTransfer.files[0];
     if (!file) return;
-    if (!/\.(csv|tsv|txt)$/i.test(file.name)) {
-      live.command("open", file);
-      return;
-    }
-    document.getElementById("paste-text").value = await file.text();
-    live.command("paste ram.curve.points");
+    if (columns && /\.(csv|tsv|txt)$/i.test(file.name)) columns(file);
+    else open(file);
   });
 }

@@ -1,5 +1,6 @@
-// Sends the form and puts the answer into the page: the newest question wins,
-// an older answer is dropped, and a button's command is never given up.
+// Sends the form and puts the answer into the page. One question is under way at
+// a time, as each names the version of the draft that it starts from; an answer
+// older than the entries is dropped, and a button's command is never given up.
 
 import { morph } from "./morph.js";
 import { Queue } from "./questions.js";
@@ -8,20 +9,20 @@ import { save } from "./save.js";
 
 const rest = 200; // ms without a key before a change is sent
 const patience = 1000; // ms before a slow answer is spoken of
+const tooLong = 30000; // ms before an answer is given up
 const again = 3000; // ms before a server that did not answer is asked again
 
 const lost = "ramplan does not answer. What you typed is kept here; start ramplan again on the same address and it goes on.";
 const slow = "Still computing …";
 
-// watch makes a form live. The returned object has command(do, file), which does
-// what the button of that value does.
+// watch makes a form live. The returned object has command(do), which does what
+// the button of that value does.
 export function watch(form) {
   const queue = new Queue();
   let timer = 0;
   let asked = null; // the question in flight
-  let leaving = false; // for a page that brings the entries back
-  // What another page brought back may never have been saved.
-  let dirty = document.referrer.endsWith("/faults");
+  let leaving = false; // for a page beside this one, by a button that saves first
+  let dirty = false; // something typed is not saved
 
   // soon asks when the keys rest. A command in flight, or waiting for a server
   // that did not answer, comes first and is followed by what changed meanwhile.
@@ -36,20 +37,19 @@ export function watch(form) {
     ask();
   };
 
-  const command = (what, file) => {
+  const command = (what) => {
     if (what === "recompute") return recompute();
     const paste = what.startsWith("paste ") ? document.getElementById("paste-text").value : undefined;
     dirty = true;
     tell("");
-    queue.add({ do: what, file, paste });
+    queue.add({ do: what, paste });
     ask();
   };
 
   async function ask() {
-    if (asked?.command) return; // its answer goes on
+    if (asked || leaving) return; // its answer goes on
     clearTimeout(timer);
-    asked?.control.abort();
-    const mine = (asked = { command: queue.waiting, control: new AbortController() });
+    asked = true;
     const question = queue.send();
     const late = setTimeout(() => say("slow", slow), patience);
     try {
@@ -57,14 +57,12 @@ export function watch(form) {
         method: "POST",
         headers: { "Ramplan-Part": "bench" },
         body: bodyOf(form, question),
-        signal: mine.control.signal,
+        signal: AbortSignal.timeout(tooLong),
       });
       const text = await answer.text();
-      if (mine !== asked) return;
       asked = null;
-      take(question, text, answer.ok || answer.status === 422);
+      take(question, text);
     } catch (fault) {
-      if (mine !== asked || fault.name === "AbortError") return;
       asked = null;
       gone();
       queue.spoiled();
@@ -77,14 +75,20 @@ export function watch(form) {
   // take brings the page up to the answer. What is being typed is never touched by
   // the answer to typing; a button's answer brings the entries as well, but for
   // those that were changed since it was asked.
-  function take(question, html, good) {
+  function take(question, html) {
     const next = new DOMParser().parseFromString(html, "text/html");
-    const main = good ? next.getElementById("main") : null;
+    const main = next.querySelector("main.bench");
     const isCommand = question.do !== "recompute";
     const changed = isCommand ? queue.answered(main !== null) : [];
     if (main) {
       document.documentElement.classList.remove("lost");
-      show(form, main, question.do, changed);
+      dirty = queue.stale || main.dataset.saved !== "yes";
+      if (isCommand || !queue.stale) show(form, main, question.do, changed);
+      else form.elements[":version"].value = main.querySelector('[name=":version"]').value;
+      if (main.dataset.saved === "no") {
+        clearTimeout(timer);
+        timer = setTimeout(recompute, again); // saved when it can be again
+      }
     } else if (isCommand) {
       tell(sentence(html));
       queue.spoiled(); // what was typed before it has no answer yet
@@ -92,7 +96,7 @@ export function watch(form) {
       say("lost", sentence(html));
     }
     if (queue.waiting) ask();
-    else if (isCommand && queue.stale) soon();
+    else if (queue.stale) soon();
   }
 
   form.addEventListener("input", (e) => {
@@ -103,33 +107,37 @@ export function watch(form) {
   });
   form.addEventListener("submit", (e) => {
     const what = e.submitter?.value || "recompute";
-    leaving = e.submitter?.getAttribute("formaction") === "/faults";
-    if (leaving) return; // another page, which carries the entries along
+    if (e.submitter?.hasAttribute("data-leaves")) {
+      clearTimeout(timer);
+      leaving = true;
+      return; // the form is sent as it stands, saved, and another page comes
+    }
     e.preventDefault();
+    e.submitter?.closest("details.menu")?.removeAttribute("open");
     if (what === "save") {
       tell("");
-      save(form).then(
-        () => (dirty = false),
-        (fault) => (fault instanceof Refusal ? tell(fault.message) : gone()),
-      );
+      save(form, e.submitter.formAction).catch((fault) => (fault instanceof Refusal ? tell(fault.message) : gone()));
       return;
     }
-    const chosen = document.getElementById("file");
-    command(what, what === "open" ? chosen.files[0] : undefined);
-    if (what === "open") chosen.value = "";
-    e.submitter?.closest("details.menu")?.removeAttribute("open");
+    command(what);
   });
   addEventListener("beforeunload", (e) => {
     if (dirty && !leaving) e.preventDefault();
   });
   addEventListener("pageshow", (e) => {
     leaving = false;
-    // Going back brings entries that are newer than the result beside them.
+    // Going back brings entries, and a version, from before they were saved.
     const [how] = performance.getEntriesByType("navigation");
-    if (e.persisted || how?.type === "back_forward") recompute();
+    if (e.persisted || how?.type === "back_forward") location.replace(location.href);
   });
 
-  return { command };
+  // settled waits until everything typed is saved, for another page to come.
+  const settled = async () => {
+    if (queue.stale && !asked) ask();
+    for (let waited = 0; dirty && waited < patience; waited += 50) await new Promise((go) => setTimeout(go, 50));
+  };
+
+  return { command, settled };
 }
 
 // gone says that there is no answer.
@@ -143,11 +151,6 @@ function bodyOf(form, question) {
   const data = new FormData(form);
   data.set(":do", question.do);
   if (question.paste !== undefined) data.set(":paste", question.paste);
-  data.delete(":file");
-  if (question.file) {
-    data.set(":file", question.file, question.file.name);
-    return data;
-  }
   return new URLSearchParams(data);
 }
 
@@ -169,6 +172,8 @@ function show(form, main, what, changed) {
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),
   });
+  document.getElementById("undo").disabled = main.dataset.undo !== "yes";
+  document.getElementById("redo").disabled = main.dataset.redo !== "yes";
   for (const [name, value] of typed) fill(form.elements[name], value);
   if (what !== "recompute") settle(what);
 }
@@ -194,10 +199,9 @@ function settle(what) {
   } else if (document.activeElement === document.body) {
     (rows || document.getElementById("entries")).focus({ preventScroll: Boolean(rows) });
   }
-  if (replaces(what)) scrollTo(0, 0);
 }
 
-// replaces tells whether a command puts another plan in place of this one.
+// replaces tells whether a command may change any entry.
 function replaces(what) {
-  return ["open", "new", "example", "back"].includes(what);
+  return ["undo", "redo"].includes(what);
 }

@@ -1,7 +1,7 @@
 // What is to be asked of the program, in order: the commands of buttons, which
 // are never given up, and then whether the entries changed since they were sent.
 
-// A queue holds commands of the form {do, file, paste}. Fields are known by name.
+// A queue holds commands of the form {do, paste}. Fields are known by name.
 export class Queue {
   #commands = [];
   #since = new Set(); // fields changed since the last question was sent

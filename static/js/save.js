@@ -4,8 +4,8 @@
 import { Refusal, sentence } from "./refusal.js";
 
 // save fails with a Refusal when the program answered but would not save.
-export async function save(form) {
-  const answer = await fetch("/save", { method: "POST", body: new URLSearchParams(bare(form)) });
+export async function save(form, address) {
+  const answer = await fetch(address, { method: "POST", body: new URLSearchParams(new FormData(form)) });
   if (!answer.ok) throw new Refusal(sentence(await answer.text()));
   const named = /filename="([^"]+)"/.exec(answer.headers.get("Content-Disposition") ?? "");
   const link = document.createElement("a");
@@ -13,10 +13,4 @@ export async function save(form) {
   link.download = named?.[1] ?? "plan.json";
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-}
-
-function bare(form) {
-  const data = new FormData(form);
-  data.delete(":file");
-  return data;
 }

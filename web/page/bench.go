@@ -11,7 +11,13 @@ type Bench struct {
 	Headline string // empty before there was any valid plan
 	Glance   string // the headline in a few words
 	Perfect  string // what was not given and is taken as perfect
-	Back     bool   // offers to bring back the entries of before
+	Address  string // of the plan
+	Revision string // the last issued
+	CanUndo  bool
+	CanRedo  bool
+	Binned   bool
+	Stale    bool // another window changed the plan: nothing was saved
+	Unsaved  bool // the archive took nothing
 	State    State
 	Standing State // of the findings: their number, by the gravest
 	Notices  []Notice
@@ -45,4 +51,22 @@ type Fault struct {
 	Link  string // of the field, such as #f-station.nest; empty where there is none
 	Where string
 	Text  string
+}
+
+// saved tells a script how the entries stand in the archive.
+func saved(b Bench) string {
+	switch {
+	case b.Unsaved:
+		return "no"
+	case b.Stale:
+		return "stale"
+	}
+	return "yes"
+}
+
+func yes(b bool) string {
+	if b {
+		return "yes"
+	}
+	return "no"
 }

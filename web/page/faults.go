@@ -7,7 +7,7 @@ type FaultsPage struct {
 	Name     string
 	Number   string
 	Headline string
-	Carried  []Hidden // the entries of the bench, to be brought back by its button
+	Address  string   // of the plan's bench
 	Trouble  string   // said when the entries are no sound plan
 	Wrong    []Fault  // of the entries, without links: their fields are on the bench
 	Shown    bool     // there is a plan to show

@@ -10,9 +10,13 @@ const (
 	NameExact  = ":exact"  // an entry, as [path, text], that its input shows but cannot hold to the letter
 	NameParked = ":parked" // an entry of another kind of joint
 	NameOther  = ":other"  // an entry for which the form has no place
-	NameLast   = ":last"   // the last valid plan
-	NameBefore = ":before" // the entries before they were replaced
 	NamePaste  = ":paste"  // two columns to be read into the curve
+
+	NameVersion = ":version" // of the draft that the form started from
+	NameWindow  = ":window"  // that sends it
+	NameMine    = ":mine"    // the entries of this side, as a draft file
+	NamePick    = ":pick "   // starts the name of what picks a side; the path follows
+	NameSigned  = ":signed " // starts the name of what is signed; its path follows
 )
 
 // A Form is every entry of the draft.

@@ -16,10 +16,21 @@ type Bench struct {
 	Plan     *press.Plan    // the last valid one; nil before there was any
 	Result   *press.Result  // of that plan
 	Drawings Drawings       // of it
-	Fresh    bool           // nothing was asked of these entries yet
 	Notices  []page.Notice
-	Before   string // the entries that were replaced, as a draft file
 	Paste    *page.Paste
+	Kept     Kept
+}
+
+// Kept is how the entries stand in the archive.
+type Kept struct {
+	Address          string // of the plan
+	Version          int64  // of the draft that the form starts from
+	Window           string
+	Revision         string // the last issued
+	CanUndo, CanRedo bool
+	Binned           bool
+	Stale            bool   // another window changed the plan: nothing was saved
+	Failure          string // why nothing could be saved
 }
 
 // Drawings of a plan, as SVG.
@@ -33,7 +44,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Assets:  assets,
 		Title:   "ramplan",
 		Form:    form.page(),
-		State:   b.state(),
+		State:   b.standing(),
 		Notices: b.Notices,
 		Faults:  form.list(),
 	}
@@ -43,7 +54,6 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		out.Title, out.Name = name+" · ramplan", name
 	}
 	if b.Plan != nil {
-		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameLast, Value: string(b.Plan.JSON())})
 		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
@@ -53,11 +63,25 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
 		out.Glance = words.Glance(b.Plan, b.Result)
 	}
-	if b.Before != "" {
-		out.Back = true
-		out.Form.Hidden = append(out.Form.Hidden, page.Hidden{Name: page.NameBefore, Value: b.Before})
-	}
+	out.Address, out.Revision = b.Kept.Address, b.Kept.Revision
+	out.CanUndo, out.CanRedo, out.Binned, out.Stale, out.Unsaved = b.Kept.CanUndo, b.Kept.CanRedo, b.Kept.Binned, b.Kept.Stale, b.Kept.Failure != ""
+	out.Form.Hidden = append(out.Form.Hidden,
+		page.Hidden{Name: page.NameVersion, Value: strconv.FormatInt(b.Kept.Version, 10)},
+		page.Hidden{Name: page.NameWindow, Value: b.Kept.Window})
 	return out
+}
+
+// standing says how the entries stand and whether they are saved.
+func (b Bench) standing() page.State {
+	state := b.state()
+	switch {
+	case b.Kept.Failure != "":
+		return page.State{Kind: "unsaved", Text: b.Kept.Failure + " What you typed is kept in this page."}
+	case b.Kept.Stale:
+		return page.State{Kind: "unsaved", Text: "Not saved: another window changed this plan."}
+	}
+	state.Text += " Saved."
+	return state
 }
 
 // state says in one line how the entries stand.

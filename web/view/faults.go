@@ -11,18 +11,17 @@ import (
 
 // A FaultsPage is everything that the page of the fault catalogue is made from.
 type FaultsPage struct {
-	Typed  Typed          // the entries of the bench
-	Faults press.Problems // of them
-	Plan   *press.Plan    // the last valid one; nil before there was any
-	Result *press.Result  // of that plan
-	Strips []string       // SVG, one a row of the result's catalogue
-	Before string         // the entries of before, carried along
-	Paste  string         // columns that were typed and not read yet
+	Typed   Typed          // the entries of the bench
+	Faults  press.Problems // of them
+	Plan    *press.Plan    // the last valid one; nil before there was any
+	Result  *press.Result  // of that plan
+	Strips  []string       // SVG, one a row of the result's catalogue
+	Address string         // of the plan's bench
 }
 
 // Page gives the page of the fault catalogue.
 func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
-	out := page.FaultsPage{Assets: assets, Title: "Faults · ramplan", Name: "New plan", Carried: f.carried()}
+	out := page.FaultsPage{Assets: assets, Title: "Faults · ramplan", Name: "New plan", Address: f.Address}
 	f.trouble(&out)
 	if f.Plan == nil {
 		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
@@ -63,28 +62,6 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 		out.Trouble += " There is no catalogue before they are one."
 	}
 	out.Wrong = newForm(f.Typed, f.Faults).list()
-}
-
-// carried are the inputs that bring every entry back to the bench to the letter.
-func (f FaultsPage) carried() []page.Hidden {
-	var out []page.Hidden
-	add := func(name, value string) { out = append(out, page.Hidden{Name: name, Value: value}) }
-	for _, e := range f.Typed.Draft.Entries {
-		add(page.NameOther, Carry(e))
-	}
-	for _, e := range f.Typed.Parked {
-		add(page.NameParked, Carry(e))
-	}
-	if f.Plan != nil {
-		add(page.NameLast, string(f.Plan.JSON()))
-	}
-	if f.Before != "" {
-		add(page.NameBefore, f.Before)
-	}
-	if f.Paste != "" {
-		add(page.NamePaste, f.Paste)
-	}
-	return out
 }
 
 // cards are the rows of the catalogue with their strips and marks.

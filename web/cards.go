@@ -1,0 +1,71 @@
+package web
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"strconv"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/draw"
+)
+
+// damagedCard marks the card of a draft that does not match its digest.
+const damagedCard = "damaged"
+
+// bringCard makes what the shelf shows of a plan where it is older than the
+// draft, and keeps it for the next visit.
+func (s *site) bringCard(ctx context.Context, it *archive.Item) error {
+	if it.Card.Of == it.Digest && it.Digest != "" {
+		return nil
+	}
+	head, err := s.store.Get(ctx, it.ID)
+	var damaged *archive.Damaged
+	if errors.As(err, &damaged) {
+		it.Card = archive.Card{Of: damagedCard}
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	card, err := s.newCard(ctx, head)
+	if err != nil {
+		return err
+	}
+	it.Card = card
+	var failure *archive.Failure
+	if err := s.store.KeepCard(ctx, it.ID, card); err != nil && !errors.As(err, &failure) {
+		return err // a disk that takes nothing is no reason not to show the shelf
+	}
+	return nil
+}
+
+// newCard draws the small strip of the nominal part and counts the findings: of
+// the draft, or of the last sound plan that it was.
+func (s *site) newCard(ctx context.Context, head archive.Head) (archive.Card, error) {
+	card := archive.Card{Of: head.Digest}
+	plan, faults := head.Draft.Check()
+	card.Faults = len(faults)
+	if plan == nil {
+		var err error
+		if plan, err = s.store.LastPlan(ctx, head.ID, head.State); plan == nil {
+			return card, err
+		}
+	}
+	r := press.Evaluate(plan)
+	card.Blockers, card.Cautions, card.Notes = r.Count(press.Blocker), r.Count(press.Caution), r.Count(press.Note)
+	if len(r.Faults) == 0 {
+		return card, nil
+	}
+	var svg bytes.Buffer
+	o := draw.Options{Width: cardStrip, ID: "card-" + strconv.FormatInt(int64(head.ID), 10)}
+	if err := draw.NewMinis(plan, r).Row(r.Faults[0], o).SVG(&svg); err != nil {
+		return card, err
+	}
+	card.Strip = svg.String()
+	return card, nil
+}
+
+// cardStrip is the width of the strip on a card, px.
+const cardStrip = 320

@@ -1,0 +1,33 @@
+package page
+
+// A Shelf is one page of the plans, or of those in the bin.
+type Shelf struct {
+	Assets Assets
+	Title  string
+	Path   string // of the shelf or the bin
+	Bin    bool
+	Text   string // that is searched for
+	Orders []Option
+	Count  string
+	Binned string // how many plans are in the bin; empty for none
+	Empty  bool   // there is no plan at all
+	Cards  []Card
+	Pages  Pages
+	Undo   *Undo
+}
+
+// A Card is one plan on the shelf.
+type Card struct {
+	Address, Name, Number, Revision string
+	Nameless                        bool
+	When, Stamp                     string
+	Strip                           string // SVG
+	Older                           bool   // the strip is that of the last sound plan
+	State                           State
+}
+
+// Pages leads to the pages beside this one; empty where there is none.
+type Pages struct{ Before, After, Text string }
+
+// Undo takes a plan out of the bin again.
+type Undo struct{ Address, Text string }

@@ -1,0 +1,61 @@
+package web
+
+import (
+	"net/http"
+	"time"
+
+	"ramplan/press/archive"
+)
+
+// A listed plan is one of the shelf as programs read it.
+type listed struct {
+	ID       archive.ID `json:"id"`
+	Href     string     `json:"href"`
+	Name     string     `json:"name"`
+	Number   string     `json:"number"`
+	Revision *string    `json:"revision"` // the last issued
+	Changed  time.Time  `json:"changed"`
+	Version  int64      `json:"version"` // of the draft
+	Binned   bool       `json:"binned"`
+}
+
+// listPlans answers GET /plans.
+func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
+	if r.URL.Path != "/" && acceptsHTML(r) && !wantsJSON(w, r) {
+		return seeOther(w, r, "/?"+r.URL.RawQuery)
+	}
+	q := query(r)
+	q.Binned = r.URL.Query().Get("bin") == "yes"
+	items, total, err := s.store.List(r.Context(), q)
+	if err != nil {
+		return err
+	}
+	out := struct {
+		Plans []listed `json:"plans"`
+		Total int      `json:"total"`
+	}{Plans: []listed{}, Total: total}
+	for _, it := range items {
+		l := listed{ID: it.ID, Href: planPath(it.ID, ""), Name: it.Name, Number: it.Number, Changed: it.Changed, Version: it.Version, Binned: !it.Binned.IsZero()}
+		if it.Revision != "" {
+			l.Revision = &it.Revision
+		}
+		out.Plans = append(out.Plans, l)
+	}
+	return sendValue(w, http.StatusOK, out)
+}
+
+// postPlan answers POST /plans with a document: a new plan on the shelf.
+func (s *site) postPlan(w http.ResponseWriter, r *http.Request) error {
+	d, err := readDocument(r)
+	if err != nil {
+		return err
+	}
+	head, err := s.store.Create(r.Context(), d, archive.DidOpen)
+	if err != nil {
+		return err
+	}
+	w.Header().Set("Location", planPath(head.ID, ""))
+	w.Header().Set("ETag", etag(head.Version))
+	w.WriteHeader(http.StatusCreated)
+	return nil
+}

@@ -1,0 +1,163 @@
+package web
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/words"
+)
+
+// Media types of what is sent to programs: JSON, with the name of its format.
+const (
+	planType  = `application/json; format="` + press.Format + `"`
+	draftType = `application/json; format="` + press.DraftFormat + `"`
+)
+
+// etag is the version of a draft as HTTP names it.
+func etag(version int64) string { return `"` + strconv.FormatInt(version, 10) + `"` }
+
+// sendDraft answers with a plan, or with the draft where it is none.
+func sendDraft(w http.ResponseWriter, head archive.Head, err error) error {
+	if err != nil {
+		return err
+	}
+	w.Header().Set("ETag", etag(head.Version))
+	if plan, _ := head.Draft.Check(); plan != nil {
+		return sendJSON(w, http.StatusOK, planType, plan.JSON())
+	}
+	return sendJSON(w, http.StatusOK, draftType, head.Draft.Encode())
+}
+
+func sendJSON(w http.ResponseWriter, status int, kind string, body []byte) error {
+	h := w.Header()
+	h.Set("Content-Type", kind)
+	h.Set("Cache-Control", "no-cache")
+	w.WriteHeader(status)
+	_, _ = w.Write(body)
+	return nil
+}
+
+func sendValue(w http.ResponseWriter, status int, v any) error {
+	body, err := json.MarshalIndent(v, "", "  ")
+	if err != nil {
+		return err
+	}
+	return sendJSON(w, status, "application/json", append(body, '\n'))
+}
+
+// putPlan answers PUT /plans/{id}: another draft in place of the version that
+// If-Match names.
+func (s *site) putPlan(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	from, err := s.matched(r, id)
+	if err != nil {
+		return err
+	}
+	d, err := readDocument(r)
+	if err != nil {
+		return err
+	}
+	head, err := s.store.Save(r.Context(), id, from, d, archive.DidReplace)
+	if err != nil {
+		return asPrecondition(err)
+	}
+	w.Header().Set("ETag", etag(head.Version))
+	w.WriteHeader(http.StatusNoContent)
+	return nil
+}
+
+// deletePlan answers DELETE /plans/{id}: into the bin.
+func (s *site) deletePlan(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	from, err := s.matched(r, id)
+	if err != nil {
+		return err
+	}
+	if _, err := s.store.Bin(r.Context(), id, from); err != nil {
+		return asPrecondition(err)
+	}
+	w.WriteHeader(http.StatusNoContent)
+	return nil
+}
+
+// matched gives the version that If-Match names.
+func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
+	text := strings.TrimSpace(r.Header.Get("If-Match"))
+	if text == "" {
+		return 0, refusal{http.StatusPreconditionRequired, "Say in If-Match which version this changes: the ETag that GET gave.", nil}
+	}
+	if text == "*" {
+		head, err := s.store.Get(r.Context(), id)
+		return head.Version, err
+	}
+	version, err := strconv.ParseInt(strings.Trim(text, `"`), 10, 64)
+	if err != nil || text != etag(version) {
+		return 0, refusal{http.StatusPreconditionFailed, "If-Match names no version of this plan.", nil}
+	}
+	return version, nil
+}
+
+// precondition is a stale change as programs are told of it.
+type precondition struct {
+	refusal
+	stale *archive.Stale
+}
+
+func (e precondition) Unwrap() []error { return []error{e.refusal, e.stale} }
+
+func asPrecondition(err error) error {
+	var stale *archive.Stale
+	if errors.As(err, &stale) {
+		return precondition{refusal{http.StatusPreconditionFailed, "The plan was changed since that version; nothing was done.", nil}, stale}
+	}
+	return err
+}
+
+// readDocument reads a plan or a draft from the body of a request.
+func readDocument(r *http.Request) (*press.Draft, error) {
+	data, err := io.ReadAll(r.Body)
+	if err != nil {
+		return nil, err
+	}
+	d, faults := decodeFile(data)
+	if len(faults) > 0 {
+		return nil, faulty{refusal{http.StatusUnprocessableEntity, "The document is neither a sound plan nor a draft.", nil}, faults}
+	}
+	return d, nil
+}
+
+// showResult answers GET /plans/{id}/result.
+func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	head, err := s.store.Get(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	plan, faults := head.Draft.Check()
+	if plan == nil {
+		return faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it has no result.", lines(faults)}, faults}
+	}
+	w.Header().Set("ETag", etag(head.Version))
+	result := press.Evaluate(plan)
+	words.Explain(result)
+	body, err := result.JSON(true)
+	if err != nil {
+		return err
+	}
+	return sendJSON(w, http.StatusOK, "application/json", body)
+}

@@ -1,0 +1,159 @@
+package web
+
+import (
+	"encoding/json"
+	"errors"
+	"net/http"
+	"strings"
+	"time"
+
+	"github.com/go-chi/chi/v5"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// showRevisions answers GET /plans/{id}/revisions: those that were issued, and
+// what it takes to issue the next.
+func (s *site) showRevisions(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	if wantsJSON(w, r) {
+		return s.listRevisions(w, r, id)
+	}
+	return s.revisions(w, r, id, nil, nil)
+}
+
+// revisions shows the page: with what was typed into its form, and why that was
+// not issued.
+func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, typed map[string]string, faults press.Problems) error {
+	head, err := s.store.Get(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	issued, err := s.store.Revisions(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	v := view.Revisions{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, Next: archive.Letter(len(issued) + 1), Typed: typed, Faults: faults}
+	for _, rev := range issued {
+		v.Issued = append(v.Issued, viewRevision(rev))
+	}
+	plan, wrong := head.Draft.Check()
+	v.Unsound = len(wrong)
+	if plan != nil {
+		v.Plan, v.Result = plan, press.Evaluate(plan)
+		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest
+		stands := archive.StandingOf(v.Result)
+		v.Physical, v.Others = stands.Physical, stands.Others
+	}
+	status := http.StatusOK
+	if len(faults) > 0 {
+		status = http.StatusUnprocessableEntity
+	}
+	return show(w, r, status, page.RevisionsOf(v.Page(assets.shelfPage())))
+}
+
+func viewRevision(r archive.Revision) view.Revision {
+	return view.Revision{Letter: r.Letter, At: r.At, Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved, Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: r.PlanDigest, Damaged: r.Damaged}
+}
+
+// issue answers POST /plans/{id}/revisions.
+func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	p, err := readForm(r)
+	if err != nil {
+		return err
+	}
+	said := func(path string) string { return strings.TrimSpace(p.signed[path]) }
+	_, err = s.store.Issue(r.Context(), id, p.version, archive.Signed{
+		Prepared: said(archive.PathPrepared), Checked: said(archive.PathChecked), Approved: said(archive.PathApproved),
+		Reason: said(archive.PathReason), Despite: said(archive.PathDespite), Second: said(archive.PathSecond),
+	})
+	var refused *archive.Refused
+	var stale *archive.Stale
+	switch {
+	case errors.As(err, &refused):
+		return s.revisions(w, r, id, p.signed, refused.Problems)
+	case errors.As(err, &stale):
+		return s.revisions(w, r, id, p.signed, press.Problems{{Code: press.CodeConflict, Message: "the plan was changed since this page was opened: look at it again, then issue it"}})
+	case err != nil:
+		return err
+	}
+	return seeOther(w, r, planPath(id, "revisions"))
+}
+
+// A signature is an issued revision as programs read it.
+type signature struct {
+	Format     string          `json:"format"`
+	Letter     string          `json:"letter"`
+	Issued     time.Time       `json:"issued"`
+	PreparedBy string          `json:"prepared_by"`
+	CheckedBy  string          `json:"checked_by"`
+	ApprovedBy string          `json:"approved_by"`
+	Reason     string          `json:"reason"`
+	Despite    string          `json:"despite_blockers"`
+	SecondName string          `json:"second_name"`
+	PlanDigest string          `json:"plan_digest"`
+	Damaged    bool            `json:"damaged,omitempty"`
+	Href       string          `json:"href"`
+	Plan       json.RawMessage `json:"plan,omitempty"`
+}
+
+func signatureOf(id archive.ID, r archive.Revision) signature {
+	return signature{
+		Format: "ramplan.revision/1", Letter: r.Letter, Issued: r.At, PreparedBy: r.Prepared, CheckedBy: r.Checked, ApprovedBy: r.Approved,
+		Reason: r.Reason, Despite: r.Despite, SecondName: r.Second, PlanDigest: r.PlanDigest, Damaged: r.Damaged, Href: planPath(id, "revisions/"+r.Letter),
+	}
+}
+
+func (s *site) listRevisions(w http.ResponseWriter, r *http.Request, id archive.ID) error {
+	if _, err := s.store.Get(r.Context(), id); errors.Is(err, archive.ErrNotFound) {
+		return err
+	}
+	issued, err := s.store.Revisions(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	out := struct {
+		Revisions []signature `json:"revisions"`
+	}{[]signature{}}
+	for _, rev := range issued {
+		out.Revisions = append(out.Revisions, signatureOf(id, rev))
+	}
+	return sendValue(w, http.StatusOK, out)
+}
+
+// showRevision answers GET /plans/{id}/revisions/{letter}.
+func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	rev, err := s.store.Revision(r.Context(), id, chi.URLParam(r, "letter"))
+	if errors.Is(err, archive.ErrNotFound) {
+		return refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
+	}
+	if err != nil {
+		return err
+	}
+	if wantsJSON(w, r) {
+		out := signatureOf(id, rev)
+		out.Plan = rev.Plan.JSON()
+		return sendValue(w, http.StatusOK, out)
+	}
+	result := press.Evaluate(rev.Plan)
+	drawings, err := drawn(rev.Plan, result)
+	if err != nil {
+		return err
+	}
+	v := view.Issued{Address: planPath(id, ""), Revision: viewRevision(rev), Plan: rev.Plan, Result: result, Drawings: drawings}
+	return show(w, r, http.StatusOK, page.IssuedOf(v.Page(assets.shelfPage())))
+}

@@ -1,0 +1,76 @@
+package web
+
+import (
+	"net/http"
+	"strconv"
+
+	"github.com/go-chi/chi/v5"
+	"github.com/go-chi/chi/v5/middleware"
+
+	"ramplan/press/archive"
+)
+
+// A site is what the handlers share.
+type site struct{ store *archive.Archive }
+
+// New gives the whole program as seen from a browser, upon an archive.
+func New(store *archive.Archive) http.Handler { return guard((&site{store}).router()) }
+
+// router lists every route.
+func (s *site) router() *chi.Mux {
+	r := chi.NewRouter()
+	r.Use(middleware.Compress(1, "text/html", "application/json", "application/problem+json"))
+	r.NotFound(answer(notFound).ServeHTTP)
+	r.MethodNotAllowed(answer(wrongMethod).ServeHTTP)
+	s.shelfRoutes(r)
+	s.planRoutes(r)
+	s.pastRoutes(r)
+	glossaryRoutes(r)
+	assetRoutes(r)
+	return r
+}
+
+// planRoutes are those of one plan and its pages.
+func (s *site) planRoutes(r chi.Router) {
+	r.Method(http.MethodGet, "/plans/{id}", answer(s.openPlan))          // the bench, or the draft as JSON
+	r.Method(http.MethodPost, "/plans/{id}", answer(s.change))           // the entries, and what a button wants of them
+	r.Method(http.MethodPut, "/plans/{id}", answer(s.putPlan))           // another draft in its place
+	r.Method(http.MethodDelete, "/plans/{id}", answer(s.deletePlan))     // into the bin
+	r.Method(http.MethodGet, "/plans/{id}/result", answer(s.showResult)) // what the draft leads to, as JSON
+	r.Method(http.MethodGet, "/plans/{id}/faults", answer(s.showFaults)) // the fault catalogue
+	r.Method(http.MethodPost, "/plans/{id}/file", answer(saveFile))      // the entries of the form as a file
+	r.Method(http.MethodPost, "/plans/{id}/choice", answer(s.choose))    // one side or the other of each entry
+}
+
+// assetRoutes are those of what the pages load.
+func assetRoutes(r chi.Router) {
+	r.Method(http.MethodGet, "/static/{hash}/*", answer(serveAsset)) // a file by the hash of its content
+}
+
+func notFound(http.ResponseWriter, *http.Request) error {
+	return refusal{http.StatusNotFound, "There is no such page.", nil}
+}
+
+func wrongMethod(http.ResponseWriter, *http.Request) error {
+	return refusal{http.StatusMethodNotAllowed, "This page cannot be asked for in this way.", nil}
+}
+
+var errNoPlan = refusal{http.StatusNotFound, "There is no such plan in this archive.", []string{"It may have been removed with the bin; look on the shelf."}}
+
+// planID reads which plan a request is about.
+func planID(r *http.Request) (archive.ID, error) {
+	n, err := strconv.ParseInt(chi.URLParam(r, "id"), 10, 64)
+	if err != nil || n < 1 {
+		return 0, errNoPlan
+	}
+	return archive.ID(n), nil
+}
+
+// planPath is the address of a plan's bench, and of a page beside it.
+func planPath(id archive.ID, beside string) string {
+	path := "/plans/" + strconv.FormatInt(int64(id), 10)
+	if beside != "" {
+		path += "/" + beside
+	}
+	return path
+}

@@ -1,0 +1,157 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+	"time"
+
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// A Title names the plan that a page beside its bench is about.
+type Title struct{ Address, Name, Number, Revision string }
+
+func (t Title) page() page.Title {
+	out := page.Title{Address: t.Address, Name: strings.TrimSpace(t.Name), Number: strings.TrimSpace(t.Number)}
+	if out.Name == "" {
+		out.Name = "Plan without a name yet"
+	}
+	return out
+}
+
+// A Change is one entry that differs between two drafts.
+type Change struct {
+	Path     string
+	Was, Is  string
+	Had, Has bool
+}
+
+// changed writes what an entry was and is.
+func changed(c Change) page.Change {
+	out := page.Change{Where: label(c.Path), Path: c.Path, Was: shownText(c.Was, c.Had), Is: shownText(c.Is, c.Has)}
+	if out.Where == "" {
+		out.Where = c.Path
+	}
+	return out
+}
+
+// shownText is a typed text as a table shows it.
+func shownText(text string, given bool) string {
+	const most = 120
+	switch runes := []rune(text); {
+	case !given:
+		return none
+	case text == "":
+		return "empty"
+	case len(runes) > most:
+		return string(runes[:most]) + "…"
+	}
+	return text
+}
+
+func changedAll(cs []Change) []page.Change {
+	var out []page.Change
+	for _, c := range cs {
+		out = append(out, changed(c))
+	}
+	return out
+}
+
+// A History is one page of the states that a plan's draft had.
+type History struct {
+	Title   Title
+	Address string // of the plan
+	Version int64
+	States  []State
+	More    bool // there are older ones
+}
+
+// A State is one of them.
+type State struct {
+	N, Prev                int64
+	At                     time.Time
+	Did                    string
+	Stands, Sound, Damaged bool
+	Changes                []Change // from the one that it was made from
+}
+
+// mostChanges is how many changes of one state are told one by one.
+const mostChanges = 6
+
+// Page gives the page of the history.
+func (h History) Page(assets page.Assets) page.HistoryPage {
+	out := page.HistoryPage{Assets: assets, Title: h.Title.page(), Address: h.Address, Version: strconv.FormatInt(h.Version, 10)}
+	for _, s := range h.States {
+		p := page.PastState{
+			Number: strconv.FormatInt(s.N, 10), When: words.When(s.At), Stamp: words.Stamp(s.At), Stands: s.Stands,
+			Do: "restore " + strconv.FormatInt(s.N, 10), Did: did(s.Did),
+		}
+		switch {
+		case s.Damaged:
+			p.Note, p.Do = "Damaged: it is not what was stored.", ""
+		case !s.Sound:
+			p.Note = "no sound plan"
+		}
+		if len(s.Changes) > mostChanges {
+			p.Rest = "and " + counted(len(s.Changes)-mostChanges, "entry", "entries") + " more"
+			s.Changes = s.Changes[:mostChanges]
+		}
+		p.Changes = changedAll(s.Changes)
+		if s.Stands {
+			p.Do = ""
+		}
+		out.States = append(out.States, p)
+	}
+	if h.More && len(h.States) > 0 {
+		out.Older = h.Address + "/history?before=" + strconv.FormatInt(h.States[len(h.States)-1].N, 10)
+	}
+	return out
+}
+
+// did says what made a state; empty for typing, which its changes tell.
+func did(what string) string {
+	switch {
+	case what == "typed" || strings.Contains(what, ".") || strings.Contains(what, "["):
+		return ""
+	case strings.HasPrefix(what, "restored "):
+		return "State " + strings.TrimPrefix(what, "restored ") + " brought back"
+	}
+	return strings.ToUpper(what[:min(1, len(what))]) + what[min(1, len(what)):]
+}
+
+// A Choice is the two sides of a plan that two windows changed.
+type Choice struct {
+	Title   Title
+	Address string
+	Version int64     // that stands
+	At      time.Time // when it was made
+	Mine    string    // the entries of this side, as a draft file
+	Changes []Change  // from what stands to this side
+	Trouble string
+}
+
+// Page gives the page on which a side is chosen.
+func (c Choice) Page(assets page.Assets) page.ChoicePage {
+	return page.ChoicePage{
+		Assets: assets, Title: c.Title.page(), Address: c.Address, Version: strconv.FormatInt(c.Version, 10), When: words.When(c.At),
+		Mine: c.Mine, Changes: changedAll(c.Changes), Trouble: c.Trouble,
+	}
+}
+
+// Damage tells of a draft that is not what was stored.
+type Damage struct {
+	Address, What, Name string
+	Good                int64 // the newest state that is whole; 0 without one
+	At                  time.Time
+	Version             int64
+}
+
+// Page gives the page that tells it.
+func (d Damage) Page(assets page.Assets) page.DamagePage {
+	out := page.DamagePage{Assets: assets, Title: Title{Name: d.Name, Address: d.Address}.page(), Address: d.Address, What: d.What, Version: strconv.FormatInt(d.Version, 10)}
+	if d.Good > 0 {
+		out.Good, out.When, out.Do = strconv.FormatInt(d.Good, 10), words.When(d.At), "restore "+strconv.FormatInt(d.Good, 10)
+	}
+	return out
+}

@@ -1,0 +1,145 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+	"time"
+
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// Revisions is the page of what was issued, and of issuing the next.
+type Revisions struct {
+	Title            Title
+	Address          string
+	Version          int64
+	Next             string // letter
+	Issued           []Revision
+	Plan             *press.Plan // the draft, when it is a sound plan
+	Result           *press.Result
+	Unsound          int  // faults of a draft that is none
+	Same             bool // the draft is the last revision, to the letter
+	Physical, Others []press.Finding
+	Typed            map[string]string // by path, what was typed into the form
+	Faults           press.Problems    // why that was not issued
+}
+
+// A Revision is one that was issued.
+type Revision struct {
+	Letter                                               string
+	At                                                   time.Time
+	Prepared, Checked, Approved, Reason, Despite, Second string
+	Digest                                               string
+	Damaged                                              bool
+}
+
+func (r Revision) page(address string) page.Revision {
+	out := page.Revision{
+		Letter: r.Letter, When: words.Day(r.At), Stamp: words.Stamp(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
+	}
+	if !r.Damaged {
+		out.Address = address + "/revisions/" + r.Letter
+	}
+	return out
+}
+
+// signing are the fields of the form, in order.
+var signing = []struct{ path, label, help string }{
+	{"issue.prepared", "Prepared by", "Who made the plan."},
+	{"issue.checked", "Checked by", "Who went through its figures."},
+	{"issue.approved", "Approved by", "Who lets it be used."},
+	{"issue.reason", "Reason for the change", "What is new, and why."},
+}
+
+// despite are those asked as well when there are blockers.
+var despite = []struct{ path, label, help string }{
+	{"issue.despite", "Why it is issued with blockers", "Printed on the sheet."},
+	{"issue.second", "Second name", "Who else stands for that; not who approved it."},
+}
+
+// Page gives the page of the revisions.
+func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
+	out := page.RevisionsPage{Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Next: v.Next}
+	for _, r := range v.Issued {
+		out.Issued = append(out.Issued, r.page(v.Address))
+	}
+	if len(v.Issued) > 0 {
+		out.Compare = v.Address + "/compared?from=" + v.Issued[0].Letter + "&to=draft"
+	}
+	switch {
+	case v.Plan == nil:
+		out.Cannot = "The draft is no sound plan yet (" + counted(v.Unsound, "entry", "entries") + " to mend): there is nothing to issue."
+		return out
+	case v.Same:
+		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		return out
+	}
+	words.Explain(v.Result)
+	out.Headline = words.Headline(v.Plan, v.Result)
+	told := func(fs []press.Finding) (out []string) {
+		for _, f := range v.Result.Findings {
+			for _, g := range fs {
+				if f.Code == g.Code && f.Path == g.Path {
+					out = append(out, f.Message)
+					break
+				}
+			}
+		}
+		return out
+	}
+	out.Physical, out.Others = told(v.Physical), told(v.Others)
+	if len(v.Physical) > 0 {
+		out.Cannot = "The draft has blockers with which no plan is issued, whoever signs:"
+		return out
+	}
+	fields := signing
+	if len(v.Others) > 0 {
+		fields = append(fields[:len(fields):len(fields)], despite...)
+	}
+	for _, f := range fields {
+		out.Fields = append(out.Fields, v.field(f.path, f.label, f.help))
+	}
+	for _, p := range v.Faults {
+		if !strings.HasPrefix(p.Path, "issue.") {
+			out.Trouble = append(out.Trouble, sentence(p.Message))
+		}
+	}
+	return out
+}
+
+// field is one of the form; it stands at what the title block says until
+// something was typed.
+func (v Revisions) field(path, label, help string) page.Field {
+	value, typed := v.Typed[path]
+	if !typed {
+		t := v.Plan.Title
+		value = map[string]string{"issue.prepared": t.PreparedBy, "issue.checked": t.CheckedBy, "issue.approved": t.ApprovedBy}[path]
+		if path == "issue.reason" && len(v.Issued) == 0 {
+			value = "First issue"
+		}
+	}
+	return page.Field{
+		ID: strings.ReplaceAll(path, ".", "-"), Name: page.NameSigned + path, Label: label, Kind: "text", Help: help, Value: value,
+		Required: true, Limit: "200", Messages: v.Faults.At(path),
+	}
+}
+
+// Issued is one issued revision with everything that it leads to.
+type Issued struct {
+	Address  string
+	Revision Revision
+	Plan     *press.Plan
+	Result   *press.Result
+	Drawings Drawings
+}
+
+// Page gives the page of an issued revision.
+func (v Issued) Page(assets page.Assets) page.IssuedPage {
+	return page.IssuedPage{
+		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
+		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Result: result(v.Plan, v.Result, v.Drawings, places{}),
+	}
+}

@@ -1,0 +1,144 @@
+package view
+
+import (
+	"net/url"
+	"strconv"
+	"strings"
+	"time"
+
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// A Shelf is one page of the shelf, or of the bin.
+type Shelf struct {
+	Items  []Item
+	Total  int // on all pages
+	Offset int
+	Text   string // that is searched for
+	Order  string
+	Bin    bool
+	Binned int // how many plans are in the bin
+	Undo   *Undo
+}
+
+// An Item is one plan on the shelf.
+type Item struct {
+	Address, Name, Number, Revision, Strip string
+	Changed, Binned                        time.Time
+	Version                                int64
+	Blockers, Cautions, Faults             int
+	Damaged                                bool
+}
+
+// Undo takes a plan out of the bin again.
+type Undo struct {
+	Address, Name string
+	Version       int64
+}
+
+// orders of the shelf, as its form offers them.
+var orders = []page.Option{
+	{Value: "changed", Label: "Last change"},
+	{Value: "name", Label: "Name"},
+	{Value: "number", Label: "Number"},
+}
+
+// Page gives the page of the shelf.
+func (s Shelf) Page(assets page.Assets) page.Shelf {
+	out := page.Shelf{Assets: assets, Title: "Plans · ramplan", Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && s.Text == ""}
+	if s.Bin {
+		out.Title, out.Path = "Bin · ramplan", "/bin"
+	}
+	for _, o := range orders {
+		o.Chosen = o.Value == s.Order
+		out.Orders = append(out.Orders, o)
+	}
+	out.Count = counted(s.Total, "plan", "plans")
+	if s.Text != "" {
+		out.Count += " found"
+	}
+	if s.Binned > 0 {
+		out.Binned = counted(s.Binned, "plan", "plans") + " in the bin"
+	}
+	for _, it := range s.Items {
+		out.Cards = append(out.Cards, it.card())
+	}
+	if s.Undo != nil {
+		out.Undo = &page.Undo{Address: s.Undo.Address, Text: titled(s.Undo.Name) + " is in the bin."}
+	}
+	out.Pages = s.pages(out.Path)
+	return out
+}
+
+// titled is a name in quotation marks, or what stands for none.
+func titled(name string) string {
+	if strings.TrimSpace(name) == "" {
+		return "The plan without a name"
+	}
+	return "“" + strings.TrimSpace(name) + "”"
+}
+
+func (it Item) card() page.Card {
+	c := page.Card{Address: it.Address, Name: it.Name, Number: it.Number, Strip: it.Strip, When: words.When(it.Changed), Stamp: words.Stamp(it.Changed)}
+	if strings.TrimSpace(c.Name) == "" {
+		c.Name, c.Nameless = "Without a name yet", true
+	}
+	c.Revision = "Draft, nothing issued"
+	if it.Revision != "" {
+		c.Revision = "Revision " + it.Revision
+	}
+	switch {
+	case it.Damaged:
+		c.State = page.State{Kind: "blocker", Text: "The stored draft is damaged"}
+	case it.Faults > 0:
+		c.State = page.State{Kind: "incomplete", Text: "No sound plan yet: " + counted(it.Faults, "entry", "entries") + " to mend"}
+	case it.Blockers > 0:
+		c.State = page.State{Kind: "blocker", Text: counted(it.Blockers, "blocker", "blockers")}
+	case it.Cautions > 0:
+		c.State = page.State{Kind: "caution", Text: counted(it.Cautions, "caution", "cautions")}
+	default:
+		c.State = page.State{Kind: "ready", Text: "No blockers, no cautions"}
+	}
+	c.Older = it.Faults > 0 && it.Strip != ""
+	return c
+}
+
+// pages leads to the pages of the shelf beside this one.
+func (s Shelf) pages(path string) page.Pages {
+	to := func(offset int) string {
+		v := url.Values{}
+		if s.Text != "" {
+			v.Set("q", s.Text)
+		}
+		if s.Order != "" {
+			v.Set("order", s.Order)
+		}
+		if offset > 0 {
+			v.Set("offset", strconv.Itoa(offset))
+		}
+		if len(v) == 0 {
+			return path
+		}
+		return path + "?" + v.Encode()
+	}
+	out := page.Pages{}
+	if s.Total == 0 {
+		return out
+	}
+	const many = PlansOnPage
+	if s.Offset > 0 {
+		out.Before = to(max(0, s.Offset-many))
+	}
+	last := s.Offset + len(s.Items)
+	if last < s.Total {
+		out.After = to(last)
+	}
+	if out.Before != "" || out.After != "" {
+		out.Text = strconv.Itoa(min(s.Offset+1, s.Total)) + " to " + strconv.Itoa(last) + " of " + strconv.Itoa(s.Total)
+	}
+	return out
+}
+
+// PlansOnPage is how many plans a page of the shelf shows.
+const PlansOnPage = 24

@@ -173,7 +173,6 @@ func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, d
 	if err != nil {
 		return Head{}, err
 	}
-	sum := digest(body)
 	if c, err := a.current(ctx); err != nil {
 		return Head{}, explain(err)
 	} else if h, err := getHead(ctx, c.read, id); err == nil && same(h.Draft, d) {

@@ -65,9 +65,7 @@ func TestAxe(t *testing.T) {
 			b.until("document.getElementById('f-faults-other-0') !== null")
 		}},
 		{"new", func() {
-			b.do(chromedp.Navigate(srv.URL + "/"))
-			eval[any](b, `document.querySelector('#opening button[value="new"]').click() ?? 0`)
-			b.until("document.getElementById('f-title-name')?.value === ''")
+			newPlan(b, srv)
 			eval[any](b, source+"; 0")
 		}},
 		{"faults of a new plan", func() {
@@ -88,7 +86,10 @@ func TestAxe(t *testing.T) {
 			eval[any](b, source+"; 0")
 		}},
 		{"issuing without a name", func() {
-			b.do(chromedp.Navigate(srv.URL + "/plans/1/revisions"))
+			b.do(chromedp.Navigate(srv.URL + "/"))
+			eval[any](b, `document.querySelector('#opening button[value="example"]').click() ?? 0`)
+			b.until("location.pathname.startsWith('/plans/')")
+			b.do(chromedp.Navigate(srv.URL + eval[string](b, "location.pathname") + "/revisions"))
 			eval[any](b, `document.querySelector('button[value="issue"]')?.click() ?? 0`)
 			b.until("document.querySelector('[aria-invalid]') !== null")
 			eval[any](b, source+"; 0")

@@ -110,9 +110,9 @@ func TestMarkup(t *testing.T) {
 // TestGlossaryLinks: every field shown leads to the glossary in a tab of its own,
 // and adds no stop to the way of the Tab key; a section has one.
 func TestGlossaryLinks(t *testing.T) {
-	srv := httptest.NewServer(New())
+	srv := httptest.NewServer(example(t))
 	defer srv.Close()
-	page := plain(t, srv.URL+"/")
+	page := plain(t, srv.URL+benchPath)
 	links := regexp.MustCompile(`<a class="word"[^>]*>`).FindAllString(page, -1)
 	assert.Greater(t, len(links), 60)
 	for _, link := range links {

@@ -125,8 +125,13 @@ func eval[T any](b *tab, script string) T {
 // until waits for an expression to hold.
 func (b *tab) until(script string) {
 	b.t.Helper()
-	_, err := chromedp.Run(b.ctx, chromedp.Poll[bool](script, chromedp.WithPollingTimeout(10*time.Second), chromedp.WithPollingInterval(20*time.Millisecond)))
-	require.NoError(b.t, err, "never became true: %s", script)
+	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
+		// Between two pages there is nothing to ask.
+		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise)); err == nil && holds {
+			return
+		}
+	}
+	require.Fail(b.t, "never became true", script)
 }
 
 // retype replaces what stands in a field, as a user would.

@@ -30,7 +30,7 @@ func (b *tab) mouse(kind cdpinput.DispatchMouseEventType, x, y float64) {
 // TestDragPoint drags a point of the curve: its entries follow at once, answers
 // that come meanwhile change neither, and the neighbours are never passed.
 func TestDragPoint(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	b.do(chromedp.EmulateViewport(1440, 900))
 	const id = "curve-point-2"
 	x, y := b.at(id)
@@ -60,7 +60,7 @@ func TestDragPoint(t *testing.T) {
 
 // TestPointByKeys moves a point with the arrow keys, and says where it is.
 func TestPointByKeys(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	b.do(chromedp.EmulateViewport(390, 900))
 	const id = "curve-point-2"
 	eval[any](b, "document.getElementById('"+id+"').focus() ?? 0")

@@ -57,7 +57,7 @@ func TestNothingJumps(t *testing.T) {
 // TestChoicesFit wants the chosen word of every choice in a row to be seen whole
 // beside the arrow, and the explanations to be open where there is no row yet.
 func TestChoicesFit(t *testing.T) {
-	b, _ := visit(t, example(t))
+	b, srv := visit(t, example(t))
 	assert.False(t, isOpen(b, "f-parts-rows-columns"))
 	assert.Contains(t, b.text("f-parts-rows-columns"), "The row goes away when the insert is missing.")
 	for _, width := range []int64{1440, 1024, 390} {
@@ -73,8 +73,7 @@ func TestChoicesFit(t *testing.T) {
 			return cut.join(" ");
 		})()`), "%d", width)
 	}
-	click(b, `.menu button[value="new"]`)
-	b.until("document.getElementById('f-title-name').value === ''")
+	newPlan(b, srv)
 	assert.True(t, isOpen(b, "f-parts-rows-columns"))
 }
 

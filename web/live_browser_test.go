@@ -31,6 +31,14 @@ func visit(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
 	return b, srv
 }
 
+// newPlan starts an empty plan from the shelf.
+func newPlan(b *tab, srv *httptest.Server) {
+	b.t.Helper()
+	b.do(chromedp.Navigate(srv.URL + "/"))
+	b.do(chromedp.Click(chromedp.CSS(`#opening button[value="new"]`)))
+	b.until("document.getElementById('f-title-name')?.value === '' && document.documentElement.classList.contains('live')")
+}
+
 const (
 	setpointsText = "document.getElementById('setpoints').textContent"
 	stateText     = "document.getElementById('state').textContent"

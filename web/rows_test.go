@@ -108,7 +108,7 @@ func TestPaste(t *testing.T) {
 func TestPasteIsKept(t *testing.T) {
 	s := start(t)
 	s.typeIn(":paste", "10 200\n20")
-	for _, do := range []string{"add parts", "down parts 0", "remove parts 3", "recompute", "back"} {
+	for _, do := range []string{"add parts", "down parts 0", "remove parts 3", "recompute", "undo"} {
 		s = s.press(do)
 		kept, _ := s.value(":paste")
 		assert.Equal(t, "10 200\n20", kept, do)

@@ -59,8 +59,6 @@ func TestShots(t *testing.T) {
 	b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
 	eval[any](b, "document.getElementById('f-station-nest').scrollIntoView({block: 'center'}) ?? 0")
 	take("broken", false)
-	b.do(chromedp.Navigate(srv.URL + "/"))
-	eval[any](b, `document.querySelector('#opening button[value="new"]').click()`+" ?? 0")
-	b.until("document.getElementById('f-title-name')?.value === ''")
+	newPlan(b, srv)
 	take("new", true)
 }

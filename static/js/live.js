@@ -128,7 +128,10 @@ export function watch(form) {
     leaving = false;
     // Going back brings entries, and a version, from before they were saved.
     const [how] = performance.getEntriesByType("navigation");
-    if (e.persisted || how?.type === "back_forward") location.replace(location.href);
+    if (e.persisted || how?.type === "back_forward") {
+      dirty = false;
+      location.replace(location.href);
+    }
   });
 
   // settled waits until everything typed is saved, for another page to come.

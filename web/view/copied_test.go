@@ -58,5 +58,5 @@ func TestPerfectInTheLead(t *testing.T) {
 	assert.Empty(t, b.Perfect)
 	_, b = copiedOf(t, example(t, `"nest_drift": 0.01,`, ``), nil)
 	assert.Equal(t, "Taken as perfect, because not given: nest drift.", b.Perfect)
-	assert.Equal(t, "Up to date with the entries.", b.State.Text)
+	assert.Equal(t, "Up to date with the entries. Saved.", b.State.Text)
 }

@@ -22,7 +22,7 @@ func inView(b *tab, id string) bool {
 // does.
 func TestHeadlineStays(t *testing.T) {
 	for _, width := range []int64{1440, 1024, 390} {
-		b, _ := visit(t, New())
+		b, _ := visit(t, example(t))
 		b.do(chromedp.EmulateViewport(width, 900))
 		id := "headline"
 		if width < 1000 {
@@ -45,7 +45,7 @@ func TestHeadlineStays(t *testing.T) {
 
 // TestHeadlineOnce: the strip beside the headline does not say it again.
 func TestHeadlineOnce(t *testing.T) {
-	b, _ := visit(t, New())
+	b, _ := visit(t, example(t))
 	assert.Contains(t, b.text("headline"), "Catches a part")
 	assert.NotContains(t, b.text("strip"), "atches a part")
 	assert.Contains(t, b.text("strip"), "Good between 115.08 and 115.19")

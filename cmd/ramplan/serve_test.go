@@ -60,13 +60,13 @@ func TestServe(t *testing.T) {
 	require.Empty(t, faults)
 	draft := plan.Draft()
 	draft.Set("station.nest", "141,25") // a decimal comma
-	form := url.Values{}
+	form := url.Values{":version": {"1"}}
 	for _, e := range draft.Entries {
 		form.Set(e.Path, e.Text)
 	}
-	page := answer(t, address, form)
+	page := answer(t, address+"plans/1", form)
 	saved := filepath.Join(t.TempDir(), "saved.json")
-	require.NoError(t, os.WriteFile(saved, []byte(answer(t, address+"save", form)), 0o600))
+	require.NoError(t, os.WriteFile(saved, []byte(answer(t, address+"plans/1/file", form)), 0o600))
 
 	status, out, errs := command(t, "", "eval", saved)
 	require.Equal(t, 0, status, errs)

@@ -80,11 +80,11 @@ func ComparedOf(p ComparedPage) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = comparedStrip(p.From).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = comparedStrip("Before", p.From).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = comparedStrip(p.To).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = comparedStrip("After", p.To).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -254,7 +254,7 @@ func sideChoice(name, label string, options []Option) templ.Component {
 	})
 }
 
-func comparedStrip(s Side) templ.Component {
+func comparedStrip(when string, s Side) templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
 		if templ_7745c5c3_CtxErr := ctx.Err(); templ_7745c5c3_CtxErr != nil {
@@ -276,9 +276,9 @@ func comparedStrip(s Side) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var12 string
-		templ_7745c5c3_Var12, templ_7745c5c3_Err = templruntime.NewAttributeExpression(s.Label).Resolve(ctx)
+		templ_7745c5c3_Var12, templ_7745c5c3_Err = templruntime.NewAttributeExpression(when + ": " + s.Label).Resolve(ctx)
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `compared.templ`, Line: 44, Col: 44}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `compared.templ`, Line: 44, Col: 58}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var12)
 		if templ_7745c5c3_Err != nil {
@@ -382,7 +382,7 @@ func changeTable(p ComparedPage) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 31, "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"entries-h\"><table class=\"sides\"><thead><tr><th scope=\"col\">Entry</th><th scope=\"col\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 31, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Entries, side by side\"><table class=\"sides\"><thead><tr><th scope=\"col\">Entry</th><th scope=\"col\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -611,7 +611,7 @@ func comparedFigures(p ComparedPage) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"figures-h\"><table class=\"sides\"><thead><tr><th scope=\"col\">Figure</th><th scope=\"col\" class=\"num\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Figures, side by side\"><table class=\"sides\"><thead><tr><th scope=\"col\">Figure</th><th scope=\"col\" class=\"num\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -683,7 +683,7 @@ func ChoiceOf(p ChoicePage) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "\"><div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Both sides\"><table class=\"sides\"><thead><tr><th scope=\"col\">Entry</th><th scope=\"col\">What stands now</th><th scope=\"col\">This window</th></tr></thead> <tbody>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 54, "\"><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Both sides\"><table class=\"sides\"><thead><tr><th scope=\"col\">Entry</th><th scope=\"col\">What stands now</th><th scope=\"col\">This window</th></tr></thead> <tbody>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -11,60 +12,232 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/draw"
-	"ramplan/press/words"
 )
 
-// The picture in the README is drawn by the program.
-//
-//go:generate go run . draw -what strip -o ../../testdata/golden/strip-example.svg ../../static/examples/example-plan.json
+// sheetName is what -what calls the whole sheet.
+const sheetName = "sheet"
 
-// drawVerb draws one plan into a file whose ending names the format.
-func drawVerb(_ context.Context, c console, args []string) int {
+// drawn is what the command line asks draw for.
+type drawn struct {
+	what, to, format string
+	paper            string
+	width            draw.Width
+	title            bool
+	folder           bool // one file for each plan goes into the folder -o
+	plans            []string
+}
+
+// drawVerb draws plans: into a file whose ending names the format, or many into a
+// folder or into one PDF.
+func drawVerb(ctx context.Context, c console, args []string) int {
+	d, err := drawFlags(c, args)
+	switch {
+	case err == flag.ErrHelp:
+		return statusGood
+	case err != nil:
+		c.complain("%v", err)
+		return statusRefused
+	case d == nil:
+		return statusRefused // the flags have said why
+	case d.folder:
+		return d.intoFolder(ctx, c)
+	}
+	return d.intoOne(ctx, c)
+}
+
+// drawFlags reads the command line; nil without an error where the flags said
+// what is wrong.
+func drawFlags(c console, args []string) (*drawn, error) {
+	var d drawn
+	var papers []string
+	for _, p := range draw.Papers {
+		papers = append(papers, p.Name)
+	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	what := flags.String("what", "strip", "the drawing: "+strings.Join(draw.Names(), ", "))
-	to := flags.String("o", "-", "the file to write, ending in ."+strings.Join(draw.Formats(), ", .")+"; - writes SVG to standard output")
-	if err := flags.Parse(args); err != nil {
-		return statusRefused
+	flags.StringVar(&d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", "))
+	flags.StringVar(&d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
+	flags.StringVar(&d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+" (default pdf in a folder, else svg)")
+	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
+	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
+	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	switch err := flags.Parse(args); err {
+	case nil:
+	case flag.ErrHelp:
+		return nil, err
+	default:
+		return nil, nil
 	}
-	format := "svg"
-	if *to != "-" {
-		format = strings.ToLower(strings.TrimPrefix(filepath.Ext(*to), "."))
+	d.plans = flags.Args()
+	if *width != "" {
+		var err error
+		if d.width, err = draw.ParseWidth(*width); err != nil {
+			return nil, err
+		}
+	}
+	known := append([]string{sheetName}, draw.Names()...)
+	switch {
+	case !slices.Contains(known, d.what):
+		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(known, ", "))
+	case !slices.Contains(papers, d.paper):
+		return nil, fmt.Errorf("draw knows no size %q; there are %s", d.paper, strings.Join(papers, ", "))
+	case d.what == sheetName && (d.width != 0 || !d.title):
+		return nil, fmt.Errorf("-width and -title are for one drawing alone; name it with -what")
+	case len(d.plans) == 0:
+		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
+	}
+	return &d, d.chooseFormat()
+}
+
+// chooseFormat tells from the ending of -o what is written, and into what.
+func (d *drawn) chooseFormat() error {
+	ending := strings.ToLower(strings.TrimPrefix(filepath.Ext(d.to), "."))
+	info, err := os.Stat(d.to)
+	d.folder = d.to != "-" && (err == nil && info.IsDir() || strings.HasSuffix(d.to, "/") || strings.HasSuffix(d.to, string(filepath.Separator)))
+	usual := ending
+	switch {
+	case d.folder:
+		usual = "pdf"
+	case d.to == "-":
+		usual = "svg"
+	}
+	if d.format == "" {
+		d.format = usual
 	}
 	switch {
-	case !slices.Contains(draw.Names(), *what):
-		c.complain("draw knows no drawing %q; it draws: %s", *what, strings.Join(draw.Names(), ", "))
-		return statusRefused
-	case !slices.Contains(draw.Formats(), format):
-		c.complain("draw cannot write %q; give -o a name that ends in .%s", *to, strings.Join(draw.Formats(), ", ."))
-		return statusRefused
-	case flags.NArg() != 1:
-		c.complain("draw takes one plan, after the flags; try: ramplan draw -what strip -o strip.svg PLAN.json")
-		return statusRefused
+	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
+		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(draw.Formats(), ", "))
+	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
+		return fmt.Errorf("draw cannot write %q; give -o a name that ends in .%s, or a folder that ends in /", d.to, strings.Join(draw.Formats(), ", ."))
+	case len(d.plans) > 1 && !d.folder && d.format != "pdf":
+		return fmt.Errorf("many plans go into one .pdf, or into a folder: give -o a name that ends in .pdf or in /")
 	}
-	plan, ok := c.readPlan(flags.Arg(0))
+	return nil
+}
+
+// lay reads and lays out one plan.
+func (d *drawn) lay(c console, name string) (*draw.Document, bool) {
+	source, plan, ok := c.readSource(name)
 	if !ok {
-		return statusRefused
+		return nil, false
 	}
+	o := draw.SheetOptions{Paper: d.paper, Source: source}
 	result := press.Evaluate(plan)
-	words.Explain(result)
-	var picture bytes.Buffer
-	if err := draw.Write(&picture, format, *what, plan, result); err != nil {
-		c.complain("%s: cannot draw: %v", flags.Arg(0), err)
+	if d.what == sheetName {
+		return draw.NewSheet(plan, result, o), true
+	}
+	doc, err := draw.NewSingle(d.what, plan, result, d.width, !d.title, o)
+	if err != nil {
+		c.complain("%s: cannot draw: %v", name, err)
+	}
+	return doc, err == nil
+}
+
+// intoOne draws one plan, or many into one PDF.
+func (d *drawn) intoOne(ctx context.Context, c console) int {
+	var docs []*draw.Document
+	tell := c.progress("draw")
+	for i, name := range d.plans {
+		tell(i, len(d.plans), name)
+		if ctx.Err() != nil {
+			c.complain("stopped before %s; nothing was written", name)
+			return statusRefused
+		}
+		doc, ok := d.lay(c, name)
+		if !ok {
+			return statusRefused
+		}
+		docs = append(docs, doc)
+	}
+	if d.format == "pdf" {
+		var b bytes.Buffer
+		if err := draw.WritePDF(&b, docs...); err != nil {
+			c.complain("cannot draw: %v", err)
+			return statusRefused
+		}
+		if ctx.Err() != nil {
+			c.complain("stopped; nothing was written")
+			return statusRefused
+		}
+		return c.put(d.to, b.Bytes())
+	}
+	return d.pages(c, docs[0], d.to)
+}
+
+// intoFolder draws each plan into a file of its own, named like the plan. A plan
+// that cannot be drawn keeps no other from it.
+func (d *drawn) intoFolder(ctx context.Context, c console) int {
+	names, err := filesFor(d.plans, d.format)
+	if err == nil {
+		err = os.MkdirAll(d.to, 0o755)
+	}
+	if err != nil {
+		c.complain("%v", err)
 		return statusRefused
 	}
-	if err := c.write(*to, picture.Bytes()); err != nil {
-		c.complain("cannot write %s: %v", *to, err)
-		return statusRefused
+	status := statusGood
+	tell := c.progress("draw")
+	for i, name := range d.plans {
+		tell(i, len(d.plans), name)
+		if ctx.Err() != nil {
+			c.complain("stopped before %s; %d of %d plans were looked at", name, i, len(d.plans))
+			return statusRefused
+		}
+		if doc, ok := d.lay(c, name); !ok || d.pages(c, doc, filepath.Join(d.to, names[i])) != statusGood {
+			status = statusRefused
+		}
+	}
+	return status
+}
+
+// filesFor names a file for each plan, and refuses two of one name.
+func filesFor(plans []string, format string) ([]string, error) {
+	var names []string
+	for _, plan := range plans {
+		base := filepath.Base(plan)
+		name := strings.TrimSuffix(base, filepath.Ext(base)) + "." + format
+		if plan == "-" {
+			name = "plan." + format
+		}
+		if i := slices.Index(names, name); i >= 0 {
+			return nil, fmt.Errorf("%s and %s would both be written to %s; draw them one by one", plans[i], plan, name)
+		}
+		names = append(names, name)
+	}
+	return names, nil
+}
+
+// pages writes a document: one file as PDF, else one for each page, the first of
+// them under the name itself.
+func (d *drawn) pages(c console, doc *draw.Document, to string) int {
+	count := doc.Pages()
+	if d.format == "pdf" || to == "-" {
+		if n := count - 1; n > 0 && d.format != "pdf" {
+			c.complain("this is page 1 of %d; give -o a file to have the others beside it", count)
+		}
+		count = 1
+	}
+	for i := range count {
+		var b bytes.Buffer
+		if err := doc.Write(&b, d.format, i); err != nil {
+			c.complain("cannot draw: %v", err)
+			return statusRefused
+		}
+		if status := c.put(pageName(to, i), b.Bytes()); status != statusGood {
+			return status
+		}
+	}
+	if count > 1 {
+		c.complain("%d pages: %s to %s", count, to, pageName(to, count-1))
 	}
 	return statusGood
 }
 
-// write puts data into a file, or on standard output for -.
-func (c console) write(name string, data []byte) error {
-	if name == "-" {
-		_, err := c.out.Write(data)
-		return err
+// pageName is the name of a page's file: NAME.svg, NAME-2.svg, NAME-3.svg …
+func pageName(to string, page int) string {
+	if page == 0 {
+		return to
 	}
-	return os.WriteFile(name, data, 0o644)
+	ending := filepath.Ext(to)
+	return fmt.Sprintf("%s-%d%s", strings.TrimSuffix(to, ending), page+1, ending)
 }

@@ -57,16 +57,22 @@ func eval(ctx context.Context, c console, args []string) int {
 // readPlan reads and checks one plan; what is wrong with it goes to standard
 // error, one fault a line.
 func (c console) readPlan(name string) (*press.Plan, bool) {
+	_, plan, ok := c.readSource(name)
+	return plan, ok
+}
+
+// readSource is the same, with the plan's own bytes.
+func (c console) readSource(name string) ([]byte, *press.Plan, bool) {
 	data, err := c.read(name)
 	if err != nil {
 		c.complain("%s: %s", name, fileFault(err))
-		return nil, false
+		return nil, nil, false
 	}
 	plan, problems := press.Decode(data)
 	for _, p := range problems {
 		c.complain("%s: %s", name, p)
 	}
-	return plan, len(problems) == 0
+	return data, plan, len(problems) == 0
 }
 
 // read takes one byte more than a plan may have, so that the check can say so.

@@ -17,7 +17,7 @@ func help(_ context.Context, c console, _ []string) int {
 	fmt.Fprintln(c.out, "check and backup end with 0 when nothing is damaged, 1 when something is, 2 when they could not do it.")
 	fmt.Fprintln(c.out, "out and in end with 2 when something could not be moved as it is; standard error names it.")
 	fmt.Fprintln(c.out, "DIR is the archive's folder; without -data it is ramplan in the user's data folder.")
-	fmt.Fprintln(c.out, "draw writes SVG to standard output with -o -.")
+	fmt.Fprintln(c.out, "draw writes to standard output with -o -, each plan into a file of its own with -o FOLDER/, all into one with -o FILE.pdf.")
 	fmt.Fprintln(c.out, "A planning aid: prove force and position on the station before use.")
 	return statusGood
 }

@@ -23,14 +23,15 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
 	"press":           {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/verdict", "press/risk"}, []string{"net/http", plot}},
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
-	"press/draw":      {[]string{"press", "press/words"}, []string{"net/http"}},
+	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
+	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
 	"press/archive":   {[]string{"press"}, []string{"net/http", plot}},
 	"press/presstest": {nil, nil},
 	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
 	"web/view":        {[]string{"press", "press/words", "press/draw", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
-	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/archive", "web/view", "web/page", "static"}, []string{plot}},
+	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/archive", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 }
 
 func TestImportRule(t *testing.T) {

@@ -48,7 +48,8 @@ func verbs() []verb {
 	return []verb{
 		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
-		{"draw", "draw -what WHAT -o FILE PLAN.json", "draw strip, force, press or cycle into FILE.svg, .png or .pdf", drawVerb},
+		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb},
+		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract},
 		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb},
 		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup},
 		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore},

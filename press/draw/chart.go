@@ -34,6 +34,7 @@ const (
 	chartCompact      = 390
 	chartCompactLeast = 340
 	plotHeight        = 230
+	plotHeightFlat    = 165
 	axisFigures       = 22 // room for the figures under the x axis
 	axisName          = 18
 )
@@ -44,9 +45,18 @@ func newChart(o Options, title string, right float64) *chart {
 	if o.Compact {
 		c.width = o.width(chartCompact, chartCompactLeast)
 	}
-	c.title = bold().wrap(title, heading, c.width-2*margin)
-	top := margin + float64(len(c.title))*leading*heading + 26
-	c.plot = rect{margin + 44, top, c.width - margin - right, top + plotHeight}
+	top := margin + 26.0
+	if o.NoTitle {
+		top = margin + small + 8
+	} else {
+		c.title = bold().wrap(title, heading, c.width-2*margin)
+		top += float64(len(c.title)) * leading * heading
+	}
+	height := float64(plotHeight)
+	if o.Flat {
+		height = plotHeightFlat
+	}
+	c.plot = rect{margin + 44, top, c.width - margin - right, top + height}
 	c.yNameAt = top - 10
 	return c
 }

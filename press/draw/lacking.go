@@ -102,15 +102,35 @@ func noteOf(texts []label, width float64) []string {
 		return nil
 	}
 	for n := len(words); ; n-- {
-		said := "Not in the typeface: " + strings.Join(words[:n], "; ")
-		if n < len(words) {
-			said += fmt.Sprintf("; and %d more", len(words)-n)
-		}
-		lines := regular().wrap(said+".", small, width-2*margin)
+		lines := regular().wrap(notInFace(words, n), small, width-2*margin)
 		if len(lines) <= noteLines || n == 1 {
 			return lines[:min(len(lines), noteLines)]
 		}
 	}
+}
+
+// notInFace names the first n words with characters that the typeface lacks, and
+// counts the others.
+func notInFace(words []string, n int) string {
+	said := "Not in the typeface: " + strings.Join(words[:n], "; ")
+	if n < len(words) {
+		said += fmt.Sprintf("; and %d more", len(words)-n)
+	}
+	return said + "."
+}
+
+// lackingSaid is the same on one line of a width; empty where nothing is lacking.
+func lackingSaid(texts []label, s style, width float64) string {
+	words := lackingWords(texts)
+	for n := len(words); n > 0; n-- {
+		if said := notInFace(words, n); s.width(said) <= width {
+			return said
+		}
+	}
+	if len(words) > 0 {
+		return "The boxes are not in the typeface."
+	}
+	return ""
 }
 
 // noteHeight is the room that a note takes under a drawing.

@@ -68,7 +68,7 @@ func checkNote(t *testing.T, d *Picture, noted bool) {
 	require.NoError(t, d.PNG(&b))
 	picture, err := png.DecodeConfig(&b)
 	require.NoError(t, err)
-	assert.InDelta(t, height*pngScale, picture.Height, 1)
+	assert.InDelta(t, height*pngDensity/pxPerInch, picture.Height, 1)
 }
 
 // TestBoxes: what the typeface lacks is drawn as an empty box, as wide as one,
@@ -81,7 +81,8 @@ func TestBoxes(t *testing.T) {
 		}}).PNG(&b))
 		picture, err := png.Decode(&b)
 		require.NoError(t, err)
-		return picture.(*image.RGBA).Pix[:4*400*60] // the text, without the note
+		const dots = 200 * pngDensity / pxPerInch
+		return picture.(*image.RGBA).Pix[:4*dots*80] // the text, without the note
 	}
 	assert.True(t, bytes.Equal(pixels("a□□b"), pixels("a中𝄞b")))
 	assert.False(t, bytes.Equal(pixels("a□b"), pixels("ab")))

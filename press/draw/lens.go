@@ -20,7 +20,7 @@ type lensRow struct {
 	paint      func(l *lens, p *pen, r lensRow)
 }
 
-func layLens(m *stripModel, names, left, right, top float64, compact bool) lens {
+func layLens(m *stripModel, names, left, right, top, gap float64, compact bool) lens {
 	l := lens{m: m, compact: compact, names: names, top: top, scale: newScale(m.lens[0], m.lens[1], left, right)}
 	y := top + 6
 	for _, row := range l.kinds() {
@@ -29,7 +29,7 @@ func layLens(m *stripModel, names, left, right, top float64, compact bool) lens 
 		}
 		height := row.box.y1
 		row.box = rect{left, y, right, y + height}
-		y += height + rowGap
+		y += height + gap
 		l.rows = append(l.rows, row)
 	}
 	l.edges = layCallouts(l.edgeLabels(), left, right)
@@ -37,8 +37,11 @@ func layLens(m *stripModel, names, left, right, top float64, compact bool) lens 
 	return l
 }
 
-// rowGap is kept between rows, px.
-const rowGap = 10
+// rowGap is kept between rows, px; less of it in a flat drawing.
+const (
+	rowGap     = 10
+	rowGapFlat = 4
+)
 
 // kinds lists the rows that this plan has, with their heights.
 func (l *lens) kinds() []lensRow {

@@ -2,16 +2,36 @@ package draw
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/plot/vg"
 )
 
 // A pen draws on a canvas in px with y growing downward, and keeps the boxes of
-// the texts it has written.
+// the texts it has written. Its own px may be smaller than those of the canvas:
+// see [pen.within].
 type pen struct {
-	c     vg.Canvas
-	h     float64
-	texts []label
+	c      vg.Canvas
+	h      float64 // of the canvas
+	x0, y0 float64 // where the pen's corner lies on the canvas
+	shrunk float64 // px of the canvas for one of the pen; 0 stands for 1
+	texts  []label
+}
+
+// within draws with a pen whose corner lies at (x, y) and whose px are k of this
+// one's: lines, texts and all.
+func (p *pen) within(x, y, k float64, draw func(*pen)) {
+	q := *p
+	q.x0, q.y0, q.shrunk = p.x0+p.k()*x, p.y0+p.k()*y, p.k()*k
+	draw(&q)
+	p.texts = q.texts
+}
+
+func (p *pen) k() float64 {
+	if p.shrunk == 0 {
+		return 1
+	}
+	return p.shrunk
 }
 
 // A label is a text that was written, and the box it takes.
@@ -22,7 +42,9 @@ type label struct {
 	x0, y0, x1, y1 float64
 }
 
-func (p *pen) at(x, y float64) vg.Point { return vg.Point{X: vg.Length(x), Y: vg.Length(p.h - y)} }
+func (p *pen) at(x, y float64) vg.Point {
+	return vg.Point{X: vg.Length(p.x0 + p.k()*x), Y: vg.Length(p.h - p.y0 - p.k()*y)}
+}
 
 func (p *pen) path(points ...[2]float64) vg.Path {
 	var path vg.Path
@@ -38,7 +60,13 @@ func (p *pen) path(points ...[2]float64) vg.Path {
 
 func (p *pen) stroke(k ink, width float64, dash []vg.Length, path vg.Path) {
 	p.c.SetColor(k)
-	p.c.SetLineWidth(vg.Length(width))
+	p.c.SetLineWidth(vg.Length(width * p.k()))
+	if p.k() != 1 {
+		dash = slices.Clone(dash)
+		for i := range dash {
+			dash[i] *= vg.Length(p.k())
+		}
+	}
 	p.c.SetLineDash(dash, 0)
 	p.c.Stroke(path)
 }
@@ -93,7 +121,7 @@ func (p *pen) frame(k ink, width float64, dash []vg.Length, r rect) {
 // circle draws a disc with its outline.
 func (p *pen) circle(fill, edge ink, width, x, y, r float64) {
 	var path vg.Path
-	path.Arc(p.at(x, y), vg.Length(r), 0, 2*math.Pi)
+	path.Arc(p.at(x, y), vg.Length(r*p.k()), 0, 2*math.Pi)
 	path.Close()
 	p.c.SetColor(fill)
 	p.c.Fill(path)
@@ -123,9 +151,10 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 	}
 	w := s.width(text)
 	left := x - []float64{0, w / 2, w}[side]
-	p.texts = append(p.texts, label{text, s, false, left, y - 0.76*s.size, left + w, y + 0.22*s.size})
+	k := p.k()
+	p.texts = append(p.texts, label{text, s, false, p.x0 + k*left, p.y0 + k*(y-0.76*s.size), p.x0 + k*(left+w), p.y0 + k*(y+0.22*s.size)})
 	p.c.SetColor(s.ink)
-	f := s.face().at(s.size)
+	f := s.face().at(s.size * k)
 	if c, ok := p.c.(anchored); ok {
 		c.fillAnchored(f, p.at(x, y), side, text)
 		return

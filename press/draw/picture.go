@@ -13,6 +13,8 @@ type Options struct {
 	Width   float64 // px; 0: the default of the form
 	Compact bool    // the narrow form, for less than 720 px
 	Brief   bool    // of the strip: the title leaves out what a headline beside it says
+	NoTitle bool    // leave the message away: what stands around the drawing says it
+	Flat    bool    // less high, for a page that holds more
 	ID      string  // starts the ids inside an SVG; give each of several in one page its own
 }
 
@@ -32,6 +34,7 @@ type Picture struct {
 	id            string
 	title, desc   string
 	width, height float64 // px, without a note
+	fixed         bool    // a page, to which no note is added: it has its own place for that
 	paint         func(*pen)
 
 	once sync.Once
@@ -54,6 +57,9 @@ func (d *Picture) Size() (width, height float64) {
 // draws where these are known already.
 func (d *Picture) annotate(texts []label) {
 	d.once.Do(func() {
+		if d.fixed {
+			return
+		}
 		if texts == nil {
 			texts = d.draw(blank{}, d.height)
 		}
@@ -85,7 +91,15 @@ func (d *Picture) SVG(w io.Writer) error {
 	return err
 }
 
-func (d *Picture) svg() []byte {
+func (d *Picture) svg() []byte { return d.written("", "") }
+
+// exported is the drawing as a file of its own: in the size of the paper, with its
+// typeface and what it carries inside.
+func (d *Picture) exported(carried string) []byte {
+	return d.written("mm", carried)
+}
+
+func (d *Picture) written(unit, carried string) []byte {
 	c := newSVG(d.width, d.height)
 	d.annotate(d.draw(c, d.height))
 	if len(d.note) > 0 {
@@ -99,5 +113,5 @@ func (d *Picture) svg() []byte {
 	if id == "" {
 		id = d.kind
 	}
-	return c.document(class, id, d.title, d.desc)
+	return c.document(class, id, d.title, d.desc, unit, carried)
 }

@@ -13,27 +13,27 @@ import (
 	"gonum.org/v1/plot/vg/vgimg"
 )
 
-// pngScale is the number of dots for one px, and pxPerInch what a px is in the
+// pngDensity is the dots per inch of every PNG, and pxPerInch what a px is in the
 // world (CSS Values 3, 5.2).
 const (
-	pngScale  = 2
-	pxPerInch = 96
+	pngDensity = 300
+	pxPerInch  = 96
 )
 
-// PNG writes the drawing as PNG, with two dots for each px. The file says how
-// large it is meant to be, and holds title and description as text.
+// PNG writes the drawing as PNG in a density for print. The file says how large
+// it is meant to be, and holds title and description as text.
 func (d *Picture) PNG(w io.Writer) error {
 	// A vg point stands for one px here, so that texts are set at their own size
 	// and never scaled as pictures.
 	width, height := d.Size()
-	c := vgimg.NewWith(vgimg.UseWH(vg.Length(width), vg.Length(height)), vgimg.UseDPI(72*pngScale))
+	c := vgimg.NewWith(vgimg.UseWH(vg.Length(width), vg.Length(height)), vgimg.UseDPI(72*pngDensity/pxPerInch))
 	d.on(c)
 	var b bytes.Buffer
 	encoder := png.Encoder{CompressionLevel: png.BestSpeed}
 	if err := encoder.Encode(&b, c.Image()); err != nil {
 		return err
 	}
-	_, err := w.Write(withChunks(b.Bytes(), density(pxPerInch*pngScale), internationalText("Title", d.title), internationalText("Description", d.desc)))
+	_, err := w.Write(withChunks(b.Bytes(), density(pngDensity), internationalText("Title", d.title), internationalText("Description", d.desc)))
 	return err
 }
 

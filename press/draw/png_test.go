@@ -19,7 +19,7 @@ import (
 	"ramplan/press"
 )
 
-// TestPNG: twice as many dots as px, every text where the layout put it.
+// TestPNG: 300 dots an inch, every text where the layout put it.
 func TestPNG(t *testing.T) {
 	plans := []string{"example", "stalls", "other-scripts"}
 	if testing.Short() {
@@ -36,7 +36,8 @@ func TestPNG(t *testing.T) {
 				require.NoError(t, picture.PNG(&b))
 				img, err := png.Decode(&b)
 				require.NoError(t, err)
-				assert.Equal(t, image.Pt(int(math.Round(2*picture.width)), int(math.Round(2*picture.height))), img.Bounds().Size())
+				assert.InDelta(t, dotsPerPx*picture.width, img.Bounds().Dx(), 1)
+				assert.InDelta(t, dotsPerPx*picture.height, img.Bounds().Dy(), 1)
 				for _, l := range picture.on(newSVG(picture.width, picture.height)) {
 					assert.Less(t, darkest(img, l), 0.35, "nothing is written at %q", l.text)
 				}
@@ -45,12 +46,15 @@ func TestPNG(t *testing.T) {
 	}
 }
 
+// dotsPerPx of every PNG.
+const dotsPerPx = pngDensity / float64(pxPerInch)
+
 // darkest gives the least luminance in the box of a text. That of paper is 1, of
 // tints over 0.5, and of every ink that writes under 0.2.
 func darkest(img image.Image, l label) float64 {
 	least := 1.0
-	for y := int(2 * l.y0); y < int(2*l.y1); y++ {
-		for x := int(2 * l.x0); x < int(2*l.x1); x++ {
+	for y := int(dotsPerPx * l.y0); y < int(dotsPerPx*l.y1); y++ {
+		for x := int(dotsPerPx * l.x0); x < int(dotsPerPx*l.x1); x++ {
 			least = math.Min(least, luminance(color.NRGBAModel.Convert(img.At(x, y)).(color.NRGBA)))
 		}
 	}
@@ -77,8 +81,8 @@ func TestPNGChunks(t *testing.T) {
 	require.NoError(t, d.PNG(&b))
 	kinds, bodies := chunksOf(t, b.Bytes())
 	assert.Equal(t, []string{"IHDR", "pHYs", "iTXt", "iTXt", "IDAT", "IEND"}, kinds)
-	// 192 dots per inch of 25.4 mm, exact by definition: 7559.06 per metre.
-	assert.Equal(t, []byte{0, 0, 0x1D, 0x87, 0, 0, 0x1D, 0x87, 1}, bodies[1])
+	// 300 dots per inch of 25.4 mm, exact by definition: 11811.02 per metre.
+	assert.Equal(t, []byte{0, 0, 0x2E, 0x23, 0, 0, 0x2E, 0x23, 1}, bodies[1])
 	for i, want := range []string{"Title\x00" + d.title, "Description\x00" + d.desc} {
 		keyword, rest, _ := strings.Cut(string(bodies[2+i]), "\x00")
 		require.Equal(t, "\x01\x00\x00\x00", rest[:4])

@@ -57,18 +57,24 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 		d.width = o.width(stripCompact, stripCompactLeast)
 	}
 	left, right := float64(margin), d.width-margin
-	d.title = bold().wrap(m.titleFor(o), heading, right-left)
-	y := margin + float64(len(d.title))*leading*heading
-	d.ruler = layStrokeRuler(m, left, right, y+6)
+	y := float64(margin)
+	if !o.NoTitle {
+		d.title = bold().wrap(m.titleFor(o), heading, right-left)
+		y += float64(len(d.title))*leading*heading + 6
+	}
+	d.ruler = layStrokeRuler(m, left, right, y)
 
-	top := d.ruler.bottom + 34
+	top, gap := d.ruler.bottom+34, float64(rowGap)
+	if o.Flat {
+		top, gap = d.ruler.bottom+22, rowGapFlat
+	}
 	table := 264.0
 	if o.Compact {
-		d.lens = layLens(m, left, left, right, top, true)
+		d.lens = layLens(m, left, left, right, top, gap, true)
 		d.pairs = rect{left, d.lens.bottom + 22, right, 0}
 	} else {
 		d.pairs = rect{right - table, top, right, 0}
-		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, false)
+		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, gap, false)
 	}
 	d.layPairs()
 	d.height = math.Ceil(math.Max(d.lens.bottom, d.pairs.y1) + margin)

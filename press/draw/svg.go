@@ -18,11 +18,14 @@ import (
 type svg struct {
 	surface
 	body bytes.Buffer
+	used [2]map[rune]bool // characters, of the regular and of the bold face
 }
 
 var _ vg.CanvasSizer = (*svg)(nil)
 
-func newSVG(w, h float64) *svg { return &svg{surface: newSurface(w, h)} }
+func newSVG(w, h float64) *svg {
+	return &svg{surface: newSurface(w, h), used: [2]map[rune]bool{{}, {}}}
+}
 
 // Stroke draws the line of a path.
 func (c *svg) Stroke(path vg.Path) {
@@ -150,8 +153,13 @@ func (c *svg) fillAnchored(f font.Face, pt vg.Point, side anchor, s string) {
 	if turn := c.now().turn(); turn != 0 {
 		fmt.Fprintf(&c.body, ` transform="rotate(%s %s %s)"`, number(-turn), number(x), number(y))
 	}
+	used := c.used[0]
 	if f.Font.Weight == xfont.WeightBold {
 		c.body.WriteString(` font-weight="700"`)
+		used = c.used[1]
+	}
+	for _, r := range s {
+		used[r] = true
 	}
 	switch side {
 	case middle:
@@ -176,12 +184,22 @@ func number(x float64) string {
 }
 
 // document puts the shapes into an SVG that says in words what it shows.
-func (c *svg) document(class, id, title, desc string) []byte {
+// For paper its size is in mm, and it holds what it carries and its own typeface.
+func (c *svg) document(class, id, title, desc, unit, carried string) []byte {
 	var b bytes.Buffer
 	w, h := number(c.w), number(c.h)
+	wide, high, family, faces := w, h, familyList, ""
+	if unit == "mm" {
+		wide, high = number(c.w/perMM)+unit, number(c.h/perMM)+unit
+		family, faces = ownFamily+", "+familyList, c.faces()
+	}
 	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" class="drawing %s" role="img" aria-labelledby="%s-title %s-desc" width="%s" height="%s" viewBox="0 0 %s %s" font-family="%s">`+"\n",
-		class, id, id, w, h, w, h, familyList)
+		class, id, id, wide, high, w, h, family)
 	fmt.Fprintf(&b, "<title id=\"%s-title\">%s</title>\n<desc id=\"%s-desc\">%s</desc>\n", id, html.EscapeString(title), id, html.EscapeString(desc))
+	if carried != "" {
+		b.WriteString(carried + "\n")
+	}
+	b.WriteString(faces)
 	b.Write(c.body.Bytes())
 	b.WriteString("</svg>\n")
 	return b.Bytes()

@@ -78,5 +78,9 @@ func (d *Picture) Write(w io.Writer, format string) error {
 			return f.write(d, w)
 		}
 	}
+	return unknownFormat(format)
+}
+
+func unknownFormat(format string) error {
 	return fmt.Errorf("draw: no format is called %q; there are %s", format, strings.Join(Formats(), ", "))
 }

@@ -22,17 +22,11 @@ func copied(p *press.Plan, r *press.Result, setpoints []page.Figure, older bool)
 	fmt.Fprintf(&b, "%s\t%s\n", p.Title.Name, p.Title.Number)
 	for _, f := range setpoints {
 		fmt.Fprintf(&b, "%s\t%s\t%s", f.Label, f.Value, f.Unit)
-		if f.Label == settingLabel && !r.Force.SettingFeasible {
+		if f.Label == words.SettingLabel && !r.Force.SettingFeasible {
 			b.WriteString("\t" + f.Note)
 		}
 		b.WriteByte('\n')
 	}
-	fmt.Fprintf(&b, "Plan\t%s\n", shortDigest(r.PlanDigest))
+	fmt.Fprintf(&b, "Plan\t%s\n", words.ShortDigest(r.PlanDigest))
 	return b.String()
-}
-
-// shortDigest is the first 12 digits of a digest: what a sheet carries.
-func shortDigest(digest string) string {
-	_, digits, _ := strings.Cut(digest, ":")
-	return digits[:min(12, len(digits))]
 }

@@ -34,9 +34,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Perfect:   words.Perfect(r),
 		Cautions:  words.Cautions,
 		Trade:     words.TradeCautions,
-	}
-	if r.Blocked() {
-		out.NotReady = "Not ready to be typed in: " + words.NotReady(r) + "."
+		NotReady:  words.NotTyped(r),
 	}
 	if r.Verdict != nil && r.Verdict.Ambiguous {
 		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
@@ -44,58 +42,17 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 	return out
 }
 
-// settingLabel names the first setpoint.
-const settingLabel = "Setting"
-
 // setpoints are what is typed into the controller.
 func (w writer) setpoints() []page.Figure {
-	t, z := w.r.Travel, w.r.Window.Zone
-	var z1, z2 *float64
-	if z != nil {
-		z1, z2 = z[0], z[1]
+	var out []page.Figure
+	for _, s := range words.Setpoints(w.p, w.r) {
+		f := page.Figure{Label: s.Label, Value: s.Value, Unit: s.Unit, Note: s.Note, Exact: s.Exact, Word: WordLink(s.Word)}
+		if s.Path != "" {
+			f.Link = w.places.link(s.Path)
+		}
+		out = append(out, f)
 	}
-	word := func(f page.Figure, word string) page.Figure {
-		f.Word = WordLink(word)
-		return f
-	}
-	setting := page.Figure{Label: settingLabel, Value: words.Trimmed(w.r.Force.Setting, 2), Unit: "%", Exact: words.Exact(w.r.Force.Setting)}
-	return []page.Figure{
-		word(w.enough(w.byHand(setting, "window.setting")), "setting"),
-		word(w.byHand(w.position("Approach end", &t.ApproachEnd), "window.approach_end"), "approach"),
-		word(w.byHand(w.position("Push stroke", t.PushStroke), "window.push_stroke"), "push stroke"),
-		word(w.byHand(w.position("Push end", t.PushEnd), "window.push_stroke"), "push end"),
-		word(w.byHand(w.position("Zone start", z1), "window.zone_start"), "zone"),
-		word(w.byHand(w.position("Zone end", z2), "window.zone_end"), "zone"),
-		word(w.readingFigure(), "reading"),
-	}
-}
-
-// byHand says whether a setpoint was set by hand, and leads to where it is set.
-func (w writer) byHand(f page.Figure, path string) page.Figure {
-	f.Link = w.places.link(path)
-	f.Note = words.SetpointNote(w.r, w.p.Given(path))
-	if f.Value == none {
-		f.Note = "not known"
-	}
-	return f
-}
-
-// enough says so where the setting lies outside the force window.
-func (w writer) enough(f page.Figure) page.Figure {
-	switch {
-	case w.r.Force.SettingFeasible:
-	case w.p.Given("window.setting"):
-		f.Note = "by hand, not enough"
-	default:
-		f.Note = "nearest, not enough"
-	}
-	return f
-}
-
-func (w writer) readingFigure() page.Figure {
-	f := w.position("Expected reading", &w.r.Travel.SeatReading)
-	f.Note = "nominal part, seated"
-	return f
+	return out
 }
 
 // none stands where a figure does not exist.

@@ -1,0 +1,66 @@
+package main
+
+import (
+	"context"
+	"flag"
+	"io"
+	"os"
+
+	"ramplan/press/carry"
+)
+
+// extract takes the plan out of a sheet or a drawing, byte for byte as it was put
+// in, and says on standard error what it is.
+func extract(_ context.Context, c console, args []string) int {
+	flags := flag.NewFlagSet("extract", flag.ContinueOnError)
+	flags.SetOutput(c.err)
+	to := flags.String("o", "-", "`FILE` to write the plan to; - is standard output")
+	which := flags.Int("plan", 0, "`NUMBER` of the plan, counted from 1, in a file that holds several")
+	switch err := flags.Parse(args); {
+	case err == flag.ErrHelp:
+		return statusGood
+	case err != nil:
+		return statusRefused
+	case flags.NArg() != 1:
+		c.complain("extract takes one SVG, PNG or PDF, after the flags; try: ramplan extract sheet.pdf")
+		return statusRefused
+	}
+	name := flags.Arg(0)
+	data, err := c.readSheet(name)
+	if err != nil {
+		c.complain("%s: %s", name, fileFault(err))
+		return statusRefused
+	}
+	all, err := carry.All(data)
+	switch {
+	case err != nil:
+		c.complain("%s: %v", name, err)
+	case *which < 0 || *which > len(all):
+		c.complain("%s: there is no plan %d inside; there are %d", name, *which, len(all))
+	case *which == 0 && len(all) > 1:
+		c.complain("%s: %d plans are inside; name one by -plan NUMBER:", name, len(all))
+		for i, one := range all {
+			c.complain("%4d  %s", i+1, one.Says())
+		}
+	default:
+		one := all[max(*which, 1)-1]
+		c.complain("%s: %s", name, one.Says())
+		return c.put(*to, one.Plan)
+	}
+	return statusRefused
+}
+
+// readSheet takes one byte more than a sheet may have, so that the reader can say
+// so.
+func (c console) readSheet(name string) ([]byte, error) {
+	in := c.in
+	if name != "-" {
+		f, err := os.Open(name)
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		in = f
+	}
+	return io.ReadAll(io.LimitReader(in, carry.MaxFile+1))
+}

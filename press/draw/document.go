@@ -1,0 +1,145 @@
+package draw
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"time"
+
+	"codeberg.org/go-pdf/fpdf"
+
+	"ramplan/press"
+	"ramplan/press/carry"
+)
+
+// A Document is one plan on paper, laid out: pages that can be written in any
+// format, each with the plan inside.
+type Document struct {
+	pages   []*Picture
+	names   []string // of the pages, as bookmarks
+	title   string
+	subject string
+	author  string
+	date    string // of issue; empty for a draft
+	carried carry.Carried
+}
+
+// Pages tells how many pages there are.
+func (d *Document) Pages() int { return len(d.pages) }
+
+// Page gives a page, counted from 0, as a picture.
+func (d *Document) Page(i int) *Picture { return d.pages[i] }
+
+// Title names the document.
+func (d *Document) Title() string { return d.title }
+
+// NewSingle puts one drawing alone into a document.
+func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle bool, o SheetOptions) (*Document, error) {
+	px := float64(width) * perMM
+	picture, err := New(what, p, r, Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)})
+	if err != nil {
+		return nil, err
+	}
+	if px > 0 {
+		picture = picture.scaled(px / picture.width)
+	}
+	source := o.Source
+	if source == nil {
+		source = p.JSON()
+	}
+	d := &Document{
+		pages: []*Picture{picture}, names: []string{picture.title},
+		title: p.Title.Name, subject: picture.title + ". " + picture.desc, author: p.Title.PreparedBy,
+		carried: carry.Carried{Plan: source, Digest: r.PlanDigest, Issue: o.Issue},
+	}
+	if p.Title.Number != "" {
+		d.title = p.Title.Number + " " + d.title
+	}
+	if o.Issue != nil {
+		d.date, d.author = o.Issue.Date, o.Issue.Prepared
+	}
+	return d, nil
+}
+
+// compactUnder is the width, px, under which a drawing takes its narrow form.
+func compactUnder(what string) float64 {
+	if what == "strip" {
+		return stripWideLeast * sheetScale
+	}
+	return chartWideLeast * sheetScale
+}
+
+// scaled is the same drawing, k times as large.
+func (d *Picture) scaled(k float64) *Picture {
+	return &Picture{
+		kind: d.kind, compact: d.compact, id: d.id, title: d.title, desc: d.desc,
+		width: k * d.width, height: k * d.height,
+		paint: func(p *pen) { p.within(0, 0, k, d.paint) },
+	}
+}
+
+// Write writes the document in one of [Formats]: the whole of it as PDF, one
+// page, counted from 0, as SVG or PNG.
+func (d *Document) Write(w io.Writer, format string, page int) error {
+	switch format {
+	case "pdf":
+		return WritePDF(w, d)
+	case "png":
+		return d.writePNG(w, page)
+	case "svg":
+		_, err := w.Write(d.pages[page].exported(d.carried.Element()))
+		return err
+	}
+	return unknownFormat(format)
+}
+
+func (d *Document) writePNG(w io.Writer, page int) error {
+	var b bytes.Buffer
+	if err := d.pages[page].PNG(&b); err != nil {
+		return err
+	}
+	_, err := w.Write(withChunks(b.Bytes(), internationalText(carry.Keyword, string(d.carried.Encode()))))
+	return err
+}
+
+// WritePDF writes documents one behind the other into one file, with a bookmark
+// for each page and an attachment for each plan. The same documents give the same
+// bytes.
+func WritePDF(w io.Writer, docs ...*Document) error {
+	if len(docs) == 0 {
+		return fmt.Errorf("draw: a PDF needs a page")
+	}
+	file := newDocument(docs[0].title, docs[0].subject)
+	if len(docs) > 1 {
+		file = newDocument(fmt.Sprintf("%d plans", len(docs)), "")
+	}
+	file.SetAuthor(textString(docs[0].author), false)
+	file.SetKeywords(textString(docs[0].carried.Digest), false)
+	if at, err := time.Parse(time.DateOnly, docs[0].date); err == nil {
+		file.SetCreationDate(at)
+		file.SetModificationDate(at)
+	}
+	var inside []fpdf.Attachment
+	for i, d := range docs {
+		for k, page := range d.pages {
+			w, h := page.Size()
+			c := addPage(file, w, h)
+			page.on(c)
+			if len(docs) > 1 && k == 0 {
+				file.Bookmark(basicPlane(d.title), 0, 0)
+			}
+			level := 0
+			if len(docs) > 1 {
+				level = 1
+			}
+			file.Bookmark(basicPlane(d.names[k]), level, 0)
+		}
+		name := carry.FileName
+		if len(docs) > 1 {
+			name = fmt.Sprintf("%03d-%s", i+1, name)
+		}
+		inside = append(inside, fpdf.Attachment{Content: d.carried.Encode(), Filename: name, Description: "the plan " + d.carried.Digest})
+	}
+	file.SetAttachments(inside)
+	return file.Output(w)
+}

@@ -1,0 +1,117 @@
+package draw
+
+import (
+	"ramplan/press"
+	"ramplan/press/carry"
+	"ramplan/press/words"
+)
+
+// SheetOptions say how a plan is put on paper.
+type SheetOptions struct {
+	Paper  string       // one of [Papers] by name; empty: the first
+	Issue  *carry.Issue // nil: a draft
+	Source []byte       // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
+}
+
+// sheet is a plan on paper while its pages are laid out.
+type sheet struct {
+	p     *press.Plan
+	r     *press.Result
+	o     SheetOptions
+	paper Paper
+	title titleBlock
+	pages []*sheetPage
+}
+
+// sheetPage is one page: its name among the bookmarks, what is on it, and what
+// goes over everything else.
+type sheetPage struct {
+	name  string
+	parts []func(*pen)
+}
+
+func (g *sheetPage) add(part func(*pen)) { g.parts = append(g.parts, part) }
+
+// NewSheet lays out the sheet of a plan. Its first page holds what is attached to
+// the quality plan; what does not fit there goes on behind it. The sentences of
+// the findings are written into the result.
+func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
+	words.Explain(r)
+	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
+	s.title = newTitleBlock(p, r, o.Issue)
+	s.front()
+	return s.document()
+}
+
+func paperOf(name string) Paper {
+	for _, s := range Papers {
+		if s.Name == name {
+			return s
+		}
+	}
+	return Papers[0]
+}
+
+// page adds an empty page.
+func (s *sheet) page(name string) *sheetPage {
+	g := &sheetPage{name: name}
+	s.pages = append(s.pages, g)
+	return g
+}
+
+// block is where the title block stands: in the lower right corner.
+func (s *sheet) block() rect {
+	f := s.paper.frame()
+	return rect{f.x1 - titleWidth, f.y1 - s.title.height(), f.x1, f.y1}
+}
+
+// Distances on a sheet, px.
+const (
+	sheetPad    = 11 // from the frame to what is in it
+	sheetGutter = 18 // between columns
+)
+
+// body is the room for what is on a page, the title block taken away below.
+func (s *sheet) body() rect {
+	b := s.paper.frame().inset(sheetPad)
+	b.y1 = s.block().y0 - 8
+	return b
+}
+
+// document makes pictures of the pages.
+func (s *sheet) document() *Document {
+	source := s.o.Source
+	if source == nil {
+		source = s.p.JSON()
+	}
+	d := &Document{
+		title:   s.title.heading(),
+		subject: words.Headline(s.p, s.r),
+		author:  s.title.creator,
+		date:    s.title.date,
+		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest, Issue: s.o.Issue},
+	}
+	w, h := s.paper.px()
+	for i, g := range s.pages {
+		d.pages = append(d.pages, &Picture{
+			kind: "sheet", title: d.title + ", " + g.name, desc: d.subject, width: w, height: h, fixed: true,
+			paint: func(p *pen) { s.paint(p, g, i+1) },
+		})
+		d.names = append(d.names, g.name)
+	}
+	return d
+}
+
+// paint draws a page: the mark of a draft first, so that it hides nothing.
+func (s *sheet) paint(p *pen, g *sheetPage, number int) {
+	f := s.paper.frame()
+	if s.o.Issue == nil {
+		p.draftMark(f)
+	}
+	for _, part := range g.parts {
+		part(p)
+	}
+	p.frame(black, sheetThick, solid, f)
+	s.title.paint(p, s.block(), number, len(s.pages))
+	s.foot(p, f)
+}

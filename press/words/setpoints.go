@@ -1,0 +1,73 @@
+package words
+
+import "ramplan/press"
+
+// A Setpoint is one figure that is typed into the controller, or read off it.
+type Setpoint struct {
+	Label, Value, Unit string
+	Note               string // where it comes from, and whether it may be used
+	From               string // where it comes from, in a word or two
+	Exact              string // to the last digit; empty without a figure
+	Path               string // of the field that sets it; empty for what is only read
+	Word               string // of the glossary that tells what it is
+}
+
+// SettingLabel names the first setpoint.
+const SettingLabel = "Setting"
+
+// Setpoints lists what is typed into the controller, and the reading to expect.
+func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
+	t := &r.Travel
+	var z1, z2 *float64
+	if z := r.Window.Zone; z != nil {
+		z1, z2 = z[0], z[1]
+	}
+	pos := PositionsOf(p)
+	at := func(label, path, word string, mm *float64) Setpoint {
+		s := Setpoint{Label: label, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
+		if mm != nil {
+			s.Value, s.Unit, s.Exact = pos.Bare(*mm), "mm", Exact(*mm)
+			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(p.Given(path))
+		}
+		return s
+	}
+	reading := at("Expected reading", "", "reading", &t.SeatReading)
+	reading.Note, reading.From = "nominal part, seated", "nominal part, seated"
+	return []Setpoint{
+		setting(p, r),
+		at("Approach end", "window.approach_end", "approach", &t.ApproachEnd),
+		at("Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
+		at("Push end", "window.push_stroke", "push end", t.PushEnd),
+		at("Zone start", "window.zone_start", "zone", z1),
+		at("Zone end", "window.zone_end", "zone", z2),
+		reading,
+	}
+}
+
+// setting is the first setpoint; it says so where it lies outside the force
+// window.
+func setting(p *press.Plan, r *press.Result) Setpoint {
+	const path = "window.setting"
+	byHand := p.Given(path)
+	s := Setpoint{
+		Label: SettingLabel, Value: Trimmed(r.Force.Setting, 2), Unit: "%", Exact: Exact(r.Force.Setting),
+		Note: SetpointNote(r, byHand), From: chosen(byHand), Path: path, Word: "setting",
+	}
+	switch {
+	case r.Force.SettingFeasible:
+	case byHand:
+		s.Note, s.From = "by hand, not enough", "by hand, not enough"
+	default:
+		s.Note, s.From = "nearest, not enough", "nearest, not enough"
+	}
+	return s
+}
+
+// NotTyped says why the setpoints of a blocked plan must not be typed in; empty
+// without a blocker.
+func NotTyped(r *press.Result) string {
+	if !r.Blocked() {
+		return ""
+	}
+	return "Not ready to be typed in: " + NotReady(r) + "."
+}

@@ -17,9 +17,9 @@ type bench struct {
 	head    archive.Head // as it was read, or saved last
 	window  string
 	typed   view.Typed
-	last    *press.Plan // the last valid one; found when it is needed
 	notices []page.Notice
 	paste   *page.Paste
+	leads   *leads // what the entries lead to, once computed
 	refused bool   // what was asked for was not done
 	stale   bool   // another window changed the plan: nothing was saved
 	failure string // why nothing could be saved
@@ -73,9 +73,15 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	if p.verb() == "choose" {
 		return s.showChoice(w, r, id, b.typed.All(), "")
 	}
-	if err := s.keep(ctx, b, p.version); err != nil {
+	// The disk and the processor work at the same time.
+	kept := make(chan error, 1)
+	saved := *b
+	go func() { kept <- s.keep(ctx, &saved, p.version) }()
+	b.leads, err = b.compute()
+	if err := errors.Join(err, <-kept); err != nil {
 		return err
 	}
+	b.head, b.stale, b.failure = saved.head, saved.stale, saved.failure
 	if b.stale || b.failure != "" {
 		return s.showBench(w, r, b)
 	}
@@ -131,7 +137,7 @@ func (s *site) turn(ctx context.Context, b *bench, which string) error {
 	if err != nil {
 		return err
 	}
-	b.head, b.typed = head, view.Take(head.Draft.Entries, nil)
+	b.head, b.typed, b.leads = head, view.Take(head.Draft.Entries, nil), nil
 	return nil
 }
 
@@ -157,39 +163,63 @@ func seeOther(w http.ResponseWriter, r *http.Request, to string) error {
 	return nil
 }
 
-// showBench computes the plan, or the last valid one, and answers with the page.
+// leads is what entries lead to: a plan with its result and drawings, or faults.
+type leads struct {
+	plan     *press.Plan
+	faults   press.Problems
+	result   *press.Result
+	drawings view.Drawings
+}
+
+func (b *bench) compute() (*leads, error) {
+	var l leads
+	l.plan, l.faults = b.typed.Draft.Check()
+	return &l, l.show()
+}
+
+// show evaluates and draws the plan, when there is one.
+func (l *leads) show() (err error) {
+	if l.plan == nil {
+		return nil
+	}
+	l.result = press.Evaluate(l.plan)
+	l.drawings, err = drawn(l.plan, l.result)
+	return err
+}
+
+// showBench answers with the page of the plan, or of the last valid one.
 func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error {
-	plan, faults := b.typed.Draft.Check()
+	if b.leads == nil {
+		var err error
+		if b.leads, err = b.compute(); err != nil {
+			return err
+		}
+	}
+	l := *b.leads
 	status := http.StatusOK
 	switch {
 	case b.failure != "":
 		status = http.StatusServiceUnavailable
 	case b.stale:
 		status = http.StatusConflict
-	case b.refused || plan == nil && r.Method == http.MethodPost:
+	case b.refused || l.plan == nil && r.Method == http.MethodPost:
 		status = http.StatusUnprocessableEntity
 	}
-	if plan == nil && b.failure == "" {
-		last, err := s.store.LastPlan(r.Context(), b.head.ID, b.head.State)
-		if err != nil {
+	if l.plan == nil && b.failure == "" {
+		var err error
+		if l.plan, err = s.store.LastPlan(r.Context(), b.head.ID, b.head.State); err != nil {
 			return err
 		}
-		plan = last
+		if err := l.show(); err != nil {
+			return err
+		}
 	}
 	v := view.Bench{
-		Typed: b.typed, Faults: faults, Plan: plan, Notices: b.notices, Paste: b.paste,
+		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, Window: b.window, Revision: b.head.Revision,
 			CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure,
 		},
-	}
-	if plan != nil {
-		v.Result = press.Evaluate(plan)
-		drawings, err := drawn(plan, v.Result)
-		if err != nil {
-			return err
-		}
-		v.Drawings = drawings
 	}
 	w.Header().Add("Vary", partHeader)
 	if r.Header.Get(partHeader) == "bench" {

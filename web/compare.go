@@ -84,10 +84,10 @@ func (s *site) side(ctx context.Context, head archive.Head, name, id string) (si
 	}
 	out.Result = press.Evaluate(out.Plan)
 	var svg bytes.Buffer
-	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Width: 1100, ID: "strip-" + id}).SVG(&svg); err != nil {
+	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Width: 1100, Brief: true, ID: "strip-" + id}).SVG(&svg); err != nil {
 		return out, err
 	}
-	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Compact: true, ID: "narrow-" + id}).SVG(&svg); err != nil {
+	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Compact: true, Brief: true, ID: "narrow-" + id}).SVG(&svg); err != nil {
 		return out, err
 	}
 	out.Strip = svg.String()

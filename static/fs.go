@@ -9,14 +9,25 @@ import "embed"
 //go:embed css examples fonts js
 var FS embed.FS
 
-// ExamplePlan is the plan that a first start opens.
+// ExamplePlan is the plan that the documentation speaks of.
 const ExamplePlan = "examples/example-plan.json"
 
-// Example returns the plan that a first start opens.
-func Example() []byte {
-	data, err := FS.ReadFile(ExamplePlan)
-	if err != nil {
-		panic("static: " + err.Error())
+// examples are the plans that stand on a new shelf: an interference fit, a joint
+// with measured forces, and parts that only touch.
+var examples = []string{ExamplePlan, "examples/pivot-pin.json", "examples/rain-gauge-lid.json"}
+
+// Example returns the plan that the documentation speaks of.
+func Example() []byte { return Examples()[0] }
+
+// Examples returns every example plan.
+func Examples() [][]byte {
+	var out [][]byte
+	for _, name := range examples {
+		data, err := FS.ReadFile(name)
+		if err != nil {
+			panic("static: " + err.Error())
+		}
+		out = append(out, data)
 	}
-	return data
+	return out
 }

@@ -69,11 +69,15 @@ func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, e
 	if err != nil {
 		return nil, nil, err
 	}
-	plan, faults := press.Decode(static.Example())
-	if len(faults) > 0 {
-		panic("ramplan: the example is no plan: " + faults.Error())
+	var first []*press.Draft
+	for _, data := range static.Examples() {
+		plan, faults := press.Decode(data)
+		if len(faults) > 0 {
+			panic("ramplan: an example is no plan: " + faults.Error())
+		}
+		first = append(first, plan.Draft())
 	}
-	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
+	a, err := archive.Open(ctx, dir, archive.Options{First: first})
 	if err != nil {
 		return nil, nil, errors.Join(err, lock.Release())
 	}

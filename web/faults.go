@@ -53,20 +53,3 @@ func minis(p *press.Plan, r *press.Result) ([]string, error) {
 	}
 	return out, nil
 }
-
-// plainPage gives the addresses of what the pages beside the bench load: they
-// work without a script.
-func (l library) plainPage() page.Assets {
-	a := l.page()
-	a.Scripts = nil
-	a.Styles = append(a.Styles, l.address("css/glossary.css"), l.address("css/faults.css"))
-	return a
-}
-
-// shelfPage gives the addresses of what the shelf and the pages of the past load.
-func (l library) shelfPage() page.Assets {
-	a := l.page()
-	a.Scripts = []string{l.address("js/shelf.js")}
-	a.Styles = append(a.Styles, l.address("css/faults.css"), l.address("css/shelf.css"))
-	return a
-}

@@ -105,6 +105,13 @@ func (l library) shelfPage() page.Assets {
 	return a
 }
 
+// sheetPage gives the addresses of what a plan on paper loads.
+func (l library) sheetPage() page.Assets {
+	a := l.shelfPage()
+	a.Styles = append(a.Styles, l.address("css/sheet.css"))
+	return a
+}
+
 // serveAsset answers GET /static/{hash}/*.
 func serveAsset(w http.ResponseWriter, r *http.Request) error {
 	a, ok := assets.files[chi.URLParam(r, "*")]

@@ -94,6 +94,10 @@ func TestAxe(t *testing.T) {
 			b.until("document.querySelector('[aria-invalid]') !== null")
 			eval[any](b, source+"; 0")
 		}},
+		{"sheet", func() {
+			b.do(chromedp.Navigate(srv.URL + "/plans/3/sheet"))
+			eval[any](b, source+"; 0")
+		}},
 		{"compared", func() {
 			b.do(chromedp.Navigate(srv.URL + "/plans/1/compared?from=draft"))
 			eval[any](b, source+"; 0")

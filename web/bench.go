@@ -147,6 +147,8 @@ func (s *site) besides(id archive.ID, do string) string {
 	switch do {
 	case "go faults":
 		return planPath(id, "faults")
+	case "go sheet":
+		return planPath(id, "sheet")
 	case "go history":
 		return planPath(id, "history")
 	case "go revisions":

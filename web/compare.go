@@ -3,9 +3,7 @@ package web
 import (
 	"bytes"
 	"context"
-	"errors"
 	"net/http"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/archive"
@@ -70,10 +68,7 @@ func (s *site) side(ctx context.Context, head archive.Head, name, id string) (si
 		out.draft = head.Draft
 		out.Plan, _ = head.Draft.Check()
 	} else {
-		rev, err := s.store.Revision(ctx, head.ID, strings.ToUpper(name))
-		if errors.Is(err, archive.ErrNotFound) {
-			return out, refusal{http.StatusNotFound, "There is no revision " + name + " of this plan.", nil}
-		}
+		rev, err := s.revision(ctx, head.ID, name)
 		if err != nil {
 			return out, err
 		}

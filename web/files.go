@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/carry"
 )
 
 // mostShown is how many faults of a refused file are listed.
 const mostShown = 50
 
-// readFile makes a draft of a plan or draft file. What is neither is refused
+// readFile makes a draft of a plan or draft file, or of a sheet that carries one. What is neither is refused
 // with everything that is wrong with it.
 func readFile(f *postedFile) (*press.Draft, error) {
 	if f == nil {
@@ -25,6 +26,13 @@ func readFile(f *postedFile) (*press.Draft, error) {
 }
 
 func decodeFile(data []byte) (*press.Draft, press.Problems) {
+	if carry.Is(data) {
+		inside, err := carry.Extract(data)
+		if err != nil {
+			return nil, press.Problems{{Code: press.CodeSyntax, Message: strings.TrimPrefix(err.Error(), "carry: ")}}
+		}
+		data = inside.Plan
+	}
 	if isDraft(data) {
 		return press.DecodeDraft(data)
 	}

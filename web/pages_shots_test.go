@@ -21,7 +21,7 @@ func TestPageShots(t *testing.T) {
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
 	b, srv := visit(t, example(t))
-	for _, name := range []string{"faults", "history", "revisions", "compared", "shelf", "glossary"} {
+	for _, name := range []string{"faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {
 		path := "/plans/1/" + name
 		switch name {
 		case "glossary":

@@ -137,10 +137,7 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	rev, err := s.store.Revision(r.Context(), id, chi.URLParam(r, "letter"))
-	if errors.Is(err, archive.ErrNotFound) {
-		return refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
-	}
+	rev, err := s.revision(r.Context(), id, chi.URLParam(r, "letter"))
 	if err != nil {
 		return err
 	}

@@ -26,6 +26,7 @@ func (s *site) router() *chi.Mux {
 	s.shelfRoutes(r)
 	s.planRoutes(r)
 	s.pastRoutes(r)
+	s.sheetRoutes(r)
 	glossaryRoutes(r)
 	assetRoutes(r)
 	return r

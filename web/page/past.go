@@ -6,6 +6,7 @@ type Title struct{ Address, Name, Number string }
 // besideLinks are the pages beside a bench, by what follows its address.
 var besideLinks = []Link{
 	{Address: "/faults", Text: "Faults"},
+	{Address: "/sheet", Text: "Sheet"},
 	{Address: "/history", Text: "History"},
 	{Address: "/revisions", Text: "Revisions"},
 }

@@ -1,0 +1,208 @@
+package web
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"net/http"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/go-chi/chi/v5"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/carry"
+	"ramplan/press/draw"
+	"ramplan/press/words"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// sheetRoutes are those of what a plan looks like on paper.
+func (s *site) sheetRoutes(r chi.Router) {
+	r.Method(http.MethodGet, "/plans/{id}/sheet", answer(s.showSheet))                      // the pages, before they are exported
+	r.Method(http.MethodGet, "/plans/{id}/sheet.{format}", answer(s.sendSheet))             // the sheet as a file
+	r.Method(http.MethodGet, "/plans/{id}/drawings/{what}.{format}", answer(s.sendDrawing)) // one drawing alone
+}
+
+// A printed plan is a draft or an issued revision as it goes on paper.
+type printed struct {
+	head  archive.Head
+	plan  *press.Plan
+	issue *carry.Issue // nil: a draft
+}
+
+// printedOf finds what a request wants on paper: the revision that it names, or
+// the draft.
+func (s *site) printedOf(r *http.Request) (printed, error) {
+	id, err := planID(r)
+	if err != nil {
+		return printed{}, err
+	}
+	out := printed{}
+	if out.head, err = s.store.Get(r.Context(), id); err != nil {
+		return out, err
+	}
+	letter := r.URL.Query().Get("revision")
+	if letter == "" || letter == draftSide {
+		plan, faults := out.head.Draft.Check()
+		if plan == nil {
+			return out, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it cannot go on paper.", lines(faults)}, faults}
+		}
+		out.plan = plan
+		return out, nil
+	}
+	rev, err := s.revision(r.Context(), id, letter)
+	if err != nil {
+		return out, err
+	}
+	out.plan, out.issue = rev.Plan, issueOf(rev)
+	return out, nil
+}
+
+// revision gives an issued revision by its letter.
+func (s *site) revision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
+	if errors.Is(err, archive.ErrNotFound) {
+		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
+	}
+	return rev, err
+}
+
+// issueOf is what paper says of an issued revision.
+func issueOf(r archive.Revision) *carry.Issue {
+	return &carry.Issue{
+		Revision: r.Letter, Date: words.Day(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second,
+	}
+}
+
+// paperOf is the size of paper that a request names.
+func paperOf(r *http.Request) (string, error) {
+	size := r.URL.Query().Get("size")
+	if size == "" {
+		return draw.Papers[0].Name, nil
+	}
+	for _, p := range draw.Papers {
+		if p.Name == size {
+			return size, nil
+		}
+	}
+	return "", refusal{http.StatusBadRequest, "There is no such size of paper.", nil}
+}
+
+// showSheet answers GET /plans/{id}/sheet.
+func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
+	p, err := s.printedOf(r)
+	if err != nil {
+		return err
+	}
+	size, err := paperOf(r)
+	if err != nil {
+		return err
+	}
+	issued, err := s.store.Revisions(r.Context(), p.head.ID)
+	if err != nil {
+		return err
+	}
+	doc := draw.NewSheet(p.plan, press.Evaluate(p.plan), draw.SheetOptions{Paper: size, Issue: p.issue})
+	v := view.Sheet{Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
+	for _, paper := range draw.Papers {
+		v.Sizes = append(v.Sizes, paper.Name)
+	}
+	for _, rev := range issued {
+		v.Revisions = append(v.Revisions, rev.Letter)
+	}
+	if p.issue != nil {
+		v.Revision = p.issue.Revision
+	}
+	return show(w, r, http.StatusOK, page.SheetOf(v.Page(assets.sheetPage())))
+}
+
+// sendSheet answers GET /plans/{id}/sheet.{format}.
+func (s *site) sendSheet(w http.ResponseWriter, r *http.Request) error {
+	p, err := s.printedOf(r)
+	if err != nil {
+		return err
+	}
+	size, err := paperOf(r)
+	if err != nil {
+		return err
+	}
+	doc := draw.NewSheet(p.plan, press.Evaluate(p.plan), draw.SheetOptions{Paper: size, Issue: p.issue})
+	return p.send(w, r, doc, "sheet")
+}
+
+// sendDrawing answers GET /plans/{id}/drawings/{what}.{format}.
+func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
+	p, err := s.printedOf(r)
+	if err != nil {
+		return err
+	}
+	what, q := chi.URLParam(r, "what"), r.URL.Query()
+	if !slices.Contains(draw.Names(), what) {
+		return notFound(w, r)
+	}
+	var width draw.Width
+	if text := q.Get("width"); text != "" {
+		if width, err = draw.ParseWidth(text); err != nil {
+			return refusal{http.StatusBadRequest, capital(strings.TrimPrefix(err.Error(), "draw: ")) + ".", nil}
+		}
+	}
+	doc, err := draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, q.Get("title") == "no", draw.SheetOptions{Issue: p.issue})
+	if err != nil {
+		return err
+	}
+	return p.send(w, r, doc, what)
+}
+
+// fileTypes are the formats in which paper is sent.
+var fileTypes = map[string]string{"svg": "image/svg+xml", "png": "image/png", "pdf": "application/pdf"}
+
+// send answers with a document in the format that the request names.
+func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document, what string) error {
+	format := chi.URLParam(r, "format")
+	kind, known := fileTypes[format]
+	number := 1
+	if text := r.URL.Query().Get("page"); text != "" {
+		var err error
+		if number, err = strconv.Atoi(text); err != nil {
+			known = false
+		}
+	}
+	if !known || number < 1 || number > doc.Pages() {
+		return notFound(w, r)
+	}
+	var b bytes.Buffer
+	if err := doc.Write(&b, format, number-1); err != nil {
+		return err
+	}
+	name := p.plan.Title.Number
+	if name == "" {
+		name = p.plan.Title.Name
+	}
+	state := draftSide
+	if p.issue != nil {
+		state = p.issue.Revision
+	}
+	name = fileStem(name) + "-" + state + "-" + what
+	if number > 1 {
+		name += "-" + strconv.Itoa(number)
+	}
+	h := w.Header()
+	h.Set("Content-Type", kind)
+	h.Set("Cache-Control", "private, no-cache")
+	disposition := "inline"
+	if r.URL.Query().Has("download") {
+		disposition = "attachment"
+	}
+	h.Set("Content-Disposition", disposition+`; filename="`+name+"."+format+`"`)
+	if format == "svg" {
+		// It stands alone: its own face and style are inside.
+		h.Set("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; font-src data:; frame-ancestors 'none'")
+	}
+	_, _ = w.Write(b.Bytes())
+	return nil
+}

@@ -1,0 +1,93 @@
+package web
+
+import (
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/carry"
+)
+
+func fetched(t *testing.T, address string) (*http.Response, []byte) {
+	t.Helper()
+	resp, err := http.Get(address)
+	require.NoError(t, err)
+	defer resp.Body.Close()
+	data, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	return resp, data
+}
+
+// TestSheetFiles takes the sheet and a drawing in every format, of the draft and
+// of a revision: each carries the plan, and opens it again on the shelf.
+func TestSheetFiles(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	defer srv.Close()
+	s := (&sheet{t: t, base: srv.URL}).get(benchPath)
+	issued(s.get("/plans/1/revisions"), "1", map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
+	s.typeIn("station.nest", "141")
+	require.Equal(t, http.StatusOK, s.press("recompute").status)
+
+	for query, revision := range map[string]string{"": "", "revision=A": "A", "revision=A&size=letter": "A"} {
+		for format, kind := range fileTypes {
+			for _, path := range []string{"/plans/1/sheet.", "/plans/1/drawings/strip."} {
+				resp, data := fetched(t, srv.URL+path+format+"?"+query)
+				require.Equal(t, http.StatusOK, resp.StatusCode, path+format)
+				assert.Equal(t, kind, resp.Header.Get("Content-Type"))
+				inside, err := carry.Extract(data)
+				require.NoError(t, err, path+format)
+				if revision == "" {
+					assert.Nil(t, inside.Issue)
+				} else {
+					require.NotNil(t, inside.Issue)
+					assert.Equal(t, revision, inside.Issue.Revision)
+					assert.Equal(t, "First issue", inside.Issue.Reason)
+				}
+				opened := s.open("sheet."+format, data)
+				require.Equal(t, http.StatusOK, opened.status)
+				again, faults := press.Decode(opened.save())
+				require.Empty(t, faults)
+				assert.Equal(t, inside.Digest, again.Digest(), path+format)
+			}
+		}
+	}
+	for path, want := range map[string]int{
+		"/plans/1/sheet.pdf?revision=B": 404, "/plans/1/sheet.gif": 404, "/plans/1/sheet.svg?page=9": 404, "/plans/1/sheet.svg?page=x": 404,
+		"/plans/999/sheet.pdf": 404, "/plans/1/sheet.pdf?size=a0": 400, "/plans/1/drawings/nothing.svg": 404, "/plans/1/drawings/strip.svg?width=no": 400,
+		"/plans/1/drawings/strip.png?width=84&title=no": 200, "/plans/1/sheet?revision=A&size=letter": 200, "/plans/1/sheet?revision=B": 404,
+	} {
+		resp, _ := fetched(t, srv.URL+path)
+		assert.Equal(t, want, resp.StatusCode, path)
+	}
+}
+
+// TestSheetPage shows the pages, leads to the files, and refuses what is no plan.
+func TestSheetPage(t *testing.T) {
+	s := start(t)
+	page := s.get("/plans/1/sheet")
+	require.Equal(t, http.StatusOK, page.status)
+	images := elements(page.root, "img")
+	require.NotEmpty(t, images)
+	for _, a := range append(elements(page.root, "a"), images...) {
+		address := attr(a, "href") + attr(a, "src")
+		if strings.HasPrefix(address, "/plans/1/sheet.") || strings.HasPrefix(address, "/plans/1/drawings/") {
+			resp, _ := fetched(t, s.base+address)
+			assert.Equal(t, http.StatusOK, resp.StatusCode, address)
+		}
+	}
+	s.typeIn("station.nest", "14o")
+	s.press("recompute")
+	refused := s.get("/plans/1/sheet")
+	assert.Equal(t, http.StatusUnprocessableEntity, refused.status)
+	assert.Contains(t, text(refused.byID("main")), `found "14o"`)
+
+	for name, data := range map[string]string{"cut.pdf": "%PDF-1.7\n", "empty.png": "\x89PNG\r\n\x1a\n", "plain.svg": "<svg xmlns=\"http://www.w3.org/2000/svg\"/>"} {
+		assert.Equal(t, http.StatusUnprocessableEntity, s.open(name, []byte(data)).status, name)
+	}
+}

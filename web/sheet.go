@@ -15,7 +15,6 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
-	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -58,7 +57,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if err != nil {
 		return out, err
 	}
-	out.plan, out.issue = rev.Plan, issueOf(rev)
+	out.plan, out.issue = rev.Plan, rev.Issue()
 	return out, nil
 }
 
@@ -69,14 +68,6 @@ func (s *site) revision(ctx context.Context, id archive.ID, letter string) (arch
 		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
 	}
 	return rev, err
-}
-
-// issueOf is what paper says of an issued revision.
-func issueOf(r archive.Revision) *carry.Issue {
-	return &carry.Issue{
-		Revision: r.Letter, Date: words.Day(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, Second: r.Second,
-	}
 }
 
 // paperOf is the size of paper that a request names.

@@ -25,6 +25,7 @@ type drawn struct {
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
 	plans            []string
+	kept             kept // what is drawn from the archive in place of files
 }
 
 // drawVerb draws plans: into a file whose ending names the format, or many into a
@@ -61,6 +62,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
 	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
 	case nil:
 	case flag.ErrHelp:
@@ -69,6 +71,14 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, nil
 	}
 	d.plans = flags.Args()
+	if d.kept.number != "" {
+		if len(d.plans) > 0 {
+			return nil, fmt.Errorf("draw takes a plan from the archive or from files, not from both")
+		}
+		d.plans = []string{d.kept.number}
+	} else if d.kept.letter != "" {
+		return nil, fmt.Errorf("-revision needs -plan, the number of a plan in the archive")
+	}
 	if *width != "" {
 		var err error
 		if d.width, err = draw.ParseWidth(*width); err != nil {
@@ -116,12 +126,21 @@ func (d *drawn) chooseFormat() error {
 }
 
 // lay reads and lays out one plan.
-func (d *drawn) lay(c console, name string) (*draw.Document, bool) {
-	source, plan, ok := c.readSource(name)
-	if !ok {
-		return nil, false
+func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document, bool) {
+	o := draw.SheetOptions{Paper: d.paper}
+	var plan *press.Plan
+	if d.kept.number != "" {
+		var err error
+		if plan, o.Issue, err = d.kept.plan(ctx); err != nil {
+			c.give(err)
+			return nil, false
+		}
+	} else {
+		var ok bool
+		if o.Source, plan, ok = c.readSource(name); !ok {
+			return nil, false
+		}
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: source}
 	result := press.Evaluate(plan)
 	if d.what == sheetName {
 		return draw.NewSheet(plan, result, o), true
@@ -143,7 +162,7 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 			c.complain("stopped before %s; nothing was written", name)
 			return statusRefused
 		}
-		doc, ok := d.lay(c, name)
+		doc, ok := d.lay(ctx, c, name)
 		if !ok {
 			return statusRefused
 		}
@@ -183,7 +202,7 @@ func (d *drawn) intoFolder(ctx context.Context, c console) int {
 			c.complain("stopped before %s; %d of %d plans were looked at", name, i, len(d.plans))
 			return statusRefused
 		}
-		if doc, ok := d.lay(c, name); !ok || d.pages(c, doc, filepath.Join(d.to, names[i])) != statusGood {
+		if doc, ok := d.lay(ctx, c, name); !ok || d.pages(c, doc, filepath.Join(d.to, names[i])) != statusGood {
 			status = statusRefused
 		}
 	}

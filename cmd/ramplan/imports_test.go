@@ -25,7 +25,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
-	"press/archive":   {[]string{"press"}, []string{"net/http", plot}},
+	"press/archive":   {[]string{"press", "press/carry"}, []string{"net/http", plot}},
 	"press/presstest": {nil, nil},
 	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
 	"web/view":        {[]string{"press", "press/words", "press/draw", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},

@@ -1,0 +1,72 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"fmt"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/carry"
+)
+
+// kept is a plan in the archive, as the command line names it.
+type kept struct {
+	number, letter string
+	data           *string
+}
+
+func (k *kept) flags(flags *flag.FlagSet) {
+	flags.StringVar(&k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
+	flags.StringVar(&k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
+	k.data = dataFlag(flags)
+}
+
+// plan reads the plan beside the process that serves the archive.
+func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
+	dir, err := dataFolder(*k.data)
+	if err != nil {
+		return nil, nil, err
+	}
+	a, err := archive.Look(ctx, dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	defer a.Close()
+	if k.letter != "" {
+		return k.issued(ctx, a)
+	}
+	ids, err := a.Numbered(ctx, k.number)
+	switch {
+	case err != nil:
+		return nil, nil, err
+	case len(ids) == 0:
+		return nil, nil, fmt.Errorf("no plan on the shelf has the number %q", k.number)
+	case len(ids) > 1:
+		return nil, nil, fmt.Errorf("%d plans on the shelf have the number %q; give each its own", len(ids), k.number)
+	}
+	plan, err := a.Sound(ctx, ids[0])
+	if faults := (press.Problems)(nil); errors.As(err, &faults) {
+		return nil, nil, fmt.Errorf("the draft is no sound plan yet: %s", faults[0])
+	}
+	return plan, nil, err
+}
+
+func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *carry.Issue, error) {
+	found, err := a.IssuedOf(ctx, k.number, strings.ToUpper(k.letter))
+	switch {
+	case err != nil:
+		return nil, nil, err
+	case len(found) == 0:
+		return nil, nil, fmt.Errorf("no plan with the number %q has a revision %s", k.number, strings.ToUpper(k.letter))
+	case len(found) > 1:
+		return nil, nil, fmt.Errorf("%d plans with the number %q have a revision %s", len(found), k.number, strings.ToUpper(k.letter))
+	}
+	rev, err := a.Revision(ctx, found[0].Plan, found[0].Letter)
+	if err != nil {
+		return nil, nil, err
+	}
+	return rev.Plan, rev.Issue(), nil
+}

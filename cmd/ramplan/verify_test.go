@@ -1,0 +1,75 @@
+package main
+
+import (
+	"context"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+)
+
+// TestVerify draws an issued revision from the archive, beside the process that
+// serves it, and compares the sheet with what was issued there and elsewhere.
+func TestVerify(t *testing.T) {
+	ctx, dir, other, folder := context.Background(), t.TempDir(), t.TempDir(), t.TempDir()
+	data, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	plan, faults := press.Decode(data)
+	require.Empty(t, faults)
+	for _, d := range []string{dir, other} {
+		a, err := archive.Open(ctx, d, archive.Options{First: []*press.Draft{plan.Draft()}})
+		require.NoError(t, err)
+		reason := "First issue"
+		if d == other {
+			reason = "Another one"
+		}
+		_, err = a.Issue(ctx, 1, 1, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
+		require.NoError(t, err)
+		draft := plan.Draft()
+		draft.Set("station.nest", "141")
+		_, err = a.Save(ctx, 1, 1, draft, "")
+		require.NoError(t, err)
+		require.NoError(t, a.Close())
+	}
+	_, stop := served(t, "-data", dir, "-listen", "127.0.0.1:0")
+	for _, ending := range []string{".pdf", ".png", ".svg"} {
+		issued, draft := filepath.Join(folder, "issued"+ending), filepath.Join(folder, "draft"+ending)
+		status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "a", "-o", issued)
+		require.Equal(t, 0, status, errs)
+		status, out, _ := command(t, "", "verify", "-data", dir, issued)
+		assert.Equal(t, 0, status, out)
+		assert.Contains(t, out, "matches revision A of WS-210")
+		status, out, _ = command(t, "", "verify", "-data", other, issued)
+		assert.Equal(t, 1, status, out)
+		assert.Contains(t, out, "date, names or reason on the sheet are others")
+
+		status, _, errs = command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-o", draft)
+		require.Equal(t, 0, status, errs)
+		status, out, _ = command(t, "", "verify", "-data", dir, draft)
+		assert.Equal(t, 1, status)
+		assert.Contains(t, out, "a draft, which was never issued")
+	}
+	require.Equal(t, 0, stop())
+	for _, c := range []struct {
+		args []string
+		want string
+	}{
+		{[]string{"verify", "-data", dir}, "the name of one sheet"},
+		{[]string{"verify", "-data", dir, examplePlan}, "neither an SVG, a PNG nor a PDF"},
+		{[]string{"verify", "-data", t.TempDir(), filepath.Join(folder, "issued.pdf")}, "There is no archive"},
+		{[]string{"draw", "-data", dir, "-plan", "WS-211", "-o", "x.pdf"}, `has the number "WS-211"`},
+		{[]string{"draw", "-data", dir, "-plan", "WS-210", "-revision", "Q", "-o", "x.pdf"}, "has a revision Q"},
+		{[]string{"draw", "-data", dir, "-revision", "A", "-o", "x.pdf", examplePlan}, "-revision needs -plan"},
+		{[]string{"draw", "-data", dir, "-plan", "WS-210", "-o", "x.pdf", examplePlan}, "not from both"},
+	} {
+		status, out, errs := command(t, "", c.args...)
+		assert.Equal(t, 2, status, c.args)
+		assert.Empty(t, out)
+		assert.Contains(t, errs, c.want, c.args)
+	}
+}

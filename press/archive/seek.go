@@ -1,0 +1,73 @@
+package archive
+
+import (
+	"context"
+
+	"ramplan/press"
+)
+
+// Found is an issued revision with the plan that it belongs to.
+type Found struct {
+	Plan         ID
+	Name, Number string // of the plan's draft
+	Letter       string
+}
+
+// Issued finds the revisions whose plan has this digest.
+func (a *Archive) Issued(ctx context.Context, planDigest string) ([]Found, error) {
+	return a.found(ctx, "r.plan_digest = $1 order by p.id, r.seq", planDigest)
+}
+
+// IssuedOf finds the revisions of the plans with this number that have this
+// letter.
+func (a *Archive) IssuedOf(ctx context.Context, number, letter string) ([]Found, error) {
+	return a.found(ctx, "p.number = $1 and r.letter = $2 order by p.id, r.seq", number, letter)
+}
+
+func (a *Archive) found(ctx context.Context, where string, args ...any) ([]Found, error) {
+	rows, err := a.reader(ctx).QueryContext(ctx, "select p.id, p.name, p.number, r.letter from revision r join plan p on p.id = r.plan where "+where, args...)
+	if err != nil {
+		return nil, explain(err)
+	}
+	defer rows.Close()
+	var out []Found
+	for rows.Next() {
+		var f Found
+		if err := rows.Scan(&f.Plan, &f.Name, &f.Number, &f.Letter); err != nil {
+			return nil, explain(err)
+		}
+		out = append(out, f)
+	}
+	return out, explain(rows.Err())
+}
+
+// Numbered lists the plans on the shelf with exactly this number.
+func (a *Archive) Numbered(ctx context.Context, number string) ([]ID, error) {
+	rows, err := a.reader(ctx).QueryContext(ctx, "select id from plan where number = $1 and binned is null order by id", number)
+	if err != nil {
+		return nil, explain(err)
+	}
+	defer rows.Close()
+	var out []ID
+	for rows.Next() {
+		var id ID
+		if err := rows.Scan(&id); err != nil {
+			return nil, explain(err)
+		}
+		out = append(out, id)
+	}
+	return out, explain(rows.Err())
+}
+
+// Sound gives the working draft of a plan as a plan, or tells why it is none.
+func (a *Archive) Sound(ctx context.Context, id ID) (*press.Plan, error) {
+	h, err := a.Get(ctx, id)
+	if err != nil {
+		return nil, err
+	}
+	plan, faults := h.Draft.Check()
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return plan, nil
+}

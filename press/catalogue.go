@@ -141,6 +141,7 @@ func (w *work) bad(name string, reading float64) { w.row(name, restsAt(reading),
 // that it should.
 func (w *work) row(name string, o occasion, good bool) {
 	f, met := w.outcome(name, o, stuck{})
+	w.visits = append(w.visits, visit{occasion: o})
 	f.Good = good
 	if met {
 		accepted := 0.0
@@ -159,6 +160,7 @@ func (w *work) row(name string, o occasion, good bool) {
 // signals are on.
 func (w *work) stuckRow(name string, o occasion, s stuck) {
 	f, met := w.outcome(name, o, s)
+	w.visits = append(w.visits, visit{occasion: o, stuck: s})
 	if met && !(*f.Arrival && *f.Zone) {
 		f.Detection = 1
 	}

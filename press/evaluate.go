@@ -41,6 +41,7 @@ type work struct {
 	seated reading
 	zone   signals
 	chance chance
+	visits []visit // one a row of the catalogue
 
 	once   sync.Once
 	traces Traces

@@ -1,0 +1,23 @@
+package words
+
+import "ramplan/press"
+
+// phases name the phases of a cycle and say what goes on in them.
+var phases = map[press.Phase]Term{
+	press.PhaseApproach: {"Approach", "The ram comes down fast. Its force is not limited."},
+	press.PhaseSlow:     {"Slow push", "The ram goes on slowly, with limited force, and has met nothing yet."},
+	press.PhasePress:    {"Pressing", "The tool is on the part and presses it in."},
+	press.PhaseConfirm:  {"At rest", "The ram has come to rest; the signals settle."},
+	press.PhaseRead:     {"Read", "Now the two lamps are read, once, and latched."},
+	press.PhaseRetract:  {"Retract", "The ram goes home. What the lamps show on the way says nothing."},
+	press.PhaseHome:     {"Home", "The cycle is over."},
+	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now: try it on the station."},
+}
+
+// Phase names a phase of a cycle and says what goes on in it.
+func Phase(p press.Phase) Term {
+	if t, ok := phases[p]; ok {
+		return t
+	}
+	return Term{string(p), ""}
+}

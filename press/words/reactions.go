@@ -1,0 +1,205 @@
+package words
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+)
+
+// Situation is what happened at the station before.
+type Situation string
+
+// The situations that a reaction plan tells apart.
+const (
+	One    Situation = "one"    // one part, after a run of good ones
+	Run    Situation = "run"    // several in a row with the same lamps
+	Change Situation = "change" // the first after a change of tool, nest or lot
+	Start  Situation = "start"  // every part since the shift began
+)
+
+// Situations are all of them, in the order in which they are listed.
+var Situations = []Situation{One, Run, Change, Start}
+
+// Title says the situation in a few words.
+func (s Situation) Title() string {
+	return map[Situation]string{
+		One:    "One part, after a run of good ones",
+		Run:    "Several in a row",
+		Change: "The first after a change of tool, nest or lot",
+		Start:  "Every part since the shift began",
+	}[s]
+}
+
+// A Reaction is what to do with a pair of lamps in a situation. A plan's own
+// reaction list has the same form and takes the place of the one made here.
+type Reaction struct {
+	Pair      Pair
+	Situation Situation
+	Part      string   // what happens to the part at hand
+	Checks    []string // what to look at, in this order
+}
+
+// ReactionNote stands under every list that is made here.
+const ReactionNote = "Common practice, no source. What your own works instruct goes before this list."
+
+// Reactions are the lists of a plan for every pair and situation, with the plan's
+// own figures. There are none without a verdict.
+func Reactions(p *press.Plan, r *press.Result) []Reaction {
+	s, ok := r.Signals()
+	if !ok {
+		return nil
+	}
+	m := reactions{p, r, s, PositionsOf(p)}
+	var out []Reaction
+	for _, t := range PairTexts(r) {
+		for _, when := range Situations {
+			x := Reaction{Pair: t.Pair, Situation: when}
+			x.Part, x.Checks = m.list(t, when)
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// ReactionTo picks the list of a pair in a situation.
+func ReactionTo(all []Reaction, on Pair, when Situation) (Reaction, bool) {
+	i := slices.IndexFunc(all, func(x Reaction) bool { return x.Pair == on && x.Situation == when })
+	if i < 0 {
+		return Reaction{}, false
+	}
+	return all[i], true
+}
+
+// reactions makes the lists of one plan.
+type reactions struct {
+	p   *press.Plan
+	r   *press.Result
+	s   press.Signals
+	pos Positions
+}
+
+const apartPart = "Set the part apart, marked, and do not press it again."
+
+func (m reactions) list(t PairText, when Situation) (part string, checks []string) {
+	has := func(w string) bool { return slices.Contains(t.Words, w) }
+	switch {
+	case len(t.Words) == 0:
+		return apartPart, m.fault(t.Pair, when)
+	case !t.Clear:
+		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
+	case has(press.Good):
+		return "Take the part out and pass it on.", m.good(when)
+	case has(press.Long):
+		return apartPart, m.long(when)
+	}
+	return apartPart, m.low(has, when)
+}
+
+// master says what a part known to be good must show.
+func (m reactions) master() string {
+	at := m.r.Nominal()
+	if m.s.Early(at) {
+		return "Press a part that is known to be good, and compare its reading with the plan's " + m.pos.At(at) + "."
+	}
+	a, z := m.s.At(at)
+	s := "Press a part that is known to be good: it must show " + Pair{a, z}.String()
+	if a {
+		s += " and read about " + m.pos.At(at)
+	}
+	return s + "."
+}
+
+// setpoints says what must be set.
+func (m reactions) setpoints() string {
+	return "Compare what is set with the plan: setting " + Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
+		", push end " + m.pos.At(m.s.End) + ", zone " + m.pos.Bare(m.s.ZoneStart) + " to " + m.pos.At(m.s.ZoneEnd) + "."
+}
+
+// empty says what the push without an insert must show.
+func (m reactions) empty() string {
+	for _, f := range m.r.Faults {
+		if f.Name == press.RowMissing && !f.Own && f.Arrival != nil {
+			return "Push once without an insert: the lamps must show " + Pair{*f.Arrival, *f.Zone}.String() + "."
+		}
+	}
+	return "Push once with an empty nest: a move that merely ends must give no arrival."
+}
+
+func (m reactions) limits() string {
+	s := m.r.Samples
+	if s == nil {
+		return "Press limit samples on either side of the drawing's limits: they must be refused."
+	}
+	return "Press the limit samples: " + m.pos.Above(s.Long) + " tall and " + m.pos.Below(s.Short) + " low must be refused."
+}
+
+const (
+	fixture = "Look at tool and nest: the right ones, tight, clean, not worn?"
+	home    = "Reference the ram anew and compare the position at home with the plan."
+	call    = "Call whoever keeps the plan; change no setting yourself."
+	newest  = "Quarantine every part back to the last one that is known to be good."
+)
+
+func (m reactions) good(when Situation) []string {
+	switch when {
+	case Change:
+		return []string{m.empty(), m.limits(), "Measure the first good part: " + m.pos.Bare(m.p.Requirement.HeightLow) + " to " + m.pos.At(m.p.Requirement.HeightHigh) + "."}
+	case Start:
+		return []string{m.empty(), "See both lamps off before the next push: a lamp that never goes off says nothing.", m.limits()}
+	case Run:
+		return []string{"See both lamps off between the parts: a lamp that never goes off says nothing.", "Measure a part at the interval that your instructions ask for.", m.empty()}
+	}
+	return []string{"Nothing: the part is good as far as these two lamps can tell.", "See both lamps off before the next push.", "Measure a part at the interval that your instructions ask for."}
+}
+
+func (m reactions) long(when Situation) []string {
+	chip := "Look for a chip, a burr or a second insert under the part and in the nest."
+	measure := "Measure its height: over " + m.pos.At(m.p.Requirement.HeightHigh) + " it is too tall by the drawing."
+	switch when {
+	case Run:
+		return []string{chip, m.master(), "Measure three parts of this lot before they are pressed: tall or tight parts are the lot, not the station."}
+	case Change:
+		return []string{fixture, m.setpoints(), m.master()}
+	case Start:
+		return []string{m.setpoints(), m.master(), home}
+	}
+	return []string{chip, "Look whether the insert stands straight and has reached its seat.", measure}
+}
+
+func (m reactions) low(has func(string) bool, when Situation) []string {
+	look := "Look into the nest: is there an insert, and the right one?"
+	measure := "Measure its height: under " + m.pos.At(m.p.Requirement.HeightLow) + " it is too low by the drawing."
+	if has(press.Missing) && !has(press.Short) {
+		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
+	}
+	ran := "Watch where the ram ends: at " + m.pos.At(m.s.End) + " without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault."
+	switch when {
+	case Run:
+		return []string{look, ran, m.master()}
+	case Change:
+		return []string{fixture, m.setpoints(), m.master()}
+	case Start:
+		return []string{m.setpoints(), m.master(), "Test the arrival input: it must come on when the ram is stopped by a good part."}
+	}
+	return []string{look, measure, ran}
+}
+
+func (m reactions) fault(on Pair, when Situation) []string {
+	stop := "Stop: no part of this plan leads to " + on.String() + ". Test each lamp and its input by itself."
+	if when == Change || when == Start {
+		return []string{stop, m.setpoints(), m.empty()}
+	}
+	return []string{stop, m.empty(), call}
+}
+
+func (m reactions) unclear(t PairText, when Situation) []string {
+	measure := "Measure the part: these lamps stand for " + strings.Join(t.Words, " or ") + "."
+	if when == Change || when == Start {
+		return []string{m.setpoints(), measure, call}
+	}
+	if when == Run {
+		return []string{measure, newest, call}
+	}
+	return []string{measure, m.master(), call}
+}

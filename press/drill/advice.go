@@ -1,0 +1,99 @@
+package drill
+
+import (
+	"slices"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// Advice is what a plan says of two lamps at the station.
+type Advice struct {
+	Pair    words.Pair
+	Verdict string // the words of the pair, "fault" where there are none
+	Clear   bool   // the words do not contradict each other
+	Meaning string
+	Why     string   // what the lamps say about the ram, with the plan's positions
+	Height  string   // what the reading makes of the part; empty without one
+	Doubt   string   // lamps and reading do not fit each other; empty where they do
+	Part    string   // what happens to the part
+	Checks  []string // three, in order
+	Note    string   // whose list it is
+}
+
+// AtStation says what two lamps mean, and the reading if there is one. A reading
+// that cannot go with the lamps is told, and then the station is looked at first.
+func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.Pair, when words.Situation, reading *float64) (Advice, error) {
+	s, ok := r.Signals()
+	if !ok {
+		return Advice{}, ErrNoSignals
+	}
+	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p)}
+	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
+	for _, t := range words.PairTexts(r) {
+		if t.Pair == on {
+			a.Verdict, a.Clear, a.Meaning = t.Verdict, t.Clear, t.Meaning
+		}
+	}
+	if x, ok := words.ReactionTo(list, on, when); ok {
+		a.Part = x.Part
+		a.Checks = slices.Clone(x.Checks[:min(3, len(x.Checks))])
+	}
+	if reading != nil {
+		d.against(&a, *reading)
+	}
+	return a, nil
+}
+
+// against holds a reading against the lamps.
+func (d *Drill) against(a *Advice, x float64) {
+	h := d.r.HeightOf(d.p, x)
+	word := d.r.Window.Word(x)
+	if !a.Pair.Arrival {
+		a.Height = "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
+	} else {
+		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
+	}
+	if d.fits(a.Pair, x) {
+		return
+	}
+	a.Doubt = "Lamps and reading do not fit: "
+	switch ev := (event{reading: x}); {
+	case d.s.Early(x):
+		a.Doubt += d.story(event{early: true})
+	case a.Pair.Arrival && !d.s.Arrives(x):
+		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + at(x) + "."
+	case !a.Pair.Arrival:
+		a.Doubt += "without arrival the ram must stand at the push end, " + d.pos.At(d.s.End) + ", with zone " + words.OnOff(d.s.InZone(d.s.End)) + "."
+	default:
+		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(ev).String() + "."
+	}
+	a.Doubt += " Either the station is not set as the plan says, or a signal is at fault."
+	m := "Compare what is set with the plan: " + lower(d.figures())
+	a.Checks = append([]string{m, "Test each lamp by itself: both must be off before the push."}, a.Checks...)
+	a.Checks = a.Checks[:min(3, len(a.Checks))]
+	a.Part = "Set the part apart: do not judge it by these lamps."
+}
+
+// fits tells whether a reading, give or take its uncertainty, can go with a pair.
+func (d *Drill) fits(on words.Pair, x float64) bool {
+	u := d.unsure()
+	near := func(a, b float64) bool { return x >= a-u-1e-9 && x <= b+u+1e-9 }
+	if !on.Arrival {
+		return on.Zone == d.s.InZone(d.s.End) && near(d.s.End, d.s.End)
+	}
+	if !near(d.s.Start, d.s.End) {
+		return false
+	}
+	if on.Zone {
+		low, high, ok := d.s.Overlap()
+		return ok && near(low, high)
+	}
+	before := d.s.ZoneStart > d.s.Start && near(d.s.Start, min(d.s.ZoneStart, d.s.End))
+	past := d.s.ZoneEnd < d.s.End && near(max(d.s.Start, d.s.ZoneEnd), d.s.End)
+	return before || past
+}
+
+func lower(s string) string {
+	return string(s[0]|0x20) + s[1:]
+}

@@ -1,0 +1,96 @@
+package drill
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+func advice(t *testing.T, p *press.Plan, r *press.Result, on words.Pair, when words.Situation, reading *float64) Advice {
+	t.Helper()
+	a, err := AtStation(p, r, words.Reactions(p, r), on, when, reading)
+	require.NoError(t, err)
+	return a
+}
+
+// Derived by hand from the example plan: push end 115.19, zone 115.08 to 115.35,
+// a reading may be off by 0.028.
+func TestAdvice(t *testing.T) {
+	p, r := example(t)
+	for _, c := range []struct {
+		name    string
+		on      words.Pair
+		reading float64 // 0: none
+		verdict string
+		doubt   string
+		first   string
+	}{
+		{"good", words.Pair{Arrival: true, Zone: true}, 115.14, "good", "", "Nothing"},
+		{"tall", words.Pair{Arrival: true}, 114.98, "long", "", "Look for a chip"},
+		{"tall without a reading", words.Pair{Arrival: true}, 0, "long", "", "Look for a chip"},
+		{"low", words.Pair{Zone: true}, 115.19, "short or missing", "", "Look into the nest"},
+		{"fault", words.Pair{}, 0, "fault", "", "Stop"},
+		{"tall lamps, good reading", words.Pair{Arrival: true}, 115.14, "long", "this plan shows arrival on, zone on", "Compare what is set"},
+		{"good lamps, tall reading", words.Pair{Arrival: true, Zone: true}, 114.98, "good", "this plan shows arrival on, zone off", "Compare what is set"},
+		{"near the edge both fit", words.Pair{Arrival: true}, 115.10, "long", "", "Look for a chip"},
+		{"stopped past the push end", words.Pair{Arrival: true, Zone: true}, 115.3, "good", "the push ends at 115.19", "Compare what is set"},
+		{"not stopped, but before the end", words.Pair{Zone: true}, 115, "short or missing", "without arrival the ram must stand at the push end", "Compare what is set"},
+		{"in the approach", words.Pair{Arrival: true}, 80, "long", "before the push begins", "Compare what is set"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var reading *float64
+			if c.reading != 0 {
+				reading = &c.reading
+			}
+			a := advice(t, p, r, c.on, words.One, reading)
+			assert.Equal(t, c.verdict, a.Verdict)
+			if c.doubt == "" {
+				assert.Empty(t, a.Doubt)
+			} else {
+				assert.Contains(t, a.Doubt, c.doubt)
+			}
+			require.Len(t, a.Checks, 3)
+			assert.Contains(t, a.Checks[0], c.first)
+			assert.NotEmpty(t, a.Part)
+			assert.Equal(t, reading != nil, a.Height != "")
+		})
+	}
+}
+
+// What the plan itself shows of a reading is never called a contradiction.
+func TestAdviceTrustsWhatThePlanShows(t *testing.T) {
+	rng := rand.New(rand.NewPCG(9, 2))
+	for n := 0; n < 300; {
+		p, ok := randomPlan(t, rng)
+		if !ok {
+			continue
+		}
+		r := press.Evaluate(p)
+		s, ok := r.Signals()
+		if !ok {
+			continue
+		}
+		n++
+		for range 8 {
+			x := s.Start + (s.End+0.3-s.Start)*rng.Float64()
+			if rng.IntN(2) == 0 {
+				x = s.End + 0.4*(rng.Float64()-0.7)
+			}
+			if s.Early(x) {
+				continue
+			}
+			a, z := s.At(x)
+			seen := min(x, s.End) + (2*rng.Float64()-1)*2*r.Window.Uncertainty
+			got := advice(t, p, r, words.Pair{Arrival: a, Zone: z}, words.Run, &seen)
+			assert.Empty(t, got.Doubt, "plan %d, part at %v seen at %v", n, x, seen)
+		}
+		if t.Failed() {
+			return
+		}
+	}
+}

@@ -1,0 +1,124 @@
+package drill
+
+import (
+	"math/rand/v2"
+	"slices"
+	"strconv"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// How surely a fault is found.
+const (
+	foundID   = "found"
+	luckID    = "luck"
+	unfoundID = "unfound"
+)
+
+// blindRows are what the lamps may not find.
+var blindRows = []string{
+	press.RowLoose, press.RowTight, press.RowGap, press.RowChip, press.RowAlreadyPressed, press.RowNestWorn, press.RowMissing,
+	press.RowArrivalStuckOn, press.RowArrivalStuckOff, press.RowZoneStuckOn, press.RowZoneStuckOff,
+}
+
+// found says how surely a row is detected: as surely as the plan wants its limit
+// samples judged, hardly ever by the same measure, or by luck.
+func (d *Drill) found(f press.FaultRow) string {
+	switch p := d.p.Faults.SampleProbability; {
+	case f.Detection >= p:
+		return foundID
+	case f.Detection <= 1-p:
+		return unfoundID
+	}
+	return luckID
+}
+
+// blindItems ask whether the lamps find a fault at all.
+func (d *Drill) blindItems() {
+	var rows, never []int
+	for i, f := range d.r.Faults {
+		if f.Good || f.Verdict == press.EarlyContact || !f.Own && !slices.Contains(blindRows, f.Name) {
+			continue
+		}
+		rows = append(rows, i)
+		if d.found(f) == unfoundID {
+			never = append(never, i)
+		}
+		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) })
+	}
+	if len(rows) == 0 {
+		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."
+	}
+	if len(never) > 0 && len(rows) > len(never) {
+		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, rows) })
+	}
+}
+
+func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
+	f := d.r.Faults[i]
+	t := words.Fault(f)
+	e := Exercise{
+		Question: "Would the two lamps find this: " + t.Word + "?",
+		Facts:    []string{t.Meaning, d.figures()},
+		Picture:  &Picture{Row: i},
+		Right:    []string{d.found(f)},
+		Explain:  d.seen(i),
+	}
+	e.Choices = unreasoned([]Choice{
+		{ID: foundID, Text: "Yes, as good as always", Reason: d.seen(i)},
+		{ID: luckID, Text: "Now and then", Reason: d.seen(i)},
+		{ID: unfoundID, Text: "Hardly ever, or never", Reason: d.seen(i)},
+	}, e.Right)
+	return e
+}
+
+// seen says what the lamps show of a row, and how often that finds it.
+func (d *Drill) seen(i int) string {
+	f := d.r.Faults[i]
+	s := d.story(d.eventOf(i)) + " Found with a probability of " + words.Share(f.Detection) + "."
+	switch {
+	case f.Own:
+		return s
+	case f.Name == press.RowLoose:
+		s += " A loose fit comes to rest where a sound one does"
+		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {
+			return s + "; a first push at " + words.Setting(*probe.HighestSetting) + " would find it."
+		}
+		return s + "; these lamps cannot tell."
+	case f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn:
+		s += " Only who has seen the lamp off before the push finds a stuck one."
+	case f.Name == press.RowGap && d.found(f) != foundID:
+		s += " A gap of " + d.pos.Length(d.p.Faults.Gap) + " is small against what the window lets pass."
+	}
+	return s
+}
+
+// which shows some rows, one at least that is found and one that is not.
+func (d *Drill) which(rng *rand.Rand, rows []int) Exercise {
+	rows = slices.Clone(rows)
+	rng.Shuffle(len(rows), func(i, j int) { rows[i], rows[j] = rows[j], rows[i] })
+	slices.SortStableFunc(rows, func(a, b int) int { return d.rank(a) - d.rank(b) })
+	never := slices.IndexFunc(rows, func(i int) bool { return d.found(d.r.Faults[i]) != unfoundID })
+	shown := slices.Clone(rows[:1])
+	rest := rows[never:]
+	shown = append(shown, rest[:min(3, len(rest))]...)
+	e := Exercise{Question: "Which of these do the two lamps hardly ever find, or never?", Facts: []string{d.figures()}}
+	for _, i := range shown {
+		c := Choice{ID: strconv.Itoa(i), Text: words.Fault(d.r.Faults[i]).Word, Reason: d.seen(i)}
+		if d.found(d.r.Faults[i]) == unfoundID {
+			e.Right = append(e.Right, c.ID)
+			e.Explain = c.Text + ". " + d.seen(i)
+		}
+		e.Choices = append(e.Choices, c)
+	}
+	e.Choices = unreasoned(shuffled(rng, e.Choices), e.Right)
+	return e
+}
+
+func (d *Drill) rank(i int) int {
+	if d.found(d.r.Faults[i]) == unfoundID {
+		return 0
+	}
+	return 1
+}

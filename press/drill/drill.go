@@ -1,0 +1,135 @@
+package drill
+
+import (
+	"errors"
+	"hash/fnv"
+	"math/rand/v2"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// A Kind is a kind of exercise.
+type Kind string
+
+// The kinds of exercise.
+const (
+	Read    Kind = "read"    // the lamps are shown: what is the part?
+	Predict Kind = "predict" // the part is shown: what will the lamps be?
+	React   Kind = "react"   // lamps and recent history: what to check first, and next
+	Zone    Kind = "zone"    // set the zone so that some parts are judged rightly
+	Blind   Kind = "blind"   // what the lamps cannot find
+)
+
+// Kinds are all kinds, in the order in which they are learned.
+var Kinds = []Kind{Read, Predict, React, Blind, Zone}
+
+// Levels: 1 has the lamps only, Levels has everything.
+const Levels = 4
+
+// A Drill is the exercises of one plan.
+type Drill struct {
+	p    *press.Plan
+	r    *press.Result
+	s    press.Signals
+	pos  words.Positions
+	list []words.Reaction
+
+	items []item
+	why   map[Kind]string // why a kind is not possible
+	known map[string]int
+}
+
+// item is an exercise that can be made: its key, and how.
+type item struct {
+	key   string
+	kind  Kind
+	level int
+	make  func(rng *rand.Rand) Exercise
+}
+
+// ErrNoSignals is the refusal of a plan whose lamps have no meaning yet.
+var ErrNoSignals = errors.New("drill: this plan has no push end or no zone yet, so its lamps mean nothing that could be practised")
+
+// New makes the drill of a plan. The reactions are those of [words.Reactions], or
+// the plan's own list in their form. It is refused with one sentence where the
+// plan has no signals.
+func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, error) {
+	s, ok := r.Signals()
+	if !ok {
+		return nil, ErrNoSignals
+	}
+	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: reactions, why: map[Kind]string{}, known: map[string]int{}}
+	d.readItems()
+	d.predictItems()
+	d.reactItems()
+	d.blindItems()
+	d.zoneItems()
+	for i, it := range d.items {
+		d.known[it.key] = i
+	}
+	return d, nil
+}
+
+func (d *Drill) add(kind Kind, level int, key string, how func(*rand.Rand) Exercise) {
+	d.items = append(d.items, item{key, kind, level, how})
+}
+
+// Impossible says which kinds of exercise this plan does not allow, and why.
+func (d *Drill) Impossible() map[Kind]string { return d.why }
+
+// Keys are the items of a level and of those below it.
+func (d *Drill) Keys(level int) []string {
+	var out []string
+	for _, it := range d.items {
+		if it.level <= level {
+			out = append(out, it.key)
+		}
+	}
+	return out
+}
+
+// KindOf gives the kind of an item; it is empty for an unknown one.
+func (d *Drill) KindOf(key string) Kind {
+	if i, ok := d.known[key]; ok {
+		return d.items[i].kind
+	}
+	return ""
+}
+
+// Exercise makes an item. It is false for a key that this plan does not have,
+// such as one of an older revision.
+func (d *Drill) Exercise(key string, seed uint64) (Exercise, bool) {
+	i, ok := d.known[key]
+	if !ok {
+		return Exercise{}, false
+	}
+	it := d.items[i]
+	e := it.make(random(seed, key))
+	e.Key, e.Kind, e.Level = it.key, it.kind, it.level
+	return e, true
+}
+
+// random is the source of chance of one thing in one seed.
+func random(seed uint64, what string) *rand.Rand {
+	h := fnv.New64a()
+	_, _ = h.Write([]byte(what))
+	return rand.New(rand.NewPCG(seed, h.Sum64()))
+}
+
+// Notices are what a learner must be told before the first exercise.
+func (d *Drill) Notices() []string {
+	out := []string{
+		"Never put a hand into the work space: the approach is not force-limited, and the push gives up to " + words.Force(d.r.Force.High) + ".",
+		"The lamps are no safety function. They judge parts, and nothing else.",
+		"At the station the instructions of your own works go before this drill.",
+	}
+	if n := d.r.Count(press.Blocker); n > 0 {
+		out = append(out, "This plan is not ready: "+strings.TrimSuffix(words.Headline(d.p, d.r), ".")+". Practise with it to learn, and press no parts by it.")
+	}
+	if d.r.Verdict.Ambiguous {
+		out = append(out, "In this plan some lamps stand for parts that are different: there more than one answer is right.")
+	}
+	return out
+}

@@ -1,0 +1,90 @@
+package drill
+
+import (
+	"errors"
+	"math"
+	"time"
+)
+
+// Rules of an exam.
+type Rules struct {
+	Seed  uint64        `json:"seed"`
+	Items int           `json:"items"`
+	Pass  float64       `json:"pass"`  // share of right answers, 0 to 1
+	Limit time.Duration `json:"limit"` // 0: none
+	Level int           `json:"level"`
+}
+
+// UsualRules are those of an exam that nobody has changed.
+func UsualRules(seed uint64) Rules {
+	return Rules{Seed: seed, Items: 20, Pass: 0.8, Limit: 15 * time.Minute, Level: Levels}
+}
+
+// An Exam is a fixed set of items of one plan.
+type Exam struct {
+	Rules Rules
+	Keys  []string
+	d     *Drill
+}
+
+// ErrNothingToAsk is the refusal of an exam that would have no items.
+var ErrNothingToAsk = errors.New("drill: this plan has no items for such an exam")
+
+// NewExam makes an exam. It has fewer items where the plan has fewer.
+func (d *Drill) NewExam(rules Rules) (*Exam, error) {
+	keys := d.Round(rules.Level, rules.Items, rules.Seed)
+	if len(keys) == 0 {
+		return nil, ErrNothingToAsk
+	}
+	return &Exam{Rules: rules, Keys: keys, d: d}, nil
+}
+
+// Exercise gives an item of the exam by its number, from 0.
+func (x *Exam) Exercise(i int) Exercise {
+	e, _ := x.d.Exercise(x.Keys[i], x.Rules.Seed)
+	return e
+}
+
+// Needed is how many answers must be right.
+func (x *Exam) Needed() int {
+	return int(math.Ceil(x.Rules.Pass*float64(len(x.Keys)) - 1e-9))
+}
+
+// A Score is what an exam came to.
+type Score struct {
+	Items    int           `json:"items"`
+	Right    int           `json:"right"`
+	Needed   int           `json:"needed"`
+	Missed   []string      `json:"missed"` // keys, in the order of the exam
+	Took     time.Duration `json:"took"`
+	OverTime bool          `json:"over_time"`
+	Passed   bool          `json:"passed"`
+}
+
+// Judge scores an exam. An item without an answer is missed; over the time limit
+// nobody passes.
+func (x *Exam) Judge(answers map[string]Answer, took time.Duration) Score {
+	s := Score{Items: len(x.Keys), Needed: x.Needed(), Took: took, OverTime: x.Rules.Limit > 0 && took > x.Rules.Limit}
+	for i, key := range x.Keys {
+		a, given := answers[key]
+		if given && x.Exercise(i).Judge(a).Right {
+			s.Right++
+			continue
+		}
+		s.Missed = append(s.Missed, key)
+	}
+	s.Passed = s.Right >= s.Needed && !s.OverTime
+	return s
+}
+
+// Title names an item in a few words, for a list of what was missed.
+func (d *Drill) Title(key string) string {
+	e, ok := d.Exercise(key, 0)
+	if !ok {
+		return key + " (not of this plan)"
+	}
+	if e.Kind == React {
+		return e.Facts[0] + " " + e.Question
+	}
+	return e.Question
+}

@@ -1,0 +1,211 @@
+package drill
+
+import (
+	"math/rand/v2"
+	"slices"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// unclearID is the answer that the lamps do not tell.
+const unclearID = "unclear"
+
+// verdictWords are the answers to what a part is, in the order of the table.
+var verdictWords = []string{press.Good, press.Long, press.Short, press.Missing}
+
+// verdictText says an answer in full.
+func verdictText(id string) string {
+	switch id {
+	case press.FaultWord:
+		return "Something at the station is wrong: no part leads to these lamps"
+	case unclearID:
+		return "These lamps do not tell: they stand for parts that must be treated differently"
+	case press.Long:
+		return "Long: it stands too tall"
+	case press.Short:
+		return "Short: it sits too low"
+	case press.Missing:
+		return "Missing: there is no insert"
+	}
+	return "Good: seated as the drawing wants it"
+}
+
+// partOf names a part by its verdict word inside a sentence.
+func partOf(word string) string {
+	return map[string]string{
+		press.Good: "a good part", press.Long: "a part that stands too tall", press.Short: "a part that sits too low", press.Missing: "a missing insert",
+	}[word]
+}
+
+// readItems: from the lamps to the part, from the part to the lamps, and what to
+// do with it.
+func (d *Drill) readItems() {
+	for _, on := range words.AllPairs {
+		d.add(Read, 1, "read/"+PairID(on), func(rng *rand.Rand) Exercise { return d.read(rng, on) })
+	}
+	for _, word := range verdictWords {
+		if len(d.pairsOf(word)) > 0 {
+			d.add(Read, 1, "lamps/"+word, func(rng *rand.Rand) Exercise { return d.lampsOf(rng, word) })
+		}
+	}
+	for _, t := range words.PairTexts(d.r) {
+		d.add(Read, 1, "do/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.do(rng, t) })
+	}
+}
+
+// pairsOf are the pairs that a word leads to.
+func (d *Drill) pairsOf(word string) []words.Pair {
+	var out []words.Pair
+	for _, on := range words.AllPairs {
+		if slices.Contains(d.r.Verdict.Table.Words(on.Arrival, on.Zone), word) {
+			out = append(out, on)
+		}
+	}
+	return out
+}
+
+func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
+	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
+	unclear := d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
+	e := Exercise{
+		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
+		Picture:  &Picture{Lamps: &on},
+		Right:    slices.Clone(list),
+		Explain:  d.says(on) + " In this plan that is " + orWords(list) + ".",
+	}
+	if len(list) == 0 {
+		e.Right = []string{press.FaultWord}
+	}
+	if unclear {
+		e.Right = append(e.Right, unclearID)
+		e.Explain += " The lamps do not tell which: set the part apart and measure it."
+	}
+	var choices []Choice
+	for _, id := range verdictWords {
+		choices = append(choices, Choice{ID: id, Text: verdictText(id), Reason: d.notThat(id, on, list)})
+	}
+	choices = shuffled(rng, choices)
+	choices = append(choices,
+		Choice{ID: press.FaultWord, Text: verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " leads to that: it need not be a fault of the station."},
+		Choice{ID: unclearID, Text: verdictText(unclearID), Reason: d.says(on) + " That is " + orWords(list) + " and nothing else."})
+	e.Choices = unreasoned(choices, e.Right)
+	return e
+}
+
+// notThat says why a word does not stand behind a pair.
+func (d *Drill) notThat(word string, on words.Pair, list []string) string {
+	s := d.says(on)
+	if at := d.pairsOf(word); len(at) > 0 {
+		s += " " + upper(partOf(word)) + " shows " + orPairs(at) + "."
+	} else {
+		s += " In this plan " + partOf(word) + " shows none of the four pairs."
+	}
+	if len(list) == 0 {
+		return s + " No part leads to these lamps."
+	}
+	return s + " These lamps mean " + orWords(list) + "."
+}
+
+func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
+	right := d.pairsOf(word)
+	e := Exercise{
+		Question: "Which lamps does " + partOf(word) + " show?",
+		Explain:  upper(partOf(word)) + " shows " + orPairs(right) + ". " + d.says(right[0]),
+	}
+	if word == press.Short || word == press.Long {
+		limit := d.p.Requirement.HeightHigh
+		side := "taller"
+		if word == press.Short {
+			limit, side = d.p.Requirement.HeightLow, "lower"
+		}
+		e.Facts = []string{"It is " + side + " than the " + d.pos.At(limit) + " that the drawing allows."}
+	}
+	for _, on := range right {
+		e.Right = append(e.Right, PairID(on))
+	}
+	var choices []Choice
+	for _, on := range words.AllPairs {
+		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
+		reason := d.says(on) + " That is " + orWords(list) + "; " + partOf(word) + " shows " + orPairs(right) + "."
+		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason})
+	}
+	e.Choices = unreasoned(shuffled(rng, choices), e.Right)
+	return e
+}
+
+// do asks what happens to the part. Pairs with the same order share the answer.
+func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
+	e := Exercise{
+		Question: "The lamps show " + t.Pair.String() + ". What happens to the part?",
+		Picture:  &Picture{Lamps: &t.Pair},
+		Explain:  t.Meaning + " " + t.Do,
+		Right:    []string{PairID(t.Pair)},
+	}
+	var choices []Choice
+	seen := map[string]bool{t.Do: true}
+	choices = append(choices, Choice{ID: PairID(t.Pair), Text: t.Do})
+	for _, other := range words.PairTexts(d.r) {
+		if seen[other.Do] {
+			continue
+		}
+		seen[other.Do] = true
+		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do,
+			Reason: "That belongs to " + other.Pair.String() + ", which is " + orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + orWords(t.Words) + "."})
+	}
+	for _, trap := range d.traps(t) {
+		if trap.ID == trapAgain {
+			choices = append(choices, trap)
+		}
+	}
+	e.Choices = shuffled(rng, choices)
+	return e
+}
+
+// unreasoned takes the reasons of the right answers away.
+func unreasoned(choices []Choice, right []string) []Choice {
+	for i := range choices {
+		if slices.Contains(right, choices[i].ID) {
+			choices[i].Reason = ""
+		}
+	}
+	return choices
+}
+
+func orWords(list []string) string {
+	if len(list) == 0 {
+		return "a fault of the station"
+	}
+	out := make([]string, len(list))
+	for i, w := range list {
+		out[i] = w
+		if say := map[string]string{press.Long: "too tall", press.Short: "too low", press.Missing: "no insert"}[w]; say != "" {
+			out[i] += " (" + say + ")"
+		}
+	}
+	return strings.Join(out, " or ")
+}
+
+func orParts(list []string) string {
+	out := make([]string, len(list))
+	for i, w := range list {
+		out[i] = partOf(w)
+	}
+	return strings.Join(out, ", or ")
+}
+
+func orPairs(list []words.Pair) string {
+	out := make([]string, len(list))
+	for i, on := range list {
+		out[i] = on.String()
+	}
+	return strings.Join(out, ", or ")
+}
+
+func upper(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

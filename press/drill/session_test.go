@@ -1,0 +1,186 @@
+package drill
+
+import (
+	"slices"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press/words"
+)
+
+// The orders of this file are derived by hand from the rule: a miss comes back
+// after two others, and once more five items after it was right.
+
+func asked(s Session, wrong func(key string, nth int) bool) (Session, []string) {
+	var out []string
+	times := map[string]int{}
+	for len(out) < 1000 {
+		key, ok := s.Next()
+		if !ok {
+			break
+		}
+		out = append(out, key)
+		times[key]++
+		s = s.Answered(!wrong(key, times[key]))
+	}
+	return s, out
+}
+
+func TestWhatWasMissedComesBackSooner(t *testing.T) {
+	keys := []string{"a", "b", "c", "d", "e", "f", "g", "h", "i", "j"}
+	s, order := asked(NewSession(keys), func(string, int) bool { return false })
+	assert.Equal(t, keys, order, "nothing missed: once each")
+	assert.Equal(t, Session{Queue: []string{}, Items: 10, Right: 10, Tried: 10, Seen: keys}, s)
+
+	s, order = asked(NewSession(keys), func(key string, nth int) bool { return key == "b" && nth == 1 })
+	assert.Equal(t, []string{"a", "b", "c", "d", "b", "e", "f", "g", "h", "i", "b", "j"}, order)
+	assert.Equal(t, 9, s.Right, "only the first answer counts")
+	assert.Equal(t, 12, s.Tried)
+	assert.Empty(t, s.Again)
+
+	_, order = asked(NewSession(keys), func(key string, nth int) bool { return key == "j" && nth < 3 })
+	assert.Equal(t, append(slices.Clone(keys), "j", "j"), order, "at the end there is nothing to put between")
+	_, order = asked(NewSession([]string{"a", "b", "c", "d"}), func(key string, nth int) bool { return key == "a" && nth < 3 })
+	assert.Equal(t, []string{"a", "b", "c", "a", "d", "a"}, order)
+}
+
+// A round ends however badly it goes, as long as every item is right some time.
+func TestARoundEnds(t *testing.T) {
+	keys := []string{"a", "b", "c", "d", "e"}
+	s, order := asked(NewSession(keys), func(_ string, nth int) bool { return nth < 4 })
+	assert.True(t, s.Done())
+	assert.Equal(t, 0, s.Right)
+	for _, k := range keys {
+		assert.Contains(t, order, k)
+	}
+	assert.Less(t, len(order), 40)
+	done := s.Answered(true)
+	assert.Equal(t, s, done, "an answer after the end changes nothing")
+}
+
+func TestRounds(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for level := 1; level <= Levels; level++ {
+		round := d.Round(level, RoundLength, 7)
+		assert.Len(t, round, RoundLength)
+		assert.Equal(t, round, d.Round(level, RoundLength, 7), "the same seed, the same round")
+		assert.NotEqual(t, round, d.Round(level, RoundLength, 8))
+		kinds := map[Kind]bool{}
+		for _, key := range round {
+			e, ok := d.Exercise(key, 7)
+			require.True(t, ok)
+			assert.LessOrEqual(t, e.Level, level)
+			kinds[e.Kind] = true
+			again, _ := d.Exercise(key, 7)
+			assert.Equal(t, e, again, "the same seed, the same exercise")
+		}
+		assert.Equal(t, []int{1, 2, 4, 5}[level-1], len(kinds), "kinds in level %d", level)
+		slices.Sort(round)
+		assert.Len(t, slices.Compact(round), RoundLength, "no item twice")
+	}
+	assert.Empty(t, d.Round(0, 10, 1))
+	_, ok := d.Exercise("of/another/plan", 1)
+	assert.False(t, ok)
+}
+
+// right gives a right answer to an exercise.
+func right(e Exercise) Answer {
+	if e.Zone != nil {
+		return Answer{Zone: &e.Zone.Solution}
+	}
+	return Answer{Choice: e.Right[0]}
+}
+
+func TestExam(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	x, err := d.NewExam(UsualRules(42))
+	require.NoError(t, err)
+	require.Len(t, x.Keys, 20)
+	assert.Equal(t, 16, x.Needed())
+	all := map[string]Answer{}
+	for i, key := range x.Keys {
+		all[key] = right(x.Exercise(i))
+	}
+	assert.Equal(t, Score{Items: 20, Right: 20, Needed: 16, Took: time.Minute, Passed: true}, x.Judge(all, time.Minute))
+	late := x.Judge(all, 16*time.Minute)
+	assert.True(t, late.OverTime)
+	assert.False(t, late.Passed)
+
+	for _, key := range x.Keys[:4] {
+		all[key] = Answer{Choice: "nothing"}
+	}
+	four := x.Judge(all, time.Minute)
+	assert.Equal(t, x.Keys[:4], four.Missed)
+	assert.True(t, four.Passed, "16 of 20 is the pass mark")
+	delete(all, x.Keys[4])
+	five := x.Judge(all, time.Minute)
+	assert.Equal(t, x.Keys[:5], five.Missed, "no answer is a miss")
+	assert.False(t, five.Passed)
+	for _, key := range five.Missed {
+		assert.NotEqual(t, key, d.Title(key))
+	}
+	same, _ := d.NewExam(UsualRules(42))
+	assert.Equal(t, x.Keys, same.Keys)
+	_, err = d.NewExam(Rules{})
+	assert.ErrorIs(t, err, ErrNothingToAsk)
+}
+
+func TestRefusedWithoutSignals(t *testing.T) {
+	p, r := example(t, "station.reference_uncertainty", "0.3")
+	require.Nil(t, r.Verdict)
+	_, err := New(p, r, words.Reactions(p, r))
+	assert.ErrorIs(t, err, ErrNoSignals)
+	_, err = AtStation(p, r, nil, words.Pair{}, words.One, nil)
+	assert.ErrorIs(t, err, ErrNoSignals)
+}
+
+// A plan whose push ends before every good part still teaches what it can, and
+// says what it cannot.
+func TestKindsThatAPlanDoesNotAllow(t *testing.T) {
+	p, r := example(t, "window.push_stroke", "7.4")
+	d := drillOf(t, p, r)
+	assert.Contains(t, d.Impossible()[Zone], "No good part reads between")
+	assert.Contains(t, d.Impossible()[Zone], "114.86")
+	assert.NotContains(t, d.Impossible(), Read)
+	assert.Greater(t, len(d.Keys(Levels)), 20)
+	none, err := New(p, r, nil)
+	require.NoError(t, err)
+	assert.NotEmpty(t, none.Impossible()[React])
+	assert.Contains(t, d.Notices()[0], "Never put a hand")
+	assert.Contains(t, d.Notices()[3], "not ready")
+}
+
+// A plan's own reaction list takes the place of the usual one.
+func TestOwnReactionList(t *testing.T) {
+	p, r := example(t)
+	own := []words.Reaction{{Pair: words.Pair{Arrival: true}, Situation: words.One, Part: "Red bin.", Checks: []string{"Ring the bell.", "Fetch the setter."}}}
+	d, err := New(p, r, own)
+	require.NoError(t, err)
+	e, ok := d.Exercise("react/on-off/one/first", 1)
+	require.True(t, ok)
+	for _, c := range e.Choices {
+		assert.Equal(t, c.Text == "Ring the bell.", e.Judge(Answer{Choice: c.ID}).Right, c.Text)
+	}
+	assert.Contains(t, e.Explain, "Red bin.")
+	_, ok = d.Exercise("react/off-on/one/first", 1)
+	assert.False(t, ok)
+}
+
+func BenchmarkDrill(b *testing.B) {
+	p, r := example(b)
+	list := words.Reactions(p, r)
+	for b.Loop() {
+		d, err := New(p, r, list)
+		if err != nil {
+			b.Fatal(err)
+		}
+		for _, key := range d.Round(Levels, RoundLength, 1) {
+			_, _ = d.Exercise(key, 1)
+		}
+	}
+}

@@ -1,0 +1,133 @@
+package drill
+
+import (
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// event is what happens to the ram in one push.
+type event struct {
+	nowhere       bool    // nothing stops it
+	reading       float64 // mm, otherwise
+	early         bool    // met before the push begins
+	arrival, zone *bool   // stuck signals
+}
+
+// shows gives the lamps after an event; early ones have none.
+func (d *Drill) shows(e event) words.Pair {
+	on := words.Pair{Zone: d.s.InZone(d.s.End)}
+	if !e.nowhere {
+		on.Arrival, on.Zone = d.s.At(e.reading)
+	}
+	if e.arrival != nil {
+		on.Arrival = *e.arrival
+	}
+	if e.zone != nil {
+		on.Zone = *e.zone
+	}
+	return on
+}
+
+// at writes a reading to 0.001 mm: some parts lie no further apart.
+func at(mm float64) string { return words.Unit(words.Fixed(mm, 3), "mm") }
+
+// story says why the lamps show what they show.
+func (d *Drill) story(e event) string {
+	if e.early {
+		return "The part is met in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
+			": the push limit is not in force there, and what the lamps then show must be tried on the station."
+	}
+	met := !e.nowhere && d.s.Arrives(e.reading)
+	var out []string
+	switch {
+	case e.arrival != nil:
+		out = append(out, "The arrival signal is stuck "+words.OnOff(*e.arrival)+", whatever the ram does.")
+	case met:
+		out = append(out, "The ram is stopped at "+at(e.reading)+", not past the push end at "+d.pos.At(d.s.End)+": arrival comes on.")
+	default:
+		out = append(out, "The ram runs to the push end at "+d.pos.At(d.s.End)+" without arrival: nothing stopped it before.")
+	}
+	if e.zone != nil {
+		return strings.Join(append(out, "The zone signal is stuck "+words.OnOff(*e.zone)+", wherever the ram stands."), " ")
+	}
+	rest := d.s.End
+	if met {
+		rest = e.reading
+	}
+	return strings.Join(append(out, d.where(rest)), " ")
+}
+
+// where says how the ram stands to the zone.
+func (d *Drill) where(x float64) string {
+	rests := "It rests at " + at(x)
+	if x == d.s.End {
+		rests = "It rests there"
+	}
+	if d.s.InZone(x) {
+		return rests + ", inside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ": zone is on."
+	}
+	if x < d.s.ZoneStart {
+		return rests + ", before the zone start at " + d.pos.At(d.s.ZoneStart) + ": zone is off."
+	}
+	return rests + ", past the zone end at " + d.pos.At(d.s.ZoneEnd) + ": zone is off."
+}
+
+// says tells what a pair of lamps says about the ram, with the plan's figures.
+func (d *Drill) says(on words.Pair) string {
+	s := "Arrival is " + words.OnOff(on.Arrival)
+	if on.Arrival {
+		s += ": something stopped the ram before it ran past the push end at " + d.pos.At(d.s.End)
+	} else {
+		s += ": the ram ran to " + d.pos.At(d.s.End) + " and nothing stopped it"
+	}
+	s += ". Zone is " + words.OnOff(on.Zone)
+	inside := " between " + d.pos.Bare(d.s.ZoneStart) + " and " + d.pos.At(d.s.ZoneEnd) + "."
+	if on.Zone {
+		s += ": it rests" + inside
+	} else {
+		s += ": it does not rest" + inside
+	}
+	if in := d.s.InZone(d.s.End); !on.Arrival && on.Zone != in {
+		side := "outside"
+		if in {
+			side = "inside"
+		}
+		s += " But the push end lies " + side + " the zone: both cannot be true, so a signal or a setpoint is wrong."
+	}
+	return s
+}
+
+// differs says which lamp an answer has wrong.
+func differs(said, is words.Pair) string {
+	var out []string
+	if said.Arrival != is.Arrival {
+		out = append(out, "Arrival is "+words.OnOff(is.Arrival)+", not "+words.OnOff(said.Arrival)+".")
+	}
+	if said.Zone != is.Zone {
+		out = append(out, "Zone is "+words.OnOff(is.Zone)+", not "+words.OnOff(said.Zone)+".")
+	}
+	return strings.Join(out, " ")
+}
+
+// eventOf is a row of the fault catalogue as an event.
+func (d *Drill) eventOf(i int) event {
+	f := d.r.Faults[i]
+	if f.Verdict == press.EarlyContact {
+		return event{early: true}
+	}
+	e := event{nowhere: f.Reading == nil}
+	if f.Reading != nil {
+		e.reading = *f.Reading
+	}
+	if !f.Own {
+		switch f.Name {
+		case press.RowArrivalStuckOn, press.RowArrivalStuckOff:
+			e.arrival = f.Arrival
+		case press.RowZoneStuckOn, press.RowZoneStuckOff:
+			e.zone = f.Zone
+		}
+	}
+	return e
+}

@@ -1,0 +1,77 @@
+package drill
+
+import (
+	"math"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// The traps: what people under time pressure do, and what it leads to here.
+const (
+	trapAgain  = "again"
+	trapPass   = "pass"
+	trapWiden  = "widen"
+	trapForce  = "force"
+	trapByHand = "by-hand"
+)
+
+// traps are answers that are wrong with a pair, whatever happened before.
+func (d *Drill) traps(t words.PairText) []Choice {
+	out := []Choice{
+		{ID: trapByHand, Text: "Hold the part straight by hand while the ram comes down.", Reason: d.byHand()},
+		{ID: trapForce, Text: "Raise the setting one step.", Reason: d.raise()},
+	}
+	if !t.Pair.Arrival || !t.Pair.Zone {
+		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen()})
+	}
+	if good := t.Clear && len(t.Words) == 1 && t.Words[0] == press.Good; !good {
+		out = append(out,
+			Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again()},
+			Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ": not good beyond doubt."})
+	}
+	return out
+}
+
+func (d *Drill) byHand() string {
+	return "Never put a hand into the work space: the approach is not force-limited, the push gives up to " + words.Force(d.r.Force.High) + ", and the lamps are no safety function."
+}
+
+// again says what a second push would show: what was pressed before is seated.
+func (d *Drill) again() string {
+	for i, f := range d.r.Faults {
+		if f.Own || f.Name != press.RowAlreadyPressed || f.Arrival == nil {
+			continue
+		}
+		on := d.shows(d.eventOf(i))
+		s := "A part that is pressed a second time is seated before the push, and shows " + on.String()
+		if on == (words.Pair{Arrival: true, Zone: true}) {
+			return s + ": a spoiled joint would pass as good."
+		}
+		return s + ": that says nothing about the first push."
+	}
+	return "The same part reads the same again, within " + d.pos.Length(d.unsure()) + ": a second push shows nothing new and may spoil the part."
+}
+
+// widen says what the drawing thinks of another zone.
+func (d *Drill) widen() string {
+	good := d.r.Window.GoodRange
+	s := "The zone is part of the plan. Good by the drawing are readings from " + at(good[0]) + " to " + at(good[1])
+	if w := d.r.Window.Overlap; w != nil {
+		s += "; both lamps are on from " + d.pos.Bare(w[0]) + " to " + d.pos.At(w[1])
+	}
+	return s + ". A zone that is moved to make a part look good lets parts through that are more than " +
+		d.pos.At(d.p.Requirement.HeightHigh) + " tall or less than " + d.pos.At(d.p.Requirement.HeightLow) + "."
+}
+
+// raise says what more force does to this part and to the reading.
+func (d *Drill) raise() string {
+	f := d.r.Force
+	s := "The setting of " + words.Setting(f.Setting) + " is part of the plan: a strong ram pushes " + words.Force(f.High) + " with it, and part and tool may bear " + words.Force(f.Cap) + "."
+	for i, row := range d.r.Faults {
+		if !row.Own && row.Name == press.RowSettingHigh && row.Reading != nil {
+			s += " One step more moves the reading of a nominal part by " + d.pos.Length(math.Abs(*d.r.Faults[i].Reading-d.r.Nominal())) + ", and every verdict with it."
+		}
+	}
+	return s
+}

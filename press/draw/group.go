@@ -1,0 +1,40 @@
+package draw
+
+import "fmt"
+
+// grouping is a canvas that keeps shapes in groups, which a script can find and
+// move: see [Station].
+type grouping interface {
+	openGroup(class string, hidden bool)
+	closeGroup()
+}
+
+// group draws shapes as one group. A hidden group is kept in an SVG, for a script
+// to show, and left out of every other format.
+func (p *pen) group(class string, hidden bool, paint func()) {
+	g, ok := p.c.(grouping)
+	if !ok {
+		if !hidden {
+			paint()
+		}
+		return
+	}
+	kept := len(p.texts)
+	g.openGroup(class, hidden)
+	paint()
+	g.closeGroup()
+	if hidden { // nobody reads it now
+		p.texts = p.texts[:kept]
+	}
+}
+
+// openGroup begins a group; hidden by an attribute, because pages forbid style.
+func (c *svg) openGroup(class string, hidden bool) {
+	fmt.Fprintf(&c.body, `<g class="%s"`, class)
+	if hidden {
+		c.body.WriteString(` visibility="hidden"`)
+	}
+	c.body.WriteString(">\n")
+}
+
+func (c *svg) closeGroup() { c.body.WriteString("</g>\n") }

@@ -1,0 +1,240 @@
+package draw
+
+import (
+	"math"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// A Scene is what comes to the station in one cycle.
+type Scene struct {
+	Course press.Course
+	Row    *press.FaultRow // of the catalogue, or
+	Height float64         // mm above the datum, of a part that the learner sets
+}
+
+// name of what comes.
+func (s Scene) name(pos words.Positions) string {
+	if s.Row != nil {
+		return words.Fault(*s.Row).Word
+	}
+	return "Part " + pos.At(s.Height) + " high"
+}
+
+// kind is the name of the row of the catalogue, empty for anything else.
+func (s Scene) kind() string {
+	if s.Row == nil || s.Row.Own {
+		return ""
+	}
+	return s.Row.Name
+}
+
+// Station is the side view of the station with one scene: its picture at any
+// moment, and what a script needs to move it. In the SVG the groups station-ram,
+// station-part and station-tip move down by the differences of the px that a
+// [Pose] gives, station-rod grows from the guide; the groups lamp-arrival-on, -off and -unknown, and those of zone,
+// are shown in turn; the texts of station-phase, station-clock and
+// station-position say the rest.
+type Station struct {
+	m       *stripModel
+	p       *press.Plan
+	s       Scene
+	compact bool
+	id      string
+
+	width, height float64
+	side, lens    rect
+	lamps         rect
+	travel, glass scale // mm to px, downward: of the side view and of the magnified stretch
+	part          section
+}
+
+// Default sizes of the station, px.
+const (
+	stationWide         = 760
+	stationCompact      = 390
+	stationCompactLeast = 340
+	stationHeight       = 430
+	stationSide         = 330 // height of the side view
+)
+
+// NewStation lays out the side view.
+func NewStation(p *press.Plan, r *press.Result, s Scene, o Options) *Station {
+	d := &Station{m: newStripModel(p, r, press.Traces{}), p: p, s: s, compact: o.Compact, id: o.ID}
+	d.part = sectionOf(p, r, s)
+	const top = margin + 42
+	if o.Compact {
+		d.width = o.width(stationCompact, stationCompactLeast)
+		split := math.Floor(d.width * 0.46)
+		d.side, d.lens = rect{margin, top, split - 6, top + stationSide}, rect{split + 6, top, d.width - margin, top + stationSide}
+		d.lamps = rect{margin, d.side.y1 + 34, d.width - margin, d.side.y1 + 34 + 118}
+		d.height = d.lamps.y1 + margin
+	} else {
+		d.width, d.height = stationWide, stationHeight
+		d.side, d.lens = rect{margin, top, 300, top + stationSide}, rect{330, top, 550, top + stationSide}
+		d.lamps = rect{584, top, d.width - margin, top + stationSide}
+	}
+	from, to := d.stretch(r)
+	d.travel = newScale(from, to, d.side.y0+homeRoom, d.side.y1-nestRoom)
+	d.glass = newScale(d.m.lens[0], d.m.lens[1], d.lens.y0, d.lens.y1)
+	return d
+}
+
+// nestRoom is kept under the side view for the nest, px.
+const nestRoom = 30
+
+// stretch is the piece of the travel that the side view shows: all of it, unless
+// the parts would be too small to be seen.
+func (d *Station) stretch(r *press.Result) (from, to float64) {
+	from, to = d.p.Station.Home, d.p.Station.Nest
+	high := math.Max(to-r.Travel.Contact, 1e-3)
+	if to-from > 6*high {
+		from = to - 6*high
+	}
+	if to <= from {
+		from = to - 6*high
+	}
+	return from, to
+}
+
+// A Pose is what the station looks like at one moment, in px of its picture.
+type Pose struct {
+	Time     float64 `json:"time"`     // s
+	Position float64 `json:"position"` // mm
+	Ram      float64 `json:"ram"`      // px down, the tool in the side view
+	Part     float64 `json:"part"`     // px down, the insert
+	Tip      float64 `json:"tip"`      // px down, the tip in the magnified stretch
+	Arrival  string  `json:"arrival"`  // on, off or unknown
+	Zone     string  `json:"zone"`
+	Phase    string  `json:"phase"`
+	Says     string  `json:"says"`
+}
+
+// Lamps that nobody knows.
+const unknownLamp = "unknown"
+
+// Poses are the moments of the course; between two of them everything that moves
+// moves straight, and the lamps stay.
+func (d *Station) Poses() []Pose {
+	out := make([]Pose, 0, len(d.s.Course.Frames))
+	deepest := d.part.top
+	for _, f := range d.s.Course.Frames {
+		t := words.Phase(f.Phase)
+		q := Pose{
+			Time: f.Time, Position: f.Position, Ram: d.travel.x(f.Position), Tip: d.glass.x(f.Position),
+			Arrival: words.OnOff(f.Arrival), Zone: words.OnOff(f.Zone), Phase: t.Word, Says: t.Meaning,
+		}
+		if f.Phase == press.PhaseStruck {
+			q.Arrival, q.Zone = unknownLamp, unknownLamp
+		}
+		if d.part.pushed && f.Phase != press.PhaseApproach {
+			deepest = math.Max(deepest, math.Min(f.Position, d.s.Course.Rest))
+		}
+		q.Part = d.travel.x(deepest)
+		out = append(out, q)
+	}
+	return out
+}
+
+// A Motion is what a script needs to move a picture of the station.
+type Motion struct {
+	Drawn Pose    `json:"drawn"` // the pose of the picture
+	Guide float64 `json:"guide"` // px down, from where the rod comes
+	Tool  float64 `json:"tool"`  // px, by which the rod ends above the tool's face
+	Poses []Pose  `json:"poses"`
+}
+
+// Motion of a picture that shows a pose.
+func (d *Station) Motion(drawn Pose) Motion {
+	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses()}
+}
+
+// Before is the pose before the cycle, with lamps that say nothing yet.
+func (d *Station) Before() Pose {
+	q := d.Poses()[0]
+	q.Arrival, q.Zone = unknownLamp, unknownLamp
+	q.Phase, q.Says = "Before the push", ""
+	return q
+}
+
+// Read is the pose in which the lamps are read, or the last one.
+func (d *Station) Read() Pose {
+	all := d.Poses()
+	for i, f := range d.s.Course.Frames {
+		if f.Phase == press.PhaseRead {
+			return all[i]
+		}
+	}
+	return all[len(all)-1]
+}
+
+// Stills are the poses in which a phase begins: one picture each where nothing
+// may move.
+func (d *Station) Stills() []Pose {
+	var out []Pose
+	last := press.Phase("")
+	all := d.Poses()
+	for i, f := range d.s.Course.Frames {
+		if f.Phase != last {
+			out, last = append(out, all[i]), f.Phase
+		}
+	}
+	return out
+}
+
+// Steps tell the course in words, a line each: every beginning of a phase and
+// every change of a lamp.
+func (d *Station) Steps() []string {
+	var out []string
+	var last Pose
+	for i, q := range d.Poses() {
+		if i > 0 && q.Phase == last.Phase && q.Arrival == last.Arrival && q.Zone == last.Zone {
+			continue
+		}
+		line := words.Seconds(q.Time) + ", at " + d.m.pos.At(q.Position) + ": " + q.Phase + "."
+		if q.Phase != last.Phase {
+			line += " " + q.Says
+		}
+		if i == 0 || q.Arrival != last.Arrival || q.Zone != last.Zone {
+			line += " Arrival " + q.Arrival + ", zone " + q.Zone + "."
+		}
+		out, last = append(out, line), q
+	}
+	return out
+}
+
+// Picture is the station in a pose.
+func (d *Station) Picture(q Pose) *Picture {
+	title := d.title()
+	return &Picture{
+		kind: "station", compact: d.compact, id: d.id, title: title,
+		desc:  d.desc(q),
+		width: d.width, height: d.height,
+		paint: func(p *pen) { d.paint(p, q) },
+	}
+}
+
+func (d *Station) title() string { return "The station with: " + d.s.name(d.m.pos) }
+
+func (d *Station) desc(q Pose) string {
+	s := []string{q.Phase + ": the ram stands at " + d.m.pos.At(q.Position) + ", " + words.Seconds(q.Time) + " after the start."}
+	if q.Arrival == unknownLamp {
+		s = append(s, "What the lamps show is not known.")
+	} else {
+		s = append(s, "Arrival "+q.Arrival+", zone "+q.Zone+".")
+	}
+	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && z.end != nil {
+		s = append(s, "Zone "+z.pos.Bare(*z.zoneStart)+" to "+z.pos.At(*z.zoneEnd)+", push end "+z.pos.At(*z.end)+".")
+	}
+	return strings.Join(s, " ")
+}
+
+func (d *Station) paint(p *pen, q Pose) {
+	p.text(style{black, heading, true}, margin, margin+heading, start,
+		bold().clip(d.s.name(d.m.pos), heading, d.width-2*margin))
+	d.paintSide(p, q)
+	d.paintLens(p, q)
+	d.paintLamps(p, q)
+}

@@ -42,12 +42,15 @@ func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 	for _, rev := range issued {
 		v.Sides = append(v.Sides, rev.Letter)
 	}
-	was, err := s.side(r.Context(), head, from, "before")
+	was, err := s.side(r.Context(), head, from)
 	if err != nil {
 		return err
 	}
-	is, err := s.side(r.Context(), head, to, "after")
+	is, err := s.side(r.Context(), head, to)
 	if err != nil {
+		return err
+	}
+	if err := drawSides(&was, &is); err != nil {
 		return err
 	}
 	v.From, v.To = was.Side, is.Side
@@ -61,7 +64,7 @@ type side struct {
 	draft *press.Draft
 }
 
-func (s *site) side(ctx context.Context, head archive.Head, name, id string) (side, error) {
+func (s *site) side(ctx context.Context, head archive.Head, name string) (side, error) {
 	out := side{Side: view.Side{Name: name}}
 	if name == draftSide || name == "" {
 		out.Name = draftSide
@@ -74,17 +77,37 @@ func (s *site) side(ctx context.Context, head archive.Head, name, id string) (si
 		}
 		out.Name, out.At, out.Plan, out.draft = rev.Letter, rev.At, rev.Plan, rev.Plan.Draft()
 	}
-	if out.Plan == nil {
-		return out, nil
+	if out.Plan != nil {
+		out.Result = press.Evaluate(out.Plan)
 	}
-	out.Result = press.Evaluate(out.Plan)
-	var svg bytes.Buffer
-	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Width: 1100, Brief: true, ID: "strip-" + id}).SVG(&svg); err != nil {
-		return out, err
-	}
-	if err := draw.NewStrip(out.Plan, out.Result, draw.Options{Compact: true, Brief: true, ID: "narrow-" + id}).SVG(&svg); err != nil {
-		return out, err
-	}
-	out.Strip = svg.String()
 	return out, nil
+}
+
+// drawSides draws the strips of two sides alike, each in both its forms.
+func drawSides(a, b *side) error {
+	if a.Plan == nil || b.Plan == nil {
+		return nil
+	}
+	plans, results := [2]*press.Plan{a.Plan, b.Plan}, [2]*press.Result{a.Result, b.Result}
+	for _, narrow := range []bool{false, true} {
+		o := draw.Options{Width: 1100, Brief: true}
+		form := "strip-"
+		if narrow {
+			o, form = draw.Options{Compact: true, Brief: true}, "narrow-"
+		}
+		before, after := o, o
+		before.ID, after.ID = form+"before", form+"after"
+		for i, picture := range draw.NewStrips(plans, results, [2]draw.Options{before, after}) {
+			var svg bytes.Buffer
+			if err := picture.SVG(&svg); err != nil {
+				return err
+			}
+			to := &a.Strip
+			if i == 1 {
+				to = &b.Strip
+			}
+			*to += svg.String()
+		}
+	}
+	return nil
 }

@@ -56,6 +56,8 @@ var Sections = []Section{
 	{"window", "Window", "What you set by hand. Left empty, it is proposed."},
 	{"faults", "Faults", "How large the faults of the catalogue are."},
 	{"targets", "Targets", "The shares above which the plan is questioned."},
+	{"quality", "Quality plan", "What the pages beside the sheet say about checking and reacting."},
+	{"controller", "Controller", "What your own controller calls the setpoints."},
 }
 
 // Section is a group of fields.
@@ -211,4 +213,20 @@ var Fields = []Field{
 	{Path: "targets.false_reject_ppm", Default: 1000.0, Low: zero, High: million, Unit: "ppm", Label: "False reject", Help: "Good parts refused, of all parts."},
 	{Path: "targets.early_contact_ppm", Default: 1.0, Low: zero, High: million, Unit: "ppm", Label: "Early contact", Help: "Parts met while the ram still approaches."},
 	{Path: "targets.conforming_share", Default: 0.9973, Low: zero, High: one, Label: "Conforming share", Help: "The least share of parts that the process makes within the drawing."},
+
+	{Path: "quality.sample_size", Kind: Text, Default: "every part", Label: "Sample size", Help: "How many parts the two signals judge."},
+	{Path: "quality.frequency", Kind: Text, Default: "every cycle", Label: "Frequency", Help: "How often they are judged."},
+	{Path: "quality.limit_check", Kind: Text, Default: "at the start of each shift", Label: "Limit samples are pressed", Help: "When the limit samples are put through the station."},
+	{Path: "quality.samples_each", Default: 3.0, Low: one, High: &Limit{Value: 100}, Label: "Samples of each height", Help: "How many of each limit sample are made."},
+	{Path: "quality.reject_place", Kind: Text, Default: "", Label: "Refused parts go to", Help: "Such as a locked box at the station; printed in the reaction plan."},
+	{Path: "quality.reactions", Kind: Rows, MaxRows: 80, Label: "Own reactions", Help: "Checks of your own works; for a pair of lamps and a situation they take the place of the proposed ones."},
+	{Path: "quality.reactions[].lamps", Kind: Choice, Required: true, Choices: LampPairs, Label: "Lamps", Help: "Arrival, then zone."},
+	{Path: "quality.reactions[].when", Kind: Choice, Default: "one", Choices: Situations, Label: "When", Help: "one: one part after good ones. run: several in a row. change: first after a change. start: every part since the shift began."},
+	{Path: "quality.reactions[].check", Kind: Text, Required: true, Label: "Check", Help: "What to look at or do, in the order of the rows."},
+
+	{Path: "controller.words", Kind: Rows, MaxRows: 20, Label: "Own words", Help: "How the controller names a setpoint, and in which unit it wants it."},
+	{Path: "controller.words[].setpoint", Kind: Choice, Required: true, Choices: Setpoints, Label: "Setpoint", Help: "One of the setpoints of the plan."},
+	{Path: "controller.words[].name", Kind: Text, Required: true, Label: "Called", Help: "What the controller calls it."},
+	{Path: "controller.words[].unit", Kind: Text, Default: "", Label: "Its unit", Help: "As the controller writes it; empty: as the plan."},
+	{Path: "controller.words[].factor", Default: 1.0, Low: aboveZero, Label: "Factor", Help: "The plan's figure times this is the controller's, such as 100 for hundredths of a millimetre."},
 }

@@ -20,6 +20,8 @@ type Plan struct {
 	Window      Window      `json:"window"`
 	Faults      Faults      `json:"faults"`
 	Targets     Targets     `json:"targets"`
+	Quality     Quality     `json:"quality"`
+	Controller  Controller  `json:"controller"`
 
 	doc   *node         // the document as it was given
 	curve *curves.Curve // of the ram

@@ -15,11 +15,28 @@ import (
 func (c *checker) relations() {
 	c.ram()
 	c.joint()
+	c.words()
 	p := c.plan
 	c.rising("requirement.height_low", p.Requirement.HeightLow, "requirement.height_high", p.Requirement.HeightHigh, true)
 	c.rising("motion.slow_speed", p.Motion.SlowSpeed, "motion.approach_speed", p.Motion.ApproachSpeed, false)
 	if z1, z2 := p.Window.ZoneStart, p.Window.ZoneEnd; z1 != nil && z2 != nil {
 		c.rising("window.zone_start", *z1, "window.zone_end", *z2, true)
+	}
+}
+
+// words wants each setpoint named once.
+func (c *checker) words() {
+	seen := map[string]int{}
+	for i, w := range c.plan.Controller.Words {
+		path := fmt.Sprintf("controller.words[%d].setpoint", i)
+		if !c.sound(path) {
+			continue
+		}
+		if first, twice := seen[w.Setpoint]; twice {
+			c.add(path, CodeConflict, "found %q, which row %d names already; each setpoint is named once", w.Setpoint, first+1)
+			continue
+		}
+		seen[w.Setpoint] = i
 	}
 }
 

@@ -38,6 +38,7 @@ type Reaction struct {
 	Situation Situation
 	Part      string   // what happens to the part at hand
 	Checks    []string // what to look at, in this order
+	Own       bool     // the checks are the plan's own
 }
 
 // ReactionNote stands under every list that is made here.
@@ -56,7 +57,24 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 		for _, when := range Situations {
 			x := Reaction{Pair: t.Pair, Situation: when}
 			x.Part, x.Checks = m.list(t, when)
+			if own := ownChecks(p, t.Pair, when); len(own) > 0 {
+				x.Checks, x.Own = own, true
+			}
+			if p.Quality.RejectPlace != "" && x.Part == apartPart {
+				x.Part += " It goes to: " + p.Quality.RejectPlace + "."
+			}
 			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// ownChecks are those that a plan gives itself for a pair in a situation.
+func ownChecks(p *press.Plan, on Pair, when Situation) []string {
+	var out []string
+	for _, own := range p.Quality.Reactions {
+		if own.Lamps == OnOff(on.Arrival)+"-"+OnOff(on.Zone) && own.When == string(when) {
+			out = append(out, own.Check)
 		}
 	}
 	return out

@@ -14,6 +14,9 @@ var rowNouns = map[string]string{
 	"parts":            "Part",
 	"ram.curve.points": "Point",
 	"faults.other":     "Fault",
+
+	"quality.reactions": "Reaction",
+	"controller.words":  "Word",
 }
 
 // RowName names one row of a list: Part 2.

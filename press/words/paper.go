@@ -1,0 +1,125 @@
+package words
+
+import (
+	"encoding/csv"
+	"io"
+
+	"ramplan/press"
+)
+
+// A Table is one page beside the sheet: a title, what it is for, and rows of text.
+// A column of boxes is filled in by hand; a row has nothing there.
+type Table struct {
+	Name    string // as the command line and addresses write it
+	Title   string
+	Lead    string
+	Columns []Column
+	Rows    [][]string
+	Notes   []string
+	Lacking string // why there are no rows; empty with rows
+}
+
+// A Column of a table.
+type Column struct {
+	Head  string
+	Share float64 // of the width, in relation to the others
+	Box   bool    // to be filled in by hand
+}
+
+// papers are the pages beside the sheet, in the order in which they are printed.
+var papers = []struct {
+	name, title string
+	make        func(*press.Plan, *press.Result) Table
+}{
+	{"faults", "Fault catalogue", faultTable},
+	{"samples", "Limit samples", sampleTable},
+	{"control", "Control-plan rows", controlTable},
+	{"failures", "Failure-mode rows", failureTable},
+	{"reactions", "Reaction plan", reactionTable},
+	{"shift", "Shift check", shiftTable},
+	{"reproving", "What to prove again after a change", reprovingTable},
+	{"proving", "Set-up and proving", provingTable},
+	{"setpoints", "Setpoint list", setpointTable},
+}
+
+// PaperNames lists the pages beside the sheet.
+func PaperNames() []string {
+	var out []string
+	for _, p := range papers {
+		out = append(out, p.name)
+	}
+	return out
+}
+
+// PaperTitle is the title of a page by its name; empty for an unknown one.
+func PaperTitle(name string) string {
+	for _, p := range papers {
+		if p.name == name {
+			return p.title
+		}
+	}
+	return ""
+}
+
+// Paper makes a page beside the sheet; false for an unknown name.
+func Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
+	for _, x := range papers {
+		if x.name == name {
+			t := x.make(p, r)
+			t.Name, t.Title = x.name, x.title
+			return t, true
+		}
+	}
+	return Table{}, false
+}
+
+// CSV writes the table as RFC 4180 has it, columns of boxes left out.
+func (t Table) CSV(w io.Writer) error {
+	out := csv.NewWriter(w)
+	out.UseCRLF = true
+	line := func(row []string) {
+		var cells []string
+		for i, c := range t.Columns {
+			if !c.Box && i < len(row) {
+				cells = append(cells, guarded(row[i]))
+			}
+		}
+		_ = out.Write(cells)
+	}
+	heads := make([]string, len(t.Columns))
+	for i, c := range t.Columns {
+		heads[i] = c.Head
+	}
+	line(heads)
+	for _, row := range t.Rows {
+		line(row)
+	}
+	out.Flush()
+	return out.Error()
+}
+
+// guarded keeps a spreadsheet from taking a text for a formula.
+func guarded(s string) string {
+	if s != "" && (s[0] == '=' || s[0] == '+' || s[0] == '@' || s[0] == '-' && len(s) > 1 && (s[1] < '0' || s[1] > '9')) {
+		return "'" + s
+	}
+	return s
+}
+
+// lamps writes what both lamps show, or what is known instead.
+func lamps(arrival, zone *bool) string {
+	if arrival == nil || zone == nil {
+		return "not known"
+	}
+	return Pair{*arrival, *zone}.String()
+}
+
+// row is the row of the fault catalogue with a name; nil where it has none.
+func row(r *press.Result, name string) *press.FaultRow {
+	for i := range r.Faults {
+		if r.Faults[i].Name == name && !r.Faults[i].Own {
+			return &r.Faults[i]
+		}
+	}
+	return nil
+}

@@ -1,0 +1,100 @@
+package words
+
+import (
+	"strconv"
+
+	"ramplan/press"
+)
+
+const noCatalogue = "The window is not known to its end: there is no verdict, and no catalogue."
+
+func faultTable(p *press.Plan, r *press.Result) Table {
+	pos := PositionsOf(p)
+	t := Table{
+		Lead:    "Should one of these come to the station: what the lamps show, where the ram rests, and how surely it is judged rightly.",
+		Columns: []Column{{"Fault", 1.5, false}, {"What it is", 3, false}, {"Lamps", 1.5, false}, {"Verdict", 1, false}, {"Reading", 0.9, false}, {"Known after", 0.9, false}, {"Judged rightly", 1, false}},
+	}
+	for _, f := range r.Faults {
+		name := Fault(f)
+		reading, time := none, none
+		if f.Reading != nil {
+			reading = pos.At(*f.Reading)
+		}
+		if f.Time != nil {
+			time = Seconds(*f.Time)
+		}
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), f.Verdict, reading, time, Share(f.Detection)})
+	}
+	if len(t.Rows) == 0 {
+		t.Lacking = noCatalogue
+	}
+	t.Notes = Unseen(p, r)
+	return t
+}
+
+func sampleTable(p *press.Plan, r *press.Result) Table {
+	pos := PositionsOf(p)
+	t := Table{
+		Lead: "Complete assemblies of known height, measured, marked and kept at the station. Each must be judged as written, every time. They are pressed " + p.Quality.LimitCheck + ".",
+		Columns: []Column{{"Sample", 1.2, false}, {"Height above the datum", 1.6, false}, {"How many", 0.7, false}, {"Lamps", 1.6, false}, {"The station must", 1, false},
+			{"Measured height", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.9, true}},
+	}
+	s := r.Samples
+	if s == nil {
+		t.Lacking = "No reading is accepted: there are no limit samples."
+		return t
+	}
+	many := strconv.Itoa(int(p.Quality.SamplesEach))
+	shows := func(height float64) string {
+		sig, ok := r.Signals()
+		reading := r.ReadingOf(p, height)
+		if !ok || sig.Early(reading) {
+			return "not known"
+		}
+		arrival, zone := sig.At(reading)
+		return Pair{arrival, zone}.String()
+	}
+	add := func(name, height string, at float64, must string) {
+		t.Rows = append(t.Rows, []string{name, height, many, shows(at), must, "", "", ""})
+	}
+	add("Too tall", pos.Above(s.Long)+" or taller", s.Long, "refuse it")
+	if s.TallestGood != nil {
+		add("Tallest good", pos.Below(*s.TallestGood)+", no taller", *s.TallestGood, "accept it")
+	}
+	if s.ShortestGood != nil {
+		add("Shortest good", pos.Above(*s.ShortestGood)+", no lower", *s.ShortestGood, "accept it")
+	}
+	add("Too low", pos.Below(s.Short)+" or lower", s.Short, "refuse it")
+	t.Notes = []string{
+		"Judged as written with a probability of at least " + TargetShare(s.Probability) + ".",
+		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
+		"One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.",
+	}
+	return t
+}
+
+func failureTable(p *press.Plan, r *press.Result) Table {
+	t := Table{
+		Lead:    "What can go wrong, what it does to the two signals, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Columns: []Column{{"Failure", 1.4, false}, {"What it is", 2.6, false}, {"Effect on the signals", 1.6, false}, {"How it is detected", 2.2, false}, {"Detection", 1, false}},
+	}
+	for _, f := range r.Faults {
+		if f.Good {
+			continue
+		}
+		name := Fault(f)
+		how := "The station reports: " + f.Verdict + "."
+		switch {
+		case f.Verdict == press.EarlyContact:
+			how = "Not by these signals: the part is met in the approach. Try it on the station."
+		case f.Detection < leastShare:
+			how = "Not by these signals: another check is needed."
+		}
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Share(f.Detection)})
+	}
+	if len(t.Rows) == 0 {
+		t.Lacking = noCatalogue
+	}
+	t.Notes = []string{"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting."}
+	return t
+}

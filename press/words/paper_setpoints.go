@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"slices"
 
 	"ramplan/press"
@@ -59,7 +60,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 				unit = f.unit
 			}
 			if f.value != nil {
-				entered = Trimmed(*f.value*w.Factor, 4)
+				entered = Exact(math.Round(*f.value*w.Factor*1e6) / 1e6) // to be typed in as it stands: no space in it
 				if unit != "" {
 					entered = Unit(entered, unit)
 				}

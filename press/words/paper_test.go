@@ -1,0 +1,115 @@
+package words
+
+import (
+	"encoding/csv"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+func paperOf(t *testing.T, name string, p *press.Plan) Table {
+	t.Helper()
+	table, ok := Paper(name, p, press.Evaluate(p))
+	require.True(t, ok, name)
+	return table
+}
+
+func decoded(t *testing.T, edits ...string) *press.Plan {
+	t.Helper()
+	data, err := os.ReadFile("../../static/examples/example-plan.json")
+	require.NoError(t, err)
+	s := string(data)
+	for i := 0; i+1 < len(edits); i += 2 {
+		require.Contains(t, s, edits[i])
+		s = strings.Replace(s, edits[i], edits[i+1], 1)
+	}
+	p, faults := press.Decode([]byte(s))
+	require.Empty(t, faults)
+	return p
+}
+
+// TestPapersOfEveryPlan makes every page of every derived plan: each row fills its
+// columns, boxes are empty, nothing is written that is no figure, and a table
+// without rows says why.
+func TestPapersOfEveryPlan(t *testing.T) {
+	files, err := filepath.Glob("../../testdata/plans/derived/[0-9][0-9].json")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	for _, file := range append(files, "../../static/examples/example-plan.json") {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		p, faults := press.Decode(data)
+		require.Empty(t, faults)
+		for _, name := range PaperNames() {
+			table := paperOf(t, name, p)
+			assert.NotEmpty(t, table.Title)
+			assert.NotEmpty(t, table.Lead)
+			assert.Equal(t, len(table.Rows) == 0, table.Lacking != "", "%s of %s", name, file)
+			for _, row := range table.Rows {
+				require.Len(t, row, len(table.Columns), "%s of %s", name, file)
+				for i, c := range table.Columns {
+					assert.NotContains(t, row[i], "NaN")
+					assert.NotContains(t, row[i], "Inf")
+					assert.Equal(t, c.Box, row[i] == "", "%s of %s, column %s", name, file, c.Head)
+				}
+			}
+			var b strings.Builder
+			require.NoError(t, table.CSV(&b))
+			rows, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
+			require.NoError(t, err)
+			assert.Len(t, rows, 1+len(table.Rows))
+		}
+	}
+	_, known := Paper("nothing", nil, nil)
+	assert.False(t, known)
+	assert.Empty(t, PaperTitle("nothing"))
+}
+
+// TestPapersSayThePlan wants the plan's own figures and words on its pages
+// (derived: the example's result).
+func TestPapersSayThePlan(t *testing.T) {
+	p := decoded(t, `"window": {}`, `"window": {}, "quality": {"limit_check": "every four hours", "samples_each": 5, "reject_place": "locked box 3",
+		"reactions": [{"lamps": "on-off", "check": "Look for a chip first."}, {"lamps": "on-off", "check": "Then ask the shift lead."}]},
+		"controller": {"words": [{"setpoint": "zone_start", "name": "P1", "unit": "1/100 mm", "factor": 100}, {"setpoint": "setting", "name": "I max"}]}`)
+	r := press.Evaluate(p)
+	all := func(name string) string {
+		table := paperOf(t, name, p)
+		s := table.Lead + "\n" + strings.Join(table.Notes, "\n")
+		for _, row := range table.Rows {
+			s += "\n" + strings.Join(row, "|")
+		}
+		return s
+	}
+	assert.Contains(t, all("samples"), "every four hours")
+	assert.Contains(t, all("samples"), "|5|")
+	assert.Contains(t, all("setpoints"), "Zone start|115.08\u202fmm|P1|11508\u202f1/100 mm")
+	assert.Contains(t, all("setpoints"), "Setting|66\u202f%|I max|66\u202f%")
+	assert.Contains(t, all("setpoints"), "Push end|115.19\u202fmm|–|115.19\u202fmm")
+	assert.Contains(t, all("reactions"), "1. Look for a chip first.\n2. Then ask the shift lead.")
+	assert.Contains(t, all("reactions"), "locked box 3")
+	assert.Contains(t, all("control"), "24.91 to 25.09\u202fmm")
+	assert.Contains(t, all("control"), Force(r.Force.Need))
+	assert.Contains(t, all("shift"), "A loose sample")
+	assert.Contains(t, all("proving"), Force(r.Force.Typical))
+	assert.NotContains(t, all("setpoints"), "no words of the controller")
+	assert.NotContains(t, all("control"), "not known")
+
+	plain := decoded(t)
+	assert.Contains(t, strings.Join(paperOf(t, "setpoints", plain).Notes, ""), "no words of the controller yet")
+	blocked := decoded(t, `"max_force": 2900`, `"max_force": 2000`)
+	assert.Contains(t, strings.Join(paperOf(t, "setpoints", blocked).Notes, ""), "Not ready to be typed in")
+}
+
+// TestCSVIsNoFormula: a text that a spreadsheet would compute stays a text.
+func TestCSVIsNoFormula(t *testing.T) {
+	var b strings.Builder
+	table := Table{Columns: []Column{{"Name", 1, false}, {"Box", 1, true}, {"=Head", 1, false}}, Rows: [][]string{{"=1+1", "", "-5"}, {"@x", "", "-y"}}}
+	require.NoError(t, table.CSV(&b))
+	assert.Equal(t, "Name,'=Head\r\n'=1+1,-5\r\n'@x,'-y\r\n", b.String())
+}

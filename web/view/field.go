@@ -62,7 +62,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 
 // wideText tells whether a text is likely to be long.
 func wideText(f *press.Field) bool {
-	return slices.Contains([]string{"title.name", "title.characteristic", "ram.name", "ram.curve.source", "station.presence_check", "parts[].name"}, f.Path)
+	return slices.Contains([]string{"title.name", "title.characteristic", "ram.name", "ram.curve.source", "station.presence_check", "parts[].name", "quality.reactions[].check"}, f.Path)
 }
 
 // standIn says what holds while nothing is typed.

@@ -19,6 +19,10 @@ var rowNouns = map[string]string{
 	"controller.words":  "Word",
 }
 
+// inLine tells whether a row of the list stands on one line: its entries are few
+// and short.
+func inLine(base string) bool { return base == "ram.curve.points" || base == "faults.other" }
+
 // RowName names one row of a list: Part 2.
 func RowName(base string, row int) string { return rowNouns[base] + " " + strconv.Itoa(row+1) }
 
@@ -67,7 +71,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	out := &page.Rows{
 		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
 		Add: "add " + base, AddLabel: "Add a " + noun,
-		Compact: base != "parts", Title: base != "parts", Explain: base == "parts",
+		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
@@ -118,7 +122,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	}
 	for _, c := range columns {
 		field := f.field(c, press.RowPath(c.Path, i))
-		if base != "parts" {
+		if inLine(base) {
 			field.InRow = true
 			field.Spoken = c.Label + ", " + strings.ToLower(name)
 			if field.ReadAs != "" { // it stands under the whole row

@@ -64,12 +64,13 @@ func TestPDFText(t *testing.T) {
 		for _, d := range drawings {
 			picture := d.make(p, r, Options{})
 			var want []string
-			for _, l := range picture.on(newSVG(picture.width, picture.height)) {
-				want = append(want, l.text)
+			width, height := picture.Size()
+			for _, l := range picture.on(newSVG(width, height)) {
+				want = append(want, l.style.face().boxed(l.text)) // what the face lacks is a box
 			}
 			file := pdfOf(t, picture)
 			assert.Equal(t, want, textsOf(content(t, file)), "%s of %s", d.name, kind)
-			assert.Contains(t, string(file), fmt.Sprintf("/MediaBox [0 0 %.2f %.2f]", picture.width*0.75, picture.height*0.75))
+			assert.Contains(t, string(file), fmt.Sprintf("/MediaBox [0 0 %.2f %.2f]", width*0.75, height*0.75))
 			assert.Less(t, len(file), 60_000, "whole fonts are embedded")
 		}
 	}

@@ -32,13 +32,14 @@ func TestPNG(t *testing.T) {
 			t.Run(kind+"/"+d.name, func(t *testing.T) {
 				t.Parallel()
 				picture := d.make(p, r, Options{})
+				width, height := picture.Size()
 				var b bytes.Buffer
 				require.NoError(t, picture.PNG(&b))
 				img, err := png.Decode(&b)
 				require.NoError(t, err)
-				assert.InDelta(t, dotsPerPx*picture.width, img.Bounds().Dx(), 1)
-				assert.InDelta(t, dotsPerPx*picture.height, img.Bounds().Dy(), 1)
-				for _, l := range picture.on(newSVG(picture.width, picture.height)) {
+				assert.InDelta(t, dotsPerPx*width, img.Bounds().Dx(), 1)
+				assert.InDelta(t, dotsPerPx*height, img.Bounds().Dy(), 1)
+				for _, l := range picture.on(newSVG(width, height)) {
 					assert.Less(t, darkest(img, l), 0.35, "nothing is written at %q", l.text)
 				}
 			})

@@ -144,11 +144,13 @@ type Motion struct {
 	Guide float64 `json:"guide"` // px down, from where the rod comes
 	Tool  float64 `json:"tool"`  // px, by which the rod ends above the tool's face
 	Poses []Pose  `json:"poses"`
+
+	Decimals int `json:"decimals"` // of a position
 }
 
 // Motion of a picture that shows a pose.
 func (d *Station) Motion(drawn Pose) Motion {
-	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses()}
+	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses(), d.m.pos.Decimals()}
 }
 
 // Before is the pose before the cycle, with lamps that say nothing yet.

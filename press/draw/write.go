@@ -18,6 +18,7 @@ var drawings = []struct {
 	{"force", NewForce},
 	{"press", NewPressIn},
 	{"cycle", NewCycle},
+	{"card", NewCard},
 }
 
 var formats = []struct {

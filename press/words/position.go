@@ -41,6 +41,9 @@ func whole(x float64) bool {
 	return math.Abs(x-math.Round(x)) <= 1e-9*math.Max(1, math.Abs(x))
 }
 
+// Decimals of a position.
+func (f Positions) Decimals() int { return f.decimals }
+
 // Bare writes a position without its unit.
 func (f Positions) Bare(mm float64) string { return Fixed(mm, f.decimals) }
 

@@ -1,0 +1,226 @@
+package draw
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// CardIssue says which state of a plan a card is of, and what the plan's own
+// reaction list puts in place of the usual first checks.
+type CardIssue struct {
+	Revision string                // empty: a draft
+	Checks   map[words.Pair]string // in few words; nil: the usual ones
+}
+
+// A4 upright, px.
+const (
+	cardWidth  = 210 * pxPerMM
+	cardHeight = 297 * pxPerMM
+	cardMargin = 8 * pxPerMM
+)
+
+// CardCapitals is the height of the card's capitals, mm, to be read from two
+// metres, and the least that a long text may press it down to.
+const (
+	CardCapitals      = 6.0
+	cardCapitalsLeast = 4.2
+)
+
+// NewCard makes the card of a draft; its size is that of the paper.
+func NewCard(p *press.Plan, r *press.Result, o Options) *Picture {
+	return NewCardOf(p, r, CardIssue{}, o)
+}
+
+// NewCardOf makes the reference card for the wall at the station: one upright A4
+// page in black and white with the four lamp pairs, the limit samples, what is
+// not seen, and the cautions.
+func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Picture {
+	return paged(cardHeight, func(height float64) *Picture {
+		var c *card
+		for mm := CardCapitals; ; mm -= 0.2 {
+			c = layCard(p, r, issue, mm)
+			c.bottom = height - cardMargin
+			if c.end <= c.bottom-cardFoot || mm <= cardCapitalsLeast {
+				break
+			}
+		}
+		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
+	})
+}
+
+// cardFoot is the room of the last line, px.
+const cardFoot = 20
+
+// card is the card laid out.
+type card struct {
+	size          float64 // px of the running text
+	name, foot    string
+	draft, broken bool
+	pairs         []cardPair
+	lists         []cardList
+	none          block // said instead of the pairs
+	end, bottom   float64
+}
+
+type cardPair struct {
+	text words.PairText
+	top  float64
+	high float64
+	body []block
+}
+
+type cardList struct {
+	head, text string
+	top        float64
+	body       block
+}
+
+func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card {
+	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked()}
+	state := "draft: not issued"
+	if !c.draft {
+		state = "revision " + issue.Revision
+	}
+	c.foot = strings.Join(slices.DeleteFunc([]string{p.Title.Number, state, "plan " + words.ShortDigest(r.PlanDigest), "instructions of the works go first"}, func(s string) bool { return s == "" }), " · ")
+	y := cardMargin + 1.35*c.size + 6
+	if c.draft || c.broken {
+		y += 1.2 * c.size
+	}
+	y += 22 // the names of the lamps
+	left := c.textLeft()
+	room := cardWidth - cardMargin - left
+	for _, t := range words.PairTexts(r) {
+		check := words.CardCheck(t)
+		if own, ok := issue.Checks[t.Pair]; ok {
+			check = own
+		}
+		plain := style{black, c.size, false}
+		q := cardPair{text: t, top: y, body: []block{
+			(style{black, 1.15 * c.size, true}).fill(words.CardVerdict(t), room),
+			plain.fill(words.CardAct(t), room), plain.fill(check, room),
+		}}
+		for _, b := range q.body {
+			q.high += b.height()
+		}
+		q.high += 12
+		c.pairs = append(c.pairs, q)
+		y += q.high
+	}
+	if len(c.pairs) == 0 {
+		c.none = (style{black, c.size, true}).fill("This plan has no push end or no zone yet: the lamps mean nothing.", cardWidth-2*cardMargin)
+		y += c.none.height()
+	}
+	y += 6
+	unseen := words.Sentence(words.CardUnseen(p, r))
+	samples := strings.Join(words.CardSamples(p, r), " ")
+	if samples == "" {
+		samples = "None: no height is accepted."
+	}
+	for _, l := range []cardList{
+		{head: "Limit samples", text: samples}, {head: "The lamps do not see", text: unseen}, {head: "Caution", text: strings.Join(words.CardCautions, " ")},
+	} {
+		l.top = y
+		l.body = (style{black, c.size, l.head == "Caution"}).fill(l.text, cardWidth-2*cardMargin)
+		c.lists = append(c.lists, l)
+		y += 0.75*c.size + l.body.height() + 8
+	}
+	c.end = y
+	return c
+}
+
+// Columns of the lamps, in sizes of the running text.
+func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*float64(i)) }
+func (c *card) glyphX() float64     { return cardMargin + c.size*4.15 }
+func (c *card) textLeft() float64   { return cardMargin + c.size*5.55 }
+func (c *card) headStyle() style    { return style{black, 0.55 * c.size, true} }
+func (c *card) ruleAt(p *pen, y float64) {
+	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{cardWidth - cardMargin, y})
+}
+
+func (c *card) paint(p *pen) {
+	title := style{black, 1.2 * c.size, true}
+	y := cardMargin + 0.95*title.size
+	p.text(title, cardMargin, y, start, bold().clip(c.name, title.size, cardWidth-2*cardMargin))
+	if c.draft || c.broken {
+		text := "DRAFT: do not judge parts by this card"
+		if c.broken {
+			text = "NOT READY: do not judge parts by this"
+		}
+		s := style{paper, 0.9 * c.size, true}
+		bar := rect{cardMargin, y + 0.3*c.size, cardWidth - cardMargin, y + 1.45*c.size}
+		p.fill(black, bar)
+		p.text(s, (bar.x0+bar.x1)/2, bar.y1-0.3*c.size, middle, text)
+	}
+	if len(c.pairs) == 0 {
+		p.write(c.none, cardMargin, y+1.7*c.size)
+	} else {
+		for i, name := range []string{"arrival", "zone"} {
+			p.text(c.headStyle(), c.lampX(i), c.pairs[0].top-6, middle, name)
+		}
+	}
+	for _, q := range c.pairs {
+		c.ruleAt(p, q.top)
+		c.pair(p, q)
+	}
+	for _, l := range c.lists {
+		c.ruleAt(p, l.top)
+		p.text(c.headStyle(), cardMargin, l.top+0.62*c.size, start, l.head)
+		p.write(l.body, cardMargin, l.top+0.68*c.size)
+	}
+	foot := style{black, capital(2.2), false}
+	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
+}
+
+// pair is a row: the two lamps, where the part lies, and the words.
+func (c *card) pair(p *pen, q cardPair) {
+	y := q.top + q.high/2
+	r := 0.9 * c.size
+	for i, on := range []bool{q.text.Pair.Arrival, q.text.Pair.Zone} {
+		p.signalLamp(c.lampX(i), y, r, words.OnOff(on))
+	}
+	c.glyph(p, q, rect{c.glyphX(), q.top + 10, c.glyphX() + c.size, q.top + q.high - 10})
+	top := q.top + 6
+	for _, b := range q.body {
+		top = p.write(b, c.textLeft(), top)
+	}
+}
+
+// glyph shows where the part lies between too tall and too low: three fields,
+// those of the pair filled and hatched; a crossed frame for a fault.
+func (c *card) glyph(p *pen, q cardPair, box rect) {
+	if len(q.text.Words) == 0 {
+		p.frame(black, outline, solid, box)
+		p.line(black, outline, solid, [2]float64{box.x0, box.y0}, [2]float64{box.x1, box.y1})
+		p.line(black, outline, solid, [2]float64{box.x0, box.y1}, [2]float64{box.x1, box.y0})
+		return
+	}
+	h := (box.y1 - box.y0) / 3
+	for i, w := range []string{press.Long, press.Good, press.Short} {
+		f := rect{box.x0, box.y0 + h*float64(i), box.x1, box.y0 + h*float64(i+1)}
+		if slices.Contains(q.text.Words, w) {
+			p.fill(black.tint(fillTint), f)
+			p.hatch(black, fateOfWord(w).hatch(), f)
+			if w == press.Good {
+				p.fill(black.tint(0.55), f)
+			}
+		}
+		if w == press.Short && slices.Contains(q.text.Words, press.Missing) && !slices.Contains(q.text.Words, press.Short) {
+			p.line(black, outline, dashed, [2]float64{f.x0, f.y0}, [2]float64{f.x1, f.y1})
+		}
+		p.frame(black, outline, solid, f)
+	}
+}
+
+func (c *card) desc() string {
+	var s []string
+	for _, q := range c.pairs {
+		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].lines), q.body[2].lines...), " "))
+	}
+	for _, l := range c.lists {
+		s = append(s, l.head+": "+l.text)
+	}
+	return strings.Join(s, " ")
+}

@@ -1,0 +1,104 @@
+package draw
+
+import (
+	"bytes"
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// TestCards: no label of a card touches another or leaves the paper, for every
+// kind of plan and random ones; the words keep to their height.
+func TestCards(t *testing.T) {
+	look := func(name string, p *press.Plan) {
+		r := press.Evaluate(p)
+		for _, issue := range []CardIssue{{}, {Revision: "B"}} {
+			d := NewCardOf(p, r, issue, Options{})
+			labelsApart(t, d, "card of "+name)
+			w, h := d.Size()
+			assert.InDelta(t, 210, w/pxPerMM, 1e-9, "A4")
+			assert.InDelta(t, 297, h/pxPerMM, 1e-9, "A4, with what is said of the typeface")
+		}
+		c := layCard(p, r, CardIssue{}, cardCapitalsLeast)
+		assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot, name)
+	}
+	for name, p := range plans(t) {
+		look(name, p)
+	}
+	random := rand.New(rand.NewPCG(21, 6))
+	for n := 0; n < 100; {
+		if p, ok := randomPlan(t, random); ok {
+			n++
+			look(fmt.Sprint("plan ", n), p)
+		}
+	}
+}
+
+// The card of an unambiguous plan keeps its capitals 6 mm high: our own measure
+// for two metres (common practice, no source: a capital 1/300 of the distance).
+func TestCardIsReadFromTwoMetres(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	c := layCard(p, r, CardIssue{Revision: "A"}, CardCapitals)
+	assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot)
+	assert.InDelta(t, CardCapitals, c.size*1409/2048/pxPerMM, 1e-9)
+}
+
+// A card says what a plan means, and that a draft or a blocked plan is none to
+// judge parts by.
+func TestCardSays(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT", "DRAFT", "25.10", "24.90", "loose fit", "Never a hand", "no safety function"} {
+		assert.Contains(t, text, part)
+	}
+	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")
+	blocked := example(t, changes{"window.zone_start": "115.3", "window.zone_end": "115.4"})
+	assert.Contains(t, strings.Join(cardTexts(NewCardOf(blocked, press.Evaluate(blocked), CardIssue{Revision: "A"}, Options{})), " "), "NOT READY")
+	own := CardIssue{Revision: "A", Checks: map[words.Pair]string{{Arrival: true}: "Ring the bell."}}
+	assert.Contains(t, strings.Join(cardTexts(NewCardOf(p, r, own, Options{})), " "), "Ring the bell.")
+}
+
+func cardTexts(d *Picture) []string {
+	w, h := d.Size()
+	var out []string
+	for _, l := range d.on(newSVG(w, h)) {
+		out = append(out, l.text)
+	}
+	return out
+}
+
+func TestRecordSheet(t *testing.T) {
+	r := Record{
+		Who: "Learner 7", When: time.Date(2026, 3, 4, 10, 5, 0, 0, time.UTC), Plan: "Bearing sleeve into anemometer hub", Number: "WS-210",
+		Revision: "B", Digest: "sha256:0123456789abcdef", Seed: 42, Items: 20, Right: 17, Needed: 16, Took: 432 * time.Second, Limit: 15 * time.Minute, Passed: true,
+		Missed: []string{"Which lamps does a missing insert show?", "Would the two lamps find this: Loose fit?", strings.Repeat("a long question ", 20)},
+	}
+	d := NewRecord(r, Options{})
+	labelsApart(t, d, "record")
+	text := strings.Join(cardTexts(d), " ")
+	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Learner", "Trainer"} {
+		assert.Contains(t, text, part)
+	}
+	for range 200 {
+		r.Missed = append(r.Missed, "one more that was missed")
+	}
+	r.Passed, r.OverTime, r.Revision = false, true, ""
+	r.Who = strings.Repeat("very long name ", 14)
+	d = NewRecord(r, Options{})
+	labelsApart(t, d, "record with many misses")
+	text = strings.Join(cardTexts(d), " ")
+	assert.Contains(t, text, "Not passed: over the time")
+	assert.Contains(t, text, "more, in the archive")
+	var pdf bytes.Buffer
+	require.NoError(t, d.PDF(&pdf))
+}

@@ -1,0 +1,157 @@
+package draw
+
+import (
+	"time"
+
+	"ramplan/press/words"
+)
+
+// Record is a training that took place, as it is printed for the file.
+type Record struct {
+	Who      string
+	When     time.Time
+	Plan     string // name
+	Number   string
+	Revision string // empty: a draft
+	Digest   string // of the plan
+	Seed     uint64
+	Items    int
+	Right    int
+	Needed   int
+	Took     time.Duration
+	Limit    time.Duration // 0: none
+	Passed   bool
+	OverTime bool
+	Missed   []string // what was missed, in words
+	Signs    []string // who signs, a line each; nil: learner and trainer
+}
+
+// Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
+const recordMargin = 15 * pxPerMM
+
+// NewRecord makes the one-page sheet of a training, to be signed.
+func NewRecord(r Record, o Options) *Picture {
+	return paged(cardHeight, func(height float64) *Picture {
+		d := layRecord(r)
+		d.bottom = height - recordMargin
+		return &Picture{kind: "record", id: o.ID, title: "Training record: " + r.Who, desc: d.desc(), width: cardWidth, height: height, paint: d.paint}
+	})
+}
+
+type record struct {
+	r      Record
+	rows   [][2]string
+	result string
+	missed []block
+	bottom float64
+}
+
+func recordText() style { return style{black, capital(2.5), false} }
+
+func layRecord(r Record) *record {
+	d := &record{r: r, result: "Not passed"}
+	if r.Passed {
+		d.result = "Passed"
+	}
+	if r.OverTime {
+		d.result += ": over the time"
+	}
+	if len(r.Signs) == 0 {
+		d.r.Signs = []string{"Learner", "Trainer"}
+	}
+	revision := r.Revision
+	if revision == "" {
+		revision = "draft, not issued"
+	}
+	limit := "no limit"
+	if r.Limit > 0 {
+		limit = "limit " + minutes(r.Limit)
+	}
+	d.rows = [][2]string{
+		{"Who", r.Who},
+		{"When", r.When.Format("2006-01-02 15:04")},
+		{"Plan", r.Plan},
+		{"Number", r.Number},
+		{"Revision", revision},
+		{"Digest", words.ShortDigest(r.Digest)},
+		{"Seed of the exam", words.Exact(float64(r.Seed))},
+		{"Score", words.Fixed(float64(r.Right), 0) + " of " + words.Fixed(float64(r.Items), 0) + " right; " + words.Fixed(float64(r.Needed), 0) + " needed"},
+		{"Time taken", minutes(r.Took) + ", " + limit},
+	}
+	for _, m := range r.Missed {
+		d.missed = append(d.missed, recordText().fill(m, cardWidth-2*recordMargin-16))
+	}
+	return d
+}
+
+// minutes writes a time as minutes and seconds.
+func minutes(t time.Duration) string {
+	s := int(t.Round(time.Second) / time.Second)
+	return words.Unit(words.Fixed(float64(s/60), 0), "min") + " " + words.Unit(words.Fixed(float64(s%60), 0), "s")
+}
+
+const recordColumn = 150 // px, where the entries begin
+
+func (d *record) paint(p *pen) {
+	s := recordText()
+	head := style{black, capital(3.5), true}
+	right := cardWidth - recordMargin
+	y := recordMargin + head.size
+	p.text(head, recordMargin, y, start, "Training record: the two lamps of the station")
+	y += 10
+	for _, row := range d.rows {
+		text := row[1]
+		if text == "" {
+			text = "–"
+		}
+		b := s.fill(text, right-recordMargin-recordColumn)
+		p.text(style{quiet, s.size, false}, recordMargin, y+0.95*s.size+5, start, row[0])
+		y = p.write(b, recordMargin+recordColumn, y+5) + 5
+		p.line(black, 0.5, solid, [2]float64{recordMargin, y}, [2]float64{right, y})
+	}
+	box := rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
+	p.frame(black, outline, solid, box)
+	p.text(head, box.x0+12, box.y0+1.4*head.size, start, d.result)
+	y = box.y1 + 22
+	signs := d.bottom - 30 - float64(len(d.r.Signs))*52
+	d.paintMissed(p, y, signs-40)
+	caution := s.fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", right-recordMargin)
+	p.write(caution, recordMargin, signs-caution.height()-4)
+	for i, who := range d.r.Signs {
+		line := signs + 52*float64(i+1) - 16
+		p.line(black, thinLine, solid, [2]float64{recordMargin, line}, [2]float64{recordMargin + 330, line})
+		p.line(black, thinLine, solid, [2]float64{recordMargin + 360, line}, [2]float64{right, line})
+		p.text(style{quiet, s.size, false}, recordMargin, line+1.3*s.size, start, s.face().clip(who, s.size, 330))
+		p.text(style{quiet, s.size, false}, recordMargin+360, line+1.3*s.size, start, "Date")
+	}
+}
+
+// paintMissed lists what was missed as far as there is room, and says how much is
+// left out.
+func (d *record) paintMissed(p *pen, y, last float64) {
+	s := recordText()
+	if len(d.missed) == 0 {
+		p.write(s.fill("Nothing was missed.", cardWidth-2*recordMargin), recordMargin, y)
+		return
+	}
+	y = p.write((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)
+	for i, b := range d.missed {
+		if y+b.height()+2*s.size > last {
+			p.write(s.fill("… and "+words.Fixed(float64(len(d.missed)-i), 0)+" more, in the archive.", cardWidth-2*recordMargin), recordMargin, y+2)
+			return
+		}
+		p.text(s, recordMargin, y+2+0.95*s.size, start, "–")
+		y = p.write(b, recordMargin+16, y+2)
+	}
+}
+
+func (d *record) desc() string {
+	text := d.result + "."
+	for _, row := range d.rows {
+		text += " " + row[0] + ": " + row[1] + "."
+	}
+	for _, m := range d.r.Missed {
+		text += " Missed: " + m
+	}
+	return text
+}

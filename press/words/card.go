@@ -1,0 +1,100 @@
+package words
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+)
+
+// CardCautions stand on the card at the station: few words, to be read from two
+// metres.
+var CardCautions = []string{
+	"Never a hand in the work space.",
+	"The lamps are no safety function.",
+	"The approach is not force-limited.",
+}
+
+// CardCheck is the first thing to look at with a pair of lamps, in few words.
+func CardCheck(t PairText) string {
+	has := func(w string) bool { return slices.Contains(t.Words, w) }
+	switch {
+	case len(t.Words) == 0:
+		return "Test each lamp and its cable."
+	case !t.Clear:
+		return "Measure it. Ask who keeps the plan."
+	case has(press.Good):
+		return "Were both lamps off before?"
+	case has(press.Long):
+		return "Chip? Second insert? Tilted?"
+	case has(press.Missing):
+		return "Is there an insert in the nest?"
+	}
+	return "Measure it. Is the nest worn?"
+}
+
+// CardAct is what happens to the part, in few words.
+func CardAct(t PairText) string {
+	has := func(w string) bool { return slices.Contains(t.Words, w) }
+	switch {
+	case len(t.Words) == 0:
+		return "Stop. No part does this."
+	case !t.Clear:
+		return "Set apart: the lamps do not tell."
+	case has(press.Good):
+		return "Pass it on."
+	}
+	return "Set apart. Do not press again."
+}
+
+// CardVerdict is the verdict of a pair for the card.
+func CardVerdict(t PairText) string {
+	if len(t.Words) == 0 {
+		return "FAULT"
+	}
+	say := map[string]string{press.Good: "GOOD", press.Long: "TOO TALL", press.Short: "TOO LOW", press.Missing: "NO INSERT"}
+	out := make([]string, len(t.Words))
+	for i, w := range t.Words {
+		out[i] = say[w]
+	}
+	return strings.Join(out, " or ")
+}
+
+// CardSamples says what the limit samples must do, a line each; nothing where the
+// plan has none.
+func CardSamples(p *press.Plan, r *press.Result) []string {
+	s := r.Samples
+	if s == nil {
+		return nil
+	}
+	pos := PositionsOf(p)
+	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and lower."}
+	if s.TallestGood != nil && s.ShortestGood != nil {
+		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.At(pos.down(*s.TallestGood))+".")
+	}
+	return out
+}
+
+// CardUnseen lists what the lamps do not find, in few words.
+func CardUnseen(p *press.Plan, r *press.Result) []string {
+	var out []string
+	pos := PositionsOf(p)
+	if r.MissingPasses() {
+		out = append(out, "a missing insert")
+	}
+	if p.Joint.Kind != press.Touch {
+		out = append(out, "a loose fit", "a part pressed twice")
+	}
+	if gap, ok := passingGap(r, pos); ok {
+		out = append(out, "a gap under "+pos.At(gap))
+	}
+	return append(out, "a lamp stuck on", "a tilted or cracked part")
+}
+
+// Sentence makes one of a list.
+func Sentence(list []string) string {
+	if len(list) == 0 {
+		return ""
+	}
+	return upperFirst(and(list)) + "."
+}

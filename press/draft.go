@@ -172,6 +172,17 @@ func (n *node) attach(st step, child *node, s *schema) {
 	n.items = append(n.items, child)
 }
 
+// TypedNumber reads a number that was typed outside a plan, such as a reading, in
+// the same way as an entry of a draft.
+func TypedNumber(s string) (float64, bool) {
+	text, ok := typedNumber(s)
+	if !ok {
+		return 0, false
+	}
+	v, err := strconv.ParseFloat(text, 64)
+	return v, err == nil && v >= -Largest && v <= Largest
+}
+
 // typedNumber reads a number as people type it: blanks around it, a decimal
 // comma and a true minus sign are understood.
 func typedNumber(s string) (string, bool) {

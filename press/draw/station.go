@@ -240,3 +240,6 @@ func (d *Station) paint(p *pen, q Pose) {
 	d.paintLens(p, q)
 	d.paintLamps(p, q)
 }
+
+// Name of what comes to the station.
+func (d *Station) Name() string { return d.s.name(d.m.pos) }

@@ -230,3 +230,6 @@ func changeFirst(s string, to func(rune) rune) string {
 	}
 	return string(to(first)) + s[size:]
 }
+
+// UpperFirst begins a text with a capital.
+func UpperFirst(s string) string { return upperFirst(s) }

@@ -3,18 +3,18 @@
 // strip in step. Without this script the page shows the stills and the list of
 // steps.
 //
-// An element with data-motion (JSON of poses) holds the drawing, its buttons
-// (data-do="play", "back", "next", "again"), a select data-speed, and a paragraph
-// data-says. data-cursor (JSON of an axis) may be on the element as well, with
-// data-strip naming the element that holds the strips.
+// An element with data-station holds its drawings, each in an element of its own
+// with data-motion (JSON of its poses, in its own px), buttons (data-do="play",
+// "back", "next", "again"), a select data-speed, and a paragraph data-says. Its
+// data-cursor (JSON) says where on the strips of the page a line may stand.
 
 const svgSpace = 'http://www.w3.org/2000/svg';
 
-for (const root of document.querySelectorAll('[data-motion]')) start(root);
+for (const root of document.querySelectorAll('[data-station]')) start(root);
 
 function start(root) {
-	const motion = JSON.parse(root.dataset.motion);
-	const poses = motion.poses;
+	const figures = [...root.querySelectorAll('[data-motion]')].map((f) => ({ svg: f.querySelector('svg'), motion: JSON.parse(f.dataset.motion) }));
+	const poses = figures[0].motion.poses;
 	const end = poses[poses.length - 1].time;
 	const still = matchMedia('(prefers-reduced-motion: reduce)');
 	const stops = changes(poses);
@@ -25,7 +25,7 @@ function start(root) {
 
 	function show() {
 		const q = poseAt(poses, now);
-		for (const svg of root.querySelectorAll('svg.station')) draw(svg, motion, q);
+		for (const f of figures) draw(f.svg, f.motion, poseAt(f.motion.poses, now));
 		for (const c of cursors) c(q.position);
 		const says = root.querySelector('[data-says]');
 		const text = `${q.phase}. ${q.says}`;

@@ -1,0 +1,138 @@
+package web
+
+import (
+	"bytes"
+	"encoding/json"
+	"net/http"
+	"slices"
+	"strconv"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/draw"
+	"ramplan/press/drill"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// scenes draw what comes to the station of a plan.
+type scenes struct {
+	p *press.Plan
+	r *press.Result
+}
+
+func (s scenes) row(i int) (draw.Scene, bool) {
+	c, ok := s.r.CourseOf(s.p, i)
+	if !ok {
+		return draw.Scene{}, false
+	}
+	return draw.Scene{Course: c, Row: &s.r.Faults[i]}, true
+}
+
+func (s scenes) height(mm float64) (draw.Scene, bool) {
+	c, ok := s.r.CourseAt(s.p, mm)
+	return draw.Scene{Course: c, Height: mm}, ok
+}
+
+// picture draws the station before a push, the lamps not known yet, in both
+// forms.
+func (s scenes) picture(q drill.Picture, id string) (string, error) {
+	scene, ok := s.row(q.Row)
+	if q.Height != nil {
+		scene, ok = s.height(*q.Height)
+	}
+	if !ok {
+		return "", nil
+	}
+	var out strings.Builder
+	for _, o := range []draw.Options{{ID: id + "-wide"}, {Compact: true, ID: id + "-compact"}} {
+		d := draw.NewStation(s.p, s.r, scene, o)
+		if err := d.Picture(d.Before()).SVG(&out); err != nil {
+			return "", err
+		}
+	}
+	return out.String(), nil
+}
+
+// inMotion answers GET …/drill/station: a row of the catalogue, or a part of a
+// height.
+func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
+	if err := r.ParseForm(); err != nil {
+		return err
+	}
+	p := page.StationPage{DrillHead: d.head("Station in motion"), Height: r.Form.Get("height")}
+	if d.D == nil {
+		return show(w, r, http.StatusUnprocessableEntity, page.StationOf(p))
+	}
+	status := http.StatusOK
+	s := scenes{d.P, d.R}
+	row, err := strconv.Atoi(r.Form.Get("row"))
+	if err != nil || row < 0 || row >= len(d.R.Faults) {
+		row = 0
+	}
+	scene, _ := s.row(row)
+	if strings.TrimSpace(p.Height) != "" {
+		if h, ok := press.TypedNumber(p.Height); ok {
+			scene, _ = s.height(h)
+			row = -1
+		} else {
+			status, p.Trouble = http.StatusUnprocessableEntity, "The height is no number."
+		}
+	}
+	for i, f := range d.R.Faults {
+		p.Rows = append(p.Rows, page.Pick{Value: strconv.Itoa(i), Text: words.Fault(f).Word, Chosen: i == row})
+	}
+	if err := s.motion(&p, scene); err != nil {
+		return err
+	}
+	return show(w, r, status, page.StationOf(p))
+}
+
+// motion fills in the drawings of one scene and what moves them.
+func (s scenes) motion(p *page.StationPage, scene draw.Scene) error {
+	var strip bytes.Buffer
+	var cursors []draw.Cursor
+	for _, o := range []draw.Options{{Width: 800, ID: "cursor-wide"}, {Compact: true, ID: "cursor-compact"}} {
+		if err := draw.NewStrip(s.p, s.r, o).SVG(&strip); err != nil {
+			return err
+		}
+		cursors = append(cursors, draw.StripCursor(s.p, s.r, o))
+	}
+	p.Strip = strip.String()
+	for form, o := range map[string]draw.Options{"wide": {ID: "station-wide"}, "compact": {Compact: true, ID: "station-compact"}} {
+		d := draw.NewStation(s.p, s.r, scene, o)
+		begin := d.Poses()[0]
+		var svg bytes.Buffer
+		if err := d.Picture(begin).SVG(&svg); err != nil {
+			return err
+		}
+		motion, err := json.Marshal(d.Motion(begin))
+		if err != nil {
+			return err
+		}
+		p.Figures = append(p.Figures, page.StationFigure{Form: form, SVG: svg.String(), Motion: string(motion)})
+	}
+	slices.SortFunc(p.Figures, func(a, b page.StationFigure) int { return strings.Compare(b.Form, a.Form) })
+	cursor, err := json.Marshal(cursors)
+	if err != nil {
+		return err
+	}
+	p.Cursor = string(cursor)
+	return s.stills(p, scene)
+}
+
+// stills are the steps, in words and in pictures.
+func (s scenes) stills(p *page.StationPage, scene draw.Scene) error {
+	for i, q := range draw.NewStation(s.p, s.r, scene, draw.Options{Compact: true}).Stills() {
+		d := draw.NewStation(s.p, s.r, scene, draw.Options{Compact: true, Width: 340, ID: "still-" + strconv.Itoa(i+1)})
+		var svg bytes.Buffer
+		if err := d.Picture(q).SVG(&svg); err != nil {
+			return err
+		}
+		p.Stills = append(p.Stills, page.StationStill{Caption: strconv.Itoa(i+1) + ". " + q.Phase, SVG: svg.String()})
+		if i == 0 {
+			p.Steps, p.Scene = d.Steps(), d.Name()
+		}
+	}
+	return nil
+}

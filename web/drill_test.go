@@ -1,0 +1,328 @@
+package web
+
+import (
+	"encoding/json"
+	"net/http"
+	"net/http/httptest"
+	"net/url"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/go-chi/chi/v5"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+
+	"ramplan/press"
+	"ramplan/press/drill"
+	"ramplan/press/words"
+	"ramplan/static"
+)
+
+// drillSite serves the drill of the example plan, with some entries changed.
+func drillSite(t testing.TB, changes ...string) (http.Handler, *drill.Drill) {
+	t.Helper()
+	p, ps := press.Decode(static.Example())
+	require.Empty(t, ps)
+	d := p.Draft()
+	for i := 0; i < len(changes); i += 2 {
+		d.Set(changes[i], changes[i+1])
+	}
+	p, ps = d.Check()
+	require.Empty(t, ps)
+	r := chi.NewRouter()
+	drillRoutes(r, "/plans/{id}/drill", func(*http.Request) (practice, error) { return practice{p, "/plans/1/drill", "/plans/1"}, nil })
+	assetRoutes(r)
+	result := press.Evaluate(p)
+	made, _ := drill.New(p, result, words.Reactions(p, result))
+	return r, made
+}
+
+func asked(t testing.TB, h http.Handler, method, to string, form url.Values) (int, *html.Node, string) {
+	t.Helper()
+	var body *strings.Reader
+	if method == http.MethodGet {
+		if form != nil {
+			to += "?" + form.Encode()
+		}
+		body = strings.NewReader("")
+	} else {
+		body = strings.NewReader(form.Encode())
+	}
+	r := httptest.NewRequest(method, "http://127.0.0.1"+to, body)
+	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, r)
+	text := w.Body.String()
+	doc, err := html.Parse(strings.NewReader(text))
+	require.NoError(t, err)
+	return w.Code, doc, text
+}
+
+// inputs of the form of a round.
+func inputs(n *html.Node) url.Values {
+	out := url.Values{}
+	var walk func(*html.Node)
+	walk = func(n *html.Node) {
+		if n.Type == html.ElementNode && n.Data == "input" && attr(n, "type") == "hidden" {
+			out.Set(attr(n, "name"), attr(n, "value"))
+		}
+		for c := n.FirstChild; c != nil; c = c.NextSibling {
+			walk(c)
+		}
+	}
+	walk(n)
+	return out
+}
+
+// A whole round by plain forms: one wrong answer comes back, and the score at the
+// end counts first answers.
+func TestDrillRoundByForms(t *testing.T) {
+	h, d := drillSite(t)
+	code, doc, _ := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": {"7"}, "level": {"4"}, "do": {"begin"}})
+	require.Equal(t, http.StatusOK, code)
+	missed := false
+	asks := 0
+	for range 40 {
+		form := inputs(doc)
+		if form.Get("session") == "" {
+			break
+		}
+		var s drill.Session
+		require.NoError(t, json.Unmarshal([]byte(form.Get("session")), &s))
+		key, ok := s.Next()
+		require.True(t, ok)
+		asks++
+		e, _ := d.Exercise(key, 7)
+		form.Set("do", "answer")
+		switch {
+		case !missed:
+			missed = true
+			form.Set("a", "no such answer")
+		case e.Zone != nil:
+			form.Set("a-from", strings.ReplaceAll(strconv.FormatFloat(e.Zone.Solution[0], 'f', -1, 64), ".", ","))
+			form.Set("a-to", strconv.FormatFloat(e.Zone.Solution[1], 'f', -1, 64))
+		default:
+			form.Set("a", e.Right[0])
+		}
+		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+		if asks == 1 {
+			assert.Contains(t, text, "Wrong.")
+			assert.Contains(t, text, "Right would be")
+		} else {
+			assert.Contains(t, text, "Right.", key)
+		}
+		form = inputs(answered)
+		form.Set("do", "next")
+		_, next, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+		doc = next
+		if strings.Contains(text, `id="score"`) {
+			assert.Contains(t, text, "9 of 10 questions right at the first go; "+strconv.Itoa(asks)+" answers in all")
+			assert.Equal(t, 12, asks, "one missed: asked again, and once more later")
+			return
+		}
+	}
+	t.Fatal("the round does not end")
+}
+
+func TestDrillPages(t *testing.T) {
+	h, d := drillSite(t)
+	get := func(path string, form url.Values) (int, string) {
+		code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill"+path, form)
+		return code, text
+	}
+	_, text := get("", nil)
+	for _, part := range []string{"Level 4", "Never put a hand", "no safety function", "20 questions"} {
+		assert.Contains(t, text, part)
+	}
+	code, text := get("/lamps", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"114,98"}, "when": {"run"}})
+	assert.Equal(t, http.StatusOK, code)
+	assert.Contains(t, text, "Long")
+	assert.Contains(t, text, "Look for a chip")
+	code, text = get("/lamps", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"11x"}})
+	assert.Equal(t, http.StatusUnprocessableEntity, code)
+	assert.Contains(t, text, "no number")
+	code, text = get("/station", url.Values{"height": {"25.2"}})
+	assert.Equal(t, http.StatusOK, code)
+	assert.Contains(t, text, "Part 25.20")
+	assert.Contains(t, text, "data-motion")
+	assert.Less(t, len(text), 400_000)
+	code, _ = get("/station", url.Values{"height": {"tall"}})
+	assert.Equal(t, http.StatusUnprocessableEntity, code)
+	code, _ = get("/exam", url.Values{"seed": {"x"}})
+	assert.Equal(t, http.StatusBadRequest, code)
+
+	code, doc, _ := asked(t, h, http.MethodGet, "/plans/1/drill/exam", url.Values{"seed": {"5"}, "who": {"Learner 7"}})
+	require.Equal(t, http.StatusOK, code)
+	x, err := d.NewExam(drill.UsualRules(5))
+	require.NoError(t, err)
+	form := inputs(doc)
+	assert.Equal(t, "Learner 7", form.Get("who"))
+	for i := range x.Keys {
+		e, name := x.Exercise(i), "a"+strconv.Itoa(i+1)
+		if e.Zone != nil {
+			form.Set(name+"-from", strconv.FormatFloat(e.Zone.Solution[0], 'f', -1, 64))
+			form.Set(name+"-to", strconv.FormatFloat(e.Zone.Solution[1], 'f', -1, 64))
+			continue
+		}
+		form.Set(name, e.Right[0])
+	}
+	_, _, text = asked(t, h, http.MethodPost, "/plans/1/drill/exam", form)
+	assert.Contains(t, text, "20 of 20 questions right; 16 needed.")
+	form.Set("started", "0")
+	_, _, text = asked(t, h, http.MethodPost, "/plans/1/drill/exam", form)
+	assert.Contains(t, text, "Not passed")
+	assert.Contains(t, text, "longer than allowed")
+}
+
+// A plan without signals, and broken requests, get a sentence and no fault.
+func TestDrillRefuses(t *testing.T) {
+	h, d := drillSite(t, "station.reference_uncertainty", "0.3")
+	require.Nil(t, d)
+	for _, path := range []string{"", "/exam", "/station", "/lamps"} {
+		_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill"+path, nil)
+		assert.Contains(t, text, "no push end or no zone yet", path)
+	}
+	h, _ = drillSite(t)
+	for _, form := range []url.Values{
+		{"seed": {"-1"}, "level": {"1"}, "do": {"begin"}},
+		{"seed": {"1"}, "level": {"9"}, "do": {"begin"}},
+		{"seed": {"1"}, "level": {"1"}, "session": {"{"}},
+		{"seed": {"1"}, "level": {"1"}, "session": {`{"queue":["of/another/plan"]}`}},
+	} {
+		code, _, _ := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+		assert.Equal(t, http.StatusBadRequest, code, "%v", form)
+	}
+}
+
+// tabTo presses the tab key until what has the focus is what is looked for.
+func (b *tab) tabTo(is string) {
+	b.t.Helper()
+	for range 40 {
+		if eval[bool](b, "document.activeElement?.matches('"+is+"') ?? false") {
+			return
+		}
+		b.do(chromedp.KeyEvent("\t"))
+	}
+	b.t.Fatalf("the tab key does not lead to %s", is)
+}
+
+// A technician in a window 390 wide, with the keyboard alone: a whole round of
+// the lamps, with one answer wrong.
+func TestDrillWithTheKeyboard(t *testing.T) {
+	b := newTab(t)
+	h, d := drillSite(t)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	b.do(chromedp.EmulateViewport(390, 844), chromedp.Navigate(srv.URL+"/plans/1/drill"))
+	b.tabTo(".level button")
+	b.do(chromedp.KeyEvent("\r"))
+	wrong := 0
+	for n := 0; ; n++ {
+		b.until("document.querySelector('#question button[value=answer], #score') !== null")
+		if eval[bool](b, "document.getElementById('score') !== null") {
+			assert.Equal(t, 12, n, "ten, and the missed one twice more")
+			break
+		}
+		require.Less(t, n, 30)
+		assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390, "no sideways scroll")
+		var s drill.Session
+		require.NoError(t, json.Unmarshal([]byte(eval[string](b, "document.querySelector('[name=session]').value")), &s))
+		seed, err := strconv.ParseUint(eval[string](b, "document.querySelector('[name=seed]').value"), 10, 64)
+		require.NoError(t, err)
+		key, _ := s.Next()
+		e, _ := d.Exercise(key, seed)
+		at := 0
+		for i, c := range e.Choices {
+			if e.Judge(drill.Answer{Choice: c.ID}).Right == (n > 0) {
+				at = i
+				break
+			}
+		}
+		b.tabTo("#question input[type=radio]")
+		b.do(chromedp.KeyEvent(" "))
+		for range at {
+			b.do(chromedp.KeyEvent(kb.ArrowDown))
+		}
+		b.do(chromedp.KeyEvent("\r"))
+		b.until("document.querySelector('[role=status]') !== null")
+		if !strings.HasPrefix(eval[string](b, "document.querySelector('[role=status]').textContent.trim()"), "Right") {
+			wrong++
+		}
+		assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390, "no sideways scroll")
+		assert.Equal(t, "next", eval[string](b, "document.activeElement.value"), "the next step has the focus")
+		b.do(chromedp.KeyEvent("\r"))
+	}
+	assert.Equal(t, 1, wrong)
+	assert.Contains(t, eval[string](b, "document.getElementById('score').textContent"), "9 of 10")
+	assert.Empty(t, b.complaints())
+}
+
+// axe-core on every page of the drill, both themes, wide and narrow.
+func TestDrillAxe(t *testing.T) {
+	source := axeSource(t)
+	b := newTab(t)
+	h, _ := drillSite(t)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	for _, path := range []string{"", "/exam?seed=3", "/station?row=5", "/lamps?arrival=on&zone=off&reading=115.14"} {
+		b.do(chromedp.Navigate(srv.URL + "/plans/1/drill" + path))
+		eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+		for _, theme := range []string{"light", "dark"} {
+			_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
+			require.NoError(t, err)
+			for _, width := range []int64{1440, 390} {
+				b.do(chromedp.EmulateViewport(width, 900))
+				assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), width, "%s: no sideways scroll", path)
+				found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
+				require.NoError(t, err)
+				assert.Empty(t, found, "%s, %s, %d wide", path, theme, width)
+				if folder := os.Getenv("RAMPLAN_SHOTS"); folder != "" {
+					png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
+					require.NoError(t, err)
+					name := "drill" + strings.NewReplacer("/", "-", "?", "-", "=", "-", "&", "-").Replace(path)
+					require.NoError(t, os.WriteFile(filepath.Join(folder, name+"-"+theme+"-"+strconv.FormatInt(width, 10)+".png"), png, 0o644))
+				}
+			}
+		}
+	}
+}
+
+// The station moves in step with its lamps, its clock and the cursor on the strip.
+func TestStationInMotion(t *testing.T) {
+	b := newTab(t)
+	h, _ := drillSite(t)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	b.do(chromedp.EmulateViewport(1024, 900), chromedp.Navigate(srv.URL+"/plans/1/drill/station?row=0"))
+	b.until("!document.querySelector('[data-controls]').hidden")
+	lamp := func(name, state string) string {
+		return eval[string](b, "document.querySelector('.figure.wide .lamp-"+name+"-"+state+"').getAttribute('visibility')")
+	}
+	steps := 0
+	for lamp("arrival", "on") != "visible" && steps < 12 {
+		eval[any](b, "document.querySelector('[data-do=next]').click() ?? 0")
+		steps++
+	}
+	// Derived: approach, slow, press, zone on, at rest.
+	assert.Equal(t, 4, steps)
+	assert.Equal(t, "visible", lamp("zone", "on"))
+	assert.Equal(t, "hidden", lamp("zone", "off"))
+	assert.Contains(t, eval[string](b, "document.querySelector('.figure.wide .station-position').textContent"), "115.14")
+	assert.Contains(t, eval[string](b, "document.querySelector('[data-says]').textContent"), "At rest")
+	down := eval[string](b, "document.querySelector('.figure.wide .station-ram').getAttribute('transform')")
+	assert.NotEqual(t, "translate(0 0)", down)
+	assert.Equal(t, 2, eval[int](b, "document.querySelectorAll('svg.strip > path:last-child[class=line-ink][stroke-width=\"2\"]').length"), "a cursor on each form of the strip")
+	eval[any](b, "document.querySelector('[data-do=back]').click() ?? 0")
+	assert.Equal(t, "visible", lamp("arrival", "off"))
+	eval[any](b, "(document.querySelector('[data-speed]').value = '1', document.querySelector('[data-do=again]').click()) ?? 0")
+	b.until("document.querySelector('.figure.wide .station-phase').textContent.includes('Home')")
+	assert.Equal(t, "Play", eval[string](b, "document.querySelector('[data-do=play]').textContent"))
+	assert.Empty(t, b.complaints())
+}

@@ -1,0 +1,142 @@
+package page
+
+// A DrillHead is what every page of a plan's drill has.
+type DrillHead struct {
+	Assets  Assets
+	Title   string // of the document
+	Kind    string // of the page, over the plan's name
+	Name    string
+	Number  string
+	At      string // address of the drill
+	Plan    string // address of the plan
+	Notices []string
+	Refused string // why this plan has no drill; then there is nothing else
+}
+
+// A DrillHome lists what can be practised.
+type DrillHome struct {
+	DrillHead
+	Levels     []DrillLevel
+	Impossible []string // kinds that this plan does not allow, and why
+	Exam       string   // its rules in a sentence
+	Seed       string   // for what is begun now
+}
+
+// A DrillLevel is one level to begin a round of.
+type DrillLevel struct{ Number, What, Items string }
+
+// A DrillRound is a round under way.
+type DrillRound struct {
+	DrillHead
+	Seed, Level, Session string // carried along
+	Progress             string
+	Question             DrillQuestion
+	Answered             bool
+	Done                 *DrillScore
+}
+
+// A DrillQuestion is one exercise as it is asked, or answered.
+type DrillQuestion struct {
+	Number   string // in an exam; empty in a round
+	Name     string // of its inputs
+	Text     string
+	Facts    []string
+	Lamps    []DrillLamp
+	Picture  string // SVG, in both forms; empty without
+	Steps    []string
+	Choices  []DrillChoice
+	Parts    []DrillPart // where a zone is asked for
+	From, To string      // as typed
+	Verdict  string      // Right or Wrong; empty before the answer
+	Right    bool
+	Reason   string
+	Answers  []string // the right answers, after a wrong one
+}
+
+// A DrillLamp is a lamp and its state: on, off.
+type DrillLamp struct{ Name, State string }
+
+// A DrillChoice is one answer to choose from.
+type DrillChoice struct {
+	ID, Text string
+	Chosen   bool
+	Right    bool // shown after the answer
+}
+
+// A DrillPart is a part that a zone must judge.
+type DrillPart struct{ Height, Reading, Word string }
+
+// A DrillScore is what a round or an exam came to.
+type DrillScore struct {
+	Score  string // in a sentence
+	Passed string // of an exam: Passed or Not passed
+	Missed []string
+}
+
+// A DrillExam is an exam to be filled in, or judged.
+type DrillExam struct {
+	DrillHead
+	Seed, Started, Who string
+	Rules              string
+	Items              []DrillQuestion
+	Done               *DrillScore
+}
+
+// A StationPage is the station in motion.
+type StationPage struct {
+	DrillHead
+	Rows    []Pick
+	Height  string // as typed
+	Trouble string
+	Scene   string // what is shown
+	Figures []StationFigure
+	Strip   string // SVG of both forms
+	Cursor  string // JSON
+	Steps   []string
+	Stills  []StationStill
+}
+
+// A StationFigure is one form of the side view with what moves it.
+type StationFigure struct{ Form, SVG, Motion string }
+
+// A StationStill is one picture of the row of stills.
+type StationStill struct{ Caption, SVG string }
+
+// A LampsPage tells what two lamps mean at the station.
+type LampsPage struct {
+	DrillHead
+	Arrival, Zone string // on, off or empty
+	Situations    []Pick
+	Reading       string
+	Trouble       string
+	Advice        *LampsAdvice
+}
+
+// A LampsAdvice is what this plan says.
+type LampsAdvice struct {
+	Lamps   string
+	Verdict string
+	Fate    string // good, long, short or empty: how the word is drawn
+	Meaning string
+	Why     string
+	Height  string
+	Doubt   string
+	Part    string
+	Checks  []string
+	Note    string
+}
+
+// A Pick is one line of a list to choose from.
+type Pick struct {
+	Value, Text string
+	Chosen      bool
+}
+
+// drillLinks are the pages of a drill, by what follows its address.
+var drillLinks = []Link{
+	{Address: "", Text: "Drill"},
+	{Address: "/station", Text: "Station in motion"},
+	{Address: "/lamps", Text: "At the station"},
+}
+
+var lampStates = []string{"on", "off"}

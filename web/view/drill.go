@@ -1,0 +1,172 @@
+package view
+
+import (
+	"strconv"
+
+	"ramplan/press"
+	"ramplan/press/drill"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// Drill is what the pages of a plan's drill are made from.
+type Drill struct {
+	At, Plan string // addresses of the drill and of the plan
+	P        *press.Plan
+	R        *press.Result
+	D        *drill.Drill // nil: refused
+	Draw     func(drill.Picture, string) (string, error)
+}
+
+// NewDrill makes the drill of a plan, refused where its lamps mean nothing.
+func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
+	d, err := drill.New(p, r, words.Reactions(p, r))
+	if err != nil {
+		return Drill{P: p, R: r}, "This plan has no push end or no zone yet, so its two lamps mean nothing that could be practised. Mend the plan first."
+	}
+	return Drill{P: p, R: r, D: d}, ""
+}
+
+// Head is what every page has.
+func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
+	h := page.DrillHead{
+		Assets: assets, Title: kind + " of " + v.P.Title.Name + " · ramplan", Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
+		At: v.At, Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
+	}
+	if v.D != nil {
+		h.Notices = v.D.Notices()
+	}
+	return h
+}
+
+// levelWhat says what each level has.
+var levelWhat = []string{
+	"The lamps only: what do they mean, and what happens to the part?",
+	"And the part: what will the lamps show?",
+	"And faults, what the lamps cannot find, and what to check first.",
+	"Everything: parts by their height alone, and zones to be set.",
+}
+
+// kindNames name the kinds of exercise.
+var kindNames = map[drill.Kind]string{
+	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone",
+}
+
+// Home is the page on which a learner begins.
+func (v Drill) Home(h page.DrillHead, seed uint64) page.DrillHome {
+	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10)}
+	if v.D == nil {
+		return out
+	}
+	for i, what := range levelWhat {
+		n := len(v.D.Keys(i + 1))
+		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what, Items: "Drawn from " + counted(n, "question", "questions") + "."})
+	}
+	for _, k := range drill.Kinds {
+		if why := v.D.Impossible()[k]; why != "" {
+			out.Impossible = append(out.Impossible, "Left out: "+kindNames[k]+". "+why)
+		}
+	}
+	if x, err := v.D.NewExam(drill.UsualRules(seed)); err == nil {
+		out.Exam = examRules(x)
+	}
+	return out
+}
+
+func examRules(x *drill.Exam) string {
+	s := counted(len(x.Keys), "question", "questions") + " of everything; " + strconv.Itoa(x.Needed()) + " must be right"
+	if l := x.Rules.Limit; l > 0 {
+		s += ", within " + strconv.Itoa(int(l.Minutes())) + " minutes"
+	}
+	return s + ". The same seed gives the same questions."
+}
+
+// Question is an exercise as it is asked.
+func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, error) {
+	q := page.DrillQuestion{Name: name, Text: e.Question, Facts: e.Facts}
+	if pic := e.Picture; pic != nil && pic.Lamps != nil {
+		q.Lamps = []page.DrillLamp{{Name: "arrival", State: words.OnOff(pic.Lamps.Arrival)}, {Name: "zone", State: words.OnOff(pic.Lamps.Zone)}}
+	} else if pic != nil && v.Draw != nil {
+		svg, err := v.Draw(*pic, name)
+		if err != nil {
+			return q, err
+		}
+		q.Picture = svg
+	}
+	for _, c := range e.Choices {
+		q.Choices = append(q.Choices, page.DrillChoice{ID: c.ID, Text: c.Text})
+	}
+	if e.Zone != nil {
+		for _, x := range e.Zone.Parts {
+			q.Parts = append(q.Parts, page.DrillPart{Height: words.Fixed(x.Height, 3), Reading: words.Fixed(x.Reading, 3), Word: drillWord(x.Word)})
+		}
+	}
+	return q, nil
+}
+
+func drillWord(word string) string {
+	return map[string]string{press.Long: "too tall", press.Short: "too low", press.Good: "good"}[word]
+}
+
+// Judge puts an answer and what it is worth into a question.
+func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQuestion {
+	j := e.Judge(a)
+	q.Right, q.Reason, q.Verdict = j.Right, j.Reason, "Wrong"
+	if j.Right {
+		q.Verdict = "Right"
+	}
+	right := map[string]bool{}
+	for _, id := range e.Right {
+		right[id] = true
+	}
+	for i := range q.Choices {
+		c := &q.Choices[i]
+		c.Chosen, c.Right = c.ID == a.Choice, right[c.ID]
+		if !j.Right && c.Right {
+			q.Answers = append(q.Answers, c.Text)
+		}
+	}
+	if e.Zone != nil && !j.Right {
+		q.Answers = []string{e.Explain}
+	}
+	return q
+}
+
+// Progress says how a round stands.
+func Progress(s drill.Session) string {
+	return counted(len(s.Queue), "question", "questions") + " to go, " + strconv.Itoa(s.Right) + " of " + strconv.Itoa(len(s.Seen)) + " right at the first go."
+}
+
+// RoundScore is what a round came to.
+func (v Drill) RoundScore(s drill.Session) *page.DrillScore {
+	return &page.DrillScore{Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right at the first go; " + counted(s.Tried, "answer", "answers") + " in all."}
+}
+
+// ExamScore is what an exam came to.
+func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
+	out := &page.DrillScore{Passed: "Not passed", Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed."}
+	if s.Passed {
+		out.Passed = "Passed"
+	}
+	if s.OverTime {
+		out.Score += " It took longer than allowed."
+	}
+	for _, key := range s.Missed {
+		out.Missed = append(out.Missed, v.D.Title(key))
+	}
+	return out
+}
+
+// ExamPage is an exam as it is asked.
+func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
+	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Rules: examRules(x)}
+	for i := range x.Keys {
+		q, err := v.Question(x.Exercise(i), "a"+strconv.Itoa(i+1))
+		if err != nil {
+			return out, err
+		}
+		q.Number = strconv.Itoa(i+1) + "."
+		out.Items = append(out.Items, q)
+	}
+	return out, nil
+}

@@ -1,0 +1,59 @@
+package view
+
+import (
+	"slices"
+
+	"ramplan/press"
+	"ramplan/press/drill"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// Lamps is the page that tells what two lamps mean; typed is what stands in its
+// form, by name.
+func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage {
+	out := page.LampsPage{DrillHead: h, Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
+	when := words.One
+	for _, s := range words.Situations {
+		if string(s) == typed("when") {
+			when = s
+		}
+	}
+	for _, s := range words.Situations {
+		out.Situations = append(out.Situations, page.Pick{Value: string(s), Text: s.Title(), Chosen: s == when})
+	}
+	if out.Arrival == "" && out.Zone == "" {
+		return out
+	}
+	states := []string{"on", "off"}
+	if !slices.Contains(states, out.Arrival) || !slices.Contains(states, out.Zone) {
+		out.Trouble = "Say of both lamps whether they are on or off."
+		return out
+	}
+	var reading *float64
+	if out.Reading != "" {
+		x, ok := press.TypedNumber(out.Reading)
+		if !ok {
+			out.Trouble = "The reading is no number: " + out.Reading
+			return out
+		}
+		reading = &x
+	}
+	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
+	a, err := drill.AtStation(v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)
+	if err != nil {
+		return out
+	}
+	out.Advice = &page.LampsAdvice{
+		Lamps: words.UpperFirst(on.String()), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: a.Why, Height: a.Height,
+		Doubt: a.Doubt, Part: a.Part, Checks: a.Checks, Note: a.Note,
+	}
+	if a.Doubt != "" {
+		out.Advice.Verdict = "In doubt: " + a.Verdict
+		return out
+	}
+	if list := v.R.Verdict.Table.Words(on.Arrival, on.Zone); a.Clear && len(list) == 1 && list[0] != press.Missing {
+		out.Advice.Fate = list[0]
+	}
+	return out
+}

@@ -38,6 +38,9 @@ func NewCard(p *press.Plan, r *press.Result, o Options) *Picture {
 // page in black and white with the four lamp pairs, the limit samples, what is
 // not seen, and the cautions.
 func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Picture {
+	if issue.Checks == nil {
+		issue.Checks = ownChecks(p, r)
+	}
 	return paged(cardHeight, func(height float64) *Picture {
 		var c *card
 		for mm := CardCapitals; ; mm -= 0.2 {
@@ -49,6 +52,17 @@ func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Pict
 		}
 		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
 	})
+}
+
+// ownChecks are the first checks that the plan's own reaction list gives.
+func ownChecks(p *press.Plan, r *press.Result) map[words.Pair]string {
+	out := map[words.Pair]string{}
+	for _, x := range words.Reactions(p, r) {
+		if x.Own && x.Situation == words.One {
+			out[x.Pair] = x.Checks[0]
+		}
+	}
+	return out
 }
 
 // cardFoot is the room of the last line, px.
@@ -100,7 +114,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card 
 		plain := style{black, c.size, false}
 		q := cardPair{text: t, top: y, body: []block{
 			(style{black, 1.15 * c.size, true}).fill(words.CardVerdict(t), room),
-			plain.fill(words.CardAct(t), room), plain.fill(check, room),
+			plain.fill(words.CardAct(t), room), plain.fill(check, room).most(2),
 		}}
 		for _, b := range q.body {
 			q.high += b.height()
@@ -155,7 +169,7 @@ func (c *card) paint(p *pen) {
 		p.text(s, (bar.x0+bar.x1)/2, bar.y1-0.3*c.size, middle, text)
 	}
 	if len(c.pairs) == 0 {
-		p.write(c.none, cardMargin, y+1.7*c.size)
+		p.block(c.none, cardMargin, y+1.7*c.size)
 	} else {
 		for i, name := range []string{"arrival", "zone"} {
 			p.text(c.headStyle(), c.lampX(i), c.pairs[0].top-6, middle, name)
@@ -168,7 +182,7 @@ func (c *card) paint(p *pen) {
 	for _, l := range c.lists {
 		c.ruleAt(p, l.top)
 		p.text(c.headStyle(), cardMargin, l.top+0.62*c.size, start, l.head)
-		p.write(l.body, cardMargin, l.top+0.68*c.size)
+		p.block(l.body, cardMargin, l.top+0.68*c.size)
 	}
 	foot := style{black, capital(2.2), false}
 	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
@@ -184,7 +198,7 @@ func (c *card) pair(p *pen, q cardPair) {
 	c.glyph(p, q, rect{c.glyphX(), q.top + 10, c.glyphX() + c.size, q.top + q.high - 10})
 	top := q.top + 6
 	for _, b := range q.body {
-		top = p.write(b, c.textLeft(), top)
+		top = p.block(b, c.textLeft(), top)
 	}
 }
 

@@ -68,6 +68,21 @@ func TestCardSays(t *testing.T) {
 	assert.Contains(t, strings.Join(cardTexts(NewCardOf(p, r, own, Options{})), " "), "Ring the bell.")
 }
 
+// The plan's own first check takes the place of the usual one; a long one is cut,
+// and says so.
+func TestCardOwnChecks(t *testing.T) {
+	p := example(t, changes{
+		"quality.reactions[0].lamps": "on-off", "quality.reactions[0].when": "one", "quality.reactions[0].check": "Ring the bell.",
+		"quality.reactions[1].lamps": "off-on", "quality.reactions[1].when": "one", "quality.reactions[1].check": strings.Repeat("fetch the setter ", 11),
+	})
+	d := NewCard(p, press.Evaluate(p), Options{})
+	labelsApart(t, d, "card with own checks")
+	texts := strings.Join(cardTexts(d), "|")
+	assert.Contains(t, texts, "Ring the bell.")
+	assert.Contains(t, texts, " …")
+	assert.NotContains(t, texts, "Chip?")
+}
+
 func cardTexts(d *Picture) []string {
 	w, h := d.Size()
 	var out []string

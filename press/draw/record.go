@@ -106,7 +106,7 @@ func (d *record) paint(p *pen) {
 		}
 		b := s.fill(text, right-recordMargin-recordColumn)
 		p.text(style{quiet, s.size, false}, recordMargin, y+0.95*s.size+5, start, row[0])
-		y = p.write(b, recordMargin+recordColumn, y+5) + 5
+		y = p.block(b, recordMargin+recordColumn, y+5) + 5
 		p.line(black, 0.5, solid, [2]float64{recordMargin, y}, [2]float64{right, y})
 	}
 	box := rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
@@ -116,7 +116,7 @@ func (d *record) paint(p *pen) {
 	signs := d.bottom - 30 - float64(len(d.r.Signs))*52
 	d.paintMissed(p, y, signs-40)
 	caution := s.fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", right-recordMargin)
-	p.write(caution, recordMargin, signs-caution.height()-4)
+	p.block(caution, recordMargin, signs-caution.height()-4)
 	for i, who := range d.r.Signs {
 		line := signs + 52*float64(i+1) - 16
 		p.line(black, thinLine, solid, [2]float64{recordMargin, line}, [2]float64{recordMargin + 330, line})
@@ -131,17 +131,17 @@ func (d *record) paint(p *pen) {
 func (d *record) paintMissed(p *pen, y, last float64) {
 	s := recordText()
 	if len(d.missed) == 0 {
-		p.write(s.fill("Nothing was missed.", cardWidth-2*recordMargin), recordMargin, y)
+		p.block(s.fill("Nothing was missed.", cardWidth-2*recordMargin), recordMargin, y)
 		return
 	}
-	y = p.write((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)
+	y = p.block((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)
 	for i, b := range d.missed {
 		if y+b.height()+2*s.size > last {
-			p.write(s.fill("… and "+words.Fixed(float64(len(d.missed)-i), 0)+" more, in the archive.", cardWidth-2*recordMargin), recordMargin, y+2)
+			p.block(s.fill("… and "+words.Fixed(float64(len(d.missed)-i), 0)+" more, in the archive.", cardWidth-2*recordMargin), recordMargin, y+2)
 			return
 		}
 		p.text(s, recordMargin, y+2+0.95*s.size, start, "–")
-		y = p.write(b, recordMargin+16, y+2)
+		y = p.block(b, recordMargin+16, y+2)
 	}
 }
 

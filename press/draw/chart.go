@@ -34,7 +34,7 @@ const (
 	chartCompact      = 390
 	chartCompactLeast = 340
 	plotHeight        = 230
-	plotHeightFlat    = 165
+	plotHeightFlat    = 112
 	axisFigures       = 22 // room for the figures under the x axis
 	axisName          = 18
 )

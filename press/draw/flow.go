@@ -39,10 +39,14 @@ func item(text string) paragraph {
 	return paragraph{hang: "–", text: text, style: sheetText, above: 1.5}
 }
 
+// mostWhole is the most lines of a paragraph that stay together.
+const mostWhole = 5
+
 // set breaks paragraphs into lines of a width. Line ends in a text are kept.
 func set(ps []paragraph, width float64) []setLine {
 	var out []setLine
 	for i, q := range ps {
+		begin := len(out)
 		in := 0.0
 		if q.hang != "" {
 			in = q.style.width(q.hang + "\u2002")
@@ -61,6 +65,11 @@ func set(ps []paragraph, width float64) []setLine {
 				}
 				first, opening = false, 0
 				out = append(out, l)
+			}
+		}
+		if n := len(out) - begin; n <= mostWhole {
+			for k := range n - 1 {
+				out[begin+k].keep = true
 			}
 		}
 	}

@@ -4,6 +4,7 @@ package draw
 type lens struct {
 	m       *stripModel
 	compact bool
+	flat    bool
 	names   float64 // left edge of the names of the rows
 	scale   scale
 	top     float64
@@ -20,11 +21,14 @@ type lensRow struct {
 	paint      func(l *lens, p *pen, r lensRow)
 }
 
-func layLens(m *stripModel, names, left, right, top, gap float64, compact bool) lens {
-	l := lens{m: m, compact: compact, names: names, top: top, scale: newScale(m.lens[0], m.lens[1], left, right)}
-	y := top + 6
+func layLens(m *stripModel, names, left, right, top float64, o Options) lens {
+	l := lens{m: m, compact: o.Compact, flat: o.Flat, names: names, top: top, scale: newScale(m.lens[0], m.lens[1], left, right)}
+	y, gap := top+6, float64(rowGap)
+	if o.Flat {
+		gap = rowGapFlat
+	}
 	for _, row := range l.kinds() {
-		if compact && row.name != "" {
+		if l.compact && row.name != "" {
 			y += 4 + leading*small
 		}
 		height := row.box.y1
@@ -46,12 +50,16 @@ const (
 // kinds lists the rows that this plan has, with their heights.
 func (l *lens) kinds() []lensRow {
 	m := l.m
+	bell, verdict := 58.0, 40.0
+	if l.flat {
+		bell, verdict = 42, 34
+	}
 	row := func(name, note string, height float64, paint func(*lens, *pen, lensRow)) lensRow {
 		return lensRow{name, note, rect{y1: height}, paint}
 	}
 	rows := []lensRow{
 		row("requirement", "guard bands "+m.pos.Length(m.guard), 40, (*lens).requirement),
-		row("seated readings", "uncertain by ±"+m.pos.Length(m.uncertainty), 58, (*lens).density),
+		row("seated readings", "uncertain by ±"+m.pos.Length(m.uncertainty), bell, (*lens).density),
 		row("", "ram position, mm", 24, (*lens).ruler),
 		row("tip of the ram", "at rest", 26, (*lens).tip),
 	}
@@ -65,7 +73,7 @@ func (l *lens) kinds() []lensRow {
 	if len(m.fields) > 0 {
 		rows = append(rows,
 			row("zone signal", "", 26, (*lens).zoneSignal),
-			row("verdict", "of the two signals", 40, (*lens).verdicts))
+			row("verdict", "of the two signals", verdict, (*lens).verdicts))
 	}
 	return rows
 }

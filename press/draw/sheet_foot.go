@@ -6,8 +6,12 @@ import "strings"
 // shortened, and characters that the face lacks.
 func (s *sheet) foot(p *pen, f rect) {
 	var notes []string
-	if shortened(p.texts) {
-		notes = append(notes, "… stands for text left out here; the whole of it is in the plan.")
+	switch {
+	case !strings.Contains(allOf(p.texts), "…"):
+	case len(s.title.cut()) > 0:
+		notes = append(notes, "… stands for text left out: see page 2.")
+	default:
+		notes = append(notes, "… stands for text left out: the plan has it.")
 	}
 	st := sheetQuiet
 	y := f.y1 + 5 + st.size
@@ -20,13 +24,12 @@ func (s *sheet) foot(p *pen, f rect) {
 	p.text(st, f.x0, y, start, strings.Join(notes, " "))
 }
 
-func shortened(texts []label) bool {
+func allOf(texts []label) string {
+	var b strings.Builder
 	for _, l := range texts {
-		if strings.Contains(l.text, "…") {
-			return true
-		}
+		b.WriteString(l.text)
 	}
-	return false
+	return b.String()
 }
 
 // oneLine puts a text of several lines on one.

@@ -29,7 +29,7 @@ func (p *pen) draftMark(f rect) {
 	}
 	p.c.SetColor(ground)
 	p.c.Fill(path)
-	p.stroke(faint, thinLine, solid, path)
+	p.stroke(faint.tint(0.7), thinLine, solid, path)
 }
 
 // outline adds the contours of a character, whose points are given in em, y

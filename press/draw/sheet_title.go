@@ -2,6 +2,7 @@ package draw
 
 import (
 	"strconv"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/carry"
@@ -13,9 +14,9 @@ const titleWidth = 180 * perMM
 
 // Heights of the rows of a title block, px.
 const (
-	cellHeight   = 27
-	reasonHeight = 2*1.27*lettering18 + 8
-	lettering18  = 1.8 * perMM / capitals
+	cellHeight = 29
+	cellPad    = 5 // beside a text
+	reasonPad  = 8 // above and below a reason, together
 )
 
 // titleBlock holds the data fields of ISO 7200. A field that the plan does not
@@ -75,14 +76,18 @@ func (b titleBlock) heading() string {
 }
 
 func (b titleBlock) height() float64 {
-	return float64(len(b.rows))*cellHeight + float64(len(b.reasons))*reasonHeight
+	h := float64(len(b.rows)) * cellHeight
+	for _, q := range b.reasons {
+		h += q.height()
+	}
+	return h
 }
 
 func (b titleBlock) paint(p *pen, box rect, number, count int) {
 	y := box.y0
 	for _, q := range b.reasons {
-		p.reason(q, rect{box.x0, y, box.x1, y + reasonHeight})
-		y += reasonHeight
+		p.reason(q, rect{box.x0, y, box.x1, y + q.height()})
+		y += q.height()
 		p.line(black, sheetThin, solid, [2]float64{box.x0, y}, [2]float64{box.x1, y})
 	}
 	for i, row := range b.rows {
@@ -106,38 +111,74 @@ func (b titleBlock) paint(p *pen, box rect, number, count int) {
 	p.frame(black, sheetThick, solid, box)
 }
 
-// cell writes a label and under it a value: smaller, then shortened, where it is
-// too long for its box.
-func (p *pen) cell(c titleCell, box rect) {
-	const pad = 5
-	p.text(sheetQuiet, box.x0+pad, box.y0+2+0.8*sheetLeast, start, c.label)
+// cut are the fields that do not fit into the block, whole.
+func (b titleBlock) cut() []paragraph {
+	var out []paragraph
+	whole := func(label, text string) {
+		out = append(out, paragraph{opening: label, text: text, style: sheetText, above: 2})
+	}
+	for _, q := range b.reasons {
+		if shortened(q.lines()) {
+			whole(q.label, q.text)
+		}
+	}
+	for _, row := range b.rows {
+		for _, c := range row {
+			if text, _ := c.fitted(); !c.page && text != oneLine(c.value) {
+				whole(c.label+":", c.value)
+			}
+		}
+	}
+	return out
+}
+
+func shortened(lines []setLine) bool {
+	return len(lines) > 0 && strings.HasSuffix(lines[len(lines)-1].text, "…")
+}
+
+// fitted is the value as it goes into its box: smaller, then shortened, where it is
+// too long.
+func (c titleCell) fitted() (string, style) {
 	st := sheetValue
 	if c.bold {
 		st = sheetLarge
 	}
-	room := box.width() - 2*pad
+	room := c.mm*perMM - 2*cellPad
 	if st.width(c.value) > room {
 		st.size = sheetLeast
 	}
-	p.text(st, box.x0+pad, box.y1-5, start, st.face().clip(oneLine(c.value), st.size, room))
+	return st.face().clip(oneLine(c.value), st.size, room), st
 }
 
-// reason writes a text of two lines at most.
-func (p *pen) reason(q titleReason, box rect) {
-	const pad = 5
-	width := box.width() - 2*pad
+// cell writes a label and under it the value.
+func (p *pen) cell(c titleCell, box rect) {
+	p.text(sheetQuiet, box.x0+cellPad, box.y0+2+0.85*sheetLeast, start, c.label)
+	text, st := c.fitted()
+	p.text(st, box.x0+cellPad, box.y1-5, start, text)
+}
+
+// reasonLines is the most lines of a reason; what is longer is cut, and said to be.
+const reasonLines = 2
+
+// lines breaks a reason.
+func (q titleReason) lines() []setLine {
+	width := titleWidth - 2.0*cellPad
 	if room := 0.6 * width; sheetBold.width(q.label) > room {
 		q.label = sheetBold.face().clip(q.label, sheetBold.size, room)
 	}
 	lines := set([]paragraph{{opening: q.label, text: oneLine(q.text), style: sheetText}}, width)
-	if len(lines) > 2 {
-		lines = lines[:2]
-		lines[1].text = sheetText.face().clip(lines[1].text+"…", sheetLeast, width)
-		if last := lines[1].text; sheetText.width(last) > width-10 {
-			lines[1].text = sheetText.face().clip(last, sheetLeast, width-10)
-		}
+	if len(lines) > reasonLines {
+		lines = lines[:reasonLines]
+		last := &lines[reasonLines-1]
+		last.text = sheetText.face().clip(last.text+" …", sheetLeast, width)
 	}
-	inner := rect{box.x0 + pad, box.y0 + 3, box.x1 - pad, box.y1}
-	placed, _ := pour(lines, []rect{inner})
+	return lines
+}
+
+func (q titleReason) height() float64 { return depth(q.lines()) + reasonPad }
+
+// reason writes a reason into its box.
+func (p *pen) reason(q titleReason, box rect) {
+	placed, _ := pour(q.lines(), []rect{{box.x0 + cellPad, box.y0 + 3, box.x1 - cellPad, box.y1}})
 	p.write(placed)
 }

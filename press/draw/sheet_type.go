@@ -23,6 +23,10 @@ var (
 	sheetTitle = style{black, lettered(3.5), true}
 )
 
+// sheetTitleLeast is the size to which a message shrinks that then stands on one
+// line.
+var sheetTitleLeast = lettered(3)
+
 // sheetLeading is the distance of baselines on a sheet, in type sizes.
 const sheetLeading = 1.27
 

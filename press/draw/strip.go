@@ -64,17 +64,17 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 	}
 	d.ruler = layStrokeRuler(m, left, right, y)
 
-	top, gap := d.ruler.bottom+34, float64(rowGap)
+	top := d.ruler.bottom + 34
 	if o.Flat {
-		top, gap = d.ruler.bottom+22, rowGapFlat
+		top = d.ruler.bottom + 22
 	}
 	table := 264.0
 	if o.Compact {
-		d.lens = layLens(m, left, left, right, top, gap, true)
+		d.lens = layLens(m, left, left, right, top, o)
 		d.pairs = rect{left, d.lens.bottom + 22, right, 0}
 	} else {
 		d.pairs = rect{right - table, top, right, 0}
-		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, gap, false)
+		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, o)
 	}
 	d.layPairs()
 	d.height = math.Ceil(math.Max(d.lens.bottom, d.pairs.y1) + margin)

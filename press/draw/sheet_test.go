@@ -1,0 +1,169 @@
+package draw
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/carry"
+	"ramplan/press/words"
+)
+
+var issued = &carry.Issue{
+	Revision: "B", Date: "2026-03-02", Prepared: "A. Anders", Checked: "B. Brandt", Approved: "C. Cebulla",
+	Reason: "Nest reground by 0.2 mm after the crash of the week before.",
+}
+
+var despite = &carry.Issue{
+	Revision: "C", Date: "2026-03-09", Prepared: "A. Anders", Checked: "B. Brandt", Approved: "C. Cebulla",
+	Reason: strings.Repeat("The reason is told at length. ", 30), Despite: strings.Repeat("First samples only, each measured by hand. ", 20), Second: "D. Dorn",
+}
+
+var (
+	unbroken   = strings.Repeat("Gehäusebuchsenaufnahme", 20)
+	longTitles = changes{
+		"title.name": unbroken, "title.number": unbroken[:110], "title.part_number": strings.Repeat("PN ", 60), "title.part_revision": strings.Repeat("R", 40),
+		"title.characteristic": strings.Repeat("seated height over the shoulder ", 12), "title.owner": strings.Repeat("Weather Instruments ", 9),
+		"title.prepared_by": strings.Repeat("Anders ", 20), "title.checked_by": unbroken[:110], "title.approved_by": strings.Repeat("中文名", 30),
+	}
+)
+
+// sheetPlans are the plans of every kind, and those that fill a sheet to the brim.
+func sheetPlans(t testing.TB) map[string]*press.Plan {
+	out := plans(t)
+	p0 := example(t, nil)
+	d := p0.Draft()
+	for i := len(p0.Parts); i < 60; i++ {
+		d.Set(fmt.Sprintf("parts[%d].name", i), fmt.Sprintf("shim %d", i))
+		for field, text := range (changes{"nominal": "0.01", "minus": "0", "plus": "0", "contact": "0", "seat": "0"}) {
+			d.Set(fmt.Sprintf("parts[%d].%s", i, field), text)
+		}
+	}
+	p, ps := d.Check()
+	require.Empty(t, ps)
+	require.Len(t, p.Parts, 60)
+	out["60-parts"] = p
+	out["long-titles"] = example(t, taken(longTitles))
+	return out
+}
+
+// taken keeps texts within what a plan takes.
+func taken(c changes) changes {
+	out := changes{}
+	for path, text := range c {
+		runes := []rune(text)
+		out[path] = string(runes[:min(len(runes), 100)])
+	}
+	return out
+}
+
+// manyFindings is the result of a plan with 40 findings.
+func manyFindings(p *press.Plan) *press.Result {
+	r := press.Evaluate(p)
+	words.Explain(r)
+	few := r.Findings
+	for len(r.Findings) < 40 {
+		r.Findings = append(r.Findings, few[len(r.Findings)%len(few)])
+	}
+	return r
+}
+
+// TestSheetLayout: on no page of any sheet do two texts overlap, leave the frame or
+// run into the title block; the findings are all there; every page has its number.
+func TestSheetLayout(t *testing.T) {
+	for name, p := range sheetPlans(t) {
+		for _, paper := range Papers {
+			for state, issue := range map[string]*carry.Issue{"draft": nil, "issued": issued, "despite": despite} {
+				t.Run(name+"/"+paper.Name+"/"+state, func(t *testing.T) {
+					o := SheetOptions{Paper: paper.Name, Issue: issue}
+					checkSheet(t, p, press.Evaluate(p), o)
+				})
+			}
+		}
+	}
+	t.Run("40 findings", func(t *testing.T) {
+		p := example(t, nil)
+		d := checkSheet(t, p, manyFindings(p), SheetOptions{})
+		assert.Equal(t, 2, d.Pages())
+	})
+}
+
+func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *Document {
+	t.Helper()
+	d := NewSheet(p, r, o)
+	frame, block := paperOf(o.Paper).frame(), newTitleBlock(p, r, o.Issue)
+	corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(), frame.x1, frame.y1}
+	all := ""
+	for i := range d.Pages() {
+		page := d.Page(i)
+		labelsApart(t, page, fmt.Sprintf("page %d", i+1))
+		w, h := page.Size()
+		inBlock := map[string]bool{}
+		for _, l := range page.on(newSVG(w, h)) {
+			all += " " + l.text
+			if l.y0 > frame.y1 {
+				continue // the line under the frame
+			}
+			assert.True(t, l.x0 >= frame.x0 && l.x1 <= frame.x1+0.5 && l.y0 >= frame.y0 && l.y1 <= frame.y1, "%q leaves the frame", l.text)
+			if l.x1 > corner.x0 && l.y1 > corner.y0 {
+				inBlock[l.text] = true
+				assert.True(t, l.x0 >= corner.x0 && l.y0 >= corner.y0, "%q runs into the title block", l.text)
+			}
+			assert.GreaterOrEqual(t, l.y1-l.y0, 0.97*sheetLeast, "%q is lettered under 1.8 mm", l.text)
+		}
+		assert.True(t, inBlock[fmt.Sprintf("%d of %d", i+1, d.Pages())], "no number on page %d", i+1)
+		assert.True(t, inBlock[words.ShortDigest(r.PlanDigest)], "no digest on page %d", i+1)
+	}
+	all = squeezed(all)
+	for _, f := range r.Findings {
+		assert.Contains(t, all, squeezed(f.Message))
+	}
+	for _, s := range append(words.Unseen(p, r), words.Cautions...) {
+		assert.Contains(t, all, squeezed(s))
+	}
+	assert.Contains(t, all, squeezed(words.ReadingRule))
+	assert.Contains(t, all, squeezed(words.Headline(p, r)))
+	if o.Issue != nil {
+		assert.Contains(t, all, squeezed(o.Issue.Reason))
+		assert.Contains(t, all, squeezed(o.Issue.Despite))
+	}
+	for _, s := range []string{p.Title.Name, p.Title.Number, p.Title.PartNumber, p.Title.Owner, p.Title.Characteristic} {
+		assert.Contains(t, all, squeezed(s))
+	}
+	for _, s := range words.Setpoints(p, r) {
+		assert.Contains(t, all, squeezed(s.Value))
+	}
+	return d
+}
+
+// squeezed is a text without blanks: lines break where they must.
+func squeezed(s string) string { return strings.Join(strings.Fields(s), "") }
+
+var lookSheets = flag.String("sheets", "", "a folder to write sheets to, to be looked at")
+
+// TestLookSheets writes sheets to a folder.
+func TestLookSheets(t *testing.T) {
+	if *lookSheets == "" {
+		t.Skip("no folder given with -sheets")
+	}
+	write := func(name string, d *Document) {
+		f, err := os.Create(filepath.Join(*lookSheets, name+".pdf"))
+		require.NoError(t, err)
+		require.NoError(t, d.Write(f, "pdf", 0))
+		require.NoError(t, f.Close())
+	}
+	for name, p := range sheetPlans(t) {
+		write(name, NewSheet(p, press.Evaluate(p), SheetOptions{}))
+		write(name+"-letter-despite", NewSheet(p, press.Evaluate(p), SheetOptions{Paper: "letter", Issue: despite}))
+	}
+	p := example(t, nil)
+	write("issued", NewSheet(p, press.Evaluate(p), SheetOptions{Issue: issued}))
+	write("many", NewSheet(p, manyFindings(p), SheetOptions{}))
+}

@@ -41,9 +41,9 @@ func readPDF(data []byte) ([]Carried, error) {
 		if m == nil {
 			break
 		}
-		begin, body := at+m[0], at+m[1]
+		last, begin, body := at, at+m[0], at+m[1]
 		at = body
-		dictionary := data[max(0, begin-longestDictionary):begin]
+		dictionary := data[max(last, begin-longestDictionary):begin]
 		if i := bytes.LastIndex(dictionary, []byte(" obj")); i >= 0 {
 			dictionary = dictionary[i:]
 		}

@@ -6,6 +6,7 @@ import (
 	"sync"
 
 	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/vgimg"
 )
 
 // Options of a drawing.
@@ -77,7 +78,10 @@ func (d *Picture) on(c vg.Canvas) []label {
 // draw draws on a canvas of this height: the drawing, and the note below it.
 func (d *Picture) draw(c vg.Canvas, height float64) []label {
 	p := &pen{c: c, h: height}
-	p.fill(paper, rect{0, 0, d.width, height})
+	// A picture of dots begins white, and painting every dot anew takes its time.
+	if _, white := c.(*vgimg.Canvas); !white {
+		p.fill(paper, rect{0, 0, d.width, height})
+	}
 	d.paint(p)
 	if height > d.height {
 		p.lines(style{quiet, small, false}, margin, d.height+small, start, d.note)

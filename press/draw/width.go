@@ -36,7 +36,7 @@ func ParseWidth(s string) (Width, error) {
 		}
 		names = append(names, w.name)
 	}
-	mm, err := strconv.ParseFloat(strings.TrimSuffix(strings.TrimSpace(s), "mm"), 64)
+	mm, err := strconv.ParseFloat(strings.TrimSpace(strings.TrimSuffix(s, "mm")), 64)
 	if err != nil || math.IsNaN(mm) || mm < leastWidth || mm > mostWidth {
 		return 0, fmt.Errorf("draw: no width is called %q; there are %s, or a number of mm from %d to %d", s, strings.Join(names, ", "), leastWidth, mostWidth)
 	}

@@ -141,5 +141,5 @@ func WritePDF(w io.Writer, docs ...*Document) error {
 		inside = append(inside, fpdf.Attachment{Content: d.carried.Encode(), Filename: name, Description: "the plan " + d.carried.Digest})
 	}
 	file.SetAttachments(inside)
-	return file.Output(w)
+	return output(file, w)
 }

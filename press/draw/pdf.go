@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"bytes"
 	"encoding/binary"
 	"io"
 	"time"
@@ -18,7 +19,19 @@ func (d *Picture) PDF(w io.Writer) error {
 	width, height := d.Size()
 	c := addPage(doc, width, height)
 	d.on(c)
-	return doc.Output(w)
+	return output(doc, w)
+}
+
+// output writes a document whose fonts say that they are cut down, as parts of a
+// font must: six letters and a plus before the name (ISO 32000-2, 9.9.2). The
+// library gives a name of its own, which is as long.
+func output(doc *fpdf.Fpdf, w io.Writer) error {
+	var b bytes.Buffer
+	if err := doc.Output(&b); err != nil {
+		return err
+	}
+	_, err := w.Write(bytes.ReplaceAll(b.Bytes(), []byte("/utf8"+pdfFamily), []byte("/RMPLAN+Sheet")))
+	return err
 }
 
 // points is the size of a px in the unit of PDF.
@@ -27,8 +40,8 @@ const points = 72.0 / pxPerInch
 // bornAt stands as date in every file, so that bytes repeat.
 var bornAt = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 
-// pdfFamily is the name of the fonts inside a document.
-const pdfFamily = "sans"
+// pdfFamily is the name of the fonts while a document is made; see [output].
+const pdfFamily = "xx+sheet"
 
 func newDocument(title, subject string) *fpdf.Fpdf {
 	doc := fpdf.NewCustom(&fpdf.InitType{UnitStr: "pt"})

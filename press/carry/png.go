@@ -69,7 +69,8 @@ func inChunk(kind string, body []byte, sound bool) (Carried, error) {
 			return Carried{}, ErrDamaged
 		}
 		packed = body[0] == 1
-		_, after, ok := bytes.Cut(body[2:], []byte{0}) // the language
+		_, after, _ := bytes.Cut(body[2:], []byte{0}) // the language
+		var ok bool
 		if _, body, ok = bytes.Cut(after, []byte{0}); !ok {
 			return Carried{}, ErrDamaged
 		}

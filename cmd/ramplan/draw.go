@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/draw"
+	"ramplan/press/words"
 )
 
 // sheetName is what -what calls the whole sheet.
@@ -21,6 +22,7 @@ const sheetName = "sheet"
 type drawn struct {
 	what, to, format string
 	paper            string
+	tables           []string // on pages behind the sheet
 	width            draw.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
@@ -40,6 +42,8 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 		return statusRefused
 	case d == nil:
 		return statusRefused // the flags have said why
+	case d.format == "csv":
+		return d.rows(c)
 	case d.folder:
 		return d.intoFolder(ctx, c)
 	}
@@ -60,6 +64,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	flags.StringVar(&d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
 	flags.StringVar(&d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+" (default pdf in a folder, else svg)")
 	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
+	pages := flags.String("pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.GridNames(), ", ")+", or all; with -o FILE.csv only their rows")
 	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
 	d.kept.flags(flags)
@@ -85,12 +90,25 @@ func drawFlags(c console, args []string) (*drawn, error) {
 			return nil, err
 		}
 	}
+	if *pages != "" {
+		d.tables = strings.Split(*pages, ",")
+		if *pages == "all" {
+			d.tables = words.GridNames()
+		}
+		for _, name := range d.tables {
+			if !slices.Contains(words.GridNames(), name) {
+				return nil, fmt.Errorf("draw knows no page %q; there are %s", name, strings.Join(words.GridNames(), ", "))
+			}
+		}
+	}
 	known := append([]string{sheetName}, draw.Names()...)
 	switch {
 	case !slices.Contains(known, d.what):
 		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(known, ", "))
 	case !slices.Contains(papers, d.paper):
 		return nil, fmt.Errorf("draw knows no size %q; there are %s", d.paper, strings.Join(papers, ", "))
+	case d.what != sheetName && len(d.tables) > 0:
+		return nil, fmt.Errorf("-pages are behind a sheet, not behind one drawing alone")
 	case d.what == sheetName && (d.width != 0 || !d.title):
 		return nil, fmt.Errorf("-width and -title are for one drawing alone; name it with -what")
 	case len(d.plans) == 0:
@@ -115,6 +133,10 @@ func (d *drawn) chooseFormat() error {
 		d.format = usual
 	}
 	switch {
+	case d.format == "csv" && usual == "csv":
+		if len(d.tables) == 0 || len(d.plans) > 1 {
+			return fmt.Errorf("a .csv holds rows of one plan: name them with -pages")
+		}
 	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
 		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(draw.Formats(), ", "))
 	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
@@ -143,6 +165,12 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	}
 	result := press.Evaluate(plan)
 	if d.what == sheetName {
+		grids, err := words.Grids(d.tables, plan, result)
+		if err != nil {
+			c.complain("%s: %v", name, err)
+			return nil, false
+		}
+		o.Pages = grids
 		return draw.NewSheet(plan, result, o), true
 	}
 	doc, err := draw.NewSingle(d.what, plan, result, d.width, !d.title, o)

@@ -82,6 +82,45 @@ func TestManyPlans(t *testing.T) {
 	assert.Contains(t, errs, "would both be written to example-plan.pdf")
 }
 
+// TestPages: behind the sheet, or their rows alone; a name that a spreadsheet would
+// take for a formula is made harmless.
+func TestPages(t *testing.T) {
+	data, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	plan := filepath.Join(t.TempDir(), "plan.json")
+	require.NoError(t, os.WriteFile(plan, bytes.Replace(data, []byte(`"number": "WS-210"`), []byte(`"number": "WS-210", "characteristic": "=1+1"`), 1), 0o600))
+	rows := filepath.Join(t.TempDir(), "rows.csv")
+	status, _, errs := command(t, "", "draw", "-pages", "control,failures", "-o", rows, plan)
+	require.Zero(t, status, errs)
+	file, err := os.ReadFile(rows)
+	require.NoError(t, err)
+	text := string(file)
+	assert.True(t, strings.HasPrefix(text, "\uFEFFCharacteristic,Specification,"))
+	assert.Contains(t, text, "\r\n'=1+1,")
+	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
+	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
+	for said, args := range map[string][]string{
+		`draw knows no page "everything"; there are faults,`:   {"-pages", "everything", plan},
+		"-pages are behind a sheet, not behind one drawing":    {"-what", "force", "-pages", "all", plan},
+		"a .csv holds rows of one plan: name them with -pages": {"-o", "x.csv", plan},
+	} {
+		status, _, errs := command(t, "", append([]string{"draw"}, args...)...)
+		assert.Equal(t, statusRefused, status, said)
+		assert.Contains(t, errs, said)
+	}
+	one, all := filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
+	for name, pages := range map[string]string{one: "shift", all: "all"} {
+		status, _, errs := command(t, "", "draw", "-pages", pages, "-o", name, examplePlan)
+		require.Zero(t, status, errs)
+	}
+	few, err := os.ReadFile(one)
+	require.NoError(t, err)
+	many, err := os.ReadFile(all)
+	require.NoError(t, err)
+	assert.Equal(t, 2, bytes.Count(few, []byte("/Type /Page\n")))
+	assert.Greater(t, bytes.Count(many, []byte("/Type /Page\n")), 5)
+}
+
 // TestDrawRefusals: what cannot be meant is refused before anything is drawn.
 func TestDrawRefusals(t *testing.T) {
 	for said, args := range map[string][]string{

@@ -10,6 +10,7 @@ import (
 type SheetOptions struct {
 	Paper  string       // one of [Papers] by name; empty: the first
 	Issue  *carry.Issue // nil: a draft
+	Pages  []words.Grid // tables on pages behind the first
 	Source []byte       // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
 }
 
@@ -21,6 +22,9 @@ type sheet struct {
 	paper Paper
 	title titleBlock
 	pages []*sheetPage
+
+	last     *sheetPage // that holds a table, which ends at tableEnd
+	tableEnd float64
 }
 
 // sheetPage is one page: its name among the bookmarks, what is on it, and what
@@ -40,6 +44,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
 	s.front()
+	for _, g := range o.Pages {
+		s.table(g)
+	}
 	return s.document()
 }
 

@@ -82,8 +82,10 @@ func TestSheetLayout(t *testing.T) {
 		for _, paper := range Papers {
 			for state, issue := range map[string]*carry.Issue{"draft": nil, "issued": issued, "despite": despite} {
 				t.Run(name+"/"+paper.Name+"/"+state, func(t *testing.T) {
-					o := SheetOptions{Paper: paper.Name, Issue: issue}
-					checkSheet(t, p, press.Evaluate(p), o)
+					r := press.Evaluate(p)
+					pages, err := words.Grids(words.GridNames(), p, r)
+					require.NoError(t, err)
+					checkSheet(t, p, r, SheetOptions{Paper: paper.Name, Issue: issue, Pages: pages})
 				})
 			}
 		}
@@ -92,6 +94,7 @@ func TestSheetLayout(t *testing.T) {
 		p := example(t, nil)
 		d := checkSheet(t, p, manyFindings(p), SheetOptions{})
 		assert.Equal(t, 2, d.Pages())
+		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example needs one page")
 	})
 }
 
@@ -130,6 +133,13 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	}
 	assert.Contains(t, all, squeezed(words.ReadingRule))
 	assert.Contains(t, all, squeezed(words.Headline(p, r)))
+	for _, g := range o.Pages {
+		for _, row := range append(g.Rows, g.Lead) {
+			for _, cell := range row {
+				assert.Contains(t, all, squeezed(cell))
+			}
+		}
+	}
 	if o.Issue != nil {
 		assert.Contains(t, all, squeezed(o.Issue.Reason))
 		assert.Contains(t, all, squeezed(o.Issue.Despite))

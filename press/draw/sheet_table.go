@@ -1,0 +1,131 @@
+package draw
+
+import (
+	"math"
+
+	"ramplan/press/words"
+)
+
+// Rooms of a table, px.
+const (
+	tablePad    = 4  // around the text of a cell
+	handHeight  = 24 // the least of a row that is filled in by hand
+	tableBefore = 16 // above a table under another one
+)
+
+// tableRow is a row of a table while it is laid out.
+type tableRow struct {
+	cells  [][]setLine
+	height float64
+}
+
+// table puts a table on pages of its own, or under the one before where the whole
+// of it fits there. What needs more pages goes on under the same heading.
+func (s *sheet) table(t words.Grid) {
+	body := s.body()
+	edges := columnEdges(t.Columns, body)
+	head := tableRowOf(names(t.Columns), t.Columns, edges, sheetBold)
+	var rows []tableRow
+	all := head.height
+	for _, r := range t.Rows {
+		row := tableRowOf(r, t.Columns, edges, sheetText)
+		rows = append(rows, row)
+		all += row.height
+	}
+	lead := s.tableLead(t, body.width(), false)
+	g, y := s.last, s.tableEnd
+	if y += tableBefore; g == nil || y+depth(lead)+6+all > body.y1 {
+		g, y = s.page(t.Title), body.y0
+	} else {
+		g.name += "; " + t.Title
+	}
+	for {
+		placed, _ := pour(lead, []rect{{body.x0, y, body.x1, body.y1}})
+		y += depth(lead) + 6
+		top, from := y, 0
+		y += head.height
+		for from < len(rows) && (y+rows[from].height <= body.y1 || from == 0) {
+			y += rows[from].height
+			from++
+		}
+		shown := append([]tableRow{head}, rows[:from]...)
+		g.add(func(p *pen) {
+			p.write(placed)
+			p.table(edges, top, shown)
+		})
+		if rows = rows[from:]; len(rows) == 0 {
+			s.last, s.tableEnd = g, y
+			return
+		}
+		g, y, lead = s.page(t.Title+", continued"), body.y0, s.tableLead(t, body.width(), true)
+	}
+}
+
+func (s *sheet) tableLead(t words.Grid, width float64, again bool) []setLine {
+	title := t.Title
+	if again {
+		return set([]paragraph{{text: title + ", continued", style: sheetLarge}}, width)
+	}
+	ps := []paragraph{{text: title, style: sheetLarge}}
+	for _, l := range t.Lead {
+		ps = append(ps, paragraph{text: l, style: sheetText, above: 3})
+	}
+	return set(ps, width)
+}
+
+func names(columns []words.Column) []string {
+	var out []string
+	for _, c := range columns {
+		out = append(out, c.Name)
+	}
+	return out
+}
+
+// columnEdges gives the left edges of the columns, and the right one of the last.
+func columnEdges(columns []words.Column, body rect) []float64 {
+	sum := 0.0
+	for _, c := range columns {
+		sum += c.Share
+	}
+	out, x := []float64{body.x0}, body.x0
+	for _, c := range columns {
+		x += c.Share / sum * body.width()
+		out = append(out, x)
+	}
+	return out
+}
+
+func tableRowOf(texts []string, columns []words.Column, edges []float64, st style) tableRow {
+	row := tableRow{}
+	for i, text := range texts {
+		lines := set([]paragraph{{text: text, style: st}}, edges[i+1]-edges[i]-2*tablePad)
+		row.cells = append(row.cells, lines)
+		row.height = math.Max(row.height, depth(lines)+2*tablePad)
+		if columns[i].ByHand && !st.bold {
+			row.height = math.Max(row.height, handHeight)
+		}
+	}
+	return row
+}
+
+// table draws rows, the first of them the heading.
+func (p *pen) table(edges []float64, top float64, rows []tableRow) {
+	left, right := edges[0], edges[len(edges)-1]
+	y := top
+	for i, row := range rows {
+		for k, lines := range row.cells {
+			placed, _ := pour(lines, []rect{{edges[k] + tablePad, y + tablePad - 1, edges[k+1] - tablePad, y + row.height + 1}})
+			p.write(placed)
+		}
+		y += row.height
+		k, width := quiet, thinLine*0.5
+		if i == 0 {
+			k, width = black, sheetThin
+		}
+		p.line(k, width, solid, [2]float64{left, y}, [2]float64{right, y})
+	}
+	for _, x := range edges[1 : len(edges)-1] {
+		p.line(quiet, thinLine*0.5, solid, [2]float64{x, top}, [2]float64{x, y})
+	}
+	p.frame(black, sheetThin, solid, rect{left, top, right, y})
+}

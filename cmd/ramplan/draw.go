@@ -64,7 +64,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	flags.StringVar(&d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
 	flags.StringVar(&d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+" (default pdf in a folder, else svg)")
 	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
-	pages := flags.String("pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.GridNames(), ", ")+", or all; with -o FILE.csv only their rows")
+	pages := flags.String("pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
 	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
 	d.kept.flags(flags)
@@ -93,11 +93,11 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	if *pages != "" {
 		d.tables = strings.Split(*pages, ",")
 		if *pages == "all" {
-			d.tables = words.GridNames()
+			d.tables = words.PaperNames()
 		}
 		for _, name := range d.tables {
-			if !slices.Contains(words.GridNames(), name) {
-				return nil, fmt.Errorf("draw knows no page %q; there are %s", name, strings.Join(words.GridNames(), ", "))
+			if !slices.Contains(words.PaperNames(), name) {
+				return nil, fmt.Errorf("draw knows no page %q; there are %s", name, strings.Join(words.PaperNames(), ", "))
 			}
 		}
 	}
@@ -165,12 +165,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	}
 	result := press.Evaluate(plan)
 	if d.what == sheetName {
-		grids, err := words.Grids(d.tables, plan, result)
-		if err != nil {
-			c.complain("%s: %v", name, err)
-			return nil, false
-		}
-		o.Pages = grids
+		o.Pages = d.papers(plan, result)
 		return draw.NewSheet(plan, result, o), true
 	}
 	doc, err := draw.NewSingle(d.what, plan, result, d.width, !d.title, o)

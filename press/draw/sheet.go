@@ -8,10 +8,10 @@ import (
 
 // SheetOptions say how a plan is put on paper.
 type SheetOptions struct {
-	Paper  string       // one of [Papers] by name; empty: the first
-	Issue  *carry.Issue // nil: a draft
-	Pages  []words.Grid // tables on pages behind the first
-	Source []byte       // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
+	Paper  string        // one of [Papers] by name; empty: the first
+	Issue  *carry.Issue  // nil: a draft
+	Pages  []words.Table // tables on pages behind the first
+	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
 }
 
 // sheet is a plan on paper while its pages are laid out.

@@ -21,10 +21,10 @@ type tableRow struct {
 
 // table puts a table on pages of its own, or under the one before where the whole
 // of it fits there. What needs more pages goes on under the same heading.
-func (s *sheet) table(t words.Grid) {
+func (s *sheet) table(t words.Table) {
 	body := s.body()
 	edges := columnEdges(t.Columns, body)
-	head := tableRowOf(names(t.Columns), t.Columns, edges, sheetBold)
+	head := tableRowOf(heads(t.Columns), t.Columns, edges, sheetBold)
 	var rows []tableRow
 	all := head.height
 	for _, r := range t.Rows {
@@ -32,7 +32,8 @@ func (s *sheet) table(t words.Grid) {
 		rows = append(rows, row)
 		all += row.height
 	}
-	lead := s.tableLead(t, body.width(), false)
+	lead, notes := s.tableLead(t, body.width(), false), tableNotes(t, body.width())
+	all += depth(notes)
 	g, y := s.last, s.tableEnd
 	if y += tableBefore; g == nil || y+depth(lead)+6+all > body.y1 {
 		g, y = s.page(t.Title), body.y0
@@ -55,28 +56,53 @@ func (s *sheet) table(t words.Grid) {
 		})
 		if rows = rows[from:]; len(rows) == 0 {
 			s.last, s.tableEnd = g, y
+			s.tableNotes(t, body)
 			return
 		}
 		g, y, lead = s.page(t.Title+", continued"), body.y0, s.tableLead(t, body.width(), true)
 	}
 }
 
-func (s *sheet) tableLead(t words.Grid, width float64, again bool) []setLine {
+func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 	title := t.Title
 	if again {
 		return set([]paragraph{{text: title + ", continued", style: sheetLarge}}, width)
 	}
 	ps := []paragraph{{text: title, style: sheetLarge}}
-	for _, l := range t.Lead {
-		ps = append(ps, paragraph{text: l, style: sheetText, above: 3})
+	for _, text := range []string{t.Lead, t.Lacking} {
+		if text != "" {
+			ps = append(ps, paragraph{text: text, style: sheetText, above: 3})
+		}
 	}
 	return set(ps, width)
 }
 
-func names(columns []words.Column) []string {
+// tableNotes puts what is said under a table there, or on the next page where it
+// finds no room.
+func (s *sheet) tableNotes(t words.Table, body rect) {
+	lines := tableNotes(t, body.width())
+	for len(lines) > 0 {
+		placed, over := pour(lines, []rect{{body.x0, s.tableEnd + 5, body.x1, body.y1}})
+		s.last.add(func(p *pen) { p.write(placed) })
+		s.tableEnd += 5 + depth(lines[:len(placed)])
+		if lines = over; len(over) > 0 {
+			s.last, s.tableEnd = s.page(t.Title+", continued"), body.y0
+		}
+	}
+}
+
+func tableNotes(t words.Table, width float64) []setLine {
+	var ps []paragraph
+	for _, note := range t.Notes {
+		ps = append(ps, item(note))
+	}
+	return set(ps, width)
+}
+
+func heads(columns []words.Column) []string {
 	var out []string
 	for _, c := range columns {
-		out = append(out, c.Name)
+		out = append(out, c.Head)
 	}
 	return out
 }
@@ -101,7 +127,7 @@ func tableRowOf(texts []string, columns []words.Column, edges []float64, st styl
 		lines := set([]paragraph{{text: text, style: st}}, edges[i+1]-edges[i]-2*tablePad)
 		row.cells = append(row.cells, lines)
 		row.height = math.Max(row.height, depth(lines)+2*tablePad)
-		if columns[i].ByHand && !st.bold {
+		if columns[i].Box && !st.bold {
 			row.height = math.Max(row.height, handHeight)
 		}
 	}

@@ -83,9 +83,7 @@ func TestSheetLayout(t *testing.T) {
 			for state, issue := range map[string]*carry.Issue{"draft": nil, "issued": issued, "despite": despite} {
 				t.Run(name+"/"+paper.Name+"/"+state, func(t *testing.T) {
 					r := press.Evaluate(p)
-					pages, err := words.Grids(words.GridNames(), p, r)
-					require.NoError(t, err)
-					checkSheet(t, p, r, SheetOptions{Paper: paper.Name, Issue: issue, Pages: pages})
+					checkSheet(t, p, r, SheetOptions{Paper: paper.Name, Issue: issue, Pages: papers(p, r)})
 				})
 			}
 		}
@@ -96,6 +94,16 @@ func TestSheetLayout(t *testing.T) {
 		assert.Equal(t, 2, d.Pages())
 		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example needs one page")
 	})
+}
+
+// papers are all pages beside the sheet.
+func papers(p *press.Plan, r *press.Result) []words.Table {
+	var out []words.Table
+	for _, name := range words.PaperNames() {
+		t, _ := words.Paper(name, p, r)
+		out = append(out, t)
+	}
+	return out
 }
 
 func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *Document {
@@ -134,7 +142,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	assert.Contains(t, all, squeezed(words.ReadingRule))
 	assert.Contains(t, all, squeezed(words.Headline(p, r)))
 	for _, g := range o.Pages {
-		for _, row := range append(g.Rows, g.Lead) {
+		for _, row := range append(g.Rows, []string{g.Title, g.Lead, g.Lacking}, g.Notes) {
 			for _, cell := range row {
 				assert.Contains(t, all, squeezed(cell))
 			}
@@ -175,5 +183,6 @@ func TestLookSheets(t *testing.T) {
 	}
 	p := example(t, nil)
 	write("issued", NewSheet(p, press.Evaluate(p), SheetOptions{Issue: issued}))
+	write("pages", NewSheet(p, press.Evaluate(p), SheetOptions{Pages: papers(p, press.Evaluate(p))}))
 	write("many", NewSheet(p, manyFindings(p), SheetOptions{}))
 }

@@ -28,6 +28,7 @@ func TestRoutes(t *testing.T) {
 		"POST /plans/{id}/shelved",
 		"GET /plans/{id}/sheet",
 		"GET /plans/{id}/sheet.{format}",
+		"GET /plans/{id}/rows/{name}.csv",
 		"GET /plans/{id}/drawings/{what}.{format}",
 		"GET /plans/{id}/history",
 		"POST /plans/{id}/history",

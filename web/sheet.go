@@ -15,6 +15,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -23,6 +24,7 @@ import (
 func (s *site) sheetRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/sheet", answer(s.showSheet))                      // the pages, before they are exported
 	r.Method(http.MethodGet, "/plans/{id}/sheet.{format}", answer(s.sendSheet))             // the sheet as a file
+	r.Method(http.MethodGet, "/plans/{id}/rows/{name}.csv", answer(s.sendRows))             // a page behind it, as rows
 	r.Method(http.MethodGet, "/plans/{id}/drawings/{what}.{format}", answer(s.sendDrawing)) // one drawing alone
 }
 
@@ -98,8 +100,8 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	doc := draw.NewSheet(p.plan, press.Evaluate(p.plan), draw.SheetOptions{Paper: size, Issue: p.issue})
-	v := view.Sheet{Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
+	doc, names := p.sheet(r, size)
+	v := view.Sheet{Behind: names, Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
 	for _, paper := range draw.Papers {
 		v.Sizes = append(v.Sizes, paper.Name)
 	}
@@ -112,6 +114,56 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, page.SheetOf(v.Page(assets.sheetPage())))
 }
 
+// sheet lays out the sheet with the pages behind it that a request names.
+func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
+	result := press.Evaluate(p.plan)
+	o := draw.SheetOptions{Paper: size, Issue: p.issue}
+	var names []string
+	for _, name := range words.PaperNames() {
+		if slices.Contains(r.URL.Query()["behind"], name) {
+			table, _ := words.Paper(name, p.plan, result)
+			o.Pages, names = append(o.Pages, table), append(names, name)
+		}
+	}
+	return draw.NewSheet(p.plan, result, o), names
+}
+
+// sendRows answers GET /plans/{id}/rows/{name}.csv: a page behind the sheet as
+// rows, in UTF-8 with the mark by which spreadsheets know it.
+func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
+	p, err := s.printedOf(r)
+	if err != nil {
+		return err
+	}
+	name := chi.URLParam(r, "name")
+	table, known := words.Paper(name, p.plan, press.Evaluate(p.plan))
+	if !known {
+		return notFound(w, r)
+	}
+	b := bytes.NewBufferString("\uFEFF")
+	if err := table.CSV(b); err != nil {
+		return err
+	}
+	h := w.Header()
+	h.Set("Content-Type", "text/csv; charset=utf-8")
+	h.Set("Cache-Control", "private, no-cache")
+	h.Set("Content-Disposition", `attachment; filename="`+p.stem()+"-"+name+`.csv"`)
+	_, _ = w.Write(b.Bytes())
+	return nil
+}
+
+// stem starts the name of a file of what is printed.
+func (p printed) stem() string {
+	name, state := p.plan.Title.Number, draftSide
+	if name == "" {
+		name = p.plan.Title.Name
+	}
+	if p.issue != nil {
+		state = p.issue.Revision
+	}
+	return fileStem(name) + "-" + state
+}
+
 // sendSheet answers GET /plans/{id}/sheet.{format}.
 func (s *site) sendSheet(w http.ResponseWriter, r *http.Request) error {
 	p, err := s.printedOf(r)
@@ -122,7 +174,7 @@ func (s *site) sendSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	doc := draw.NewSheet(p.plan, press.Evaluate(p.plan), draw.SheetOptions{Paper: size, Issue: p.issue})
+	doc, _ := p.sheet(r, size)
 	return p.send(w, r, doc, "sheet")
 }
 
@@ -170,15 +222,7 @@ func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document
 	if err := doc.Write(&b, format, number-1); err != nil {
 		return err
 	}
-	name := p.plan.Title.Number
-	if name == "" {
-		name = p.plan.Title.Name
-	}
-	state := draftSide
-	if p.issue != nil {
-		state = p.issue.Revision
-	}
-	name = fileStem(name) + "-" + state + "-" + what
+	name := p.stem() + "-" + what
 	if number > 1 {
 		name += "-" + strconv.Itoa(number)
 	}

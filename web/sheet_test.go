@@ -4,6 +4,7 @@ import (
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -57,7 +58,14 @@ func TestSheetFiles(t *testing.T) {
 			}
 		}
 	}
+	_, rows := fetched(t, srv.URL+"/plans/1/rows/control.csv?revision=A")
+	assert.Contains(t, string(rows), "\uFEFFCharacteristic,Specification")
+	_, alone := fetched(t, srv.URL+"/plans/1/sheet.pdf")
+	_, behind := fetched(t, srv.URL+"/plans/1/sheet.pdf?behind=control&behind=shift&behind=nothing")
+	pages := regexp.MustCompile(`/Type /Page\b`)
+	assert.Greater(t, len(pages.FindAll(behind, -1)), len(pages.FindAll(alone, -1)))
 	for path, want := range map[string]int{
+		"/plans/1/rows/nothing.csv": 404, "/plans/1/sheet.svg?behind=control&page=2": 200,
 		"/plans/1/sheet.pdf?revision=B": 404, "/plans/1/sheet.gif": 404, "/plans/1/sheet.svg?page=9": 404, "/plans/1/sheet.svg?page=x": 404,
 		"/plans/999/sheet.pdf": 404, "/plans/1/sheet.pdf?size=a0": 400, "/plans/1/drawings/nothing.svg": 404, "/plans/1/drawings/strip.svg?width=no": 400,
 		"/plans/1/drawings/strip.png?width=84&title=no": 200, "/plans/1/sheet?revision=A&size=letter": 200, "/plans/1/sheet?revision=B": 404,

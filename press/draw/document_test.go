@@ -110,7 +110,9 @@ func TestPictureAlone(t *testing.T) {
 			bare, err := NewSingle(what, p, r, mm, true, SheetOptions{})
 			require.NoError(t, err)
 			_, low := bare.Page(0).Size()
-			assert.Less(t, low, high, "%s, %s: as high without its message", what, width)
+			if what != "card" { // a page of its own, whatever is on it
+				assert.Less(t, low, high, "%s, %s: as high without its message", what, width)
+			}
 		}
 	}
 	for _, width := range []string{"", "wide", "59", "1001", "NaN", "inf", "-90"} {

@@ -11,12 +11,19 @@ type SheetPage struct {
 	Revisions []Option
 	Sizes     []Option
 	Pages     []PaperPage
+	Behind    []BehindPage
 	PDF       string // address
 	Drawings  []DrawingFiles
 }
 
 // A PaperPage is one page of it.
 type PaperPage struct{ Image, Alt, PNG, SVG, Number string }
+
+// A BehindPage is a page that may stand behind the sheet.
+type BehindPage struct {
+	Name, Label, CSV string
+	Chosen           bool
+}
 
 // DrawingFiles are the files of one drawing alone.
 type DrawingFiles struct {

@@ -2,6 +2,7 @@ package view
 
 import (
 	"net/url"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -19,6 +20,7 @@ type Sheet struct {
 	Size      string
 	Sizes     []string
 	Pages     int
+	Behind    []string // names of the pages behind the first
 	Digest    string
 }
 
@@ -45,6 +47,11 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 			PNG: s.file("sheet.png", "page", number, "download", ""), SVG: s.file("sheet.svg", "page", number, "download", ""), Number: number,
 		})
 	}
+	for _, name := range words.PaperNames() {
+		out.Behind = append(out.Behind, page.BehindPage{
+			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name), CSV: s.file("rows/" + name + ".csv"),
+		})
+	}
 	out.PDF = s.file("sheet.pdf", "download", "")
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
@@ -68,6 +75,7 @@ func (s Sheet) file(name string, pairs ...string) string {
 	}
 	if strings.HasPrefix(name, "sheet") {
 		v.Set("size", s.Size)
+		v["behind"] = s.Behind
 	}
 	for i := 0; i+1 < len(pairs); i += 2 {
 		v.Set(pairs[i], pairs[i+1])

@@ -69,6 +69,9 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 		return set([]paragraph{{text: title + ", continued", style: sheetLarge}}, width)
 	}
 	ps := []paragraph{{text: title, style: sheetLarge}}
+	if s.r.Blocked() {
+		ps = append(ps, paragraph{text: "Not ready for use: " + words.NotReady(s.r) + ".", style: style{alert, sheetLeast, true}, above: 3})
+	}
 	for _, text := range []string{t.Lead, t.Lacking} {
 		if text != "" {
 			ps = append(ps, paragraph{text: text, style: sheetText, above: 3})
@@ -86,7 +89,11 @@ func (s *sheet) tableNotes(t words.Table, body rect) {
 		s.last.add(func(p *pen) { p.write(placed) })
 		s.tableEnd += 5 + depth(lines[:len(placed)])
 		if lines = over; len(over) > 0 {
-			s.last, s.tableEnd = s.page(t.Title+", continued"), body.y0
+			s.last = s.page(t.Title + ", continued")
+			lead := s.tableLead(t, body.width(), true)
+			head, _ := pour(lead, []rect{body})
+			s.last.add(func(p *pen) { p.write(head) })
+			s.tableEnd = body.y0 + depth(lead)
 		}
 	}
 }

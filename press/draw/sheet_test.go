@@ -141,6 +141,9 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	}
 	assert.Contains(t, all, squeezed(words.ReadingRule))
 	assert.Contains(t, all, squeezed(words.Headline(p, r)))
+	if r.Blocked() {
+		assert.GreaterOrEqual(t, strings.Count(all, "Notreadyforuse:"), 1+len(o.Pages), "a page of a blocked plan does not say so")
+	}
 	for _, g := range o.Pages {
 		for _, row := range append(g.Rows, []string{g.Title, g.Lead, g.Lacking}, g.Notes) {
 			for _, cell := range row {

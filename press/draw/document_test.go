@@ -3,6 +3,7 @@ package draw
 import (
 	"bytes"
 	"encoding/xml"
+	"fmt"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -22,15 +23,22 @@ func written(t testing.TB, d *Document, format string, page int) []byte {
 }
 
 // TestCarried: 200 random plans come back out of every format, byte for byte and
-// with the same digest, out of every page; the dots of every fortieth sheet only, which take
-// their time.
+// with the same digest, out of every page. As dots a small drawing of each plan, and
+// of few the whole sheet, which takes its time.
 func TestCarried(t *testing.T) {
-	t.Parallel()
-	random := rand.New(rand.NewPCG(5, 1))
-	plans := 200
+	plans := 50
 	if testing.Short() {
-		plans = 20
+		plans = 5
 	}
+	for part := range uint64(4) {
+		t.Run(fmt.Sprint(part), func(t *testing.T) {
+			t.Parallel()
+			carriesAll(t, plans, rand.New(rand.NewPCG(5, part)))
+		})
+	}
+}
+
+func carriesAll(t *testing.T, plans int, random *rand.Rand) {
 	for done := 0; done < plans; {
 		p, ok := randomPlan(t, random)
 		if !ok {
@@ -58,7 +66,7 @@ func TestCarried(t *testing.T) {
 		comesBack(written(t, small, "png", 0))
 		for page := range sheet.Pages() {
 			comesBack(written(t, sheet, "svg", page))
-			if done%40 == 0 {
+			if done%50 == 2 {
 				comesBack(written(t, sheet, "png", page))
 			}
 		}

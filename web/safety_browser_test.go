@@ -21,10 +21,10 @@ func TestRebinding(t *testing.T) {
 	defer srv.Close()
 	own, err := url.Parse(srv.URL)
 	require.NoError(t, err)
-	b.do(chromedp.Navigate("http://evil.example:" + own.Port() + "/"))
+	b.do(chromedp.Navigate("http://evil.example:" + own.Port() + benchPath))
 	assert.Contains(t, eval[string](b, "document.body.textContent"), "does not answer for that host name")
 	assert.False(t, eval[bool](b, "document.getElementById('plan') !== null"))
-	b.do(chromedp.Navigate(srv.URL + "/"))
+	b.do(chromedp.Navigate(srv.URL + benchPath))
 	assert.True(t, eval[bool](b, "document.getElementById('plan') !== null"), "the own name works")
 }
 

@@ -50,6 +50,7 @@ func asRefusal(err error) refusal {
 	var e refusal
 	var large *http.MaxBytesError
 	var stale *archive.Stale
+	var staleRam *archive.StaleRam
 	var damaged *archive.Damaged
 	var failure *archive.Failure
 	switch {
@@ -59,6 +60,8 @@ func asRefusal(err error) refusal {
 		return errNoPlan
 	case errors.As(err, &stale):
 		return refusal{http.StatusConflict, "Another window changed the plan meanwhile: nothing was done.", []string{"Open the plan again and look at what stands there now."}}
+	case errors.As(err, &staleRam):
+		return refusal{http.StatusConflict, "Another window changed the ram meanwhile: nothing was done.", []string{"Open the ram again and look at what stands there now."}}
 	case errors.As(err, &damaged):
 		return refusal{http.StatusInternalServerError, capital(damaged.What) + " is damaged: it is not what was stored.", []string{"The history of the plan shows which states are whole.", "ramplan check looks through the whole archive."}}
 	case errors.As(err, &failure):

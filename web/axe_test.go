@@ -48,10 +48,7 @@ const runAxe = `axe.run(document).then((r) => r.violations.map((v) => ({id: v.id
 func TestAxe(t *testing.T) {
 	source := axeSource(t)
 	b, srv := visit(t, example(t))
-	states := []struct {
-		name string
-		to   func()
-	}{
+	states := []axeState{
 		{"example", func() {}},
 		{"menu open", func() { b.do(chromedp.Click(chromedp.CSS(".menu > summary"))) }},
 		{"broken", func() {
@@ -108,6 +105,19 @@ func TestAxe(t *testing.T) {
 		}},
 	}
 	eval[any](b, source+"; 0")
+	b.checkStates(states)
+}
+
+// An axeState is a page, or a state of one, with the way to it.
+type axeState struct {
+	name string
+	to   func()
+}
+
+// checkStates runs the checker on each of them, both themes, wide and narrow.
+func (b *tab) checkStates(states []axeState) {
+	t := b.t
+	t.Helper()
 	for _, s := range states {
 		s.to()
 		for _, theme := range []string{"light", "dark"} {

@@ -88,6 +88,8 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	switch p.verb() {
 	case "undo", "redo":
 		err = s.turn(ctx, b, p.verb())
+	case "ram":
+		err = s.updateRam(ctx, b)
 	case "go":
 		return seeOther(w, r, s.besides(id, p.do))
 	case "copy":
@@ -153,6 +155,10 @@ func (s *site) besides(id archive.ID, do string) string {
 		return planPath(id, "history")
 	case "go revisions":
 		return planPath(id, "revisions")
+	case "go ram":
+		return planPath(id, "ram")
+	case "go putram":
+		return planPath(id, "ram#put")
 	case "go shelf":
 		return "/"
 	}
@@ -220,7 +226,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, Window: b.window, Revision: b.head.Revision,
-			CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure,
+			CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
 	w.Header().Add("Vary", partHeader)

@@ -70,7 +70,7 @@ func TestMarkup(t *testing.T) {
 	broken.typeIn("station.nest", "x")
 	fresh := s.send("/plans", "new", nil)
 	pages := map[string]*sheet{"example": s, "new": fresh, "empty": fresh.press("recompute"), "broken": broken.press("recompute"), "row added": s.press("add parts").press("add faults.other")}
-	for _, path := range []string{"/", "/bin", "/plans/1/faults", "/plans/1/history", "/plans/1/revisions", "/plans/1/compared?from=draft"} {
+	for _, path := range []string{"/", "/bin", "/plans/1/faults", "/plans/1/history", "/plans/1/revisions", "/plans/1/compared?from=draft", "/rams", "/plans/1/ram"} {
 		pages[path] = s.get(path)
 	}
 	for name, page := range pages {

@@ -29,10 +29,13 @@ func (p *posted) obey() (*bench, error) {
 	}
 	what, rest, _ := strings.Cut(p.do, " ")
 	switch what {
-	case "", "recompute", "undo", "redo", "go", "copy", "bin", "choose":
+	case "", "recompute", "undo", "redo", "go", "copy", "bin", "choose", "ram":
 		return b, nil
 	case "paste":
 		p.pasteInto(b)
+		return b, nil
+	case "unshelve":
+		b.typed = view.Unshelve(b.typed)
 		return b, nil
 	case "forget":
 		n, _ := strconv.Atoi(rest)

@@ -21,9 +21,17 @@ func TestPageShots(t *testing.T) {
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
 	b, srv := visit(t, example(t))
-	for _, name := range []string{"faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {
+	held := (&sheet{t: t, base: srv.URL}).get(benchPath)
+	putOnShelf(held, "Ram of bench two")
+	for _, name := range []string{"rams", "ram", "taking", "faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {
 		path := "/plans/1/" + name
 		switch name {
+		case "rams":
+			path = "/rams"
+		case "ram":
+			path = "/rams/1"
+		case "taking":
+			path = "/plans/1/ram"
 		case "glossary":
 			path = "/glossary"
 		case "shelf":

@@ -36,6 +36,12 @@ func TestRoutes(t *testing.T) {
 		"POST /plans/{id}/revisions",
 		"GET /plans/{id}/revisions/{letter}",
 		"GET /plans/{id}/compared",
+		"GET /rams",
+		"POST /rams",
+		"GET /rams/{id}",
+		"POST /rams/{id}",
+		"GET /plans/{id}/ram",
+		"POST /plans/{id}/ram",
 		"GET /glossary",
 		"GET /static/{hash}/*",
 	}

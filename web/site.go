@@ -27,6 +27,7 @@ func (s *site) router() *chi.Mux {
 	s.planRoutes(r)
 	s.pastRoutes(r)
 	s.sheetRoutes(r)
+	s.ramRoutes(r)
 	glossaryRoutes(r)
 	assetRoutes(r)
 	return r

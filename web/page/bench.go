@@ -16,8 +16,9 @@ type Bench struct {
 	CanUndo  bool
 	CanRedo  bool
 	Binned   bool
-	Stale    bool // another window changed the plan: nothing was saved
-	Unsaved  bool // the archive took nothing
+	News     *RamNews // the shelf's ram has changed; nil when it has not
+	Stale    bool     // another window changed the plan: nothing was saved
+	Unsaved  bool     // the archive took nothing
 	State    State
 	Standing State // of the findings: their number, by the gravest
 	Notices  []Notice

@@ -45,6 +45,7 @@ type Section struct {
 	Wrong           bool   // more than missing
 	Word            string // address of its fields in the glossary
 	Groups          []Group
+	From            *RamFrom // of the ram: the one of the shelf that it was copied from
 }
 
 // A Group is a few fields that belong together.

@@ -76,7 +76,7 @@ func (f *form) section(s press.Section) page.Section {
 	needed := f.hasRequired(s.Path)
 	for i := range press.Fields {
 		field := &press.Fields[i]
-		if !(field.Path == s.Path || strings.HasPrefix(field.Path, s.Path+".")) || !f.has(field) {
+		if !(field.Path == s.Path || strings.HasPrefix(field.Path, s.Path+".")) || !f.has(field) || isShelfField(field) {
 			continue
 		}
 		switch sub := subgroupOf(field.Path); {
@@ -114,6 +114,7 @@ func (f *form) section(s press.Section) page.Section {
 		f.fold(&more, s)
 		add(more)
 	}
+	out.From = f.ramFrom(s.Path)
 	out.Faults, out.Wrong = f.standing(s.Path)
 	return out
 }

@@ -13,8 +13,8 @@ import (
 
 // A Report is what a check of a whole archive found.
 type Report struct {
-	Plans, Binned, States, Revisions, Rams int // Plans counts those in the bin too
-	Faults                                 []Fault
+	Plans, Binned, States, Revisions, Rams, Trainings int // Plans counts those in the bin too
+	Faults                                            []Fault
 }
 
 // A Fault is one thing that is not as it was stored.
@@ -36,6 +36,9 @@ func (r *Report) String() string {
 	parts := []string{counted(r.Plans, "plan"), counted(r.States, "state"), counted(r.Revisions, "revision")}
 	if r.Rams > 0 {
 		parts = append(parts, counted(r.Rams, "ram"))
+	}
+	if r.Trainings > 0 {
+		parts = append(parts, counted(r.Trainings, "training record"))
 	}
 	parts = append(parts, fmt.Sprintf("%d damaged", len(r.Faults)))
 	return strings.Join(parts, ", ")
@@ -81,7 +84,7 @@ func check(ctx context.Context, db *sql.DB, schema int) (*Report, error) {
 	}
 	defer func() { _ = tx.Rollback() }()
 	c := checker{tx: tx, schema: schema}
-	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf, c.rams} {
+	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf, c.rams, c.trainings} {
 		if err := step(ctx); err != nil && !c.broken(err) {
 			return nil, explain(err)
 		}

@@ -155,3 +155,21 @@ func (c *checker) rams(ctx context.Context) error {
 		return nil
 	})
 }
+
+// trainings looks at every training record.
+func (c *checker) trainings(ctx context.Context) error {
+	if c.schema < 4 {
+		return nil
+	}
+	return each(ctx, c.tx, "select "+trainingColumns+" from training order by id", nil, func(scan scanner) error {
+		t, err := scanTraining(scan)
+		if err != nil {
+			return err
+		}
+		c.Trainings++
+		if t.Damaged {
+			c.fault(0, t.what(), "does not match its digest")
+		}
+		return nil
+	})
+}

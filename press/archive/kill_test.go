@@ -37,7 +37,8 @@ func TestMain(m *testing.M) {
 }
 
 // saveWithoutEnd changes the first plan in every way and prints, after each
-// change was acknowledged, what stands and how many revisions there are.
+// change was acknowledged, what stands and how many revisions and training records there
+// are.
 func saveWithoutEnd(dir string) error {
 	ctx := context.Background()
 	if _, err := TakeLock(dir); err != nil {
@@ -60,6 +61,11 @@ func saveWithoutEnd(dir string) error {
 		return err
 	}
 	n := len(issued)
+	kept, err := a.Trainings(ctx, 1)
+	if err != nil {
+		return err
+	}
+	records := len(kept)
 	for i := h.Version; ; i++ {
 		switch {
 		case i%23 == 0:
@@ -74,6 +80,10 @@ func saveWithoutEnd(dir string) error {
 			if n == 0 || r.Letter != Letter(n) { // else it was issued just before the kill
 				n++
 			}
+		case i%17 == 0:
+			var one Training
+			one, err = a.KeepTraining(ctx, Training{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
+			records = int(one.ID) // numbers follow one another, as none is removed
 		case i%3 == 0: // typing in another field: a state of its own
 			h, err = a.Save(ctx, 1, h.Version, with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")
 		default: // typing that goes on
@@ -82,7 +92,7 @@ func saveWithoutEnd(dir string) error {
 		if err != nil {
 			return err
 		}
-		fmt.Println(h.Version, h.Digest, n)
+		fmt.Println(h.Version, h.Digest, n, records)
 	}
 }
 
@@ -122,6 +132,9 @@ func TestKilledWhileSaving(t *testing.T) {
 			issued, err := a.Revisions(background(), 1)
 			require.NoError(t, err)
 			require.GreaterOrEqual(t, len(issued), last.revisions, "round %d: an issued revision is lost", round)
+			records, err := a.Trainings(background(), 1)
+			require.NoError(t, err)
+			require.GreaterOrEqual(t, len(records), last.records, "round %d: a training record is lost", round)
 			require.Contains(t, []int64{last.version, last.version + 1}, h.Version,
 				"round %d: the last acknowledged version was %d; at most the one under way may have come after it", round, last.version)
 			if h.Version == last.version {
@@ -138,6 +151,7 @@ type acknowledgement struct {
 	version   int64
 	digest    string
 	revisions int
+	records   int
 }
 
 // killAfter lets a process save for a while, kills it, and gives what it had
@@ -162,7 +176,7 @@ func killAfter(t *testing.T, dir string, wait time.Duration, fromStart bool) []a
 			break // a line without its end was not acknowledged
 		}
 		var a acknowledgement
-		_, err = fmt.Sscan(line, &a.version, &a.digest, &a.revisions)
+		_, err = fmt.Sscan(line, &a.version, &a.digest, &a.revisions, &a.records)
 		require.NoError(t, err, line)
 		got = append(got, a)
 		if len(got) == 1 && !fromStart {

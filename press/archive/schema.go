@@ -12,6 +12,7 @@ var migrations = []migration{
 	{sql: schema1},
 	{sql: schema2},
 	{sql: schema3, then: sealAll},
+	{sql: schema4},
 }
 
 // A migration leads to a schema: statements, and what else they need.
@@ -118,6 +119,25 @@ begin select raise(abort, 'an issued revision is never replaced'); end;
 create trigger plan_kept before delete on plan
 when old.binned is null and exists (select 1 from revision where plan = old.id)
 begin select raise(abort, 'a plan with issued revisions is removed through the bin only'); end;
+`
+
+// schema4 adds the records of exams in the drill. They outlive their plan, so
+// nothing ties them to it but its number, which is never given again.
+const schema4 = `
+create table training (
+	id       integer primary key autoincrement,
+	plan     integer not null,
+	sitting  text not null unique,
+	who      text not null,
+	at       text not null,
+	revision text not null,
+	sum      text not null,
+	body     blob not null
+) strict;
+create index training_plan on training (plan, at desc, id desc);
+create index training_who on training (who collate nocase, at desc, id desc);
+create trigger training_stays before update on training
+begin select raise(abort, 'a training record is never changed'); end;
 `
 
 const revisionStays = `

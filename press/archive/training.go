@@ -1,0 +1,250 @@
+package archive
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"strings"
+	"time"
+
+	"github.com/go-json-experiment/json"
+)
+
+// A TrainingID names a training record; it is never given again.
+type TrainingID int64
+
+// A Training is the record of an exam that somebody took. It is never changed;
+// it stays when its plan is removed, and goes when its person's records are
+// removed.
+type Training struct {
+	ID       TrainingID
+	Plan     ID
+	Sitting  string    // of the exam: one is recorded once
+	Who      string    // name or number, as entered
+	At       time.Time // when it ended
+	Name     string    // of the plan as it was then
+	Number   string
+	Revision string // letter; empty for a draft
+	Digest   string // of the plan in canonical form
+	Seed     uint64
+	Items    int
+	Right    int
+	Needed   int
+	Pass     float64 // share of right answers that was asked for
+	Limit    time.Duration
+	Took     time.Duration
+	OverTime bool
+	Passed   bool
+	Missed   []string // keys of the items
+	Damaged  bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
+}
+
+// trainingFormat is the name of the format of a stored record.
+const trainingFormat = "ramplan.training/1"
+
+// trainingDocument is a record as it is stored. Its number in the archive is no part of it.
+type trainingDocument struct {
+	Format   string   `json:"format"`
+	Plan     ID       `json:"plan"`
+	Sitting  string   `json:"sitting"`
+	Who      string   `json:"who"`
+	At       string   `json:"at"`
+	Name     string   `json:"name"`
+	Number   string   `json:"number"`
+	Revision string   `json:"revision"`
+	Digest   string   `json:"plan_digest"`
+	Seed     uint64   `json:"seed,string"`
+	Items    int      `json:"items"`
+	Right    int      `json:"right"`
+	Needed   int      `json:"needed"`
+	Pass     float64  `json:"pass"`
+	LimitMS  int64    `json:"limit_ms"`
+	TookMS   int64    `json:"took_ms"`
+	OverTime bool     `json:"over_time"`
+	Passed   bool     `json:"passed"`
+	Missed   []string `json:"missed"`
+}
+
+// MaxWho is the longest name or number of a person, in characters.
+const MaxWho = 80
+
+// ErrNobody refuses a record that does not say who was trained.
+var ErrNobody = errors.New("archive: a training record needs a name or number of at most 80 characters")
+
+// PersonName gives a person's name as records keep it: blanks tidied. It is empty
+// for one that no record takes.
+func PersonName(typed string) string {
+	s := strings.Join(strings.Fields(typed), " ")
+	if len([]rune(s)) > MaxWho || strings.ContainsFunc(s, func(r rune) bool { return r < ' ' || r == 0x7f || r == '\uFFFD' }) {
+		return ""
+	}
+	return s
+}
+
+// KeepTraining keeps a record with the time of now. The same sitting is kept
+// once: asked again, as after a lost answer, it gives what was kept.
+func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error) {
+	if t.Who = PersonName(t.Who); t.Who == "" {
+		return t, ErrNobody
+	}
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+		kept, err := scanTraining(tx.QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", t.Sitting).Scan)
+		if !errors.Is(err, sql.ErrNoRows) {
+			t = kept
+			return err
+		}
+		t.At = readStamp(a.stamp())
+		body, err := t.document()
+		if err != nil {
+			return err
+		}
+		row, err := tx.ExecContext(ctx, "insert into training (plan, sitting, who, at, revision, sum, body) values ($1, $2, $3, $4, $5, $6, $7)",
+			t.Plan, t.Sitting, t.Who, t.At.Format(stampLayout), t.Revision, digest(body), body)
+		if err != nil {
+			return err
+		}
+		id, err := row.LastInsertId()
+		t.ID = TrainingID(id)
+		return err
+	})
+	return t, err
+}
+
+// TrainingOf gives one record.
+func (a *Archive) TrainingOf(ctx context.Context, id TrainingID) (Training, error) {
+	t, err := scanTraining(a.reader(ctx).QueryRowContext(ctx, "select "+trainingColumns+" from training where id = $1", id).Scan)
+	if errors.Is(err, sql.ErrNoRows) {
+		return t, ErrNotFound
+	}
+	return t, explain(err)
+}
+
+// Trainings lists the records of a plan, the newest first.
+func (a *Archive) Trainings(ctx context.Context, plan ID) ([]Training, error) {
+	return a.trainings(ctx, "where plan = $1", plan)
+}
+
+// TrainingsOf lists the records of a person, the newest first.
+func (a *Archive) TrainingsOf(ctx context.Context, who string) ([]Training, error) {
+	return a.trainings(ctx, "where who = $1 collate nocase", PersonName(who))
+}
+
+func (a *Archive) trainings(ctx context.Context, where string, args ...any) ([]Training, error) {
+	var out []Training
+	err := each(ctx, a.reader(ctx), "select "+trainingColumns+" from training "+where+" order by at desc, id desc", args, func(scan scanner) error {
+		t, err := scanTraining(scan)
+		out = append(out, t)
+		return err
+	})
+	return out, explain(err)
+}
+
+// A Person is somebody who has records.
+type Person struct {
+	Who     string
+	Records int
+	Last    time.Time
+}
+
+// People lists who has records, by name.
+func (a *Archive) People(ctx context.Context) ([]Person, error) {
+	var out []Person
+	err := each(ctx, a.reader(ctx), "select max(who), count(*), max(at) from training group by who collate nocase order by who collate nocase", nil, func(scan scanner) error {
+		var p Person
+		var at string
+		err := scan(&p.Who, &p.Records, &at)
+		p.Last = readStamp(at)
+		out = append(out, p)
+		return err
+	})
+	return out, explain(err)
+}
+
+// RemovePerson removes every record of a person for good, and tells how many
+// there were. Backups that were made before still hold them.
+func (a *Archive) RemovePerson(ctx context.Context, who string) (int, error) {
+	var n int64
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+		r, err := tx.ExecContext(ctx, "delete from training where who = $1 collate nocase", PersonName(who))
+		if err != nil {
+			return err
+		}
+		n, err = r.RowsAffected()
+		return err
+	})
+	return int(n), err
+}
+
+const trainingColumns = "id, plan, sitting, who, at, revision, sum, body"
+
+func (t *Training) document() ([]byte, error) {
+	return json.Marshal(trainingDocument{
+		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
+		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
+	})
+}
+
+// scanTraining reads a record. What its document says must be what its columns
+// say.
+func scanTraining(scan scanner) (Training, error) {
+	var t Training
+	var at, sum string
+	var body []byte
+	if err := scan(&t.ID, &t.Plan, &t.Sitting, &t.Who, &at, &t.Revision, &sum, &body); err != nil {
+		return t, err
+	}
+	t.At = readStamp(at)
+	var s trainingDocument
+	err := json.Unmarshal(body, &s)
+	if digest(body) != sum || err != nil || s.Format != trainingFormat || s.Plan != t.Plan || s.Sitting != t.Sitting || s.Who != t.Who || s.At != at || s.Revision != t.Revision {
+		t.Damaged = true
+		return t, nil
+	}
+	t.Name, t.Number, t.Digest, t.Seed = s.Name, s.Number, s.Digest, s.Seed
+	t.Items, t.Right, t.Needed, t.Pass = s.Items, s.Right, s.Needed, s.Pass
+	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
+	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
+	return t, nil
+}
+
+func (t *Training) what() string { return fmt.Sprintf("training record %d", t.ID) }
+
+// personKey is the same for names that the archive takes for one person's: it
+// does not tell small letters of ASCII from capital ones.
+func personKey(who string) string {
+	return strings.Map(func(r rune) rune {
+		if r >= 'A' && r <= 'Z' {
+			r += 'a' - 'A'
+		}
+		return r
+	}, PersonName(who))
+}
+
+// LastPassed gives for each person the newest record that was passed, of records
+// that stand newest first, in that order.
+func LastPassed(all []Training) []Training {
+	seen := map[string]bool{}
+	var out []Training
+	for _, t := range all {
+		who := personKey(t.Who)
+		if !t.Passed || t.Damaged || seen[who] {
+			continue
+		}
+		seen[who] = true
+		out = append(out, t)
+	}
+	return out
+}
+
+// Outdated lists who was trained last on another plan than that of a digest:
+// the newest record that each of them passed.
+func Outdated(all []Training, digest string) []Training {
+	var out []Training
+	for _, t := range LastPassed(all) {
+		if t.Digest != digest {
+			out = append(out, t)
+		}
+	}
+	return out
+}

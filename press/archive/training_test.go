@@ -1,0 +1,171 @@
+package archive
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// sat is a record of an exam that was taken.
+func sat(sitting, who string, plan ID, digest string, passed bool) Training {
+	t := Training{
+		Plan: plan, Sitting: sitting, Who: who, Name: "Vane hub", Number: "WS-210", Revision: "A", Digest: digest, Seed: 1 << 60, Items: 20, Right: 18, Needed: 16,
+		Pass: 0.8, Limit: 15 * time.Minute, Took: 312 * time.Second, Passed: passed, Missed: []string{"read/on-off", "zone/1"},
+	}
+	if !passed {
+		t.Right = 3
+	}
+	return t
+}
+
+func TestTrainingIsKept(t *testing.T) {
+	c := newClock()
+	dir := t.TempDir()
+	a := opened(t, dir, Options{Now: c.now})
+	kept, err := a.KeepTraining(background(), sat("one", "  Ada   Fell ", 1, "d1", true))
+	require.NoError(t, err)
+	want := sat("one", "Ada Fell", 1, "d1", true)
+	want.ID, want.At = 1, c.at
+	assert.Equal(t, want, kept)
+	require.NoError(t, a.Close())
+
+	a = opened(t, dir, Options{Now: c.now})
+	got, err := a.TrainingOf(background(), 1)
+	require.NoError(t, err)
+	assert.Equal(t, want, got, "a record is read as it was kept")
+	c.rest(time.Hour)
+	again, err := a.KeepTraining(background(), sat("one", "Another", 2, "d2", false))
+	require.NoError(t, err)
+	assert.Equal(t, want, again, "a sitting is kept once")
+	_, err = a.TrainingOf(background(), 2)
+	require.ErrorIs(t, err, ErrNotFound)
+}
+
+func TestTrainingNeedsAName(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	for name, who := range map[string]string{"nothing": "", "blanks": " \t ", "control": "a\x01b", "long": string(make([]rune, MaxWho+1))} {
+		_, err := a.KeepTraining(background(), sat(name, who, 1, "d", true))
+		assert.ErrorIs(t, err, ErrNobody, name)
+	}
+	people, err := a.People(background())
+	require.NoError(t, err)
+	assert.Empty(t, people)
+}
+
+func TestTrainingsByPlanAndPerson(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{Now: c.now})
+	for _, one := range []Training{
+		sat("1", "Ada", 1, "old", true), sat("2", "Bo", 1, "old", true), sat("3", "ada", 2, "old", true), sat("4", "Bo", 1, "new", true),
+		sat("5", "Ada", 1, "new", false), sat("6", "Cy", 1, "new", false),
+	} {
+		_, err := a.KeepTraining(background(), one)
+		require.NoError(t, err)
+		c.rest(time.Minute)
+	}
+	ids := func(all []Training, err error) []TrainingID {
+		require.NoError(t, err)
+		var out []TrainingID
+		for _, one := range all {
+			out = append(out, one.ID)
+		}
+		return out
+	}
+	assert.Equal(t, []TrainingID{6, 5, 4, 2, 1}, ids(a.Trainings(background(), 1)))
+	assert.Equal(t, []TrainingID{5, 3, 1}, ids(a.TrainingsOf(background(), " ADA ")), "one person, however the name is written")
+	people, err := a.People(background())
+	require.NoError(t, err)
+	require.Len(t, people, 3)
+	assert.Equal(t, 3, people[0].Records)
+	assert.Equal(t, c.at.Add(-2*time.Minute), people[0].Last)
+
+	all, err := a.Trainings(background(), 1)
+	assert.Equal(t, []TrainingID{1}, ids(Outdated(all, "new"), err), "Ada passed on the old plan and failed on the new one; Cy never passed")
+	assert.Equal(t, []TrainingID{4}, ids(Outdated(all, "old"), err))
+
+	n, err := a.RemovePerson(background(), "Ada")
+	require.NoError(t, err)
+	assert.Equal(t, 3, n)
+	assert.Equal(t, []TrainingID{6, 4, 2}, ids(a.Trainings(background(), 1)))
+	assert.Empty(t, ids(a.TrainingsOf(background(), "ada")))
+	next, err := a.KeepTraining(background(), sat("7", "Ada", 1, "new", true))
+	require.NoError(t, err)
+	assert.Equal(t, TrainingID(7), next.ID, "a number is never given again")
+}
+
+func TestTrainingOutlivesItsPlan(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{Now: c.now})
+	h, err := a.Create(background(), example(t), "")
+	require.NoError(t, err)
+	_, err = a.KeepTraining(background(), sat("1", "Ada", h.ID, "d", true))
+	require.NoError(t, err)
+	_, err = a.Bin(background(), h.ID, h.Version)
+	require.NoError(t, err)
+	_, err = a.EmptyBin(background())
+	require.NoError(t, err)
+	left, err := a.TrainingsOf(background(), "Ada")
+	require.NoError(t, err)
+	require.Len(t, left, 1)
+	assert.Equal(t, "Vane hub", left[0].Name)
+	report, err := a.Check(background())
+	require.NoError(t, err)
+	assert.Empty(t, report.Faults)
+	assert.Equal(t, "0 plans, 0 states, 0 revisions, 1 training record, 0 damaged", report.String())
+}
+
+func TestDamagedTrainingIsFound(t *testing.T) {
+	for name, damage := range map[string]string{
+		"the document": "update training set body = cast(replace(cast(body as text), 'false', 'true ') as blob)",
+		"the name":     "update training set who = 'Bo'",
+		"the time":     "update training set at = '2020-01-01T00:00:00.000Z'",
+		"the revision": "update training set revision = 'B'",
+		"the plan":     "update training set plan = 9",
+	} {
+		t.Run(name, func(t *testing.T) {
+			a := opened(t, t.TempDir(), Options{})
+			_, err := a.KeepTraining(background(), sat("1", "Ada", 1, "d", false))
+			require.NoError(t, err)
+			write := a.handles.Load().write
+			_, err = write.Exec(damage)
+			require.ErrorContains(t, err, "never changed", "the database itself keeps records")
+			_, err = write.Exec("drop trigger training_stays; " + damage)
+			require.NoError(t, err)
+			got, err := a.TrainingOf(background(), 1)
+			require.NoError(t, err)
+			assert.True(t, got.Damaged)
+			assert.False(t, got.Passed)
+			report, err := a.Check(background())
+			require.NoError(t, err)
+			assert.Equal(t, []Fault{{What: "training record 1", Why: "does not match its digest"}}, report.Faults)
+		})
+	}
+}
+
+// TestThirdSchemaIsBroughtForward opens an archive of schema 3, which the program
+// of that time made: a plan with revision A and a later state, and a ram.
+func TestThirdSchemaIsBroughtForward(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/archive/schema3.db")
+	require.NoError(t, err)
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, FileName), data, 0o600))
+	const holds = "1 plan, 2 states, 1 revision, 1 ram, 0 damaged"
+	report, err := CheckFolder(background(), dir)
+	require.NoError(t, err)
+	assert.Equal(t, holds, report.String(), "a check alone brings nothing forward")
+
+	a := opened(t, dir, Options{})
+	report, err = a.Check(background())
+	require.NoError(t, err)
+	assert.Equal(t, holds, report.String())
+	_, err = a.KeepTraining(background(), sat("1", "Ada", 1, "d", true))
+	require.NoError(t, err)
+	r, err := a.Revision(background(), 1, "A")
+	require.NoError(t, err)
+	assert.Equal(t, "P. Rill", r.Prepared)
+	require.FileExists(t, filepath.Join(dir, "ramplan-schema3.db"))
+}

@@ -151,6 +151,8 @@ func (s *site) besides(id archive.ID, do string) string {
 		return planPath(id, "faults")
 	case "go sheet":
 		return planPath(id, "sheet")
+	case "go drill":
+		return planPath(id, "drill")
 	case "go history":
 		return planPath(id, "history")
 	case "go revisions":

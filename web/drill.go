@@ -5,54 +5,35 @@ import (
 	"math/rand/v2"
 	"net/http"
 	"strconv"
-	"time"
 
 	"github.com/go-chi/chi/v5"
 
 	"ramplan/press"
+	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
 
-// A practice is the plan that a request wants to practise on, and where it is.
-type practice struct {
-	plan     *press.Plan
-	at, home string // addresses of the drill and of the plan
-}
-
-// drillRoutes are those of a drill at a pattern such as /plans/{id}/drill; of
-// finds the plan of a request.
-func drillRoutes(r chi.Router, at string, of func(*http.Request) (practice, error)) {
+// drillRoutes are those of a plan's drill, and of what is beside it.
+func (s *site) drillRoutes(r chi.Router) {
 	on := func(f func(drilling, http.ResponseWriter, *http.Request) error) http.Handler {
 		return answer(func(w http.ResponseWriter, r *http.Request) error {
-			p, err := of(r)
+			d, err := s.drillingOf(r)
 			if err != nil {
 				return err
 			}
-			return f(newDrilling(p), w, r)
+			return f(d, w, r)
 		})
 	}
-	r.Method(http.MethodGet, at, on(drilling.start))                 // what can be practised
-	r.Method(http.MethodPost, at+"/round", on(drilling.round))       // the next question, or the answer to one
-	r.Method(http.MethodGet, at+"/exam", on(drilling.exam))          // an exam by its seed
-	r.Method(http.MethodPost, at+"/exam", on(drilling.judgeExam))    // its answers
-	r.Method(http.MethodGet, at+"/station", on(drilling.inMotion))   // one cycle of the station
-	r.Method(http.MethodGet, at+"/lamps", on(drilling.whatTheyMean)) // two lamps and a reading
-}
-
-// drilling is the drill of one request.
-type drilling struct {
-	view.Drill
-	refused string
-}
-
-func newDrilling(p practice) drilling {
-	r := press.Evaluate(p.plan)
-	v, refused := view.NewDrill(p.plan, r)
-	v.At, v.Plan = p.at, p.home
-	v.Draw = scenes{p.plan, r}.picture
-	return drilling{v, refused}
+	r.Method(http.MethodGet, "/plans/{id}/drill", on(drilling.start))                // what can be practised
+	r.Method(http.MethodPost, "/plans/{id}/drill/round", on(drilling.round))         // the next question, or the answer to one
+	r.Method(http.MethodPost, "/plans/{id}/drill/exam", on(drilling.beginExam))      // an exam by its seed
+	r.Method(http.MethodGet, "/plans/{id}/drill/exam/{sitting}", answer(s.showExam)) // its questions, or what it came to
+	r.Method(http.MethodPost, "/plans/{id}/drill/exam/{sitting}", answer(s.handIn))  // its answers
+	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station
+	r.Method(http.MethodGet, "/plans/{id}/station", on(drilling.whatTheyMean))       // two lamps and a reading
+	r.Method(http.MethodGet, "/plans/{id}/card.{format}", answer(s.sendCard))        // the card for the wall
 }
 
 func (d drilling) head(kind string) page.DrillHead {
@@ -61,16 +42,31 @@ func (d drilling) head(kind string) page.DrillHead {
 
 // start answers GET …/drill.
 func (d drilling) start(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, page.DrillHomeOf(d.Home(d.head("Drill"), rand.Uint64N(1_000_000))))
+	return d.home(w, r, http.StatusOK, page.ExamForm{})
 }
 
-var errOldRound = refusal{http.StatusBadRequest, "This round does not fit the plan any more.", []string{"Begin a new one from the drill's first page."}}
+// home shows the first page of the drill, with what was typed to begin an exam.
+func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed page.ExamForm) error {
+	p := d.Home(d.head("Drill"), rand.Uint64N(1_000_000), typed)
+	all, err := d.site.store.Trainings(r.Context(), d.id)
+	if err != nil {
+		return err
+	}
+	p.Outdated = view.OutdatedNote(len(archive.Outdated(all, d.newest)))
+	return show(w, r, status, page.DrillHomeOf(p))
+}
+
+var errOldRound = refusal{http.StatusConflict, "This round does not fit the plan any more: the plan was changed meanwhile.", []string{"Begin a new round from the drill's first page."}}
+
+// mostAnswers is how many answers a round may carry.
+const mostAnswers = 500
 
 // round answers POST …/drill/round: it begins a round, judges an answer, or asks
-// the next question. The page carries the round.
+// the next question. The page carries what was answered; how the round stands is
+// worked out from that each time.
 func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
-		return err
+		return broken(err)
 	}
 	if d.D == nil {
 		return show(w, r, http.StatusUnprocessableEntity, page.DrillRoundOf(page.DrillRound{DrillHead: d.head("Drill")}))
@@ -79,22 +75,24 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	var s drill.Session
-	if r.PostForm.Get("do") == "begin" {
-		s = drill.NewSession(d.D.Round(level, drill.RoundLength, seed))
-	} else if json.Unmarshal([]byte(r.PostForm.Get("session")), &s) != nil {
-		return errOldRound
+	var given []drill.Answer
+	if r.PostForm.Get("do") != "begin" {
+		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest {
+			return errOldRound
+		}
 	}
-	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Progress: view.Progress(s)}
-	key, more := s.Next()
-	if !more {
-		p.Done = d.RoundScore(s)
-		return show(w, r, http.StatusOK, page.DrillRoundOf(p))
-	}
-	e, ok := d.D.Exercise(key, seed)
+	s, ok := d.D.After(level, seed, given)
 	if !ok {
 		return errOldRound
 	}
+	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s)}
+	key, more := s.Next()
+	if !more {
+		p.Done = d.RoundScore(s)
+		p.Next = strconv.FormatUint(rand.Uint64N(1_000_000), 10)
+		return show(w, r, http.StatusOK, page.DrillRoundOf(p))
+	}
+	e, _ := d.D.Exercise(key, seed)
 	if p.Question, err = d.Question(e, "a"); err != nil {
 		return err
 	}
@@ -102,14 +100,14 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 		a := answerOf(r, e, "a")
 		p.Question = view.Judge(p.Question, e, a)
 		p.Question.From, p.Question.To = r.PostForm.Get("a-from"), r.PostForm.Get("a-to")
-		s = s.Answered(p.Question.Right)
-		p.Answered, p.Progress = true, view.Progress(s)
+		given = append(given, a)
+		p.Answered, p.Progress = true, view.Progress(s.Answered(p.Question.Right))
 	}
-	carried, err := json.Marshal(s)
+	carried, err := json.Marshal(given)
 	if err != nil {
 		return err
 	}
-	p.Session = string(carried)
+	p.Answers = string(carried)
 	return show(w, r, http.StatusOK, page.DrillRoundOf(p))
 }
 
@@ -138,64 +136,7 @@ func answerOf(r *http.Request, e drill.Exercise, name string) drill.Answer {
 	return drill.Answer{Zone: &press.Pair{from, to}}
 }
 
-// examOf makes the exam that a request names by its seed.
-func (d drilling) examOf(r *http.Request) (*drill.Exam, error) {
-	seed, err := strconv.ParseUint(r.FormValue("seed"), 10, 53)
-	if err != nil {
-		return nil, refusal{http.StatusBadRequest, "A seed is a whole number.", []string{"Any will do: the same one gives the same questions."}}
-	}
-	return d.D.NewExam(drill.UsualRules(seed))
-}
-
-// exam answers GET …/drill/exam.
-func (d drilling) exam(w http.ResponseWriter, r *http.Request) error {
-	if d.D == nil {
-		return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(page.DrillExam{DrillHead: d.head("Exam")}))
-	}
-	x, err := d.examOf(r)
-	if err != nil {
-		return err
-	}
-	p, err := d.ExamPage(d.head("Exam"), x)
-	if err != nil {
-		return err
-	}
-	p.Who, p.Started = r.FormValue("who"), strconv.FormatInt(time.Now().UnixMilli(), 10)
-	return show(w, r, http.StatusOK, page.DrillExamOf(p))
-}
-
-// judgeExam answers POST …/drill/exam.
-func (d drilling) judgeExam(w http.ResponseWriter, r *http.Request) error {
-	if err := r.ParseForm(); err != nil {
-		return err
-	}
-	if d.D == nil {
-		return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(page.DrillExam{DrillHead: d.head("Exam")}))
-	}
-	x, err := d.examOf(r)
-	if err != nil {
-		return err
-	}
-	started, err := strconv.ParseInt(r.PostForm.Get("started"), 10, 64)
-	if err != nil {
-		return refusal{http.StatusBadRequest, "The exam does not say when it began.", nil}
-	}
-	p, err := d.ExamPage(d.head("Exam"), x)
-	if err != nil {
-		return err
-	}
-	answers := map[string]drill.Answer{}
-	for i, key := range x.Keys {
-		e, name := x.Exercise(i), p.Items[i].Name
-		answers[key] = answerOf(r, e, name)
-		p.Items[i] = view.Judge(p.Items[i], e, answers[key])
-		p.Items[i].From, p.Items[i].To = r.PostForm.Get(name+"-from"), r.PostForm.Get(name+"-to")
-	}
-	p.Done = d.ExamScore(x.Judge(answers, time.Since(time.UnixMilli(started))))
-	return show(w, r, http.StatusOK, page.DrillExamOf(p))
-}
-
-// whatTheyMean answers GET …/drill/lamps.
+// whatTheyMean answers GET …/station.
 func (d drilling) whatTheyMean(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return err
@@ -210,12 +151,4 @@ func (d drilling) whatTheyMean(w http.ResponseWriter, r *http.Request) error {
 		status = http.StatusUnprocessableEntity
 	}
 	return show(w, r, status, page.LampsOf(p))
-}
-
-// drillPage gives the addresses of what the pages of a drill load.
-func (l library) drillPage() page.Assets {
-	a := l.plainPage()
-	a.Styles = append(a.Styles, l.address("css/drill.css"))
-	a.Scripts = []string{l.address("js/station.js")}
-	return a
 }

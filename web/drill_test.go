@@ -14,12 +14,12 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
-	"github.com/go-chi/chi/v5"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
 	"ramplan/press"
+	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/press/words"
 	"ramplan/static"
@@ -36,12 +36,26 @@ func drillSite(t testing.TB, changes ...string) (http.Handler, *drill.Drill) {
 	}
 	p, ps = d.Check()
 	require.Empty(t, ps)
-	r := chi.NewRouter()
-	drillRoutes(r, "/plans/{id}/drill", func(*http.Request) (practice, error) { return practice{p, "/plans/1/drill", "/plans/1"}, nil })
-	assetRoutes(r)
+	a, err := archive.Open(t.Context(), t.TempDir(), archive.Options{First: []*press.Draft{d}})
+	require.NoError(t, err)
+	t.Cleanup(func() { _ = a.Close() })
 	result := press.Evaluate(p)
 	made, _ := drill.New(p, result, words.Reactions(p, result))
-	return r, made
+	return (&site{a, newDesk()}).router(), made
+}
+
+// roundOf is the round that a page carries.
+func roundOf(t testing.TB, d *drill.Drill, get func(name string) string) (s drill.Session, seed uint64) {
+	t.Helper()
+	seed, err := strconv.ParseUint(get("seed"), 10, 64)
+	require.NoError(t, err)
+	level, err := strconv.Atoi(get("level"))
+	require.NoError(t, err)
+	var given []drill.Answer
+	require.NoError(t, json.Unmarshal([]byte(get("answers")), &given))
+	s, ok := d.After(level, seed, given)
+	require.True(t, ok)
+	return s, seed
 }
 
 func asked(t testing.TB, h http.Handler, method, to string, form url.Values) (int, *html.Node, string) {
@@ -91,11 +105,10 @@ func TestDrillRoundByForms(t *testing.T) {
 	asks := 0
 	for range 40 {
 		form := inputs(doc)
-		if form.Get("session") == "" {
+		if form.Get("answers") == "" {
 			break
 		}
-		var s drill.Session
-		require.NoError(t, json.Unmarshal([]byte(form.Get("session")), &s))
+		s, _ := roundOf(t, d, form.Get)
 		key, ok := s.Next()
 		require.True(t, ok)
 		asks++
@@ -132,73 +145,63 @@ func TestDrillRoundByForms(t *testing.T) {
 }
 
 func TestDrillPages(t *testing.T) {
-	h, d := drillSite(t)
+	h, _ := drillSite(t)
 	get := func(path string, form url.Values) (int, string) {
-		code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill"+path, form)
+		code, _, text := asked(t, h, http.MethodGet, "/plans/1"+path, form)
 		return code, text
 	}
-	_, text := get("", nil)
+	_, text := get("/drill", nil)
 	for _, part := range []string{"Level 4", "Never put a hand", "no safety function", "20 questions"} {
 		assert.Contains(t, text, part)
 	}
-	code, text := get("/lamps", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"114,98"}, "when": {"run"}})
+	code, text := get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"114,98"}, "when": {"run"}})
 	assert.Equal(t, http.StatusOK, code)
 	assert.Contains(t, text, "Long")
 	assert.Contains(t, text, "Look for a chip")
-	code, text = get("/lamps", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"11x"}})
+	code, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"11x"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)
 	assert.Contains(t, text, "no number")
-	code, text = get("/station", url.Values{"height": {"25.2"}})
+	code, text = get("/motion", url.Values{"height": {"25.2"}})
 	assert.Equal(t, http.StatusOK, code)
 	assert.Contains(t, text, "Part 25.20")
 	assert.Contains(t, text, "data-motion")
 	assert.Less(t, len(text), 400_000)
-	code, _ = get("/station", url.Values{"height": {"tall"}})
+	code, _ = get("/motion", url.Values{"height": {"tall"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)
-	code, _ = get("/exam", url.Values{"seed": {"x"}})
-	assert.Equal(t, http.StatusBadRequest, code)
-
-	code, doc, _ := asked(t, h, http.MethodGet, "/plans/1/drill/exam", url.Values{"seed": {"5"}, "who": {"Learner 7"}})
-	require.Equal(t, http.StatusOK, code)
-	x, err := d.NewExam(drill.UsualRules(5))
-	require.NoError(t, err)
-	form := inputs(doc)
-	assert.Equal(t, "Learner 7", form.Get("who"))
-	for i := range x.Keys {
-		e, name := x.Exercise(i), "a"+strconv.Itoa(i+1)
-		if e.Zone != nil {
-			form.Set(name+"-from", strconv.FormatFloat(e.Zone.Solution[0], 'f', -1, 64))
-			form.Set(name+"-to", strconv.FormatFloat(e.Zone.Solution[1], 'f', -1, 64))
-			continue
-		}
-		form.Set(name, e.Right[0])
-	}
-	_, _, text = asked(t, h, http.MethodPost, "/plans/1/drill/exam", form)
-	assert.Contains(t, text, "20 of 20 questions right; 16 needed.")
-	form.Set("started", "0")
-	_, _, text = asked(t, h, http.MethodPost, "/plans/1/drill/exam", form)
-	assert.Contains(t, text, "Not passed")
-	assert.Contains(t, text, "longer than allowed")
 }
 
 // A plan without signals, and broken requests, get a sentence and no fault.
 func TestDrillRefuses(t *testing.T) {
 	h, d := drillSite(t, "station.reference_uncertainty", "0.3")
 	require.Nil(t, d)
-	for _, path := range []string{"", "/exam", "/station", "/lamps"} {
-		_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill"+path, nil)
+	for _, path := range []string{"drill", "motion", "station"} {
+		_, _, text := asked(t, h, http.MethodGet, "/plans/1/"+path, nil)
 		assert.Contains(t, text, "no push end or no zone yet", path)
 	}
-	h, _ = drillSite(t)
-	for _, form := range []url.Values{
-		{"seed": {"-1"}, "level": {"1"}, "do": {"begin"}},
-		{"seed": {"1"}, "level": {"9"}, "do": {"begin"}},
-		{"seed": {"1"}, "level": {"1"}, "session": {"{"}},
-		{"seed": {"1"}, "level": {"1"}, "session": {`{"queue":["of/another/plan"]}`}},
+	h, d = drillSite(t)
+	digest := press.Evaluate(mustExample(t)).PlanDigest
+	for _, one := range []struct {
+		form url.Values
+		want int
+	}{
+		{url.Values{"seed": {"-1"}, "level": {"1"}, "do": {"begin"}}, http.StatusBadRequest},
+		{url.Values{"seed": {"1"}, "level": {"9"}, "do": {"begin"}}, http.StatusBadRequest},
+		{url.Values{"seed": {"1"}, "level": {"1"}, "digest": {digest}, "answers": {"{"}}, http.StatusConflict},
+		{url.Values{"seed": {"1"}, "level": {"1"}, "digest": {"another"}, "answers": {"[]"}}, http.StatusConflict},
+		{url.Values{"seed": {"1"}, "level": {"1"}, "digest": {digest}, "answers": {`[` + strings.Repeat(`{},`, 499) + `{},{}]`}}, http.StatusConflict},
+		{url.Values{"seed": {"1"}, "level": {"1"}, "digest": {digest}, "answers": {"[]"}}, http.StatusOK},
 	} {
-		code, _, _ := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
-		assert.Equal(t, http.StatusBadRequest, code, "%v", form)
+		code, _, _ := asked(t, h, http.MethodPost, "/plans/1/drill/round", one.form)
+		assert.Equal(t, one.want, code, "%.80v", one.form)
 	}
+	require.NotNil(t, d)
+}
+
+func mustExample(t testing.TB) *press.Plan {
+	t.Helper()
+	p, faults := press.Decode(static.Example())
+	require.Empty(t, faults)
+	return p
 }
 
 // tabTo presses the tab key until what has the focus is what is looked for.
@@ -232,10 +235,9 @@ func TestDrillWithTheKeyboard(t *testing.T) {
 		}
 		require.Less(t, n, 30)
 		assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390, "no sideways scroll")
-		var s drill.Session
-		require.NoError(t, json.Unmarshal([]byte(eval[string](b, "document.querySelector('[name=session]').value")), &s))
-		seed, err := strconv.ParseUint(eval[string](b, "document.querySelector('[name=seed]').value"), 10, 64)
-		require.NoError(t, err)
+		s, seed := roundOf(t, d, func(name string) string {
+			return eval[string](b, "document.querySelector('#question [name="+name+"]').value")
+		})
 		key, _ := s.Next()
 		e, _ := d.Exercise(key, seed)
 		at := 0
@@ -271,8 +273,9 @@ func TestDrillAxe(t *testing.T) {
 	h, _ := drillSite(t)
 	srv := httptest.NewServer(guard(h))
 	t.Cleanup(srv.Close)
-	for _, path := range []string{"", "/exam?seed=3", "/station?row=5", "/lamps?arrival=on&zone=off&reading=115.14"} {
-		b.do(chromedp.Navigate(srv.URL + "/plans/1/drill" + path))
+	examined(t, h)
+	for _, path := range []string{"/plans/1/drill", examAddress(t, h), "/plans/1/motion?row=5", "/plans/1/station?arrival=on&zone=off&reading=115.14", "/plans/1/records", "/records/1", "/people", "/people?who=Learner+7"} {
+		b.do(chromedp.Navigate(srv.URL + path))
 		eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
 		for _, theme := range []string{"light", "dark"} {
 			_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
@@ -286,7 +289,7 @@ func TestDrillAxe(t *testing.T) {
 				if folder := os.Getenv("RAMPLAN_SHOTS"); folder != "" {
 					png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
 					require.NoError(t, err)
-					name := "drill" + strings.NewReplacer("/", "-", "?", "-", "=", "-", "&", "-").Replace(path)
+					name := "drill" + strings.NewReplacer("/", "-", "?", "-", "=", "-", "&", "-", "+", "-").Replace(strings.TrimPrefix(path, "/plans/1"))
 					require.NoError(t, os.WriteFile(filepath.Join(folder, name+"-"+theme+"-"+strconv.FormatInt(width, 10)+".png"), png, 0o644))
 				}
 			}
@@ -300,7 +303,7 @@ func TestStationInMotion(t *testing.T) {
 	h, _ := drillSite(t)
 	srv := httptest.NewServer(guard(h))
 	t.Cleanup(srv.Close)
-	b.do(chromedp.EmulateViewport(1024, 900), chromedp.Navigate(srv.URL+"/plans/1/drill/station?row=0"))
+	b.do(chromedp.EmulateViewport(1024, 900), chromedp.Navigate(srv.URL+"/plans/1/motion?row=0"))
 	b.until("!document.querySelector('[data-controls]').hidden")
 	lamp := func(name, state string) string {
 		return eval[string](b, "document.querySelector('.figure.wide .lamp-"+name+"-"+state+"').getAttribute('visibility')")

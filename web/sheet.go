@@ -204,6 +204,9 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 // fileTypes are the formats in which paper is sent.
 var fileTypes = map[string]string{"svg": "image/svg+xml", "png": "image/png", "pdf": "application/pdf"}
 
+// aloneSVG is the policy of a drawing that is sent alone.
+const aloneSVG = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; frame-ancestors 'none'"
+
 // send answers with a document in the format that the request names.
 func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document, what string) error {
 	format := chi.URLParam(r, "format")
@@ -236,7 +239,7 @@ func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document
 	h.Set("Content-Disposition", disposition+`; filename="`+name+"."+format+`"`)
 	if format == "svg" {
 		// It stands alone: its own face and style are inside.
-		h.Set("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; font-src data:; frame-ancestors 'none'")
+		h.Set("Content-Security-Policy", aloneSVG)
 	}
 	_, _ = w.Write(b.Bytes())
 	return nil

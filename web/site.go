@@ -11,10 +11,13 @@ import (
 )
 
 // A site is what the handlers share.
-type site struct{ store *archive.Archive }
+type site struct {
+	store *archive.Archive
+	desk  *desk // the exams under way
+}
 
 // New gives the whole program as seen from a browser, upon an archive.
-func New(store *archive.Archive) http.Handler { return guard((&site{store}).router()) }
+func New(store *archive.Archive) http.Handler { return guard((&site{store, newDesk()}).router()) }
 
 // router lists every route.
 func (s *site) router() *chi.Mux {
@@ -28,6 +31,8 @@ func (s *site) router() *chi.Mux {
 	s.pastRoutes(r)
 	s.sheetRoutes(r)
 	s.ramRoutes(r)
+	s.drillRoutes(r)
+	s.recordRoutes(r)
 	glossaryRoutes(r)
 	assetRoutes(r)
 	return r

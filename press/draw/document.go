@@ -36,7 +36,7 @@ func (d *Document) Title() string { return d.title }
 // NewSingle puts one drawing alone into a document.
 func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle bool, o SheetOptions) (*Document, error) {
 	px := float64(width) * perMM
-	picture, err := New(what, p, r, Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)})
+	picture, err := single(what, p, r, px, noTitle, o)
 	if err != nil {
 		return nil, err
 	}
@@ -59,6 +59,14 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 		d.date, d.author = o.Issue.Date, o.Issue.Prepared
 	}
 	return d, nil
+}
+
+// single makes one drawing that is to stand alone.
+func single(what string, p *press.Plan, r *press.Result, px float64, noTitle bool, o SheetOptions) (*Picture, error) {
+	if what == "card" && o.Issue != nil {
+		return NewCardOf(p, r, CardIssue{Revision: o.Issue.Revision}, Options{}), nil
+	}
+	return New(what, p, r, Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)})
 }
 
 // compactUnder is the width, px, under which a drawing takes its narrow form.

@@ -7,8 +7,10 @@ type DrillHead struct {
 	Kind    string // of the page, over the plan's name
 	Name    string
 	Number  string
-	At      string // address of the drill
 	Plan    string // address of the plan
+	Letter  string // of the revision; draft for the draft
+	State   string // which state of the plan it is, in a sentence
+	States  []Option
 	Notices []string
 	Refused string // why this plan has no drill; then there is nothing else
 }
@@ -20,6 +22,20 @@ type DrillHome struct {
 	Impossible []string // kinds that this plan does not allow, and why
 	Exam       string   // its rules in a sentence
 	Seed       string   // for what is begun now
+	Form       ExamForm
+	Outdated   string // who has to be trained again, in a sentence; empty for nobody
+	Card       []Link
+}
+
+// An ExamForm is what begins an exam, as typed, with what is wrong with it.
+type ExamForm struct {
+	Who, Seed, Pass, Minutes                     string
+	WhoFault, SeedFault, PassFault, MinutesFault string
+}
+
+// Wrong tells whether anything is.
+func (f ExamForm) Wrong() bool {
+	return f.WhoFault+f.SeedFault+f.PassFault+f.MinutesFault != ""
 }
 
 // A DrillLevel is one level to begin a round of.
@@ -28,11 +44,12 @@ type DrillLevel struct{ Number, What, Items string }
 // A DrillRound is a round under way.
 type DrillRound struct {
 	DrillHead
-	Seed, Level, Session string // carried along
-	Progress             string
-	Question             DrillQuestion
-	Answered             bool
-	Done                 *DrillScore
+	Seed, Level, Digest, Answers string // carried along
+	Next                         string // seed of another round
+	Progress                     string
+	Question                     DrillQuestion
+	Answered                     bool
+	Done                         *DrillScore
 }
 
 // A DrillQuestion is one exercise as it is asked, or answered.
@@ -76,10 +93,13 @@ type DrillScore struct {
 // A DrillExam is an exam to be filled in, or judged.
 type DrillExam struct {
 	DrillHead
-	Seed, Started, Who string
-	Rules              string
-	Items              []DrillQuestion
-	Done               *DrillScore
+	Seed, Who string
+	Address   string // of the exam
+	Rules     string
+	Left      string // how much time there is
+	Items     []DrillQuestion
+	Done      *DrillScore
+	Record    string // address; empty when it was not kept
 }
 
 // A StationPage is the station in motion.
@@ -132,11 +152,17 @@ type Pick struct {
 	Chosen      bool
 }
 
-// drillLinks are the pages of a drill, by what follows its address.
+// To is the address of a page of the same state of the plan.
+func (h DrillHead) To(beside string) string {
+	return h.Plan + beside + "?revision=" + h.Letter
+}
+
+// drillLinks are the pages of a drill, by what follows the address of the plan.
 var drillLinks = []Link{
-	{Address: "", Text: "Drill"},
-	{Address: "/station", Text: "Station in motion"},
-	{Address: "/lamps", Text: "At the station"},
+	{Address: "/drill", Text: "Drill"},
+	{Address: "/motion", Text: "Station in motion"},
+	{Address: "/station", Text: "At the station"},
+	{Address: "/records", Text: "Records"},
 }
 
 var lampStates = []string{"on", "off"}

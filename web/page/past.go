@@ -7,6 +7,7 @@ type Title struct{ Address, Name, Number string }
 var besideLinks = []Link{
 	{Address: "/faults", Text: "Faults"},
 	{Address: "/sheet", Text: "Sheet"},
+	{Address: "/drill", Text: "Drill"},
 	{Address: "/history", Text: "History"},
 	{Address: "/revisions", Text: "Revisions"},
 }

@@ -2,6 +2,7 @@ package view
 
 import (
 	"strconv"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/drill"
@@ -11,11 +12,13 @@ import (
 
 // Drill is what the pages of a plan's drill are made from.
 type Drill struct {
-	At, Plan string // addresses of the drill and of the plan
-	P        *press.Plan
-	R        *press.Result
-	D        *drill.Drill // nil: refused
-	Draw     func(drill.Picture, string) (string, error)
+	Plan    string   // its address
+	Letter  string   // of the revision that is practised on; empty for the draft
+	Letters []string // of those that were issued, the newest first
+	P       *press.Plan
+	R       *press.Result
+	D       *drill.Drill // nil: refused
+	Draw    func(drill.Picture, string) (string, error)
 }
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
@@ -31,8 +34,9 @@ func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
 func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 	h := page.DrillHead{
 		Assets: assets, Title: kind + " of " + v.P.Title.Name + " · ramplan", Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
-		At: v.At, Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
+		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
+	v.state(&h)
 	if v.D != nil {
 		h.Notices = v.D.Notices()
 	}
@@ -53,8 +57,15 @@ var kindNames = map[drill.Kind]string{
 }
 
 // Home is the page on which a learner begins.
-func (v Drill) Home(h page.DrillHead, seed uint64) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10)}
+func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
+	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	if !typed.Wrong() {
+		rules := drill.UsualRules(seed)
+		out.Form = page.ExamForm{Seed: out.Seed, Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
+	}
+	for _, format := range []string{"pdf", "png", "svg"} {
+		out.Card = append(out.Card, page.Link{Address: h.To("/card." + format), Text: strings.ToUpper(format)})
+	}
 	if v.D == nil {
 		return out
 	}
@@ -76,9 +87,9 @@ func (v Drill) Home(h page.DrillHead, seed uint64) page.DrillHome {
 func examRules(x *drill.Exam) string {
 	s := counted(len(x.Keys), "question", "questions") + " of everything; " + strconv.Itoa(x.Needed()) + " must be right"
 	if l := x.Rules.Limit; l > 0 {
-		s += ", within " + strconv.Itoa(int(l.Minutes())) + " minutes"
+		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
 	}
-	return s + ". The same seed gives the same questions."
+	return s + "."
 }
 
 // Question is an exercise as it is asked.
@@ -161,7 +172,7 @@ func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
 func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
 	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Rules: examRules(x)}
 	for i := range x.Keys {
-		q, err := v.Question(x.Exercise(i), "a"+strconv.Itoa(i+1))
+		q, err := v.Question(x.Exercise(i), ItemName(i))
 		if err != nil {
 			return out, err
 		}

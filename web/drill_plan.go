@@ -1,0 +1,99 @@
+package web
+
+import (
+	"net/http"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/draw"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// drilling is the drill of one request: a state of a plan, practised on.
+type drilling struct {
+	view.Drill
+	site    *site
+	id      archive.ID
+	refused string
+	newest  string // digest of what people must know: the last issued revision, or the draft
+}
+
+// drillingOf finds what a request wants to practise on: the revision that it
+// names, else the last that was issued, else the draft.
+func (s *site) drillingOf(r *http.Request) (drilling, error) {
+	id, err := planID(r)
+	if err != nil {
+		return drilling{}, err
+	}
+	head, err := s.store.Get(r.Context(), id)
+	if err != nil {
+		return drilling{}, err
+	}
+	issued, err := s.store.Revisions(r.Context(), id)
+	if err != nil {
+		return drilling{}, err
+	}
+	wanted := strings.ToUpper(r.URL.Query().Get("revision"))
+	named := wanted != ""
+	if !named && len(issued) > 0 {
+		wanted = issued[0].Letter
+	}
+	if wanted == "" || wanted == strings.ToUpper(draftSide) {
+		plan, faults := head.Draft.Check()
+		if plan == nil {
+			return drilling{}, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: there is nothing to practise on.", lines(faults)}, faults}
+		}
+		return s.newDrilling(id, plan, "", issued), nil
+	}
+	rev, err := s.revision(r.Context(), id, wanted)
+	if err != nil {
+		return drilling{}, err
+	}
+	return s.newDrilling(id, rev.Plan, rev.Letter, issued), nil
+}
+
+func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []archive.Revision) drilling {
+	r := press.Evaluate(plan)
+	v, refused := view.NewDrill(plan, r)
+	v.Plan, v.Letter = planPath(id, ""), letter
+	for _, rev := range issued {
+		v.Letters = append(v.Letters, rev.Letter)
+	}
+	v.Draw = scenes{plan, r}.picture
+	d := drilling{Drill: v, site: s, id: id, refused: refused, newest: r.PlanDigest}
+	if len(issued) > 0 {
+		d.newest = issued[0].PlanDigest
+	}
+	return d
+}
+
+// sendCard answers GET …/card.{format}.
+func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
+	d, err := s.drillingOf(r)
+	if err != nil {
+		return err
+	}
+	p := printed{plan: d.P}
+	if d.Letter != "" {
+		rev, err := s.revision(r.Context(), d.id, d.Letter)
+		if err != nil {
+			return err
+		}
+		p.issue = rev.Issue()
+	}
+	doc, err := draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
+	if err != nil {
+		return err
+	}
+	return p.send(w, r, doc, "card")
+}
+
+// drillPage gives the addresses of what the pages of a drill load.
+func (l library) drillPage() page.Assets {
+	a := l.plainPage()
+	a.Styles = append(a.Styles, l.address("css/shelf.css"), l.address("css/drill.css"), l.address("css/records.css"))
+	a.Scripts = []string{l.address("js/station.js")}
+	return a
+}

@@ -1,0 +1,164 @@
+package web
+
+import (
+	"crypto/rand"
+	"net/http"
+	"strconv"
+	"strings"
+	"sync"
+	"time"
+
+	"github.com/go-chi/chi/v5"
+
+	"ramplan/press/archive"
+	"ramplan/press/drill"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// A sitting is one person's exam: what is asked, since when, and what was handed
+// in. It is kept by the server, so that a page can change neither the questions
+// nor the clock. It does not outlive the server; its record does.
+type sitting struct {
+	drilling
+	id      string
+	who     string
+	exam    *drill.Exam
+	started time.Time
+
+	mu     sync.Mutex // holds what follows
+	given  map[string]drill.Answer
+	score  *drill.Score
+	record archive.TrainingID // 0: not kept yet
+}
+
+// A desk holds the sittings under way, and the last that were handed in.
+type desk struct {
+	mu    sync.Mutex
+	order []*sitting // the oldest first
+	now   func() time.Time
+}
+
+// mostSittings is how many are held: the oldest goes first.
+const mostSittings = 200
+
+func newDesk() *desk { return &desk{now: time.Now} }
+
+func (d *desk) put(s *sitting) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	s.id, s.started = strings.ToLower(rand.Text()), d.now()
+	if d.order = append(d.order, s); len(d.order) > mostSittings {
+		d.order = d.order[1:]
+	}
+}
+
+// sittingOf finds the exam that a request is about.
+func (s *site) sittingOf(r *http.Request) (*sitting, error) {
+	id, err := planID(r)
+	if err != nil {
+		return nil, err
+	}
+	s.desk.mu.Lock()
+	defer s.desk.mu.Unlock()
+	for _, x := range s.desk.order {
+		if x.id == chi.URLParam(r, "sitting") && x.drilling.id == id {
+			return x, nil
+		}
+	}
+	return nil, refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
+		"An exam ends when the program is started again. One that was not handed in by then leaves no record: begin a new one.",
+		"One that was handed in stands among the records of its station.",
+	}}
+}
+
+// beginExam answers POST …/drill/exam.
+func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
+	if err := r.ParseForm(); err != nil {
+		return broken(err)
+	}
+	if d.D == nil {
+		return d.home(w, r, http.StatusUnprocessableEntity, page.ExamForm{})
+	}
+	typed, rules := view.ExamRules(r.PostForm.Get)
+	who := archive.PersonName(typed.Who)
+	if who == "" {
+		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(archive.MaxWho) + " characters at most."
+	}
+	if typed.Wrong() {
+		return d.home(w, r, http.StatusUnprocessableEntity, typed)
+	}
+	x, err := d.D.NewExam(rules)
+	if err != nil {
+		return err
+	}
+	s := &sitting{drilling: d, who: who, exam: x}
+	d.site.desk.put(s)
+	return seeOther(w, r, planPath(d.id, "drill/exam/"+s.id))
+}
+
+// showExam answers GET …/drill/exam/{sitting}.
+func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
+	x, err := s.sittingOf(r)
+	if err != nil {
+		return err
+	}
+	x.mu.Lock()
+	defer x.mu.Unlock()
+	p, err := x.ExamPage(x.head("Exam"), x.exam)
+	if err != nil {
+		return err
+	}
+	p.Who, p.Address = x.who, planPath(x.drilling.id, "drill/exam/"+x.id)
+	if x.score == nil {
+		p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
+		return show(w, r, http.StatusOK, page.DrillExamOf(p))
+	}
+	for i, key := range x.exam.Keys {
+		p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), x.given[key])
+	}
+	p.Done = x.ExamScore(*x.score)
+	if x.record != 0 {
+		p.Record = recordPath(x.record)
+	}
+	return show(w, r, http.StatusOK, page.DrillExamOf(p))
+}
+
+// handIn answers POST …/drill/exam/{sitting}. What was handed in first counts.
+func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
+	x, err := s.sittingOf(r)
+	if err != nil {
+		return err
+	}
+	if err := r.ParseForm(); err != nil {
+		return broken(err)
+	}
+	x.mu.Lock()
+	defer x.mu.Unlock()
+	if x.score == nil {
+		x.given = map[string]drill.Answer{}
+		for i, key := range x.exam.Keys {
+			x.given[key] = answerOf(r, x.exam.Exercise(i), view.ItemName(i))
+		}
+		score := x.exam.Judge(x.given, s.desk.now().Sub(x.started))
+		x.score = &score
+	}
+	if x.record == 0 {
+		kept, err := s.store.KeepTraining(r.Context(), x.training())
+		if err != nil {
+			return err
+		}
+		x.record = kept.ID
+	}
+	return seeOther(w, r, planPath(x.drilling.id, "drill/exam/"+x.id))
+}
+
+// training is the record of a sitting that was handed in.
+func (x *sitting) training() archive.Training {
+	rules := x.exam.Rules
+	return archive.Training{
+		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest,
+		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed,
+	}
+}

@@ -1,0 +1,58 @@
+package page
+
+// A RecordsPage lists who was trained on a plan.
+type RecordsPage struct {
+	DrillHead
+	Counts   string // which state people must know, in a sentence
+	Outdated []TrainingLine
+	All      []TrainingLine
+	CSV      string // address
+}
+
+// A TrainingLine is a record in a list.
+type TrainingLine struct {
+	Address string
+	Who     string
+	Person  string // address of the person's records
+	Station string // address of the station's
+	Plan    string
+	Result  string // Passed or Not passed
+	Passed  bool
+	Score   string
+	State   string // revision or draft, and digest
+	When    string
+	Stamp   string
+	Took    string
+	Damaged bool
+}
+
+// A PeoplePage lists who has records.
+type PeoplePage struct {
+	Assets Assets
+	All    []PersonLine
+}
+
+// A PersonLine is one of them.
+type PersonLine struct{ Who, Address, Records, Last, Stamp string }
+
+// A PersonPage is one person's records.
+type PersonPage struct {
+	Assets  Assets
+	Who     string
+	All     []TrainingLine
+	CSV     string
+	Remove  string // what the button says
+	Trouble string
+}
+
+// A RecordPage is one record.
+type RecordPage struct {
+	Assets Assets
+	Line   TrainingLine
+	Facts  []Fact
+	Missed []string
+	Files  []Link
+}
+
+// A Fact is a name and what it is.
+type Fact struct{ Name, Text string }

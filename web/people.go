@@ -1,0 +1,133 @@
+package web
+
+import (
+	"bytes"
+	"encoding/csv"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"ramplan/press/archive"
+	"ramplan/press/words"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// showPeople answers GET /people: everybody who has records, or one of them.
+func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
+	if who := r.URL.Query().Get("who"); who != "" {
+		return s.person(w, r, http.StatusOK, who, "")
+	}
+	people, err := s.store.People(r.Context())
+	if err != nil {
+		return err
+	}
+	v := view.People{}
+	for _, p := range people {
+		v.All = append(v.All, view.Person{Who: p.Who, Records: p.Records, Last: p.Last})
+	}
+	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
+}
+
+// person shows somebody's records, and why they were not removed.
+func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, trouble string) error {
+	all, err := s.store.TrainingsOf(r.Context(), who)
+	if err != nil {
+		return err
+	}
+	if len(all) == 0 {
+		return refusal{http.StatusNotFound, "There are no records of this person.", []string{"They may have been removed."}}
+	}
+	v := view.Personal{Who: all[0].Who, All: viewTrainings(all), Trouble: trouble}
+	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage())))
+}
+
+// removePerson answers POST /people.
+func (s *site) removePerson(w http.ResponseWriter, r *http.Request) error {
+	if err := r.ParseForm(); err != nil {
+		return broken(err)
+	}
+	who := r.PostForm.Get("who")
+	if r.PostForm.Get("do") != "remove" || archive.PersonName(who) == "" {
+		return unknownCommand(r.PostForm.Get("do"))
+	}
+	if r.PostForm.Get("sure") != "yes" {
+		return s.person(w, r, http.StatusUnprocessableEntity, who, "Nothing was removed: tick that it is meant.")
+	}
+	if _, err := s.store.RemovePerson(r.Context(), who); err != nil {
+		return err
+	}
+	return seeOther(w, r, "/people")
+}
+
+// sendRecords answers GET /plans/{id}/records.csv.
+func (s *site) sendRecords(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	if _, err := s.store.Get(r.Context(), id); err != nil {
+		return err
+	}
+	all, err := s.store.Trainings(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	return sendTable(w, "records-station-"+strconv.FormatInt(int64(id), 10), all)
+}
+
+// sendPerson answers GET /people.csv.
+func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
+	all, err := s.store.TrainingsOf(r.Context(), r.URL.Query().Get("who"))
+	if err != nil {
+		return err
+	}
+	return sendTable(w, "records-person", all)
+}
+
+// recordColumns are the columns of a table of records.
+var recordColumns = []string{
+	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "right", "items", "needed", "pass_percent", "passed", "over_time",
+	"seconds", "limit_seconds", "missed", "state",
+}
+
+// sendTable answers with records as comma-separated values (RFC 4180).
+func sendTable(w http.ResponseWriter, name string, all []archive.Training) error {
+	var b bytes.Buffer
+	c := csv.NewWriter(&b)
+	c.UseCRLF = true
+	_ = c.Write(recordColumns)
+	for _, t := range all {
+		revision, state := t.Revision, "sound"
+		if revision == "" {
+			revision = draftSide
+		}
+		row := []string{
+			strconv.FormatInt(int64(t.ID), 10), plainCell(t.Who), words.Stamp(t.At), plainCell(t.Number), plainCell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10),
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime),
+			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), strings.Join(t.Missed, " "), state,
+		}
+		if t.Damaged { // nothing that it says can be relied on
+			for i := 3; i < len(row); i++ {
+				row[i] = ""
+			}
+			row[len(row)-1] = "damaged"
+		}
+		_ = c.Write(row)
+	}
+	c.Flush()
+	h := w.Header()
+	h.Set("Content-Type", "text/csv; charset=utf-8")
+	h.Set("Cache-Control", "private, no-cache")
+	h.Set("Content-Disposition", `attachment; filename="`+name+`.csv"`)
+	_, _ = w.Write(b.Bytes())
+	return nil
+}
+
+// plainCell keeps a spreadsheet from taking a typed text for a formula.
+func plainCell(text string) string {
+	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
+		return "'" + text
+	}
+	return text
+}

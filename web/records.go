@@ -1,0 +1,167 @@
+package web
+
+import (
+	"bytes"
+	"context"
+	"net/http"
+	"strconv"
+
+	"github.com/go-chi/chi/v5"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/draw"
+	"ramplan/web/page"
+	"ramplan/web/view"
+)
+
+// recordRoutes are those of who was trained.
+func (s *site) recordRoutes(r chi.Router) {
+	r.Method(http.MethodGet, "/plans/{id}/records", answer(s.showRecords))             // of a station
+	r.Method(http.MethodGet, "/plans/{id}/records.csv", answer(s.sendRecords))         // as a table
+	r.Method(http.MethodGet, "/records/{record}", answer(s.showRecord))                // one, also of a plan that is gone
+	r.Method(http.MethodGet, "/records/{record}/sheet.{format}", answer(s.signRecord)) // to be signed
+	r.Method(http.MethodGet, "/people", answer(s.showPeople))                          // everybody, or one person's records
+	r.Method(http.MethodPost, "/people", answer(s.removePerson))                       // for good
+	r.Method(http.MethodGet, "/people.csv", answer(s.sendPerson))                      // one person's records as a table
+}
+
+func recordPath(id archive.TrainingID) string {
+	return "/records/" + strconv.FormatInt(int64(id), 10)
+}
+
+// showRecords answers GET /plans/{id}/records.
+func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
+	id, err := planID(r)
+	if err != nil {
+		return err
+	}
+	head, err := s.store.Get(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	all, err := s.store.Trainings(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	counts, letter, err := s.counting(r.Context(), head)
+	if err != nil {
+		return err
+	}
+	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), Letter: letter, All: viewTrainings(all)}
+	if counts != "" {
+		v.Outdated = viewTrainings(archive.Outdated(all, counts))
+	}
+	return show(w, r, http.StatusOK, page.RecordsOf(v.Page(assets.drillPage())))
+}
+
+// counting gives the digest of the state of a plan that people must know: the
+// last revision that was issued, or the draft. It is empty while there is none.
+func (s *site) counting(ctx context.Context, head archive.Head) (digest, letter string, err error) {
+	issued, err := s.store.Revisions(ctx, head.ID)
+	if err != nil {
+		return "", "", err
+	}
+	if len(issued) > 0 {
+		return issued[0].PlanDigest, issued[0].Letter, nil
+	}
+	if plan, _ := head.Draft.Check(); plan != nil {
+		return plan.Digest(), "", nil
+	}
+	return "", "", nil
+}
+
+func viewTrainings(all []archive.Training) []view.Training {
+	var out []view.Training
+	for _, t := range all {
+		out = append(out, view.Training{
+			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
+			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Damaged: t.Damaged,
+		})
+	}
+	return out
+}
+
+// recordOf finds the record that a request names.
+func (s *site) recordOf(r *http.Request) (archive.Training, error) {
+	n, err := strconv.ParseInt(chi.URLParam(r, "record"), 10, 64)
+	if err == nil {
+		var t archive.Training
+		if t, err = s.store.TrainingOf(r.Context(), archive.TrainingID(n)); err == nil {
+			return t, nil
+		}
+		if asRefusal(err).status != http.StatusNotFound {
+			return t, err
+		}
+	}
+	return archive.Training{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
+}
+
+// missed names the items that somebody missed, by the plan of that time where it
+// is still at hand.
+func (s *site) missed(ctx context.Context, t archive.Training) []string {
+	plan := s.planOfThen(ctx, t)
+	if plan == nil {
+		return t.Missed
+	}
+	return view.ItemTitles(plan, press.Evaluate(plan), t.Missed)
+}
+
+func (s *site) planOfThen(ctx context.Context, t archive.Training) *press.Plan {
+	if t.Revision != "" {
+		if rev, err := s.store.Revision(ctx, t.Plan, t.Revision); err == nil && rev.PlanDigest == t.Digest {
+			return rev.Plan
+		}
+		return nil
+	}
+	head, err := s.store.Get(ctx, t.Plan)
+	if err != nil {
+		return nil
+	}
+	if plan, _ := head.Draft.Check(); plan != nil && plan.Digest() == t.Digest {
+		return plan
+	}
+	return nil
+}
+
+// showRecord answers GET /records/{record}.
+func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
+	t, err := s.recordOf(r)
+	if err != nil {
+		return err
+	}
+	v := view.Record{Training: viewTrainings([]archive.Training{t})[0], Missed: s.missed(r.Context(), t)}
+	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage())))
+}
+
+// signRecord answers GET /records/{record}/sheet.{format}.
+func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
+	t, err := s.recordOf(r)
+	if err != nil {
+		return err
+	}
+	kind, known := fileTypes[chi.URLParam(r, "format")]
+	if !known {
+		return notFound(w, r)
+	}
+	if t.Damaged {
+		return refusal{http.StatusConflict, "This record is damaged: it is not what was stored, so it is not printed.", nil}
+	}
+	sheet := draw.NewRecord(draw.Record{
+		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Missed: s.missed(r.Context(), t),
+	}, draw.Options{})
+	var b bytes.Buffer
+	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {
+		return err
+	}
+	h := w.Header()
+	h.Set("Content-Type", kind)
+	h.Set("Cache-Control", "private, no-cache")
+	h.Set("Content-Disposition", `inline; filename="training-`+strconv.FormatInt(int64(t.ID), 10)+"."+chi.URLParam(r, "format")+`"`)
+	if kind == fileTypes["svg"] {
+		h.Set("Content-Security-Policy", aloneSVG)
+	}
+	_, _ = w.Write(b.Bytes())
+	return nil
+}

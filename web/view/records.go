@@ -1,0 +1,173 @@
+package view
+
+import (
+	"net/url"
+	"strconv"
+	"strings"
+	"time"
+
+	"ramplan/press"
+	"ramplan/press/drill"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// A Training is a record of an exam.
+type Training struct {
+	Address, Station     string // of the record, and of the records of its station
+	Who                  string
+	At                   time.Time
+	Plan, Number         string // name and number of the plan as it was
+	Revision, Digest     string
+	Seed                 uint64
+	Items, Right, Needed int
+	Pass                 float64
+	Limit, Took          time.Duration
+	OverTime, Passed     bool
+	Damaged              bool
+}
+
+func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
+
+func (t Training) line() page.TrainingLine {
+	out := page.TrainingLine{
+		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
+		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
+	}
+	if t.Damaged {
+		out.Plan = "A plan that cannot be read"
+	}
+	return out
+}
+
+func (t Training) plan() string {
+	return strings.TrimSpace(t.Number + " " + Title{Name: t.Plan}.page().Name)
+}
+
+func (t Training) result() string {
+	switch {
+	case t.Passed:
+		return "Passed"
+	case t.OverTime:
+		return "Not passed: over the time"
+	}
+	return "Not passed"
+}
+
+func (t Training) score() string {
+	return strconv.Itoa(t.Right) + " of " + strconv.Itoa(t.Items) + " right"
+}
+
+func (t Training) state() string {
+	s := "Draft"
+	if t.Revision != "" {
+		s = "Revision " + t.Revision
+	}
+	return s + ", plan " + words.ShortDigest(t.Digest)
+}
+
+func lineList(all []Training) []page.TrainingLine {
+	var out []page.TrainingLine
+	for _, t := range all {
+		out = append(out, t.line())
+	}
+	return out
+}
+
+// Records are those of one station.
+type Records struct {
+	Title    Title
+	Plan     string // its address
+	Letter   string // of the last revision that was issued; empty without
+	All      []Training
+	Outdated []Training // the last that were passed, on another state than what counts
+}
+
+// Page gives the page of a station's records.
+func (v Records) Page(assets page.Assets) page.RecordsPage {
+	t := v.Title.page()
+	out := page.RecordsPage{
+		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
+		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who passed last on another state of the plan.",
+		All:       lineList(v.All), Outdated: lineList(v.Outdated), CSV: v.Plan + "/records.csv",
+	}
+	if v.Letter == "" {
+		out.Letter = "draft"
+		out.Counts = "Nothing was issued yet, so the draft counts as it stands now. Here is who passed last on another state of it."
+	}
+	return out
+}
+
+// People is everybody who has records.
+type People struct{ All []Person }
+
+// A Person is one of them.
+type Person struct {
+	Who     string
+	Records int
+	Last    time.Time
+}
+
+// Page gives the page of everybody.
+func (v People) Page(assets page.Assets) page.PeoplePage {
+	out := page.PeoplePage{Assets: assets}
+	for _, p := range v.All {
+		out.All = append(out.All, page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Last: words.When(p.Last), Stamp: words.Stamp(p.Last)})
+	}
+	return out
+}
+
+// Personal is one person's records.
+type Personal struct {
+	Who     string
+	All     []Training
+	Trouble string
+}
+
+// Page gives the page of one person.
+func (v Personal) Page(assets page.Assets) page.PersonPage {
+	return page.PersonPage{
+		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: "/people.csv?who=" + url.QueryEscape(v.Who), Remove: "Remove " + counted(len(v.All), "record", "records") + " for good", Trouble: v.Trouble,
+	}
+}
+
+// A Record is one record with what was missed, in words.
+type Record struct {
+	Training
+	Missed []string
+}
+
+// Page gives the page of one record.
+func (v Record) Page(assets page.Assets) page.RecordPage {
+	out := page.RecordPage{Assets: assets, Line: v.line(), Missed: v.Missed}
+	took := Lasting(v.Took)
+	if v.Limit > 0 {
+		took += " of " + Lasting(v.Limit)
+	}
+	revision := "Draft"
+	if v.Revision != "" {
+		revision = v.Revision
+	}
+	out.Facts = []page.Fact{
+		{Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: revision}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
+		{Name: "Score", Text: v.score() + ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"},
+		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
+	}
+	for _, format := range []string{"pdf", "png", "svg"} {
+		out.Files = append(out.Files, page.Link{Address: v.Address + "/sheet." + format, Text: strings.ToUpper(format)})
+	}
+	return out
+}
+
+// ItemTitles names items of a plan's drill.
+func ItemTitles(p *press.Plan, r *press.Result, keys []string) []string {
+	d, err := drill.New(p, r, words.Reactions(p, r))
+	if err != nil {
+		return keys
+	}
+	var out []string
+	for _, key := range keys {
+		out = append(out, d.Title(key))
+	}
+	return out
+}

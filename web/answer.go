@@ -34,7 +34,8 @@ func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 		if e.status == http.StatusInternalServerError {
 			log.Printf("web: %s %s: %v", r.Method, r.URL.Path, err)
 		}
-		if asksJSON(r) || r.Method == http.MethodPut || r.Method == http.MethodDelete {
+		variesByAccept(w)
+		if takesProblem(r) {
 			sendProblem(w, e, err)
 			return
 		}

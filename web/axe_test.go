@@ -78,6 +78,10 @@ func TestAxe(t *testing.T) {
 			b.do(chromedp.Navigate(srv.URL + "/"))
 			eval[any](b, source+"; 0")
 		}},
+		{"for other programs", func() {
+			b.do(chromedp.Navigate(srv.URL + "/programs"))
+			eval[any](b, source+"; 0")
+		}},
 		{"history", func() {
 			b.do(chromedp.Navigate(srv.URL + "/plans/1/history"))
 			eval[any](b, source+"; 0")

@@ -37,7 +37,7 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 	}
 	head, err := s.store.Get(r.Context(), id)
 	if wantsJSON(w, r) {
-		return sendDraft(w, head, err)
+		return sendDraft(w, r, head, err)
 	}
 	var damaged *archive.Damaged
 	if errors.As(err, &damaged) {

@@ -23,11 +23,11 @@ func TestPageShots(t *testing.T) {
 	b, srv := visit(t, example(t))
 	held := (&sheet{t: t, base: srv.URL}).get(benchPath)
 	putOnShelf(held, "Ram of bench two")
-	for _, name := range []string{"rams", "ram", "taking", "faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {
+	for _, name := range []string{"rams", "ram", "taking", "programs", "faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {
 		path := "/plans/1/" + name
 		switch name {
-		case "rams":
-			path = "/rams"
+		case "rams", "programs":
+			path = "/" + name
 		case "ram":
 			path = "/rams/1"
 		case "taking":

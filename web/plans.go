@@ -21,7 +21,7 @@ type listed struct {
 
 // listPlans answers GET /plans.
 func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
-	if r.URL.Path != "/" && acceptsHTML(r) && !wantsJSON(w, r) {
+	if json := wantsJSON(w, r); r.URL.Path != "/" && acceptsHTML(r) && !json {
 		return seeOther(w, r, "/?"+r.URL.RawQuery)
 	}
 	q := query(r)

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,12 +23,20 @@ const (
 // etag is the version of a draft as HTTP names it.
 func etag(version int64) string { return `"` + strconv.FormatInt(version, 10) + `"` }
 
-// sendDraft answers with a plan, or with the draft where it is none.
-func sendDraft(w http.ResponseWriter, head archive.Head, err error) error {
+// sendDraft answers with a plan, or with the draft where it is none; with nothing
+// where If-None-Match names the version that stands.
+func sendDraft(w http.ResponseWriter, r *http.Request, head archive.Head, err error) error {
 	if err != nil {
 		return err
 	}
 	w.Header().Set("ETag", etag(head.Version))
+	for _, tag := range tags(r, "If-None-Match") {
+		if tag == "*" || strings.TrimPrefix(tag, "W/") == etag(head.Version) {
+			w.Header().Set("Cache-Control", "no-cache")
+			w.WriteHeader(http.StatusNotModified)
+			return nil
+		}
+	}
 	if plan, _ := head.Draft.Check(); plan != nil {
 		return sendJSON(w, http.StatusOK, planType, plan.JSON())
 	}
@@ -92,18 +101,37 @@ func (s *site) deletePlan(w http.ResponseWriter, r *http.Request) error {
 	return nil
 }
 
-// matched gives the version that If-Match names.
+// tags are what a header that names versions holds. No tag of this program has a
+// comma in it.
+func tags(r *http.Request, header string) []string {
+	var out []string
+	for _, line := range r.Header.Values(header) {
+		for tag := range strings.SplitSeq(line, ",") {
+			if tag = strings.TrimSpace(tag); tag != "" {
+				out = append(out, tag)
+			}
+		}
+	}
+	return out
+}
+
+// matched gives the version that If-Match names: of several the one that stands.
 func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
-	text := strings.TrimSpace(r.Header.Get("If-Match"))
-	if text == "" {
+	named := tags(r, "If-Match")
+	if len(named) == 0 {
 		return 0, refusal{http.StatusPreconditionRequired, "Say in If-Match which version this changes: the ETag that GET gave.", nil}
 	}
-	if text == "*" {
+	if len(named) > 1 || named[0] == "*" {
 		head, err := s.store.Get(r.Context(), id)
-		return head.Version, err
+		if err != nil {
+			return 0, err
+		}
+		if slices.Contains(named, "*") || slices.Contains(named, etag(head.Version)) {
+			return head.Version, nil
+		}
 	}
-	version, err := strconv.ParseInt(strings.Trim(text, `"`), 10, 64)
-	if err != nil || text != etag(version) {
+	version, err := strconv.ParseInt(strings.Trim(named[0], `"`), 10, 64)
+	if err != nil || named[0] != etag(version) { // a weak one never matches
 		return 0, refusal{http.StatusPreconditionFailed, "If-Match names no version of this plan.", nil}
 	}
 	return version, nil

@@ -36,6 +36,7 @@ func TestRoutes(t *testing.T) {
 		"POST /plans/{id}/revisions",
 		"GET /plans/{id}/revisions/{letter}",
 		"GET /plans/{id}/compared",
+		"GET /programs",
 		"GET /rams",
 		"POST /rams",
 		"GET /rams/{id}",

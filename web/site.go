@@ -3,6 +3,7 @@ package web
 import (
 	"net/http"
 	"strconv"
+	"strings"
 
 	"github.com/go-chi/chi/v5"
 	"github.com/go-chi/chi/v5/middleware"
@@ -22,7 +23,7 @@ func New(store *archive.Archive) http.Handler { return guard((&site{store, newDe
 // router lists every route.
 func (s *site) router() *chi.Mux {
 	r := chi.NewRouter()
-	r.Use(bareParts)
+	r.Use(bareParts, middleware.GetHead)
 	r.Use(middleware.Compress(1, "text/html", "application/json", "application/problem+json"))
 	r.NotFound(answer(notFound).ServeHTTP)
 	r.MethodNotAllowed(answer(wrongMethod).ServeHTTP)
@@ -33,6 +34,7 @@ func (s *site) router() *chi.Mux {
 	s.ramRoutes(r)
 	s.drillRoutes(r)
 	s.recordRoutes(r)
+	programRoutes(r)
 	glossaryRoutes(r)
 	assetRoutes(r)
 	return r
@@ -70,8 +72,25 @@ func notFound(http.ResponseWriter, *http.Request) error {
 	return refusal{http.StatusNotFound, "There is no such page.", nil}
 }
 
-func wrongMethod(http.ResponseWriter, *http.Request) error {
+// wrongMethod says in Allow how the address can be asked.
+func wrongMethod(w http.ResponseWriter, r *http.Request) error {
+	w.Header().Set("Allow", strings.Join(allowed(r), ", "))
 	return refusal{http.StatusMethodNotAllowed, "This page cannot be asked for in this way.", nil}
+}
+
+// allowed are the methods that an address answers.
+func allowed(r *http.Request) []string {
+	routes := chi.RouteContext(r.Context()).Routes
+	var out []string
+	for _, method := range []string{http.MethodGet, http.MethodPost, http.MethodPut, http.MethodDelete} {
+		if routes.Match(chi.NewRouteContext(), method, r.URL.Path) {
+			out = append(out, method)
+			if method == http.MethodGet {
+				out = append(out, http.MethodHead)
+			}
+		}
+	}
+	return out
 }
 
 var errNoPlan = refusal{http.StatusNotFound, "There is no such plan in this archive.", []string{"It may have been removed with the bin; look on the shelf."}}

@@ -1,0 +1,88 @@
+package web
+
+import (
+	"net/http"
+	"net/http/httptest"
+	"strings"
+	"testing"
+
+	"github.com/go-chi/chi/v5"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+
+	"ramplan/press/archive"
+)
+
+func parsed(t *testing.T, body string) *html.Node {
+	t.Helper()
+	n, err := html.Parse(strings.NewReader(body))
+	require.NoError(t, err)
+	return n
+}
+
+// TestMethods asks every route with every method, as a program and without a
+// body. 405 comes with Allow, and is a problem. The statuses are those of the
+// pages as they are meant (derived).
+func TestMethods(t *testing.T) {
+	store := exampleArchive(t)
+	head, err := store.Get(t.Context(), 1)
+	require.NoError(t, err)
+	_, err = store.CreateRam(t.Context(), archive.Ram{Told: archive.Told{Name: "Ram 3"}, Entries: archive.RamEntries(head.Draft)})
+	require.NoError(t, err)
+	_, err = store.Issue(t.Context(), 1, head.Version, archive.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
+	require.NoError(t, err)
+	srv := httptest.NewServer(New(store))
+	t.Cleanup(srv.Close)
+	tried := map[string]bool{}
+	methods := []string{"GET", "HEAD", "POST", "PUT", "DELETE", "PATCH", "OPTIONS"}
+	for _, c := range []struct {
+		route, path string
+		want        [7]int // by method
+		allow       string
+	}{
+		{"/", "/", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans", "/plans", [7]int{200, 200, 422, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/bin", "/bin", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}", "/plans/1", [7]int{200, 200, 400, 428, 428, 405, 405}, "GET, HEAD, POST, PUT, DELETE"},
+		{"/plans/{id}", "/plans/77", [7]int{404, 404, 400, 428, 428, 405, 405}, "GET, HEAD, POST, PUT, DELETE"},
+		{"/plans/{id}/result", "/plans/1/result", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/faults", "/plans/1/faults", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/file", "/plans/1/file", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
+		{"/plans/{id}/choice", "/plans/1/choice", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
+		{"/plans/{id}/shelved", "/plans/1/shelved", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
+		{"/plans/{id}/sheet", "/plans/1/sheet", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/sheet.{format}", "/plans/1/sheet.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/drawings/{what}.{format}", "/plans/1/drawings/strip.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/history", "/plans/1/history", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/revisions", "/plans/1/revisions", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/revisions/{letter}", "/plans/1/revisions/A", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/compared", "/plans/1/compared?from=A&to=draft", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/rams", "/plans/1/rams", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/rams", "/rams", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/rams/{id}", "/rams/1", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/programs", "/programs", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/glossary", "/glossary", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/static/{hash}/*", assets.address("css/base.css"), [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"", "/nothing", [7]int{404, 404, 404, 404, 404, 404, 404}, ""},
+	} {
+		for i, method := range methods {
+			resp, body := requested(t, srv.URL, method, c.path, []string{jsonWanted}, nil)
+			assert.Equal(t, c.want[i], resp.StatusCode, "%s %s: %.300s", method, c.path, body)
+			if method == http.MethodHead {
+				assert.Empty(t, body, c.path)
+			}
+			if resp.StatusCode >= 400 {
+				assert.Equal(t, "application/problem+json", resp.Header.Get("Content-Type"), "%s %s", method, c.path)
+			}
+			if resp.StatusCode == http.StatusMethodNotAllowed {
+				assert.Equal(t, c.allow, resp.Header.Get("Allow"), "%s %s", method, c.path)
+			}
+		}
+		tried[c.route] = true
+	}
+	require.NoError(t, chi.Walk((&site{}).router(), func(_, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
+		assert.True(t, tried[route], "%s was not tried", route)
+		return nil
+	}))
+}

@@ -1,0 +1,21 @@
+package page
+
+// A ProgramsPage tells other programs what they can ask.
+type ProgramsPage struct {
+	Assets    Assets
+	Server    string // its address
+	Addresses []ProgramAddress
+	Draft     string // the file draft.json of the examples
+	Plan      string // the command that names the plan for the rest of them
+	Examples  []ProgramExample
+}
+
+// A ProgramAddress is what one address does, and the statuses that it gives.
+type ProgramAddress struct{ Method, Path, Does, Gives string }
+
+// A ProgramExample is a command and what its answer shows.
+type ProgramExample struct {
+	Title, Command string
+	Shows          []string
+	First          bool
+}

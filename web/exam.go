@@ -74,6 +74,9 @@ func (s *site) sittingOf(r *http.Request) (*sitting, error) {
 
 // beginExam answers POST …/drill/exam.
 func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
+	if !bringsForm(r) {
+		return errNoForm
+	}
 	if err := r.ParseForm(); err != nil {
 		return broken(err)
 	}

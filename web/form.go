@@ -52,8 +52,10 @@ func readForm(r *http.Request) (*posted, error) {
 	case "application/x-www-form-urlencoded":
 		return readEncoded(r.Body)
 	}
-	return nil, refusal{http.StatusBadRequest, "A form is needed here.", nil}
+	return nil, errNoForm
 }
+
+var errNoForm = refusal{http.StatusBadRequest, "A form is needed here.", nil}
 
 var errTooMany = refusal{http.StatusBadRequest, "The form has more entries than any plan.", nil}
 

@@ -91,7 +91,7 @@ func (e programExample) curl(server string) string {
 // showPrograms answers GET /programs.
 func showPrograms(w http.ResponseWriter, r *http.Request) error {
 	server := "http://" + r.Host
-	p := page.ProgramsPage{Assets: assets.ramsPage(), Server: server, Addresses: addresses, Draft: halfDraft, Plan: `PLAN=` + server + `/plans/2   # what Location said`}
+	p := page.ProgramsPage{Assets: assets.programsPage(), Server: server, Addresses: addresses, Draft: halfDraft, Plan: `PLAN=` + server + `/plans/2   # what Location said`}
 	for i, e := range programExamples {
 		shows := []string{"HTTP/1.1 " + strconv.Itoa(e.status) + " " + http.StatusText(e.status)}
 		for _, s := range e.shows {
@@ -100,4 +100,11 @@ func showPrograms(w http.ResponseWriter, r *http.Request) error {
 		p.Examples = append(p.Examples, page.ProgramExample{Title: e.title, Command: e.curl(server), Shows: shows, First: i == 0})
 	}
 	return show(w, r, http.StatusOK, page.ProgramsOf(p))
+}
+
+// programsPage gives the addresses of what the page for other programs loads.
+func (l library) programsPage() page.Assets {
+	a := l.shelfPage()
+	a.Styles = append(a.Styles, l.address("css/programs.css"))
+	return a
 }

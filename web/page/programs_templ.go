@@ -255,7 +255,7 @@ func programAddresses(as []ProgramAddress) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 19, "<section class=\"block\" aria-labelledby=\"addresses-h\"><h2 id=\"addresses-h\">Addresses</h2><div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Addresses\"><table class=\"sides addresses\"><thead><tr><th scope=\"col\">Address</th><th scope=\"col\">What it does</th><th scope=\"col\">Statuses</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 19, "<section class=\"block\" aria-labelledby=\"addresses-h\"><h2 id=\"addresses-h\">Addresses</h2><div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Table of the addresses\"><table class=\"sides addresses\"><thead><tr><th scope=\"col\">Address</th><th scope=\"col\">What it does</th><th scope=\"col\">Statuses</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

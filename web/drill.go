@@ -47,7 +47,9 @@ func (d drilling) start(w http.ResponseWriter, r *http.Request) error {
 
 // home shows the first page of the drill, with what was typed to begin an exam.
 func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed page.ExamForm) error {
-	p := d.Home(d.head("Drill"), rand.Uint64N(1_000_000), typed)
+	h := d.head("Drill")
+	h.First = true
+	p := d.Home(h, rand.Uint64N(1_000_000), typed)
 	all, err := d.site.store.Trainings(r.Context(), d.id)
 	if err != nil {
 		return err

@@ -234,10 +234,3 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get("/plans/1/card.svg"), "revision B")
 	assert.Contains(t, strings.ToLower(get("/plans/1/card.svg?revision=draft")), "draft")
 }
-
-// A spreadsheet takes no typed text for a formula.
-func TestPlainCell(t *testing.T) {
-	for text, want := range map[string]string{"Ada": "Ada", "=1+1": "'=1+1", "-7": "'-7", "@x": "'@x", "": ""} {
-		assert.Equal(t, want, plainCell(text))
-	}
-}

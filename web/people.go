@@ -103,7 +103,7 @@ func sendTable(w http.ResponseWriter, name string, all []archive.Training) error
 			revision = draftSide
 		}
 		row := []string{
-			strconv.FormatInt(int64(t.ID), 10), plainCell(t.Who), words.Stamp(t.At), plainCell(t.Number), plainCell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10),
+			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10),
 			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime),
 			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), strings.Join(t.Missed, " "), state,
 		}
@@ -122,12 +122,4 @@ func sendTable(w http.ResponseWriter, name string, all []archive.Training) error
 	h.Set("Content-Disposition", `attachment; filename="`+name+`.csv"`)
 	_, _ = w.Write(b.Bytes())
 	return nil
-}
-
-// plainCell keeps a spreadsheet from taking a typed text for a formula.
-func plainCell(text string) string {
-	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
-		return "'" + text
-	}
-	return text
 }

@@ -81,7 +81,7 @@ func (t Table) CSV(w io.Writer) error {
 		var cells []string
 		for i, c := range t.Columns {
 			if !c.Box && i < len(row) {
-				cells = append(cells, guarded(row[i]))
+				cells = append(cells, Cell(row[i]))
 			}
 		}
 		_ = out.Write(cells)
@@ -96,14 +96,6 @@ func (t Table) CSV(w io.Writer) error {
 	}
 	out.Flush()
 	return out.Error()
-}
-
-// guarded keeps a spreadsheet from taking a text for a formula.
-func guarded(s string) string {
-	if s != "" && (s[0] == '=' || s[0] == '+' || s[0] == '@' || s[0] == '-' && len(s) > 1 && (s[1] < '0' || s[1] > '9')) {
-		return "'" + s
-	}
-	return s
 }
 
 // lamps writes what both lamps show, or what is known instead.

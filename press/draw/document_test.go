@@ -28,7 +28,7 @@ func written(t testing.TB, d *Document, format string, page int) []byte {
 func TestCarried(t *testing.T) {
 	plans := 50
 	if testing.Short() {
-		plans = 5
+		plans = 2
 	}
 	for part := range uint64(4) {
 		t.Run(fmt.Sprint(part), func(t *testing.T) {

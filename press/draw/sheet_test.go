@@ -79,7 +79,7 @@ func manyFindings(p *press.Plan) *press.Result {
 // run into the title block; the findings are all there; every page has its number.
 func TestSheetLayout(t *testing.T) {
 	for name, p := range sheetPlans(t) {
-		if testing.Short() && !strings.HasPrefix(name, "long") {
+		if testing.Short() && name != "long-titles" && name != "missing-good" {
 			continue
 		}
 		r := press.Evaluate(p)

@@ -28,7 +28,9 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
-	t.Notes = Unseen(p, r)
+	for _, unseen := range Unseen(p, r) {
+		t.Notes = append(t.Notes, "Not detected: "+lowerFirst(unseen))
+	}
 	return t
 }
 

@@ -68,7 +68,6 @@ func (s *site) sittingOf(r *http.Request) (*sitting, error) {
 	}
 	return nil, refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
 		"An exam ends when the program is started again. One that was not handed in by then leaves no record: begin a new one.",
-		"One that was handed in stands among the records of its station.",
 	}}
 }
 
@@ -100,10 +99,14 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	return seeOther(w, r, planPath(d.id, "drill/exam/"+s.id))
 }
 
-// showExam answers GET …/drill/exam/{sitting}.
+// showExam answers GET …/drill/exam/{sitting}. Of one that was handed in before
+// the program was started again the record is left.
 func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 	x, err := s.sittingOf(r)
 	if err != nil {
+		if kept, lost := s.store.TrainingOfSitting(r.Context(), chi.URLParam(r, "sitting")); lost == nil {
+			return seeOther(w, r, recordPath(kept.ID))
+		}
 		return err
 	}
 	x.mu.Lock()

@@ -234,3 +234,21 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get("/plans/1/card.svg"), "revision B")
 	assert.Contains(t, strings.ToLower(get("/plans/1/card.svg?revision=draft")), "draft")
 }
+
+// After a restart an exam that was handed in leads to its record, one that was not
+// is gone and says so.
+func TestExamAfterARestart(t *testing.T) {
+	a := exampleArchive(t)
+	h := (&site{a, newDesk()}).router()
+	done, open := examined(t, h), examAddress(t, h)
+	h = (&site{a, newDesk()}).router()
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, "http://127.0.0.1"+done, nil))
+	assert.Equal(t, http.StatusSeeOther, w.Code)
+	assert.Equal(t, "/records/1", w.Header().Get("Location"))
+	code, _, text := asked(t, h, http.MethodGet, open, nil)
+	assert.Equal(t, http.StatusNotFound, code)
+	assert.Contains(t, text, "leaves no record")
+	status, _, _ := sent(t, h, open, allRight(t, 0))
+	assert.Equal(t, http.StatusNotFound, status)
+}

@@ -120,6 +120,15 @@ func (a *Archive) TrainingOf(ctx context.Context, id TrainingID) (Training, erro
 	return t, explain(err)
 }
 
+// TrainingOfSitting gives the record of a sitting.
+func (a *Archive) TrainingOfSitting(ctx context.Context, sitting string) (Training, error) {
+	t, err := scanTraining(a.reader(ctx).QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", sitting).Scan)
+	if errors.Is(err, sql.ErrNoRows) {
+		return t, ErrNotFound
+	}
+	return t, explain(err)
+}
+
 // Trainings lists the records of a plan, the newest first.
 func (a *Archive) Trainings(ctx context.Context, plan ID) ([]Training, error) {
 	return a.trainings(ctx, "where plan = $1", plan)

@@ -41,7 +41,12 @@ func TestTrainingIsKept(t *testing.T) {
 	again, err := a.KeepTraining(background(), sat("one", "Another", 2, "d2", false))
 	require.NoError(t, err)
 	assert.Equal(t, want, again, "a sitting is kept once")
+	got, err = a.TrainingOfSitting(background(), "one")
+	require.NoError(t, err)
+	assert.Equal(t, want, got)
 	_, err = a.TrainingOf(background(), 2)
+	require.ErrorIs(t, err, ErrNotFound)
+	_, err = a.TrainingOfSitting(background(), "two")
 	require.ErrorIs(t, err, ErrNotFound)
 }
 

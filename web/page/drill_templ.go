@@ -2004,7 +2004,7 @@ func DrillExamOf(p DrillExam) templ.Component {
 						return templ_7745c5c3_Err
 					}
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 175, "<p><button class=\"primary\" type=\"submit\">Hand in</button></p></form>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 175, "<p class=\"help\">A question without an answer counts as missed.</p><p><button class=\"primary\" type=\"submit\">Hand in</button></p></form>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

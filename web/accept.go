@@ -54,7 +54,7 @@ func asksJSON(r *http.Request) bool {
 func takesProblem(r *http.Request) bool {
 	switch r.Method {
 	case http.MethodGet, http.MethodHead:
-		return asksJSON(r)
+		return asksJSON(r) || !acceptsHTML(r) && strings.HasSuffix(r.URL.Path, "/result") // which is no page
 	case http.MethodPost:
 		return asksJSON(r) || r.Header.Get("Content-Type") != "" && !bringsForm(r) && !acceptsHTML(r)
 	}

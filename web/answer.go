@@ -9,6 +9,7 @@ import (
 
 	"github.com/a-h/templ"
 
+	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/web/page"
 )
@@ -51,6 +52,7 @@ func asRefusal(err error) refusal {
 	var e refusal
 	var large *http.MaxBytesError
 	var stale *archive.Stale
+	var faults press.Problems
 	var staleRam *archive.StaleRam
 	var damaged *archive.Damaged
 	var failure *archive.Failure
@@ -67,6 +69,8 @@ func asRefusal(err error) refusal {
 		return refusal{http.StatusInternalServerError, capital(damaged.What) + " is damaged: it is not what was stored.", []string{"The history of the plan shows which states are whole.", "ramplan check looks through the whole archive."}}
 	case errors.As(err, &failure):
 		return refusal{http.StatusServiceUnavailable, failure.Text, []string{"Go back: what you typed is still there. Try again when it is mended."}}
+	case errors.As(err, &faults):
+		return refusal{http.StatusUnprocessableEntity, "What was sent cannot be kept.", lines(faults)}
 	case errors.As(err, &large):
 		return refusal{http.StatusRequestEntityTooLarge, "The request is larger than 8 MiB.", []string{"A plan or draft file may have 4 MiB at most.", "Go back: what you typed is still there."}}
 	}

@@ -2,6 +2,7 @@ package web
 
 import (
 	"bytes"
+	"encoding/json"
 	"net/http"
 	"strings"
 
@@ -57,6 +58,12 @@ func lines(faults press.Problems) []string {
 
 // isDraft tells whether a file says of itself that it is a draft.
 func isDraft(data []byte) bool {
+	var doc struct {
+		Format string `json:"format"`
+	}
+	if json.Unmarshal(data, &doc) == nil {
+		return strings.HasPrefix(doc.Format, "ramplan.draft/")
+	}
 	head := data[:min(len(data), 400)]
 	return bytes.Contains(head, []byte("ramplan.draft/")) && !bytes.Contains(head, []byte(press.Format))
 }

@@ -94,9 +94,11 @@ func (s *site) deletePlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Bin(r.Context(), id, from); err != nil {
+	head, err := s.store.Bin(r.Context(), id, from)
+	if err != nil {
 		return asPrecondition(err)
 	}
+	w.Header().Set("ETag", etag(head.Version))
 	w.WriteHeader(http.StatusNoContent)
 	return nil
 }
@@ -123,7 +125,8 @@ func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
 	}
 	if len(named) > 1 || named[0] == "*" {
 		head, err := s.store.Get(r.Context(), id)
-		if err != nil {
+		var damaged *archive.Damaged
+		if err != nil && !errors.As(err, &damaged) { // a whole one may take its place
 			return 0, err
 		}
 		if slices.Contains(named, "*") || slices.Contains(named, etag(head.Version)) {
@@ -161,7 +164,11 @@ func readDocument(r *http.Request) (*press.Draft, error) {
 	}
 	d, faults := decodeFile(data)
 	if len(faults) > 0 {
-		return nil, faulty{refusal{http.StatusUnprocessableEntity, "The document is neither a sound plan nor a draft.", nil}, faults}
+		status := http.StatusUnprocessableEntity
+		if faults[0].Code == press.CodeSize {
+			status = http.StatusRequestEntityTooLarge
+		}
+		return nil, faulty{refusal{status, "The document is neither a sound plan nor a draft.", nil}, faults}
 	}
 	return d, nil
 }

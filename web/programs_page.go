@@ -19,9 +19,9 @@ func programRoutes(r chi.Router) {
 // addresses are what programs can ask, as the page lists it.
 var addresses = []page.ProgramAddress{
 	{Method: "GET", Path: "/plans", Does: "The plans on the shelf: q searches, order is changed, name or number, limit and offset choose a part, bin=yes lists the bin.", Gives: "200"},
-	{Method: "POST", Path: "/plans", Does: "A new plan from a plan, a draft or an exported sheet. Location names it.", Gives: "201, 422"},
+	{Method: "POST", Path: "/plans", Does: "A new plan from a plan, a draft or an exported sheet. Location names it.", Gives: "201, 413, 415, 422"},
 	{Method: "GET", Path: "/plans/{id}", Does: "The working draft: as a plan where it is a sound one, else as a draft; the format in the media type says which. ETag is its version.", Gives: "200, 304, 404"},
-	{Method: "PUT", Path: "/plans/{id}", Does: "Another draft in its place. If-Match names the version that it replaces. What stood there stays in the history.", Gives: "204, 404, 412, 422, 428"},
+	{Method: "PUT", Path: "/plans/{id}", Does: "Another draft in its place. If-Match names the version that it replaces. What stood there stays in the history.", Gives: "204, 404, 412, 413, 422, 428"},
 	{Method: "DELETE", Path: "/plans/{id}", Does: "Into the bin, from which the shelf takes it out again. If-Match as for PUT.", Gives: "204, 404, 412, 428"},
 	{Method: "GET", Path: "/plans/{id}/result", Does: "Everything that the draft leads to: setpoints, figures, findings.", Gives: "200, 404, 422"},
 	{Method: "GET", Path: "/plans/{id}/revisions", Does: "The issued revisions, the newest first.", Gives: "200, 404"},

@@ -104,6 +104,9 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 	if !bringsForm(r) {
 		return s.postPlan(w, r)
 	}
+	if asksJSON(r) {
+		return refusal{http.StatusUnsupportedMediaType, "Send the document itself, with Content-Type application/json.", nil}
+	}
 	p, err := readForm(r)
 	if err != nil {
 		return err

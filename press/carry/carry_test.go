@@ -195,15 +195,24 @@ func TestSays(t *testing.T) {
 	assert.Equal(t, "a draft, "+c.Digest, c.Says())
 }
 
-// TestBombs: what unpacks without end is given up soon, and costs no memory.
+// TestBombs: what unpacks without end is given up soon, and costs no memory,
+// however many of them one file holds.
 func TestBombs(t *testing.T) {
 	huge := packed(unending + `"` + strings.Repeat("a", 2*maxDocument) + `"}`)
-	many := bytes.Repeat(pdfWith("/Filter/FlateDecode", huge), 50)
+	large := packed(strings.Replace(string(example(t).Encode()), "\\r\\n", strings.Repeat(" ", maxUnpacked/10)+"\\r\\n", 1))
 	for name, file := range map[string][]byte{
-		"png": pngWith("iTXt", "\x01\x00\x00\x00"+huge),
-		"pdf": many,
+		"png":                                 pngWith("iTXt", "\x01\x00\x00\x00"+huge),
+		"png, many":                           manyChunks("\x01\x00\x00\x00"+huge, 50),
+		"png, each of a size that is allowed": manyChunks("\x01\x00\x00\x00"+large, 12),
+		"pdf, many":                           bytes.Repeat(pdfWith("/Filter/FlateDecode", huge), 50),
 	} {
 		_, err := Extract(file)
 		assert.ErrorIs(t, err, ErrBomb, name)
 	}
+}
+
+// manyChunks is a PNG with the same text chunk many times.
+func manyChunks(data string, n int) []byte {
+	text := pngChunk("iTXt", Keyword+"\x00"+data)
+	return bytes.Join([][]byte{pngStart, pngChunk("IHDR", strings.Repeat("\x00", 13)), bytes.Repeat(text, n), pngChunk("IEND", "")}, nil)
 }

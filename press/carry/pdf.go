@@ -26,9 +26,6 @@ var (
 // begin.
 const longestDictionary = 4096
 
-// most of what attachments may unpack to, all together.
-const maxUnpacked = 4 * maxDocument
-
 // readPDF looks at every embedded file (ISO 32000-2, 7.11.4). It needs no table of
 // the objects: a stream is never inside another, whatever program saved the file
 // again, and its dictionary stands before it.

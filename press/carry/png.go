@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/zlib"
 	"encoding/binary"
+	"errors"
 	"hash/crc32"
 	"io"
 )
@@ -20,6 +21,7 @@ func isPNG(data []byte) bool { return bytes.HasPrefix(data, pngStart) }
 func readPNG(data []byte) ([]Carried, error) {
 	var all []Carried
 	var fault error
+	left := int64(maxUnpacked)
 	rest := data[len(pngStart):]
 	for len(all) < maxPlans {
 		if len(rest) < 12 {
@@ -31,11 +33,15 @@ func readPNG(data []byte) ([]Carried, error) {
 		}
 		kind, body := string(rest[4:8]), rest[8:8+n]
 		if ours(kind, body) {
-			c, err := inChunk(kind, body, crc32.ChecksumIEEE(rest[4:8+n]) == binary.BigEndian.Uint32(rest[8+n:]))
-			if err != nil {
-				fault = graver(fault, err)
-			} else {
+			sound := crc32.ChecksumIEEE(rest[4:8+n]) == binary.BigEndian.Uint32(rest[8+n:])
+			c, err := inChunk(kind, body, sound, &left)
+			switch {
+			case err == nil:
 				all = append(all, c)
+			case errors.Is(err, ErrBomb):
+				return all, err
+			default:
+				fault = graver(fault, err)
 			}
 		}
 		if kind == "IEND" {
@@ -53,7 +59,7 @@ func ours(kind string, body []byte) bool {
 
 // inChunk takes the text out of any of the three kinds of text chunk (ISO/IEC
 // 15948, 11.3.4): programs that pack a picture anew may write another kind.
-func inChunk(kind string, body []byte, sound bool) (Carried, error) {
+func inChunk(kind string, body []byte, sound bool, left *int64) (Carried, error) {
 	body = body[len(Keyword)+1:]
 	packed := kind == "zTXt"
 	switch {
@@ -78,25 +84,27 @@ func inChunk(kind string, body []byte, sound bool) (Carried, error) {
 	if !packed {
 		return decode(bytes.NewReader(body))
 	}
-	return inflated(bytes.NewReader(body))
+	return inflated(bytes.NewReader(body), left)
 }
 
-// inflated reads a document that is packed by zlib, and its check sum.
-func inflated(r io.Reader) (Carried, error) {
+// inflated reads a document that is packed by zlib, and its check sum. What it
+// unpacks to is taken off what is left for the file.
+func inflated(r io.Reader, left *int64) (Carried, error) {
 	z, err := zlib.NewReader(r)
 	if err != nil {
 		return Carried{}, ErrDamaged
 	}
-	c, err := decode(z)
-	if err != nil {
-		return Carried{}, err
+	counted := &io.LimitedReader{R: z, N: *left}
+	defer func() { *left = counted.N }()
+	c, err := decode(counted)
+	if err == nil {
+		_, err = io.Copy(io.Discard, io.LimitReader(counted, maxDocument))
+		if err != nil {
+			return Carried{}, ErrDamaged
+		}
 	}
-	n, err := io.Copy(io.Discard, io.LimitReader(z, maxDocument))
-	switch {
-	case err != nil:
-		return Carried{}, ErrDamaged
-	case n >= maxDocument:
+	if counted.N <= 0 {
 		return Carried{}, ErrBomb
 	}
-	return c, nil
+	return c, err
 }

@@ -12,6 +12,10 @@ const MaxFile = 64 << 20
 // maxPlans is the most plans that are taken from one file.
 const maxPlans = 1000
 
+// maxUnpacked is the most bytes that the plans of one file may unpack to, all
+// together: a small file could hold many large ones.
+const maxUnpacked = 4 * maxDocument
+
 // kinds are the formats, known by the first bytes of their files.
 var kinds = []struct {
 	is   func([]byte) bool

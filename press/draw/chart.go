@@ -17,6 +17,7 @@ type chart struct {
 	ends          []endLabel // at the right, for the lines that reach it
 	decimals      int        // of the figures of the x axis
 	noX           bool       // nothing is measured along the x axis
+	stepY         float64    // px from figure to figure of the y axis, about
 }
 
 // endLabel names a line at its right end.
@@ -41,7 +42,7 @@ const (
 
 // newChart lays out the frame; the room at the right is for the end labels.
 func newChart(o Options, title string, right float64) *chart {
-	c := &chart{width: o.width(chartWide, chartWideLeast)}
+	c := &chart{width: o.width(chartWide, chartWideLeast), stepY: 42}
 	if o.Compact {
 		c.width = o.width(chartCompact, chartCompactLeast)
 	}
@@ -54,7 +55,7 @@ func newChart(o Options, title string, right float64) *chart {
 	}
 	height := float64(plotHeight)
 	if o.Flat {
-		height = plotHeightFlat
+		height, c.stepY = plotHeightFlat, 28
 	}
 	c.plot = rect{margin + 44, top, c.width - margin - right, top + height}
 	c.yNameAt = top - 10
@@ -88,7 +89,7 @@ func (c *chart) paper(p *pen) {
 }
 
 func (c *chart) gridY(p *pen, st style) {
-	ticks, decimals := c.y.ticks(int((c.plot.y1 - c.plot.y0) / 42))
+	ticks, decimals := c.y.ticks(int((c.plot.y1 - c.plot.y0) / c.stepY))
 	for _, v := range ticks {
 		y := c.y.x(v)
 		p.hline(faint, c.plot.x0, c.plot.x1, y)

@@ -6,7 +6,6 @@ import (
 	"sync"
 
 	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/vgimg"
 )
 
 // Options of a drawing.
@@ -79,7 +78,7 @@ func (d *Picture) on(c vg.Canvas) []label {
 func (d *Picture) draw(c vg.Canvas, height float64) []label {
 	p := &pen{c: c, h: height}
 	// A picture of dots begins white, and painting every dot anew takes its time.
-	if _, white := c.(*vgimg.Canvas); !white {
+	if _, white := c.(*raster); !white {
 		p.fill(paper, rect{0, 0, d.width, height})
 	}
 	d.paint(p)

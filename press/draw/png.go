@@ -9,9 +9,6 @@ import (
 	"io"
 	"math"
 	"slices"
-
-	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/vgimg"
 )
 
 // pngDensity is the dots per inch of every PNG, and pxPerInch what a px is in the
@@ -27,9 +24,10 @@ func (d *Picture) PNG(w io.Writer) error {
 	// A vg point stands for one px here, so that texts are set at their own size
 	// and never scaled as pictures.
 	width, height := d.Size()
-	c := vgimg.NewWith(vgimg.UseWH(vg.Length(width), vg.Length(height)), vgimg.UseDPI(72*pngDensity/pxPerInch))
+	c := newRaster(width, height)
+	defer c.close()
 	d.on(c)
-	picture := encoded(c.Image().(*image.RGBA), density(pngDensity), internationalText("Title", d.title), internationalText("Description", d.desc))
+	picture := encoded(c.dots, density(pngDensity), internationalText("Title", d.title), internationalText("Description", d.desc))
 	_, err := w.Write(picture)
 	return err
 }

@@ -23,7 +23,7 @@ func (s *sheet) front() {
 	below := s.setpoints(g, right)
 	below = s.requirement(g, rect{right.x0, below + 8, right.x1, 0})
 	below = s.drawing(g, NewForce, Options{NoTitle: true, Flat: true, Compact: true}, rect{right.x0, below + 8, right.x1, 0}, chartCompactLeast)
-	s.texts(g, strip+8, below+8)
+	s.texts(g, strip+5, below+5)
 }
 
 func (s *sheet) headline(g *sheetPage, inner rect) (bottom float64) {
@@ -102,7 +102,7 @@ func (s *sheet) texts(g *sheetPage, underStrip, underForce float64) {
 	f, block := s.paper.frame(), s.block()
 	inner := f.inset(sheetPad)
 	first := rect{inner.x0, underStrip, block.x0 - sheetGutter, f.y1 - 6}
-	bottom := block.y0 - 6
+	bottom := block.y0 - 4
 	last := rect{inner.x1 - rightColumn, underForce, inner.x1, bottom}
 	columns := []rect{{block.x0, underStrip, last.x0 - sheetGutter, bottom}, last}
 	width := math.Min(columns[0].width(), last.width())
@@ -146,8 +146,8 @@ func choices(findings, blockers, others int) []choice {
 // twoColumns gives each of two texts a column where they fit, else lets the second
 // begin under the first.
 func twoColumns(one, two []paragraph, width float64, columns []rect) (placed []placedLine, over []setLine) {
-	left, overLeft := pour(set(one, width), columns[:1])
-	right, overRight := pour(set(two, width), columns[1:])
+	left, overLeft := pour(set(one, columns[0].width()), columns[:1])
+	right, overRight := pour(set(two, columns[1].width()), columns[1:])
 	if len(overLeft)+len(overRight) == 0 {
 		return append(left, right...), nil
 	}

@@ -100,6 +100,7 @@ func TestSheetLayout(t *testing.T) {
 		d := checkSheet(t, p, manyFindings(p), SheetOptions{})
 		assert.Equal(t, 2, d.Pages())
 		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example needs one page")
+		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{Issue: issued}).Pages(), "and one as a revision")
 	})
 }
 

@@ -23,15 +23,23 @@ var blindRows = []string{
 }
 
 // found says how surely a row is detected: as surely as the plan wants its limit
-// samples judged, hardly ever by the same measure, or by luck.
+// samples judged, hardly ever by the same measure, or by luck. What is refused no
+// more often than a good part is not found either.
 func (d *Drill) found(f press.FaultRow) string {
 	switch p := d.p.Faults.SampleProbability; {
 	case f.Detection >= p:
 		return foundID
-	case f.Detection <= 1-p:
+	case f.Detection <= 1-p || d.likeGood(f):
 		return unfoundID
 	}
 	return luckID
+}
+
+// likeGood tells whether a row is refused no more often than the nominal part.
+func (d *Drill) likeGood(f press.FaultRow) bool {
+	const slack = 1e-6 // of the computed probabilities
+	i := slices.IndexFunc(d.r.Faults, func(x press.FaultRow) bool { return x.Name == press.RowNominal && !x.Own })
+	return i >= 0 && f.Detection <= 1-d.r.Faults[i].Detection+slack
 }
 
 // blindItems ask whether the lamps find a fault at all.
@@ -77,6 +85,9 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 func (d *Drill) seen(i int) string {
 	f := d.r.Faults[i]
 	s := d.story(d.eventOf(i)) + " Found with a probability of " + words.Share(f.Detection) + "."
+	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
+		s = d.story(d.eventOf(i)) + " It is refused in " + words.Share(f.Detection) + " of the cases, no more often than a good part: that is not finding it."
+	}
 	switch {
 	case f.Own:
 		return s

@@ -214,7 +214,7 @@ var Fields = []Field{
 	{Path: "targets.early_contact_ppm", Default: 1.0, Low: zero, High: million, Unit: "ppm", Label: "Early contact", Help: "Parts met while the ram still approaches."},
 	{Path: "targets.conforming_share", Default: 0.9973, Low: zero, High: one, Label: "Conforming share", Help: "The least share of parts that the process makes within the drawing."},
 
-	{Path: "quality.sample_size", Kind: Text, Default: "every part", Label: "Sample size", Help: "How many parts the two signals judge."},
+	{Path: "quality.sample_size", Kind: Text, Default: "100 %", Label: "Sample size", Help: "How many parts the two signals judge."},
 	{Path: "quality.frequency", Kind: Text, Default: "every cycle", Label: "Frequency", Help: "How often they are judged."},
 	{Path: "quality.limit_check", Kind: Text, Default: "at the start of each shift", Label: "Limit samples are pressed", Help: "When the limit samples are put through the station."},
 	{Path: "quality.samples_each", Default: 3.0, Low: one, High: &Limit{Value: 100}, Label: "Samples of each height", Help: "How many of each limit sample are made."},

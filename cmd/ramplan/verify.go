@@ -48,12 +48,16 @@ const statusDiffers = 1
 
 // matched compares a sheet with what the archive holds, and says so.
 func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (said string, same bool, err error) {
-	if sheet.Issue == nil {
-		return "a draft, which was never issued; digest " + words.ShortDigest(sheet.Digest), false, nil
-	}
 	issued, err := a.Issued(ctx, sheet.Digest)
 	if err != nil {
 		return "", false, err
+	}
+	if sheet.Issue == nil {
+		said := "printed from a draft that was never issued; digest " + words.ShortDigest(sheet.Digest)
+		if len(issued) > 0 {
+			said = fmt.Sprintf("printed from a draft; the same plan was issued as revision %s of %s, digest %s", issued[0].Letter, called(issued[0]), words.ShortDigest(sheet.Digest))
+		}
+		return said, false, nil
 	}
 	for _, f := range issued {
 		if f.Letter != sheet.Issue.Revision {

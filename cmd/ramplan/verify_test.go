@@ -52,7 +52,7 @@ func TestVerify(t *testing.T) {
 		require.Equal(t, 0, status, errs)
 		status, out, _ = command(t, "", "verify", "-data", dir, draft)
 		assert.Equal(t, 1, status)
-		assert.Contains(t, out, "a draft, which was never issued")
+		assert.Contains(t, out, "printed from a draft that was never issued")
 	}
 	require.Equal(t, 0, stop())
 	for _, c := range []struct {

@@ -118,10 +118,16 @@ func random(seed uint64, what string) *rand.Rand {
 	return rand.New(rand.NewPCG(seed, h.Sum64()))
 }
 
+// hands says why no hand goes into the work space.
+func (d *Drill) hands() string {
+	return "Never put a hand into the work space: the approach is not force-limited and strikes with up to " + words.Force(d.r.Impact.Early) +
+		", and the push gives up to " + words.Force(d.r.Force.High)
+}
+
 // Notices are what a learner must be told before the first exercise.
 func (d *Drill) Notices() []string {
 	out := []string{
-		"Never put a hand into the work space: the approach is not force-limited, and the push gives up to " + words.Force(d.r.Force.High) + ".",
+		d.hands() + ".",
 		"The lamps are no safety function. They judge parts, and nothing else.",
 		"At the station the instructions of your own works go before this drill.",
 	}

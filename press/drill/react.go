@@ -46,7 +46,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		Explain:  x.Part + " " + inOrder(x.Checks),
 	}
 	if step > 0 {
-		e.Question = "You did that, and it showed nothing. What next?"
+		e.Question = "You did that, and found nothing wrong. What next?"
 		e.Facts = append(e.Facts, "First on the list was: "+x.Checks[step-1])
 	}
 	var choices []Choice

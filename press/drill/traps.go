@@ -34,7 +34,7 @@ func (d *Drill) traps(t words.PairText) []Choice {
 }
 
 func (d *Drill) byHand() string {
-	return "Never put a hand into the work space: the approach is not force-limited, the push gives up to " + words.Force(d.r.Force.High) + ", and the lamps are no safety function."
+	return d.hands() + ". The lamps are no safety function."
 }
 
 // again says what a second push would show: what was pressed before is seated.

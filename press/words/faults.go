@@ -7,8 +7,8 @@ var faultRows = map[string]Term{
 	press.RowNominal:         {"Nominal part", "Every length at its mean, as most parts are."},
 	press.RowTallest:         {"Tallest accepted", "A part that reads just inside the window, on the tall side."},
 	press.RowShortest:        {"Shortest accepted", "A part that reads just inside the window, on the low side."},
-	press.RowLong:            {"Too tall", "A part that reads 0.001\u202fmm before the window."},
-	press.RowShort:           {"Too low", "A part that reads 0.001\u202fmm past the window."},
+	press.RowLong:            {"Just refused, tall side", "A part that reads 0.001\u202fmm before the window: refused, though the drawing may still allow it."},
+	press.RowShort:           {"Just refused, low side", "A part that reads 0.001\u202fmm past the window: refused, though the drawing may still allow it."},
 	press.RowMissing:         {"Missing insert", "Nothing was put in, and the ram goes on to whatever stops it."},
 	press.RowTwoInserts:      {"Two inserts", "A second insert lies on the first."},
 	press.RowAlreadyPressed:  {"Pressed before", "A finished part comes round again and is seated already."},
@@ -21,7 +21,7 @@ var faultRows = map[string]Term{
 	press.RowNestWorn:        {"Worn nest", "The nest has given way by the depth in the plan: the part is good, the station is wrong, and every reading is off by as much."},
 	press.RowArrivalStuckOn:  {"Arrival stuck on, no insert", "The arrival signal is always on while the insert is missing."},
 	press.RowArrivalStuckOff: {"Arrival stuck off", "The arrival signal never comes, on a nominal part."},
-	press.RowZoneStuckOn:     {"Zone stuck on, too tall", "The zone signal is always on while the part is too tall."},
+	press.RowZoneStuckOn:     {"Zone stuck on", "The zone signal is always on, and a part comes that should just be refused on the tall side."},
 	press.RowZoneStuckOff:    {"Zone stuck off", "The zone signal never comes, on a nominal part."},
 }
 

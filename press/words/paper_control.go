@@ -30,11 +30,11 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
 	add("Limit samples", "Judged as written", "Samples of known height", Trimmed(p.Quality.SamplesEach, 0)+" of each height", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
 	if f := row(r, press.RowMissing); f != nil {
-		how := "Arrival signal: " + lamps(f.Arrival, f.Zone)
+		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)
 		if p.Station.PresenceCheck != "" {
 			how = p.Station.PresenceCheck
 		}
-		add("Insert present", "One insert in the nest", how, p.Quality.SampleSize, p.Quality.Frequency, "As above", reaction)
+		add("Insert present", "One insert in the nest", how, p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	}
 	if p.Joint.Kind != press.Touch {
 		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", "for the team to set", "for the team to set", "Incoming inspection of the diameters", "Quarantine the lot")

@@ -81,8 +81,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		Columns: []Column{{"Failure", 1.4, false}, {"What it is", 2.6, false}, {"Effect on the signals", 1.6, false}, {"How it is detected", 2.2, false}, {"Detection", 1, false}},
 	}
 	for _, f := range r.Faults {
-		if f.Good {
-			continue
+		if f.Good || !f.Own && (f.Name == press.RowLong || f.Name == press.RowShort) {
+			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
 		how := "The station reports: " + f.Verdict + "."
@@ -91,12 +91,18 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Not by these signals: the part is met in the approach. Try it on the station."
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
+		case f.Verdict == press.Good:
+			how = "Mostly not by these signals, which say good: another check is needed."
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Share(f.Detection)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
-	t.Notes = []string{"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting."}
+	t.Notes = []string{
+		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting.",
+		"Parts too tall or too low by the drawing are found as the limit samples are: see there.",
+		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule),
+	}
 	return t
 }

@@ -32,7 +32,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	add("Master that is good", "The station accepts what is good, where it should stand.", shows(r.Nominal()), "about "+pos.At(r.Nominal()))
 	if s := r.Samples; s != nil {
 		add("Sample too tall", "The upper limit still refuses.", shows(r.ReadingOf(p, s.Long)), "about "+pos.At(r.ReadingOf(p, s.Long)))
-		add("Sample too low", "The lower limit still refuses.", shows(r.ReadingOf(p, s.Short)), "at or past "+pos.At(sig.End))
+		add("Sample too low", "The lower limit still refuses.", shows(r.ReadingOf(p, s.Short)), "none; the ram ends at "+pos.At(sig.End))
 	}
 	if f := row(r, press.RowLoose); f != nil {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), "about "+pos.At(r.Nominal()))
@@ -81,7 +81,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 	step("Reference the ram; touch the empty nest at the least force; read the position.", "nest "+pos.At(p.Station.Nest))
 	step("Enter the approach end; approach at reduced speed with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
 	if r.Travel.PushStroke != nil {
-		step("Enter the push stroke; push the empty nest.", pos.At(*r.Travel.PushStroke)+"; no arrival before the push end")
+		step("Enter the push stroke; push the empty nest.", pos.At(*r.Travel.PushStroke)+"; no arrival")
 	}
 	if sig, ok := r.Signals(); ok {
 		step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.At(sig.ZoneStart)+" to "+pos.At(sig.ZoneEnd))
@@ -103,7 +103,8 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(r.Nominal())+", all accepted")
 	}
 	step("Pull or cut samples: seat without gap, holding force.", holds(p))
-	step("Unplug each signal in turn: the station must not pass a part.", "both stuck states found")
+	step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
+	step("Force each signal on in turn, at the input: the cycle must be refused, because the signal was not seen off.", "refused, both signals")
 	t.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}
 	return t
 }

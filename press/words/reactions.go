@@ -106,6 +106,8 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 		return apartPart, m.fault(t.Pair, when)
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
+	case has(press.Good) && (when == Change || when == Start):
+		return "Take the part out and keep it back until these checks have passed.", m.good(when)
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
 	case has(press.Long):

@@ -49,9 +49,12 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 func (d *Drill) against(a *Advice, x float64) {
 	h := d.r.HeightOf(d.p, x)
 	word := d.r.Window.Word(x)
-	if !a.Pair.Arrival {
+	switch {
+	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
+		// No part stops the ram there: nothing is said of its height.
+	case !a.Pair.Arrival:
 		a.Height = "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
-	} else {
+	default:
 		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
 	}
 	if d.fits(a.Pair, x) {
@@ -70,8 +73,8 @@ func (d *Drill) against(a *Advice, x float64) {
 	}
 	a.Doubt += " Either the station is not set as the plan says, or a signal is at fault."
 	m := "Compare what is set with the plan: " + lower(d.figures())
-	a.Checks = append([]string{m, "Test each lamp by itself: both must be off before the push."}, a.Checks...)
-	a.Checks = a.Checks[:min(3, len(a.Checks))]
+	// What the lamps alone would advise does not hold here.
+	a.Checks = []string{m, "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
 	a.Part = "Set the part apart: do not judge it by these lamps."
 }
 

@@ -122,7 +122,7 @@ func TestIssueRevisions(t *testing.T) {
 	assert.Contains(t, text(a.byID("setpoints")), "115.08", "A stands as it was issued")
 	compared := s.get("/plans/1/compared?from=A&to=B")
 	body := text(compared.byID("main"))
-	for _, want := range []string{"Station: nest", "140", "141", "115.08", "116.08"} {
+	for _, want := range []string{"Station: nest", "140", "141", "115.08", "116.08", "Limit samples:", "Worn nest"} {
 		assert.Contains(t, body, want)
 	}
 	assert.Equal(t, http.StatusNotFound, s.get("/plans/1/compared?from=Q").status)

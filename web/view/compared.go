@@ -96,9 +96,20 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 		for _, g := range w.groups(Drawings{}) {
 			add(g.Label, g.Rows, i == 1)
 		}
+		add("Limit samples", w.samples(), i == 1)
+		add("Judged rightly", w.judged(), i == 1)
 	}
 	for i := range out {
 		out[i].Differs = out[i].Was != out[i].Is
+	}
+	return out
+}
+
+// judged is how surely each row of the fault catalogue is judged.
+func (w writer) judged() []page.Figure {
+	var out []page.Figure
+	for _, f := range w.r.Faults {
+		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Share(f.Detection)})
 	}
 	return out
 }

@@ -220,9 +220,10 @@ func signalled(frames []Frame, z Signals, met bool, s stuck) []Frame {
 			break
 		}
 		next := frames[i+1]
-		edges := Pair{z.ZoneStart, z.ZoneEnd}
+		// Half set by hand, a zone may end before it starts.
+		edges := Pair{math.Min(z.ZoneStart, z.ZoneEnd), math.Max(z.ZoneStart, z.ZoneEnd)}
 		if next.Position < f.Position {
-			edges = Pair{z.ZoneEnd, z.ZoneStart}
+			edges[0], edges[1] = edges[1], edges[0]
 		}
 		for _, x := range edges {
 			if share := (x - f.Position) / (next.Position - f.Position); share > 0 && share < 1 {

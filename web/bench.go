@@ -56,11 +56,7 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 // change answers POST /plans/{id}: it does what the pressed button wants of the
 // entries, saves them and shows what they lead to.
 func (s *site) change(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}
@@ -77,7 +73,9 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	kept := make(chan error, 1)
 	saved := *b
 	go func() { kept <- s.keep(ctx, &saved, p.version) }()
-	b.leads, err = b.compute()
+	if p.shown() {
+		b.leads, err = b.compute()
+	}
 	if err := errors.Join(err, <-kept); err != nil {
 		return err
 	}

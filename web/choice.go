@@ -26,11 +26,7 @@ func (s *site) showChoice(w http.ResponseWriter, r *http.Request, id archive.ID,
 // choose answers POST /plans/{id}/choice: what stands, with the entries of this
 // side where they were picked.
 func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}

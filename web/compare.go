@@ -18,14 +18,11 @@ const draftSide = "draft"
 // compare answers GET /plans/{id}/compared?from=A&to=draft: entry by entry and
 // figure by figure, with the two strips under one another.
 func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
+	head, err := s.planHead(r)
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Get(r.Context(), id)
-	if err != nil {
-		return err
-	}
+	id := head.ID
 	issued, err := s.store.Revisions(r.Context(), id)
 	if err != nil {
 		return err

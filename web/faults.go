@@ -14,14 +14,11 @@ import (
 // showFaults answers GET /plans/{id}/faults: the catalogue of the draft, or of
 // the last sound plan that it was.
 func (s *site) showFaults(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
+	head, err := s.planHead(r)
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Get(r.Context(), id)
-	if err != nil {
-		return err
-	}
+	id := head.ID
 	plan, faults := head.Draft.Check()
 	status := http.StatusOK
 	if plan == nil {

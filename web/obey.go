@@ -15,6 +15,15 @@ func (p *posted) verb() string {
 	return verb
 }
 
+// shown tells whether the entries that were sent are those that are shown.
+func (p *posted) shown() bool {
+	switch p.verb() {
+	case "undo", "redo", "ram", "go", "copy", "bin":
+		return false
+	}
+	return true
+}
+
 // rest is what follows the verb.
 func (p *posted) rest() string {
 	_, rest, _ := strings.Cut(p.do, " ")

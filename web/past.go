@@ -85,11 +85,7 @@ func titleOf(h archive.Head) view.Title {
 
 // restore answers POST /plans/{id}/history.
 func (s *site) restore(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}

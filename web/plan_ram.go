@@ -47,11 +47,7 @@ func (s *site) ramOf(w http.ResponseWriter, r *http.Request, id archive.ID, stat
 // moveRamOf answers POST /plans/{id}/ram: the plan takes a ram from the shelf, or
 // puts its own there.
 func (s *site) moveRamOf(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}

@@ -175,11 +175,7 @@ func readDocument(r *http.Request) (*press.Draft, error) {
 
 // showResult answers GET /plans/{id}/result.
 func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	head, err := s.store.Get(r.Context(), id)
+	head, err := s.planHead(r)
 	if err != nil {
 		return err
 	}

@@ -32,14 +32,11 @@ func recordPath(id archive.TrainingID) string {
 
 // showRecords answers GET /plans/{id}/records.
 func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
+	head, err := s.planHead(r)
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Get(r.Context(), id)
-	if err != nil {
-		return err
-	}
+	id := head.ID
 	all, err := s.store.Trainings(r.Context(), id)
 	if err != nil {
 		return err

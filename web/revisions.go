@@ -64,11 +64,7 @@ func viewRevision(r archive.Revision) view.Revision {
 
 // issue answers POST /plans/{id}/revisions.
 func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}

@@ -137,11 +137,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 
 // movePlan answers POST /plans/{id}/shelved.
 func (s *site) movePlan(w http.ResponseWriter, r *http.Request) error {
-	id, err := planID(r)
-	if err != nil {
-		return err
-	}
-	p, err := readForm(r)
+	id, p, err := planForm(r)
 	if err != nil {
 		return err
 	}

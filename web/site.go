@@ -104,6 +104,25 @@ func planID(r *http.Request) (archive.ID, error) {
 	return archive.ID(n), nil
 }
 
+// planForm reads which plan a form is about, and the form.
+func planForm(r *http.Request) (archive.ID, *posted, error) {
+	id, err := planID(r)
+	if err != nil {
+		return 0, nil, err
+	}
+	p, err := readForm(r)
+	return id, p, err
+}
+
+// planHead gives the working draft of the plan that a request is about.
+func (s *site) planHead(r *http.Request) (archive.Head, error) {
+	id, err := planID(r)
+	if err != nil {
+		return archive.Head{}, err
+	}
+	return s.store.Get(r.Context(), id)
+}
+
 // planPath is the address of a plan's bench, and of a page beside it.
 func planPath(id archive.ID, beside string) string {
 	path := "/plans/" + strconv.FormatInt(int64(id), 10)

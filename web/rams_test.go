@@ -116,6 +116,22 @@ func TestRamGoesRound(t *testing.T) {
 	assert.Equal(t, was.Digest(), is.Digest())
 }
 
+// TestRamShowsItsWords: the controller's own words stand on the ram's page and
+// come into a plan that takes the ram.
+func TestRamShowsItsWords(t *testing.T) {
+	s := start(t).press("add controller.words")
+	s.typeIn("controller.words[0].setpoint", "push_end")
+	s.typeIn("controller.words[0].name", "far limit")
+	s = s.press("recompute")
+	putOnShelf(s, "Ram of bench two")
+	told := text(s.get("/rams/1").byID("ramfigures"))
+	assert.Contains(t, told, "push end")
+	assert.Contains(t, told, "far limit")
+	fresh := s.send("/plans", "new", nil)
+	name, _ := fresh.get(fresh.path+"/ram").send(fresh.path+"/ram", "take 1", nil).value("controller.words[0].name")
+	assert.Equal(t, "far limit", name)
+}
+
 // TestRamIsCarried: what a plan holds of its ram's origin goes through the form
 // to the letter and cannot be typed.
 func TestRamIsCarried(t *testing.T) {

@@ -15,12 +15,12 @@ import (
 type RamID int64
 
 // A Ram is one on the shelf of rams: the ram section of a plan under a name, with
-// where it comes from.
+// what its controller calls the setpoints and where it comes from.
 type Ram struct {
 	ID      RamID
 	Version int64 // counts every change; a save names the one it started from
 	Told
-	Entries []press.Entry // of the ram section, such as ram.stroke
+	Entries []press.Entry // such as ram.stroke and controller.words[0].name
 	Digest  string        // of the entries; a plan keeps that of the ram that it was given
 	Changed time.Time
 	Damaged bool // the stored document does not match its digest; of Told only Name is known, and Entries is nil

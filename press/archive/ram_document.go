@@ -101,33 +101,64 @@ const (
 	pathShelfDigest = "ram.shelf_digest"
 )
 
-// RamEntries gives the ram section of a draft, without where it was copied from.
+// RamEntries gives what the shelf keeps of a draft's ram: its section, without
+// where it was copied from, and what its controller calls the setpoints. A draft
+// without an entry of a ram gives nothing.
 func RamEntries(d *press.Draft) []press.Entry {
 	var out []press.Entry
+	ram := false
 	for _, e := range d.Entries {
-		if ofRam(e.Path) && e.Path != "ram" && e.Path != pathShelfName && e.Path != pathShelfDigest {
+		switch {
+		case e.Path == pathShelfName || e.Path == pathShelfDigest:
+		case strings.HasPrefix(e.Path, "ram."):
+			ram = true
+			out = append(out, e)
+		case strings.HasPrefix(e.Path, "controller."):
 			out = append(out, e)
 		}
+	}
+	if !ram {
+		return nil
 	}
 	return out
 }
 
-func ofRam(path string) bool { return path == "ram" || strings.HasPrefix(path, "ram.") }
+func within(section, path string) bool {
+	return path == section || strings.HasPrefix(path, section+".")
+}
 
 // PutRam gives a copy of a draft in which the shelf's ram stands in place of the
-// draft's own. The copy says where it comes from.
+// draft's own, and its controller's words, if it has any, in place of the draft's.
+// The copy says where the ram comes from.
 func PutRam(d *press.Draft, r Ram) *press.Draft {
-	put := append([]press.Entry{{Path: pathShelfName, Text: r.Name}, {Path: pathShelfDigest, Text: r.Digest}}, r.Entries...)
-	out := &press.Draft{Entries: make([]press.Entry, 0, len(d.Entries)+len(put))}
+	ram := []press.Entry{{Path: pathShelfName, Text: r.Name}, {Path: pathShelfDigest, Text: r.Digest}}
+	var controller []press.Entry
+	for _, e := range r.Entries {
+		if within("controller", e.Path) {
+			controller = append(controller, e)
+		} else {
+			ram = append(ram, e)
+		}
+	}
+	out := d
+	if len(controller) > 0 {
+		out = replaced(out, "controller", controller)
+	}
+	return replaced(out, "ram", ram)
+}
+
+// replaced gives a copy of a draft with other entries in place of a section's.
+func replaced(d *press.Draft, section string, by []press.Entry) *press.Draft {
+	out := &press.Draft{Entries: make([]press.Entry, 0, len(d.Entries)+len(by))}
 	for _, e := range d.Entries {
-		if !ofRam(e.Path) {
+		if !within(section, e.Path) {
 			out.Entries = append(out.Entries, e)
 			continue
 		}
-		out.Entries = append(out.Entries, put...)
-		put = nil
+		out.Entries = append(out.Entries, by...)
+		by = nil
 	}
-	out.Entries = append(out.Entries, put...)
+	out.Entries = append(out.Entries, by...)
 	return out
 }
 

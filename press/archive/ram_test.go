@@ -27,7 +27,7 @@ func TestShelfOfRams(t *testing.T) {
 	assert.Equal(t, "Ram 3", r.Name)
 	assert.Equal(t, int64(1), r.Version)
 	for _, e := range r.Entries {
-		assert.True(t, strings.HasPrefix(e.Path, "ram."), e.Path)
+		assert.True(t, strings.HasPrefix(e.Path, "ram."), "the example has no words of a controller: %s", e.Path)
 	}
 
 	got, err := a.Ram(background(), r.ID)
@@ -166,6 +166,42 @@ func TestRamIsPutIntoAPlan(t *testing.T) {
 	require.NoError(t, err)
 	_, is = news(put)
 	assert.False(t, is)
+}
+
+// TestRamBringsItsWords: what a controller calls the setpoints is kept with the
+// ram and comes with it; a ram without words leaves those of the plan.
+func TestRamBringsItsWords(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	word := func(d *press.Draft, row, setpoint, name string) *press.Draft {
+		at := "controller.words[" + row + "]."
+		return with(with(d, at+"setpoint", setpoint), at+"name", name)
+	}
+	put := func(name string, d *press.Draft) Ram {
+		t.Helper()
+		r, err := a.CreateRam(background(), Ram{Told: Told{Name: name}, Entries: RamEntries(d)})
+		require.NoError(t, err)
+		r, err = a.Ram(background(), r.ID)
+		require.NoError(t, err)
+		return r
+	}
+	named := put("named", word(example(t), "0", "push_end", "far limit"))
+	silent := put("silent", example(t))
+
+	plan := word(word(example(t), "0", "setting", "limit"), "1", "zone_start", "gate opens")
+	for _, c := range []struct {
+		ram  Ram
+		want []press.SetpointWord
+	}{
+		{named, []press.SetpointWord{{Setpoint: "push_end", Name: "far limit", Factor: 1}}},
+		{silent, []press.SetpointWord{{Setpoint: "setting", Name: "limit", Factor: 1}, {Setpoint: "zone_start", Name: "gate opens", Factor: 1}}},
+	} {
+		got, faults := PutRam(plan, c.ram).Check()
+		require.Empty(t, faults, c.ram.Name)
+		assert.Equal(t, c.want, got.Controller.Words, c.ram.Name)
+		assert.Equal(t, c.ram.Name, got.Ram.ShelfName)
+		assert.Equal(t, PutRam(plan, c.ram), PutRam(PutRam(plan, c.ram), c.ram), "twice is as once")
+	}
+	assert.Empty(t, RamEntries(word(&press.Draft{}, "0", "setting", "limit")), "words alone are no ram")
 }
 
 func TestDamagedRam(t *testing.T) {

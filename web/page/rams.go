@@ -9,6 +9,9 @@ type Ram struct {
 	Damaged                                       bool
 }
 
+// A RamWord is what a ram's controller calls one setpoint.
+type RamWord struct{ Setpoint, Called, Unit, Factor string }
+
 // A RamsPage lists the rams on the shelf.
 type RamsPage struct {
 	Assets  Assets
@@ -35,7 +38,8 @@ type RamPage struct {
 	Done    string
 	Figures []RamFigure
 	Points  [][2]string
-	Plans   []Option // whose figures it may take
+	Words   []RamWord // what its controller calls the setpoints
+	Plans   []Option  // whose figures it may take
 }
 
 // A PlanRamPage is where a plan takes a ram from the shelf, or gives its own.

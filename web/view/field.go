@@ -92,7 +92,7 @@ func options(f *press.Field, value string) []page.Option {
 		out = append(out, page.Option{Label: "not given"})
 	}
 	for _, c := range f.Choices {
-		out = append(out, page.Option{Value: c, Label: c})
+		out = append(out, page.Option{Value: c, Label: choiceLabel(c)})
 	}
 	at := slices.IndexFunc(out, func(o page.Option) bool { return o.Value == value })
 	if at < 0 {
@@ -102,6 +102,9 @@ func options(f *press.Field, value string) []page.Option {
 	out[at].Chosen = true
 	return out
 }
+
+// choiceLabel writes a choice as people read it.
+func choiceLabel(c string) string { return strings.ReplaceAll(c, "_", " ") }
 
 // sentence begins with a capital and ends with a full stop.
 func sentence(s string) string {

@@ -138,6 +138,24 @@ func (r Ram) points() [][2]string {
 	return out
 }
 
+// words are what the ram's controller calls the setpoints, row by row.
+func (r Ram) words() []page.RamWord {
+	var out []page.RamWord
+	d := r.draft()
+	for _, e := range r.Entries {
+		base, row, ok := rowOf(e.Path)
+		if !ok || base != "controller.words" || row >= press.MaxEntries {
+			continue
+		}
+		for len(out) <= row {
+			at := rowPath(base, len(out)) + "."
+			told := func(field string) string { text, _ := d.Get(at + field); return text }
+			out = append(out, page.RamWord{Setpoint: choiceLabel(told("setpoint")), Called: told("name"), Unit: told("unit"), Factor: told("factor")})
+		}
+	}
+	return out
+}
+
 // RamShelf is the list of the rams.
 type RamShelf struct {
 	Rams    []Ram
@@ -186,7 +204,7 @@ func (o OneRam) Page(assets page.Assets) page.RamPage {
 		Assets: assets, Ram: o.Ram.page(), Fields: tellingFields(told, o.Faults), Trouble: trouble(o.Faults), Done: o.Done,
 	}
 	if !o.Ram.Damaged {
-		out.Figures, out.Points = o.Ram.figures(), o.Ram.points()
+		out.Figures, out.Points, out.Words = o.Ram.figures(), o.Ram.points(), o.Ram.words()
 	}
 	for _, p := range o.Plans {
 		name := Title{Name: p.Name}.page().Name

@@ -40,11 +40,29 @@ func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 			sendProblem(w, e, err)
 			return
 		}
-		title := strconv.Itoa(e.status) + " " + http.StatusText(e.status)
-		if err := show(w, r, e.status, page.Message(assets.page(), title, e.text, e.hints)); err != nil {
+		if err := show(w, r, e.status, page.Message(assets.page(), headline(e.status), e.text, e.hints)); err != nil {
 			http.Error(w, e.text, e.status)
 		}
 	})
+}
+
+// headline says in a word or two how a request ended.
+func headline(status int) string {
+	switch status {
+	case http.StatusNotFound:
+		return "Not there"
+	case http.StatusConflict:
+		return "Changed meanwhile"
+	case http.StatusRequestEntityTooLarge:
+		return "Too large"
+	case http.StatusUnprocessableEntity, http.StatusUnsupportedMediaType:
+		return "Not accepted"
+	case http.StatusServiceUnavailable:
+		return "Not possible just now"
+	case http.StatusInternalServerError:
+		return "A fault in the program or its archive"
+	}
+	return "Not done"
 }
 
 // asRefusal finds the status and the sentence of an error.

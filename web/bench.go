@@ -50,6 +50,11 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 	if len(head.Draft.Entries) == 0 {
 		b.notices = append(b.notices, page.Notice{Kind: "done", Text: "This is a new, empty plan. It is saved as you type."})
 	}
+	if r.URL.Query().Has(justOpened) {
+		if err := s.sayIssued(r.Context(), b); err != nil {
+			return err
+		}
+	}
 	return s.showBench(w, r, b)
 }
 

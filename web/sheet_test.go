@@ -55,6 +55,14 @@ func TestSheetFiles(t *testing.T) {
 				again, faults := press.Decode(opened.save())
 				require.Empty(t, faults)
 				assert.Equal(t, inside.Digest, again.Digest(), path+format)
+				const told = "This plan was issued before"
+				if page := text(opened.byID("main")); revision == "" {
+					assert.NotContains(t, page, told, path+format)
+				} else {
+					assert.Contains(t, page, told, path+format)
+					assert.Contains(t, page, "Revision A of WS-210", path+format)
+					assert.Contains(t, opened.body, `href="/plans/1/revisions/A"`, path+format)
+				}
 			}
 		}
 	}

@@ -132,7 +132,11 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return seeOther(w, r, planPath(head.ID, ""))
+	to := planPath(head.ID, "")
+	if did == archive.DidOpen {
+		to += "?" + justOpened
+	}
+	return seeOther(w, r, to)
 }
 
 // movePlan answers POST /plans/{id}/shelved.

@@ -44,7 +44,7 @@ type Assets struct {
 type Notice struct {
 	Kind  string // done or refused
 	Text  string
-	Lines []string // such as the faults of a refused file
+	Links []Link // where to look
 }
 
 // A Fault is one fault of the entries.

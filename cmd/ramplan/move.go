@@ -24,6 +24,9 @@ func out(ctx context.Context, c console, args []string) int {
 	if m != nil && m.Binned > 0 {
 		c.complain("plans in the bin, which stay there: %d", m.Binned)
 	}
+	if m != nil && m.Trainings > 0 {
+		c.complain("training records, which stay in the archive (a backup holds them, the page People gives them as a table): %d", m.Trainings)
+	}
 	return c.moved("went out", m, errors.Join(err, a.Close()))
 }
 

@@ -51,6 +51,8 @@ func fullShelf(t *testing.T) *Archive {
 	require.NoError(t, err)
 	_, err = a.CreateRam(background(), bigRam(t))
 	require.NoError(t, err)
+	_, err = a.KeepTraining(background(), sat("one", "A Learner", 1, "d", true))
+	require.NoError(t, err)
 	return a
 }
 
@@ -61,7 +63,7 @@ func TestOutAndIn(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "plain")
 	m, err := a.WriteOut(background(), folder, silent)
 	require.NoError(t, err)
-	assert.Equal(t, &Moved{Plans: 4, Revisions: 2, Rams: 1, Binned: 1}, m)
+	assert.Equal(t, &Moved{Plans: 4, Revisions: 2, Rams: 1, Binned: 1, Trainings: 1}, m)
 	for _, name := range []string{
 		"WS-210 Bearing sleeve into anemometer hub/draft.json", "WS-210 Bearing sleeve into anemometer hub/revision-A.json", "WS-210 Bearing sleeve into anemometer hub/revision-B.issue.json",
 		"WS-210 Bearing sleeve into anemometer hub (2)/plan.json", "-..-etc- a-b-c--/draft.json", "plan/draft.json", "rams/Ram 3.json",

@@ -44,6 +44,7 @@ type issue struct {
 type Moved struct {
 	Plans, Revisions, Rams int
 	Binned                 int      // plans in the bin, which are left there
+	Trainings              int      // training records, which stay in the archive
 	Faults                 []string // what could not be moved, or only an older state of it
 }
 
@@ -59,7 +60,8 @@ func (m *Moved) fault(name, format string, args ...any) {
 type Progress func(done, all int, name string)
 
 // WriteOut writes every plan on the shelf, its issued revisions and the rams as
-// plain files into a new or empty folder. Earlier states stay behind.
+// plain files into a new or empty folder. Earlier states and training records stay
+// behind.
 func (a *Archive) WriteOut(ctx context.Context, folder string, tell Progress) (*Moved, error) {
 	if err := newFolder(folder); err != nil {
 		return nil, err
@@ -75,6 +77,13 @@ func (a *Archive) WriteOut(ctx context.Context, folder string, tell Progress) (*
 	m := &Moved{}
 	if _, m.Binned, err = a.List(ctx, Query{Binned: true}); err != nil {
 		return nil, err
+	}
+	people, err := a.People(ctx)
+	if err != nil {
+		return nil, err
+	}
+	for _, p := range people {
+		m.Trainings += p.Records
 	}
 	taken := names{ramsFolder: true}
 	all := len(items) + len(rams)

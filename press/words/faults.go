@@ -19,9 +19,9 @@ var faultRows = map[string]Term{
 	press.RowSettingLow:      {"Setting one step low", "A nominal part, pushed one setting step more weakly than planned."},
 	press.RowSettingHigh:     {"Setting one step high", "A nominal part, pushed one setting step harder than planned."},
 	press.RowNestWorn:        {"Worn nest", "The nest has given way by the depth in the plan: the part is good, the station is wrong, and every reading is off by as much."},
-	press.RowArrivalStuckOn:  {"Arrival stuck on, no insert", "The arrival signal is always on while the insert is missing."},
+	press.RowArrivalStuckOn:  {"Arrival stuck on, no insert", "The arrival signal is always on while the insert is missing. Only the reading rule finds it: both signals seen off first."},
 	press.RowArrivalStuckOff: {"Arrival stuck off", "The arrival signal never comes, on a nominal part."},
-	press.RowZoneStuckOn:     {"Zone stuck on", "The zone signal is always on, and a part comes that should just be refused on the tall side."},
+	press.RowZoneStuckOn:     {"Zone stuck on", "The zone signal is always on, and a part comes that should just be refused on the tall side. Only the reading rule finds it."},
 	press.RowZoneStuckOff:    {"Zone stuck off", "The zone signal never comes, on a nominal part."},
 }
 

@@ -111,7 +111,7 @@ func TestFaultsInBrowser(t *testing.T) {
 	b.retype("f-station-nest", "141")
 	b.do(chromedp.Click(chromedp.CSS(`button[value="go faults"]`)))
 	b.waitText("key", "116.08")
-	b.do(chromedp.Click(chromedp.CSS(`.pages a.primary`)))
+	b.do(chromedp.Click(chromedp.CSS(`.pages a[href="/plans/1"]`)))
 	b.waitText("setpoints", "116.08")
 	b.until("document.documentElement.classList.contains('live')")
 	assert.Equal(t, "141", eval[string](b, "document.getElementById('f-station-nest').value"))

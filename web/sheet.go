@@ -86,6 +86,22 @@ func paperOf(r *http.Request) (string, error) {
 	return "", refusal{http.StatusBadRequest, "There is no such size of paper.", nil}
 }
 
+// widthOf is the width of a drawing that a request names, and as it names it.
+func widthOf(r *http.Request) (draw.Width, string, error) {
+	text := r.URL.Query().Get("width")
+	if text == "" {
+		return 0, "", nil
+	}
+	width, err := draw.ParseWidth(text)
+	if err != nil {
+		return 0, "", refusal{http.StatusBadRequest, capital(strings.TrimPrefix(err.Error(), "draw: ")) + ".", nil}
+	}
+	return width, text, nil
+}
+
+// untitled tells whether a request wants a drawing without its title.
+func untitled(r *http.Request) bool { return r.URL.Query().Get("title") == "no" }
+
 // showSheet answers GET /plans/{id}/sheet.
 func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 	p, err := s.printedOf(r)
@@ -102,6 +118,10 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 	}
 	doc, names := p.sheet(r, size)
 	v := view.Sheet{Behind: names, Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
+	if _, v.Width, err = widthOf(r); err != nil {
+		return err
+	}
+	v.NoTitle = untitled(r)
 	for _, paper := range draw.Papers {
 		v.Sizes = append(v.Sizes, paper.Name)
 	}
@@ -184,17 +204,15 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	what, q := chi.URLParam(r, "what"), r.URL.Query()
+	what := chi.URLParam(r, "what")
 	if !slices.Contains(draw.Names(), what) {
 		return notFound(w, r)
 	}
-	var width draw.Width
-	if text := q.Get("width"); text != "" {
-		if width, err = draw.ParseWidth(text); err != nil {
-			return refusal{http.StatusBadRequest, capital(strings.TrimPrefix(err.Error(), "draw: ")) + ".", nil}
-		}
+	width, _, err := widthOf(r)
+	if err != nil {
+		return err
 	}
-	doc, err := draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, q.Get("title") == "no", draw.SheetOptions{Issue: p.issue})
+	doc, err := draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue})
 	if err != nil {
 		return err
 	}

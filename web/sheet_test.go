@@ -97,6 +97,16 @@ func TestSheetPage(t *testing.T) {
 			assert.Equal(t, http.StatusOK, resp.StatusCode, address)
 		}
 	}
+	narrow := s.get("/plans/1/sheet?width=column&title=no&size=letter&behind=shift")
+	for _, a := range elements(narrow.byID("drawings"), "a") {
+		assert.Contains(t, attr(a, "href"), "title=no&width=column", text(a))
+	}
+	asked := map[string]string{}
+	for _, in := range elements(narrow.byID("drawings"), "input") {
+		asked[attr(in, "name")] = attr(in, "value")
+	}
+	assert.Equal(t, map[string]string{"size": "letter", "behind": "shift", "title": "no"}, asked, "the pages stay as they were asked for")
+	assert.Equal(t, http.StatusBadRequest, s.get("/plans/1/sheet?width=wide").status)
 	s.typeIn("station.nest", "14o")
 	s.press("recompute")
 	refused := s.get("/plans/1/sheet")

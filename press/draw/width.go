@@ -10,11 +10,14 @@ import (
 // A Width is how wide a drawing is to be on paper, mm; 0 is that of the drawing.
 type Width float64
 
-// widths have names for what people put drawings into.
-var widths = []struct {
-	name string
-	mm   Width
-}{
+// A NamedWidth is a width by the name of what people put drawings into.
+type NamedWidth struct {
+	Name string
+	MM   Width
+}
+
+// Widths are the widths that have names.
+var Widths = []NamedWidth{
 	{"column", 84}, // of a text in two columns
 	{"half", 120},  // half a landscape page
 	{"page", 180},  // a portrait page between its margins
@@ -30,11 +33,11 @@ const (
 // ParseWidth reads a width: one of the names, or a number of mm.
 func ParseWidth(s string) (Width, error) {
 	var names []string
-	for _, w := range widths {
-		if w.name == s {
-			return w.mm, nil
+	for _, w := range Widths {
+		if w.Name == s {
+			return w.MM, nil
 		}
-		names = append(names, w.name)
+		names = append(names, w.Name)
 	}
 	mm, err := strconv.ParseFloat(strings.TrimSpace(strings.TrimSuffix(s, "mm")), 64)
 	if err != nil || math.IsNaN(mm) || mm < leastWidth || mm > mostWidth {

@@ -39,7 +39,7 @@ func ComparedOf(p ComparedPage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

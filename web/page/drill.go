@@ -158,12 +158,14 @@ func (h DrillHead) To(beside string) string {
 	return h.Plan + beside + "?revision=" + h.Letter
 }
 
-// drillLinks are the pages of a drill, by what follows the address of the plan.
-var drillLinks = []Link{
-	{Address: "/drill", Text: "Drill"},
-	{Address: "/motion", Text: "Station in motion"},
-	{Address: "/station", Text: "At the station"},
-	{Address: "/records", Text: "Records"},
+// pages are those of a drill.
+func (h DrillHead) pages() []Link {
+	return []Link{
+		{Address: h.To("/drill"), Text: "Drill"},
+		{Address: h.To("/motion"), Text: "Station in motion"},
+		{Address: h.To("/station"), Text: "At the station"},
+		{Address: h.To("/records"), Text: "Records"},
+	}
 }
 
 var lampStates = []string{"on", "off"}

@@ -3,15 +3,6 @@ package page
 // A Title names the plan that a page beside its bench is about.
 type Title struct{ Address, Name, Number string }
 
-// besideLinks are the pages beside a bench, by what follows its address.
-var besideLinks = []Link{
-	{Address: "/faults", Text: "Faults"},
-	{Address: "/sheet", Text: "Sheet"},
-	{Address: "/drill", Text: "Drill"},
-	{Address: "/history", Text: "History"},
-	{Address: "/revisions", Text: "Revisions"},
-}
-
 // A Change is one entry that differs.
 type Change struct{ Where, Path, Was, Is string }
 

@@ -114,7 +114,7 @@ func HistoryOf(p HistoryPage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "History").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "History").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -555,7 +555,7 @@ func ChoiceOf(p ChoicePage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -872,7 +872,7 @@ func DamageOf(p DamagePage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

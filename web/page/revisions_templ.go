@@ -39,7 +39,7 @@ func RevisionsOf(p RevisionsPage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "Revisions").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "Revisions").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -655,7 +655,7 @@ func IssuedOf(p IssuedPage) templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = sideBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = planBar(p.Address, "").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -14,6 +14,9 @@ type SheetPage struct {
 	Behind    []BehindPage
 	PDF       string // address
 	Drawings  []DrawingFiles
+	Widths    []Option // of a drawing alone
+	NoTitle   bool     // a drawing alone goes without its title
+	Kept      []Hidden // what is asked of the pages, while drawings are asked for
 }
 
 // A PaperPage is one page of it.
@@ -28,5 +31,6 @@ type BehindPage struct {
 // DrawingFiles are the files of one drawing alone.
 type DrawingFiles struct {
 	Label string
+	Image string // address
 	Files []Link
 }

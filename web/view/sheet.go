@@ -22,6 +22,8 @@ type Sheet struct {
 	Pages     int
 	Behind    []string // names of the pages behind the first
 	Digest    string
+	Width     string // of a drawing alone, as it was asked for; empty: as it is drawn
+	NoTitle   bool   // without its title
 }
 
 // drawingLabels name the drawings that can be had alone.
@@ -58,13 +60,46 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		if !known {
 			continue
 		}
-		d := page.DrawingFiles{Label: label}
+		d := page.DrawingFiles{Label: label, Image: s.drawing(what + ".svg")}
 		for _, format := range draw.Formats() {
-			d.Files = append(d.Files, page.Link{Address: s.file("drawings/"+what+"."+format, "download", ""), Text: strings.ToUpper(format)})
+			d.Files = append(d.Files, page.Link{Address: s.drawing(what+"."+format, "download", ""), Text: strings.ToUpper(format)})
 		}
 		out.Drawings = append(out.Drawings, d)
 	}
+	out.Widths, out.NoTitle, out.Kept = s.widths(), s.NoTitle, s.kept()
 	return out
+}
+
+// widths are what a drawing alone can be as wide as.
+func (s Sheet) widths() []page.Option {
+	out := []page.Option{{Label: "as it is drawn", Chosen: s.Width == ""}}
+	for _, w := range draw.Widths {
+		out = append(out, page.Option{Value: w.Name, Label: w.Name + ", " + words.Unit(words.Trimmed(float64(w.MM), 0), "mm"), Chosen: s.Width == w.Name})
+	}
+	return out
+}
+
+// kept is what is asked of the pages while drawings are asked for.
+func (s Sheet) kept() []page.Hidden {
+	out := []page.Hidden{{Name: "size", Value: s.Size}}
+	if s.Revision != "" {
+		out = append(out, page.Hidden{Name: "revision", Value: s.Revision})
+	}
+	for _, name := range s.Behind {
+		out = append(out, page.Hidden{Name: "behind", Value: name})
+	}
+	return out
+}
+
+// drawing is the address of a drawing alone.
+func (s Sheet) drawing(file string, pairs ...string) string {
+	if s.Width != "" {
+		pairs = append(pairs, "width", s.Width)
+	}
+	if s.NoTitle {
+		pairs = append(pairs, "title", "no")
+	}
+	return s.file("drawings/"+file, pairs...)
 }
 
 // file is the address of a file of the sheet, with what else is asked of it.

@@ -115,6 +115,8 @@ func (w *work) interference() {
 		HubGrowth:         ptr(each(pressure, rings.HubGrowth)),
 		HubUtilisation:    ptr(highest / rings.HubLimit(j.Hub.Yield)),
 		InsertUtilisation: ptr(highest / rings.InsertLimit(j.Insert.Yield)),
+		HubMises:          ptr(rings.HubMises(highest)),
+		InsertMises:       ptr(rings.InsertMises(highest)),
 	}
 }
 

@@ -101,6 +101,11 @@ type JointFigures struct {
 	HubGrowth         *Triple  `json:"hub_growth"`   // µm on diameter
 	HubUtilisation    *float64 `json:"hub_utilisation"`
 	InsertUtilisation *float64 `json:"insert_utilisation"`
+
+	// Von Mises stress at the bores, MPa, at the highest pressure of room and
+	// service, as the utilisations. It is shown and is no part of the document.
+	HubMises    *float64 `json:"-"`
+	InsertMises *float64 `json:"-"`
 }
 
 // Pair is a closed interval.

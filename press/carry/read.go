@@ -3,7 +3,6 @@ package carry
 import (
 	"bytes"
 	"errors"
-	"io"
 )
 
 // MaxFile is the largest file that is looked into.
@@ -70,16 +69,6 @@ func All(data []byte) ([]Carried, error) {
 		return nil, err
 	}
 	return nil, ErrKind
-}
-
-// Read reads a file to its end, as far as a sheet may be long, and takes the one
-// plan out of it.
-func Read(r io.Reader) (Carried, error) {
-	data, err := io.ReadAll(io.LimitReader(r, MaxFile+1))
-	if err != nil {
-		return Carried{}, err
-	}
-	return Extract(data)
 }
 
 func distinct(all []Carried) []Carried {

@@ -20,9 +20,6 @@ func Seconds(s float64) string {
 // Speed writes a speed as it was typed.
 func Speed(v float64) string { return Unit(Trimmed(v, 3), "mm/s") }
 
-// Acceleration writes an acceleration as it was typed.
-func Acceleration(a float64) string { return Unit(Trimmed(a, 3), "mm/s²") }
-
 // Microns writes µm to 0.1.
 func Microns(x float64) string { return Unit(Fixed(x, 1), "µm") }
 

@@ -121,12 +121,19 @@ func (w writer) joint() []page.Figure {
 	add("After smoothing", j.Effective, 1, "µm")
 	add("Pressure", j.Pressure, 1, "MPa")
 	add("Holding force", j.Holding, 0, "N")
-	if j.HubUtilisation != nil {
-		out = append(out, figure("Hub used", 100**j.HubUtilisation, 0, "%"))
+	used := func(label string, share, mises *float64, where string) {
+		if share != nil {
+			out = append(out, maybe(label, new(100 * *share), 0, "%", "von Mises up to "+words.Unit(words.Fixed(*mises, 0), "MPa")+" "+where))
+		}
 	}
-	if j.InsertUtilisation != nil {
-		out = append(out, figure("Insert used", 100**j.InsertUtilisation, 0, "%"))
+	used("Hub used", j.HubUtilisation, j.HubMises, "at its bore")
+	if w.p.Joint.Insert.Bore > 0 {
+		used("Insert used", j.InsertUtilisation, j.InsertMises, "at its bore")
+		add("Bore closes by", j.BoreClosure, 1, "µm")
+	} else {
+		used("Insert used", j.InsertUtilisation, j.InsertMises, "all through it")
 	}
+	add("Hub grows by", j.HubGrowth, 1, "µm")
 	return out
 }
 

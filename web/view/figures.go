@@ -123,7 +123,7 @@ func (w writer) joint() []page.Figure {
 	add("Holding force", j.Holding, 0, "N")
 	used := func(label string, share, mises *float64, where string) {
 		if share != nil {
-			out = append(out, maybe(label, new(100 * *share), 0, "%", "von Mises up to "+words.Unit(words.Fixed(*mises, 0), "MPa")+" "+where))
+			out = append(out, maybe(label, new(100**share), 0, "%", "von Mises up to "+words.Unit(words.Fixed(*mises, 0), "MPa")+" "+where))
 		}
 	}
 	used("Hub used", j.HubUtilisation, j.HubMises, "at its bore")

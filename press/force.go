@@ -48,6 +48,15 @@ func (d *drive) at(setting float64) thrust {
 	return thrust{f + d.weight, math.Hypot(d.share*f, d.scatter)}
 }
 
+// slope gives by how much the push grows with the setting, N per %.
+func (d *drive) slope(setting float64) float64 {
+	s, err := d.curve.Slope(setting)
+	if err != nil {
+		panic("press: a settable setting lies outside the curve: " + err.Error())
+	}
+	return s
+}
+
 // least gives the least setting at which even a weak ram pushes with a force:
 // the root of f − √(τ²f² + s²) = y in the curve force f. +Inf: none does.
 func (d *drive) least(force float64) float64 {
@@ -108,6 +117,7 @@ func (w *work) forceWindow() {
 		f.SettingFeasible = f.Steps != nil
 	}
 	f.Low, f.Typical, f.High = w.force.now.low(), w.force.now.typical, w.force.now.high()
+	f.StepWorth = w.force.slope(f.Setting) * r.SettingStep
 	w.r.Force = f
 }
 

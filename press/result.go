@@ -122,6 +122,10 @@ type Force struct {
 	Low             float64 `json:"low"`     // N at the setting
 	Typical         float64 `json:"typical"` // N at the setting
 	High            float64 `json:"high"`    // N at the setting
+
+	// StepWorth is what one step of the setting adds to the typical push there, N,
+	// by the slope of the curve. It is shown and is no part of the document.
+	StepWorth float64 `json:"-"`
 }
 
 // Probe tells whether a low-force push first can find a loose fit.

@@ -39,6 +39,7 @@ func (w writer) force() []page.Figure {
 		out = append(out, page.Figure{Label: "Steps inside", Value: words.Trimmed(f.Steps[0], 2) + " to " + words.Trimmed(f.Steps[1], 2), Unit: "%"})
 	}
 	return append(out,
+		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
 		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "undamped bound " + words.Fixed(w.r.Impact.SeatBound, 0)},
 		figure("Met in the approach", w.r.Impact.Early, 0, "N"),

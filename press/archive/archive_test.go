@@ -167,3 +167,34 @@ func TestOwnChangesMakeNoWindowStale(t *testing.T) {
 	_, err = a.Save(other, 1, 2, with(d, "station.nest", "5"), "")
 	require.ErrorAs(t, err, &stale, "another window changed it between")
 }
+
+// TestLastPlanFollowsItsOwnLine: after undoing, what was undone is no state that
+// the draft comes from.
+func TestLastPlanFollowsItsOwnLine(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
+	h, err := a.Get(background(), 1)
+	require.NoError(t, err)
+	save := func(path, typed string) {
+		t.Helper()
+		c.rest(time.Minute)
+		h, err = a.Save(background(), 1, h.Version, with(h.Draft, path, typed), "")
+		require.NoError(t, err)
+	}
+	lasting := func() string {
+		t.Helper()
+		p, err := a.LastPlan(background(), 1, h.State)
+		require.NoError(t, err)
+		require.NotNil(t, p)
+		return p.Digest()
+	}
+	first := lasting()
+	save("station.nest", "141")
+	require.NotEqual(t, first, lasting(), "a sound state is its own")
+	h, err = a.Undo(background(), 1, h.Version)
+	require.NoError(t, err)
+	require.Equal(t, first, lasting())
+	save("station.nest", "abc")
+	save("station.nest", "abcd")
+	require.Equal(t, first, lasting(), "not the state that was undone")
+}

@@ -92,11 +92,21 @@ func (a *Archive) lastGood(ctx context.Context, e *Damaged) {
 	}
 }
 
-// LastPlan gives the newest state at or before state n that was a sound plan;
-// nil when there was none.
+// soundLine follows a state to what it was made from, up to the first that was a
+// sound plan: what was undone meanwhile is not on that line.
+const soundLine = `
+with recursive line (n, prev, valid) as (
+	select n, prev, valid from state where plan = $1 and n = $2
+	union all
+	select s.n, s.prev, s.valid from line join state s on s.plan = $1 and s.n = line.prev where line.valid = 0
+)
+select n from line where valid = 1`
+
+// LastPlan gives the state that state n descends from, or is, and that was a sound
+// plan; nil when there was none.
 func (a *Archive) LastPlan(ctx context.Context, id ID, n int64) (*press.Plan, error) {
 	var found int64
-	err := a.reader(ctx).QueryRowContext(ctx, "select n from state where plan = $1 and n <= $2 and valid = 1 order by n desc limit 1", id, n).Scan(&found)
+	err := a.reader(ctx).QueryRowContext(ctx, soundLine, id, n).Scan(&found)
 	if errors.Is(err, sql.ErrNoRows) {
 		return nil, nil
 	}

@@ -58,7 +58,7 @@ func TestCardSays(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
 	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
-	for _, part := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT", "DRAFT", "25.10", "24.90", "loose fit", "Never a hand", "no safety function"} {
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
 		assert.Contains(t, text, part)
 	}
 	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")

@@ -67,7 +67,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	if s == nil {
 		return nil
 	}
-	pos := PositionsOf(p)
+	pos := PositionsOf(p).Fine()
 	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and lower."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.At(pos.down(*s.TallestGood))+".")

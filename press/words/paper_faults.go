@@ -9,7 +9,7 @@ import (
 const noCatalogue = "The window is not known to its end: there is no verdict, and no catalogue."
 
 func faultTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p)
+	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead:    "Should one of these come to the station: what the lamps show, where the ram rests, and how surely it is judged rightly.",
 		Columns: []Column{{"Fault", 1.5, false}, {"What it is", 3, false}, {"Lamps", 1.5, false}, {"Verdict", 1, false}, {"Reading", 0.9, false}, {"Known after", 0.9, false}, {"Judged rightly", 1, false}},
@@ -35,7 +35,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 }
 
 func sampleTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p)
+	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead: "Complete assemblies of known height, measured, marked and kept at the station. Each must be judged as written, every time. They are pressed " + p.Quality.LimitCheck + ".",
 		Columns: []Column{{"Sample", 1.2, false}, {"Height above the datum", 1.6, false}, {"How many", 0.7, false}, {"Lamps", 1.6, false}, {"The station must", 1, false},

@@ -31,7 +31,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	}
 	add("Master that is good", "The station accepts what is good, where it should stand.", shows(r.Nominal()), "about "+pos.At(r.Nominal()))
 	if s := r.Samples; s != nil {
-		add("Sample too tall", "The upper limit still refuses.", shows(r.ReadingOf(p, s.Long)), "about "+pos.At(r.ReadingOf(p, s.Long)))
+		add("Sample too tall", "The upper limit still refuses.", shows(r.ReadingOf(p, s.Long)), "about "+pos.Fine().At(r.ReadingOf(p, s.Long)))
 		add("Sample too low", "The lower limit still refuses.", shows(r.ReadingOf(p, s.Short)), "none; the ram ends at "+pos.At(sig.End))
 	}
 	if f := row(r, press.RowLoose); f != nil {
@@ -97,8 +97,8 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		}
 		step("Press a good part at reduced approach speed; read the position at arrival.", "about "+pos.At(r.Nominal())+"; "+at(r.Nominal()))
 		if s := r.Samples; s != nil {
-			step("Press the sample too tall, "+pos.Above(s.Long)+".", at(r.ReadingOf(p, s.Long)))
-			step("Press the sample too low, "+pos.Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
+			step("Press the sample too tall, "+pos.Fine().Above(s.Long)+".", at(r.ReadingOf(p, s.Long)))
+			step("Press the sample too low, "+pos.Fine().Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
 		}
 		step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(r.Nominal())+", all accepted")
 	}

@@ -2,6 +2,7 @@ package words
 
 import (
 	"encoding/csv"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -104,6 +105,43 @@ func TestPapersSayThePlan(t *testing.T) {
 	assert.Contains(t, strings.Join(paperOf(t, "setpoints", plain).Notes, ""), "no words of the controller yet")
 	blocked := decoded(t, `"max_force": 2900`, `"max_force": 2000`)
 	assert.Contains(t, strings.Join(paperOf(t, "setpoints", blocked).Notes, ""), "Not ready to be typed in")
+}
+
+// TestRowsThatLieClose: readings and heights that lie 0.001 mm apart are written
+// apart, on paper and in the CSV (derived: the example's rows just inside and just
+// outside the window lie 0.001 mm from each other).
+func TestRowsThatLieClose(t *testing.T) {
+	p := decoded(t)
+	r := press.Evaluate(p)
+	table := paperOf(t, "faults", p)
+	var b strings.Builder
+	require.NoError(t, table.CSV(&b))
+	rows, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
+	require.NoError(t, err)
+	at, seen := map[string]string{}, 0
+	for i, f := range r.Faults {
+		assert.Equal(t, table.Rows[i][4], rows[i+1][4], "paper and CSV differ")
+		if f.Reading == nil {
+			continue
+		}
+		at[f.Name] = table.Rows[i][4]
+		for k, other := range r.Faults[:i] {
+			if other.Reading != nil && math.Abs(*other.Reading-*f.Reading) > 0.00099 {
+				seen++
+				assert.NotEqual(t, table.Rows[k][4], table.Rows[i][4], "%s and %s look the same", other.Name, f.Name)
+			}
+		}
+	}
+	assert.NotZero(t, seen)
+	assert.Equal(t, "115.080\u202fmm", at[press.RowTallest])
+	assert.Equal(t, "115.079\u202fmm", at[press.RowLong])
+	heights := map[string]bool{}
+	for _, row := range paperOf(t, "samples", p).Rows {
+		heights[row[1]] = true
+		assert.Regexp(t, `^\d+\.\d{3}\x{202f}mm`, row[1])
+	}
+	assert.Len(t, heights, 4)
+	assert.Equal(t, "1.2345", Positions{4}.Fine().Bare(1.23451), "a finer station stays finer")
 }
 
 // TestCSVIsNoFormula: a text that a spreadsheet would compute stays a text.

@@ -41,6 +41,14 @@ func whole(x float64) bool {
 	return math.Abs(x-math.Round(x)) <= 1e-9*math.Max(1, math.Abs(x))
 }
 
+// fineDecimals tell limit samples and the rows of the fault catalogue apart, of
+// which some lie 0.001 mm from the next.
+const fineDecimals = 3
+
+// Fine writes what is measured with an instrument of its own, or lies close to
+// something else: to 0.001 mm, whatever the station's positions can be set to.
+func (f Positions) Fine() Positions { return Positions{max(fineDecimals, f.decimals)} }
+
 // Decimals of a position.
 func (f Positions) Decimals() int { return f.decimals }
 

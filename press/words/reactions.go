@@ -151,7 +151,8 @@ func (m reactions) limits() string {
 	if s == nil {
 		return "Press limit samples on either side of the drawing's limits: they must be refused."
 	}
-	return "Press the limit samples: " + m.pos.Above(s.Long) + " tall and " + m.pos.Below(s.Short) + " low must be refused."
+	fine := m.pos.Fine()
+	return "Press the limit samples: " + fine.Above(s.Long) + " tall and " + fine.Below(s.Short) + " low must be refused."
 }
 
 const (

@@ -23,7 +23,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Detection: words.Share(f.Detection),
 		}
 		if f.Reading != nil {
-			row.Reading = words.Fixed(*f.Reading, 3) // some rows lie 0.001 apart
+			row.Reading = w.pos.Fine().Bare(*f.Reading)
 		}
 		if f.Time != nil {
 			row.Time = words.Fixed(*f.Time, 2)
@@ -59,11 +59,12 @@ func (w writer) samples() []page.Figure {
 	if s == nil {
 		return nil
 	}
+	fine := w.pos.Fine()
 	out := []page.Figure{
-		sample("Refused as too tall from", &s.Long, w.pos.Above),
-		sample("Accepted as the tallest up to", s.TallestGood, w.pos.Below),
-		sample("Accepted as the shortest down to", s.ShortestGood, w.pos.Above),
-		sample("Refused as too short from", &s.Short, w.pos.Below),
+		sample("Refused as too tall from", &s.Long, fine.Above),
+		sample("Accepted as the tallest up to", s.TallestGood, fine.Below),
+		sample("Accepted as the shortest down to", s.ShortestGood, fine.Above),
+		sample("Refused as too short from", &s.Short, fine.Below),
 	}
 	return append(out, page.Figure{Label: "Each with a probability of", Value: words.Share(s.Probability)})
 }

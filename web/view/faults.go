@@ -110,12 +110,12 @@ func (w writer) sampleTable() page.SampleTable {
 	if s == nil {
 		return out
 	}
-	p := words.TargetShare(s.Probability)
+	p, fine := words.TargetShare(s.Probability), w.pos.Fine()
 	out.Rows = []page.Sample{
-		w.limitSample("Too tall", &s.Long, w.pos.Above, " or taller", "Refuse it: not both signals on.", p),
-		w.limitSample("Tallest good", s.TallestGood, w.pos.Below, ", no taller", "Accept it: both signals on.", p),
-		w.limitSample("Shortest good", s.ShortestGood, w.pos.Above, ", no lower", "Accept it: both signals on.", p),
-		w.limitSample("Too low", &s.Short, w.pos.Below, " or lower", "Refuse it: not both signals on.", p),
+		w.limitSample("Too tall", &s.Long, fine.Above, " or taller", "Refuse it: not both signals on.", p),
+		w.limitSample("Tallest good", s.TallestGood, fine.Below, ", no taller", "Accept it: both signals on.", p),
+		w.limitSample("Shortest good", s.ShortestGood, fine.Above, ", no lower", "Accept it: both signals on.", p),
+		w.limitSample("Too low", &s.Short, fine.Below, " or lower", "Refuse it: not both signals on.", p),
 	}
 	return out
 }

@@ -63,7 +63,7 @@ func TestLimitSamples(t *testing.T) {
 	s := r.Samples
 	require.NotNil(t, s)
 	require.Len(t, got.Samples.Rows, 4)
-	pos := words.PositionsOf(&press.Plan{Station: press.Station{PositionStep: 0.01}})
+	pos := words.PositionsOf(&press.Plan{Station: press.Station{PositionStep: 0.01}}).Fine()
 	want := []struct {
 		name, height string
 		must         string

@@ -115,7 +115,7 @@ func (c *chart) ticksX() []float64 {
 	return ticks
 }
 
-// figuresX writes the figures and the name of the x axis, on clear ground.
+// figuresX writes the figures of the x axis, on clear ground.
 func (c *chart) figuresX(p *pen, top float64) {
 	st := style{quiet, small, false}
 	free := math.Inf(-1)
@@ -129,8 +129,12 @@ func (c *chart) figuresX(p *pen, top float64) {
 		p.onPaper(st, x, top+17, middle, text)
 		free = x + half + 8
 	}
+}
+
+// nameX writes the name of the x axis under its figures.
+func (c *chart) nameX(p *pen, top float64) {
 	if !c.noX {
-		p.onPaper(st, c.plot.x1, top+17+axisName, end, c.xName)
+		p.onPaper(style{quiet, small, false}, c.plot.x1, top+17+axisName, end, c.xName)
 	}
 }
 

@@ -144,6 +144,7 @@ func (d *curveDrawing) paint(p *pen) {
 	}
 	d.frame(p)
 	d.figuresX(p, d.plot.y1)
+	d.nameX(p, d.plot.y1)
 }
 
 func (d *curveDrawing) points() [][2]float64 { return d.place(d.t.Points) }

@@ -84,6 +84,7 @@ func (d *cycleDrawing) paint(p *pen) {
 		p.line(black, thinLine, dashed, [2]float64{crisp(d.x.x(*w)), d.plot.y0}, [2]float64{crisp(d.x.x(*w)), bottom})
 	}
 	d.figuresX(p, bottom)
+	d.nameX(p, bottom)
 	d.legend(p, bottom+17+axisName)
 	d.marks.below(p, bottom+axisFigures+axisName)
 }

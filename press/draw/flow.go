@@ -12,6 +12,7 @@ type paragraph struct {
 	hang    string  // a mark before the first line; the others stand in under the text
 	above   float64 // px kept free above, but not at the top of a column
 	keep    bool    // stays with the line after it
+	whole   bool    // of whatever length, stays in one column
 }
 
 // A setLine is one line of a paragraph, ready to be placed.
@@ -24,7 +25,8 @@ type setLine struct {
 	style         style
 	above         float64
 	keep          bool
-	of            int // the number of its paragraph
+	of            int    // the number of its paragraph
+	joint         string // what stood in the text between this line and the next
 }
 
 func (l setLine) height() float64 { return l.style.size * sheetLeading }
@@ -57,8 +59,9 @@ func set(ps []paragraph, width float64) []setLine {
 		}
 		first := true
 		for _, line := range strings.Split(strings.ReplaceAll(q.text, "\r", ""), "\n") {
-			for _, text := range breakLines(q.style, line, width-in, opening) {
-				l := setLine{text: text, in: in, style: q.style, keep: q.keep, of: i}
+			texts, joints := breakLines(q.style, line, width-in, opening)
+			for k, text := range texts {
+				l := setLine{text: text, in: in, style: q.style, keep: q.keep, of: i, joint: joints[k]}
 				if first {
 					l.hang, l.opening, l.above, l.textIn = q.hang, q.opening, q.above, opening
 					l.inked = q.inked
@@ -78,12 +81,13 @@ func set(ps []paragraph, width float64) []setLine {
 
 // breakLines breaks a text into lines of at most a width, the first of them
 // shorter by what stands before it. Unlike [face.wrap] it loses nothing: a word
-// that is too long alone goes on in the next line.
-func breakLines(s style, text string, width, before float64) []string {
-	var lines []string
+// that is too long alone goes on in the next line. A joint is what stood between a
+// line and the next: a blank, nothing inside a word, the end of the line behind
+// the last.
+func breakLines(s style, text string, width, before float64) (lines, joints []string) {
 	line, room := "", width-before
-	next := func() {
-		lines = append(lines, line)
+	next := func(joint string) {
+		lines, joints = append(lines, line), append(joints, joint)
 		line, room = "", width
 	}
 	for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '\t' }) {
@@ -96,16 +100,16 @@ func breakLines(s style, text string, width, before float64) []string {
 			continue
 		}
 		if line != "" || room < width {
-			next()
+			next(" ")
 		}
 		for s.width(word) > room {
 			n := fitting(s, word, room)
 			line, word = word[:n], word[n:]
-			next()
+			next("")
 		}
 		line = word
 	}
-	return append(lines, line)
+	return append(lines, line), append(joints, "\n")
 }
 
 // fitting gives how many bytes of a word fit into a width, one character at

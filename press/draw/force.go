@@ -97,6 +97,7 @@ type forceDrawing struct {
 	lane    rect    // under the axis: which settings can be used
 	thin    float64 // steps from tick to tick of the lane
 	below   callouts
+	nameAt  [2]float64 // px of the name of the axis: where no line passes
 	compact bool
 }
 
@@ -113,15 +114,23 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
 	if d.thin = d.thinned(); d.thin > 1 {
 		d.xName = "setting, %; to be set every " + words.Setting(m.step) + ", a tick every " + words.Setting(m.step*d.thin)
-		d.xName = regular().clip(d.xName, small, d.plot.x1-4)
+		d.xName = regular().clip(d.xName, small, d.width-1.5*margin)
 	}
 	d.endLabels()
-	y := d.bottom() + 10
+	y := d.plot.y1 + axisFigures + 5
 	d.lane = rect{d.plot.x0, y, d.plot.x1, y + 12}
 	d.below = layCallouts(d.settingLabels(), margin, d.width-margin)
-	d.height = math.Ceil(d.lane.y1 + d.below.height() + margin/2)
+	d.nameAt = [2]float64{margin, d.lane.y1 + d.below.height() - d.below.depth + 1.05*small}
+	edge := d.lane.y1 + d.below.height()
+	if d.below.rows > 1 || margin+d.xNameStyle().width(d.xName)+calloutGap > d.below.left(d.width) {
+		d.nameAt[1] = edge + small
+		edge += axisName
+	}
+	d.height = math.Ceil(edge + margin/2)
 	return d
 }
+
+func (d *forceDrawing) xNameStyle() style { return style{quiet, small, false} }
 
 func (d *forceDrawing) endLabels() {
 	m := d.m
@@ -182,6 +191,7 @@ func (d *forceDrawing) paint(p *pen) {
 	d.figuresX(p, d.plot.y1)
 	d.settings(p)
 	d.below.below(p, d.lane.y1)
+	p.text(d.xNameStyle(), d.nameAt[0], d.nameAt[1], start, d.xName)
 }
 
 // window draws need and cap: what lies between is wanted, what lies over the cap

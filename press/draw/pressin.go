@@ -161,6 +161,7 @@ func (d *pressInDrawing) paint(p *pen) {
 	d.chart.frame(p)
 	d.labelEnds(p)
 	d.figuresX(p, d.plot.y1)
+	d.nameX(p, d.plot.y1)
 	d.marks.above(p, d.plot.y0)
 	if len(m.demand) == 0 {
 		d.nothing(p)

@@ -23,6 +23,7 @@ type sheet struct {
 	title titleBlock
 	pages []*sheetPage
 
+	cutOn    int        // the page that has the fields of the title block whole
 	last     *sheetPage // that holds a table, which ends at tableEnd
 	tableEnd float64
 }

@@ -1,6 +1,9 @@
 package draw
 
-import "strings"
+import (
+	"fmt"
+	"strings"
+)
 
 // foot says under the frame what the page could not show: texts that were
 // shortened, and characters that the face lacks.
@@ -9,7 +12,7 @@ func (s *sheet) foot(p *pen, f rect) {
 	switch {
 	case !strings.Contains(allOf(p.texts), "…"):
 	case len(s.title.cut()) > 0:
-		notes = append(notes, "… stands for text left out: see page 2.")
+		notes = append(notes, fmt.Sprintf("… stands for text left out: see page %d.", max(2, s.cutOn)))
 	default:
 		notes = append(notes, "… stands for text left out: the plan has it.")
 	}

@@ -119,14 +119,19 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	d := NewSheet(p, r, o)
 	frame, block := paperOf(o.Paper).frame(), newTitleBlock(p, r, o.Issue)
 	corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(), frame.x1, frame.y1}
-	all := ""
+	all, flowing := "", ""
 	for i := range d.Pages() {
 		page := d.Page(i)
 		labelsApart(t, page, fmt.Sprintf("page %d", i+1))
 		w, h := page.Size()
 		inBlock := map[string]bool{}
 		for _, l := range page.on(newSVG(w, h)) {
-			all += " " + l.text
+			if !strings.HasSuffix(l.text, ", continued") { // said between the lines of one text
+				all += " " + l.text
+				if l.y0 <= frame.y1 && !(l.x1 > corner.x0 && l.y1 > corner.y0) {
+					flowing += " " + l.text // from page to page
+				}
+			}
 			if l.y0 > frame.y1 {
 				continue // the line under the frame
 			}
@@ -147,6 +152,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	for _, s := range append(words.Unseen(p, r), words.Cautions...) {
 		assert.Contains(t, all, squeezed(s))
 	}
+	assert.Contains(t, squeezed(flowing), squeezed(p.Title.Notes))
 	assert.Contains(t, all, squeezed(words.ReadingRule))
 	assert.Contains(t, all, squeezed(words.Headline(p, r)))
 	if r.Blocked() {

@@ -1,0 +1,143 @@
+package draw
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// TestChaptersKeepTheirHeading: whatever chapters are poured into columns, every
+// column begins with the heading of what stands in it, no heading stands alone, no
+// line leaves its column, and every word comes in its order (derived: the texts
+// that went in).
+func TestChaptersKeepTheirHeading(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var list []chapter
+		want := ""
+		for i := range rapid.IntRange(1, 4).Draw(t, "chapters") {
+			c := chapter{title: fmt.Sprintf("Heading%d", i)}
+			for k := range rapid.IntRange(1, 8).Draw(t, "paragraphs") {
+				word := fmt.Sprintf("w%d.%d", i, k)
+				text := strings.TrimSpace(strings.Repeat(word+" ", rapid.IntRange(1, 90).Draw(t, "words")))
+				want += text + " "
+				c.ps = append(c.ps, paragraph{text: text, style: sheetText, above: 2})
+			}
+			list = append(list, c)
+		}
+		width, high := rapid.Float64Range(120, 320).Draw(t, "width"), rapid.Float64Range(110, 400).Draw(t, "height")
+		var columns []rect
+		for i := range rapid.IntRange(1, 3).Draw(t, "columns") {
+			x := float64(i) * 400
+			columns = append(columns, rect{x, 10, x + width, 10 + high})
+		}
+		got := ""
+		m := setter{}
+		for pages := 0; len(list) > 0; pages++ {
+			if pages > 400 {
+				t.Fatal("it does not come to an end")
+			}
+			var placed []placedLine
+			placed, list = m.fill(list, columns)
+			for i, l := range placed {
+				heads := strings.HasPrefix(l.text, "Heading")
+				if (i == 0 || l.x != placed[i-1].x) && !heads {
+					t.Fatalf("a column begins with %q", l.text)
+				}
+				if heads && (i == len(placed)-1 || placed[i+1].x != l.x || strings.HasPrefix(placed[i+1].text, "Heading")) {
+					t.Fatalf("nothing stands under %q", l.text)
+				}
+				if l.y < 10 || l.y > 10+high {
+					t.Fatalf("%q stands at %v", l.text, l.y)
+				}
+				if !heads {
+					got += l.text + " "
+				}
+			}
+		}
+		if got != want {
+			t.Fatalf("the words are others or in another order")
+		}
+	})
+}
+
+// TestSheetPagesAreUsed: the first page of every sheet shows a finding where there
+// are some, and a page for what it has no room for is no empty one.
+func TestSheetPagesAreUsed(t *testing.T) {
+	all := sheetPlans(t)
+	for name, p := range all {
+		for state, o := range map[string]SheetOptions{"draft": {}, "letter": {Paper: "letter"}, "despite": {Paper: "letter", Issue: despite}, "issued": {Issue: issued}} {
+			r := press.Evaluate(p)
+			d := NewSheet(p, r, o)
+			require.LessOrEqual(t, d.Pages(), 2, "%s, %s", name, state)
+			first := squeezed(strings.Join(pageTexts(d, 0), " "))
+			if len(r.Findings) > 0 {
+				assert.Contains(t, first, squeezed(r.Findings[0].Message), "%s, %s: no finding on page 1", name, state)
+			}
+			for _, u := range words.Cautions {
+				assert.Contains(t, first, squeezed(u), "%s, %s: a caution is not on page 1", name, state)
+			}
+			if d.Pages() == 1 {
+				continue
+			}
+			s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
+			s.title = newTitleBlock(p, r, o.Issue)
+			body := s.body()
+			lowest, right := 0.0, 0.0
+			w, h := d.Page(1).Size()
+			for _, l := range d.Page(1).on(newSVG(w, h)) {
+				if l.y1 < body.y1 {
+					lowest, right = max(lowest, l.y1), max(right, l.x1)
+				}
+			}
+			assert.Greater(t, (lowest-body.y0)/body.height(), 0.4, "%s, %s: page 2 is nearly empty", name, state)
+			assert.Greater(t, (right-body.x0)/body.width(), 0.9, "%s, %s: page 2 is used on the left only", name, state)
+		}
+	}
+}
+
+func pageTexts(d *Document, page int) []string {
+	w, h := d.Page(page).Size()
+	var out []string
+	for _, l := range d.Page(page).on(newSVG(w, h)) {
+		out = append(out, l.text)
+	}
+	return out
+}
+
+// TestNotesOfThePlan: notes stand on the first page under their heading where they
+// have room; long ones go on behind, and the first page says where.
+func TestNotesOfThePlan(t *testing.T) {
+	short := example(t, changes{"title.notes": "Spare tool in drawer 4."})
+	d := checkSheet(t, short, press.Evaluate(short), SheetOptions{})
+	assert.Equal(t, 1, d.Pages())
+	text := strings.Join(pageTexts(d, 0), "|")
+	assert.Contains(t, text, notesTitle+"|Spare tool in drawer 4.")
+
+	for _, sentences := range []int{40, 150} {
+		long := strings.TrimSpace(strings.Repeat("Ask for the key first. ", sentences))
+		p := example(t, changes{"title.notes": long + "\nSecond\nthird"})
+		d = checkSheet(t, p, press.Evaluate(p), SheetOptions{})
+		require.Equal(t, 2, d.Pages())
+		first, second := strings.Join(pageTexts(d, 0), "|"), strings.Join(pageTexts(d, 1), "|")
+		assert.Contains(t, first, notesTitle+"|Continued on page 2.")
+		assert.Contains(t, second, notesTitle+"|Ask for the key first.")
+		assert.Contains(t, second, "|Second|third|", "line ends of the notes are kept")
+	}
+
+	// Behind 40 findings the notes stand where the first page says.
+	p := example(t, changes{"title.notes": strings.Repeat("Ask for the key first. ", 170)})
+	d = checkSheet(t, p, manyFindings(p), SheetOptions{})
+	require.Equal(t, 3, d.Pages())
+	for i := range d.Pages() {
+		if strings.Contains(strings.Join(pageTexts(d, i), "|"), notesTitle+"|Ask for") {
+			assert.Contains(t, strings.Join(pageTexts(d, 0), "|"), fmt.Sprintf("%s|Continued on page %d.", notesTitle, i+1))
+		}
+	}
+}

@@ -1,0 +1,207 @@
+package draw
+
+import (
+	"fmt"
+	"slices"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// Headings of the chapters.
+const (
+	findingsTitle = "Findings"
+	unseenTitle   = "What these signals cannot detect"
+	cautionsTitle = "Cautions"
+	notesTitle    = "Notes of the plan"
+	cutTitle      = "Fields of the title block, whole"
+)
+
+// sheetTexts are what a plan has to say in words.
+type sheetTexts struct {
+	findings, unseen, cautions, notes, cut []paragraph
+}
+
+func (s *sheet) newTexts() sheetTexts {
+	t := sheetTexts{findings: s.findings(), unseen: s.unseen(), cut: s.title.cut()}
+	for _, c := range words.Cautions {
+		t.cautions = append(t.cautions, item(c))
+	}
+	if s.p.Title.Notes != "" {
+		t.notes = []paragraph{{text: s.p.Title.Notes, style: sheetText}}
+	}
+	return t
+}
+
+// choice is how many of the texts stand on the first page.
+type choice struct{ findings, unseen, cautions, notes int }
+
+func (t sheetTexts) all() choice {
+	return choice{len(t.findings), len(t.unseen), len(t.cautions), len(t.notes)}
+}
+
+// choices lists what may stand there, the best first. The notes of the plan go
+// first, then findings down to the three gravest or all blockers, then what cannot
+// be detected; on a page on which hardly anything has room a finding still stands.
+func (t sheetTexts) choices(blockers int) []choice {
+	c := t.all()
+	out := []choice{c}
+	try := func(change *int, least int) {
+		for *change > least {
+			*change--
+			out = append(out, c)
+		}
+	}
+	try(&c.notes, 0)
+	try(&c.findings, max(blockers, min(3, c.findings)))
+	try(&c.unseen, 1)
+	try(&c.findings, min(1, c.findings))
+	try(&c.unseen, 0)
+	try(&c.cautions, 0)
+	try(&c.findings, 0)
+	return out
+}
+
+// behind are the chapters that a choice leaves for the pages behind the first.
+func (t sheetTexts) behind(c choice) []chapter {
+	var out []chapter
+	add := func(title string, ps []paragraph, shown int) {
+		if shown < len(ps) {
+			out = append(out, chapter{title, ps[shown:], shown > 0})
+		}
+	}
+	add(findingsTitle, t.findings, c.findings)
+	add(unseenTitle, t.unseen, c.unseen)
+	add(cautionsTitle, t.cautions, c.cautions)
+	add(notesTitle, t.notes, c.notes)
+	add(cutTitle, t.cut, 0)
+	return out
+}
+
+// shown is a chapter with the first n of its paragraphs, and where the others are.
+func shown(title string, ps []paragraph, n, page int) chapter {
+	s := chapter{title: title, ps: slices.Clone(ps[:n])}
+	switch left := len(ps) - n; {
+	case left == 0:
+	case n == 0:
+		s.ps = []paragraph{{text: fmt.Sprintf("Continued on page %d.", page), style: sheetBold}}
+	default:
+		s.ps[n-1].keep = true
+		s.ps = append(s.ps, paragraph{text: fmt.Sprintf("And %d more on page %d.", left, page), style: sheetBold, above: 2})
+	}
+	return s
+}
+
+// columns are the rooms for texts on the first page: one that reaches down beside
+// the title block, under the strip, and two over the block.
+func (s *sheet) columns(underStrip, underForce float64) []rect {
+	f, block := s.paper.frame(), s.block()
+	inner := f.inset(sheetPad)
+	bottom := block.y0 - 4
+	last := rect{inner.x1 - rightColumn, underForce, inner.x1, bottom}
+	return []rect{
+		{inner.x0, underStrip, block.x0 - sheetGutter, f.y1 - 6},
+		{block.x0, underStrip, last.x0 - sheetGutter, bottom},
+		last,
+	}
+}
+
+// texts fills what the drawings leave free with as much as there is room for; the
+// rest is counted, and goes on behind.
+func (s *sheet) texts(g *sheetPage, underStrip, underForce float64) {
+	t, m := s.newTexts(), setter{}
+	columns := s.columns(underStrip, underForce)
+	for _, c := range t.choices(s.r.Count(press.Blocker)) {
+		if s.arrange(m, t, c, columns, nil) == nil {
+			continue
+		}
+		on := s.behind(m, t.behind(c))
+		s.cutOn = on[cutTitle]
+		// Numbers of pages are as wide as any other digit: what fitted still does.
+		placed := s.arrange(m, t, c, columns, on)
+		g.add(func(p *pen) { p.write(placed) })
+		return
+	}
+	s.cutOn = s.behind(m, append([]chapter{s.rule()}, t.behind(choice{})...))[cutTitle]
+}
+
+// rule is the reading rule.
+func (s *sheet) rule() chapter {
+	return chapter{ps: []paragraph{{opening: "Reading rule:", text: words.ReadingRule, style: sheetText, above: 7, whole: true}}}
+}
+
+// arrange places the texts of a choice: each in a column of its own where that
+// does, else one behind the other through all columns. Nil: they find no room.
+func (s *sheet) arrange(m setter, t sheetTexts, c choice, columns []rect, on map[string]int) []placedLine {
+	page := func(title string) int { return max(2, on[title]) }
+	part := func(title string, ps []paragraph, n int) chapter { return shown(title, ps, n, page(title)) }
+	cautions, rule := part(cautionsTitle, t.cautions, c.cautions), s.rule()
+	findings, unseen := part(findingsTitle, t.findings, c.findings), part(unseenTitle, t.unseen, c.unseen)
+	var notes []chapter
+	if len(t.notes) > 0 {
+		notes = []chapter{part(notesTitle, t.notes, c.notes)}
+	}
+	if len(t.findings) == 0 {
+		findings.ps = []paragraph{{text: "None.", style: sheetText}}
+	}
+	last := append([]chapter{unseen}, notes...)
+	for _, own := range [][][]chapter{
+		{{cautions, rule}, {findings}, last},
+		{{cautions, rule}, append([]chapter{findings}, notes...), {unseen}},
+		{append([]chapter{cautions, rule}, notes...), {findings}, {unseen}},
+		{{cautions}, {findings, rule}, last},
+		{{cautions}, append([]chapter{findings, rule}, notes...), {unseen}},
+		{{cautions, rule}, append([]chapter{findings}, last...)},
+		{{cautions}, append([]chapter{findings, rule}, last...)},
+		{append([]chapter{cautions, findings, rule}, last...)},
+	} {
+		if placed, ok := m.share(own, columns); ok {
+			return placed
+		}
+	}
+	return nil
+}
+
+// share gives each list of chapters a column, the last list all that are left;
+// false where something finds no room.
+func (m setter) share(lists [][]chapter, columns []rect) (placed []placedLine, ok bool) {
+	for i, list := range lists {
+		room := columns[i : i+1]
+		if i == len(lists)-1 {
+			room = columns[i:]
+		}
+		lines, rest := m.fill(list, room)
+		if len(rest) > 0 {
+			return nil, false
+		}
+		placed = append(placed, lines...)
+	}
+	return placed, true
+}
+
+// unseen is what has to be known whatever the findings are.
+func (s *sheet) unseen() []paragraph {
+	var out []paragraph
+	for _, u := range words.Unseen(s.p, s.r) {
+		out = append(out, item(u))
+	}
+	if perfect := words.Perfect(s.r); perfect != "" {
+		out = append(out, item(perfect))
+	}
+	return out
+}
+
+// findings are the sentences of the findings, each opened by how grave it is.
+func (s *sheet) findings() []paragraph {
+	var out []paragraph
+	for _, f := range s.r.Findings {
+		q := paragraph{opening: upper(string(f.Severity)) + ":", text: f.Message, style: sheetText, above: 2, whole: true}
+		if f.Severity == press.Blocker {
+			q.inked = alert
+		}
+		out = append(out, q)
+	}
+	return out
+}
+
+func upper(word string) string { return string(word[0]-'a'+'A') + word[1:] }

@@ -148,14 +148,6 @@ func (l callouts) height() float64 {
 	return 2*stub + 8 + float64(l.rows)*l.depth
 }
 
-// left is the left edge of the labels; most where there are none.
-func (l callouts) left(most float64) float64 {
-	for i, c := range l.items {
-		most = math.Min(most, l.centre[i]-c.width()/2)
-	}
-	return most
-}
-
 // above draws the labels over a line at y, below under it.
 func (l callouts) above(p *pen, y float64) { l.draw(p, y, -1) }
 func (l callouts) below(p *pen, y float64) { l.draw(p, y, 1) }

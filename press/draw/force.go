@@ -122,7 +122,16 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 	d.below = layCallouts(d.settingLabels(), margin, d.width-margin)
 	d.nameAt = [2]float64{margin, d.lane.y1 + d.below.height() - d.below.depth + 1.05*small}
 	edge := d.lane.y1 + d.below.height()
-	if d.below.rows > 1 || margin+d.xNameStyle().width(d.xName)+calloutGap > d.below.left(d.width) {
+	wide, left, right := d.xNameStyle().width(d.xName), d.width, 0.0
+	for i, c := range d.below.items {
+		half := c.width()/2 + calloutGap
+		left, right = math.Min(left, d.below.centre[i]-half), math.Max(right, d.below.centre[i]+half)
+	}
+	switch {
+	case d.below.rows == 1 && margin+wide <= left:
+	case d.below.rows == 1 && right+wide <= d.plot.x1:
+		d.nameAt[0] = d.plot.x1 - wide
+	default:
 		d.nameAt[1] = edge + small
 		edge += axisName
 	}

@@ -92,6 +92,9 @@ func (l *lens) verdicts(p *pen, r lensRow) {
 	}
 }
 
+// closeLeading is the distance of baselines of a word on two lines.
+const closeLeading = 1.15
+
 // verdictWord writes the word of a field on a clear ground, smaller or on two
 // lines where it is narrow; the table beside has it in any case.
 func (l *lens) verdictWord(p *pen, f field, box rect) {
@@ -107,12 +110,18 @@ func (l *lens) verdictWord(p *pen, f field, box rect) {
 		for _, line := range lines {
 			w = math.Max(w, st.width(line))
 		}
-		h := leading * size * float64(len(lines))
+		apart := leading * size
+		if len(lines) > 1 {
+			apart = closeLeading * size
+		}
+		h := apart * float64(len(lines))
 		if w > room || h > box.y1-box.y0-4 || clipped(lines) {
 			continue
 		}
 		p.fill(paper, rect{mid - w/2 - 4, y - h/2 - 1, mid + w/2 + 4, y + h/2 + 1})
-		p.lines(st, mid, y-h/2+0.98*size, middle, lines)
+		for i, line := range lines {
+			p.text(st, mid, y-h/2+0.98*size+apart*float64(i)-(leading*size-apart)/2, middle, line)
+		}
 		p.cleared(len(lines))
 		return
 	}

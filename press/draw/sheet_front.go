@@ -22,7 +22,7 @@ func (s *sheet) front() {
 	below := s.setpoints(g, right)
 	below = s.requirement(g, rect{right.x0, below + 8, right.x1, 0})
 	below = s.drawing(g, NewForce, Options{NoTitle: true, Flat: true, Compact: true}, rect{right.x0, below + 8, right.x1, 0}, chartCompactLeast)
-	s.texts(g, strip+5, below+5)
+	s.texts(g, strip+5, below+7)
 }
 
 func (s *sheet) headline(g *sheetPage, inner rect) (bottom float64) {

@@ -41,7 +41,7 @@ func sheetPlans(t testing.TB) map[string]*press.Plan {
 	p0 := example(t, nil)
 	d := p0.Draft()
 	for i := len(p0.Parts); i < 60; i++ {
-		d.Set(fmt.Sprintf("parts[%d].name", i), fmt.Sprintf("shim %d", i))
+		d.Set(fmt.Sprintf("parts[%d].name", i), fmt.Sprintf("shim %d %s", i, strings.Repeat("of the long drawer ", 9)))
 		for field, text := range (changes{"nominal": "0.01", "minus": "0", "plus": "0", "contact": "0", "seat": "0"}) {
 			d.Set(fmt.Sprintf("parts[%d].%s", i, field), text)
 		}

@@ -34,7 +34,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	}
 	for _, row := range r.Faults {
 		if row.Name == press.RowNestWorn && !row.Own && row.Detection < 0.99 {
-			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": noticed on a nominal part with a probability of only "+Share(row.Detection)+".")
+			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+noticed(row.Detection)+".")
 		}
 	}
 	return append(out,
@@ -42,6 +42,14 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
 		"Whether the set force was reached: only a load cell tells.",
 	)
+}
+
+// noticed says how surely a worn nest is seen on a nominal part.
+func noticed(share float64) string {
+	if share < leastShare {
+		return "hardly ever noticed on a nominal part"
+	}
+	return "noticed on a nominal part with a probability of only " + Share(share)
 }
 
 // Perfect says what was not given and is taken as perfect; empty when nothing is.

@@ -3,6 +3,8 @@ package draw
 import (
 	"math"
 
+	"gonum.org/v1/plot/vg"
+
 	"ramplan/press"
 )
 
@@ -228,6 +230,6 @@ func bands(list []press.Band) (low, mid, high [][2]float64) {
 }
 
 // vertical draws a line through the plot.
-func (c *chart) vertical(p *pen, k ink, x, from float64) {
-	p.line(k, thinLine, solid, [2]float64{crisp(x), from}, [2]float64{crisp(x), c.plot.y1})
+func (c *chart) vertical(p *pen, k ink, dash []vg.Length, x, from float64) {
+	p.line(k, thinLine, dash, [2]float64{crisp(x), from}, [2]float64{crisp(x), c.plot.y1})
 }

@@ -239,7 +239,7 @@ func (d *forceDrawing) wanted(p *pen, need, most float64) {
 
 func (d *forceDrawing) curves(p *pen) {
 	low, mid, high := bands(d.m.curve)
-	d.band(p, black.tint(0.12), low, high)
+	d.band(p, black.tint(bandTint), low, high)
 	d.curve(p, quiet, thinLine, low)
 	d.curve(p, quiet, thinLine, high)
 	d.curve(p, black, outline, mid)
@@ -249,11 +249,11 @@ func (d *forceDrawing) curves(p *pen) {
 func (d *forceDrawing) chosen(p *pen) {
 	f := d.m.force
 	x := d.x.x(f.Setting)
-	k := black
+	k, dash := black, solid
 	if !f.SettingFeasible {
-		k = alert
+		k, dash = alert, centring
 	}
-	d.vertical(p, k, x, d.y.x(f.High))
+	d.vertical(p, k, dash, x, d.y.x(f.High))
 	p.line(k, 3, solid, [2]float64{crisp(x), d.y.x(f.Low)}, [2]float64{crisp(x), d.y.x(f.High)})
 	p.circle(paper, k, outline, crisp(x), d.y.x(f.Typical), 4)
 	if a := d.m.allowed; a != nil {

@@ -41,21 +41,26 @@ func (p *pen) hatch(k ink, h hatch, r rect) {
 
 // diagonals adds the pieces inside r of the lines x + slope·y = n·step.
 func (p *pen) diagonals(path *vg.Path, r rect, gap, slope float64) {
+	diagonalsOf(r, gap, slope, func(c float64) {
+		// On the line, x = c − slope·y: cut at the left and right edges.
+		ya, yb := slope*(c-r.x0), slope*(c-r.x1)
+		top, bottom := math.Max(r.y0, math.Min(ya, yb)), math.Min(r.y1, math.Max(ya, yb))
+		if bottom-top < 0.3 {
+			return
+		}
+		path.Move(p.at(c-slope*top, top))
+		path.Line(p.at(c-slope*bottom, bottom))
+	})
+}
+
+// diagonalsOf gives c of the lines x + slope·y = c = n·step that pass a rectangle.
+func diagonalsOf(r rect, gap, slope float64, line func(c float64)) {
 	step := gap * math.Sqrt2
 	lowY, highY := r.y0, r.y1
 	if slope < 0 {
 		lowY, highY = r.y1, r.y0
 	}
-	first := math.Floor((r.x0+slope*lowY)/step) + 1
-	for n := first; n*step < r.x1+slope*highY; n++ {
-		c := n * step
-		// On the line, x = c − slope·y: cut at the left and right edges.
-		ya, yb := slope*(c-r.x0), slope*(c-r.x1)
-		top, bottom := math.Max(r.y0, math.Min(ya, yb)), math.Min(r.y1, math.Max(ya, yb))
-		if bottom-top < 0.3 {
-			continue
-		}
-		path.Move(p.at(c-slope*top, top))
-		path.Line(p.at(c-slope*bottom, bottom))
+	for n := math.Floor((r.x0+slope*lowY)/step) + 1; n*step < r.x1+slope*highY; n++ {
+		line(n * step)
 	}
 }

@@ -47,11 +47,12 @@ func (p *pen) guard(r rect) {
 }
 
 // crossed draws two edges that have passed one another, and what lies between.
+// The thick lines tell it from the zone in grey.
 func (l *lens) crossed(p *pen, from, to, y float64) {
 	p.hatch(alert, crossHatch, rect{from, y - 6, to, y + 6})
 	for _, e := range []struct{ x, to float64 }{{to, 12}, {from, -12}} {
-		p.line(alert, outline, solid, [2]float64{e.x, y - 11}, [2]float64{e.x, y + 11})
-		p.line(alert, outline, solid, [2]float64{e.x, y}, [2]float64{e.x + e.to, y})
+		p.line(alert, 2*outline, solid, [2]float64{e.x, y - 11}, [2]float64{e.x, y + 11})
+		p.line(alert, 2*outline, solid, [2]float64{e.x, y}, [2]float64{e.x + e.to, y})
 		p.arrow(alert, e.x+e.to+math.Copysign(3, e.to), y, math.Copysign(7, e.to))
 	}
 }
@@ -123,7 +124,8 @@ func (l *lens) under(p *pen, curve [][2]float64, base float64) {
 	}
 	for _, f := range fields {
 		if shape := cut(curve, l.scale.x(f.from), l.scale.x(f.to), base); len(shape) > 2 {
-			p.area(f.fate.ink().tint(2*fillTint), shape...)
+			p.area(f.fate.ink().tint(2*f.fate.tint()), shape...)
+			p.hatchUnder(f.fate.hatchInk(), f.fate.hatch(), shape)
 		}
 	}
 }

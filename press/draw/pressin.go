@@ -146,7 +146,7 @@ func (d *pressInDrawing) paint(p *pen) {
 			}
 			p.line(accent, thinLine, dashed, [2]float64{x, d.y.x(v)}, [2]float64{d.plot.x1, d.y.x(v)})
 		}
-		d.vertical(p, black, x, d.plot.y0)
+		d.vertical(p, black, solid, x, d.plot.y0)
 	}
 	for _, s := range []struct {
 		depth *float64
@@ -154,7 +154,7 @@ func (d *pressInDrawing) paint(p *pen) {
 	}{{m.tight, f.Low}, {m.stall, f.Typical}} {
 		if s.depth != nil {
 			x, y := d.x.x(*s.depth), d.y.x(s.force)
-			p.line(alert, thinLine, solid, [2]float64{crisp(x), d.plot.y0}, [2]float64{crisp(x), y})
+			p.line(alert, thinLine, dashed, [2]float64{crisp(x), d.plot.y0}, [2]float64{crisp(x), y})
 			p.circle(paper, alert, outline, crisp(x), y, 4)
 		}
 	}

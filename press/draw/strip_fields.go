@@ -63,16 +63,24 @@ func (f fate) hatch() hatch {
 	return [...]hatch{fateGood: noHatch, fateLong: risingHatch, fateShort: fallingHatch, fateFault: crossHatch}[f]
 }
 
+// tint is how much of its ink fills the fields of a fate.
+func (f fate) tint() float64 {
+	if f == fateFault {
+		return quietTint / 2
+	}
+	return fillTint
+}
+
+// hatchInk is the ink of its hatch.
+func (f fate) hatchInk() ink {
+	if f == fateFault {
+		return f.ink().tint(0.4)
+	}
+	return f.ink().tint(0.75)
+}
+
 // swatch fills a rectangle the way a fate is drawn everywhere.
 func (p *pen) swatch(f fate, r rect) {
-	opacity := fillTint
-	if f == fateFault {
-		opacity = quietTint / 2
-	}
-	p.fill(f.ink().tint(opacity), r)
-	k := f.ink().tint(0.75)
-	if f == fateFault {
-		k = f.ink().tint(0.4)
-	}
-	p.hatch(k, f.hatch(), r)
+	p.fill(f.ink().tint(f.tint()), r)
+	p.hatch(f.hatchInk(), f.hatch(), r)
 }

@@ -48,6 +48,7 @@ var (
 // Tints of fills.
 const (
 	fillTint  = 0.15 // fields of a fate
+	bandTint  = 0.22 // what a ram scatters by, darker in grey than the field of a fate
 	quietTint = 0.08 // bodies and stretches
 	lensTint  = 0.05 // between the projection lines
 )

@@ -8,8 +8,8 @@ import (
 
 // Rooms of a table, px.
 const (
-	tablePad    = 4  // around the text of a cell
-	handHeight  = 24 // the least of a row that is filled in by hand
+	tablePad    = 3  // around the text of a cell
+	handHeight  = 23 // the least of a row that is filled in by hand
 	tableBefore = 16 // above a table under another one
 )
 
@@ -17,6 +17,7 @@ const (
 type tableRow struct {
 	cells  [][]setLine
 	height float64
+	first  bool // of a group
 }
 
 // table puts a table on pages of its own, or under the one before where the whole
@@ -29,11 +30,14 @@ func (s *sheet) table(t words.Table) {
 	all := head.height
 	for _, r := range t.Rows {
 		row := tableRowOf(r, t.Columns, edges, sheetText)
+		row.first = t.Grouped && len(rows) > 0 && r[0] != t.Rows[len(rows)-1][0]
 		rows = append(rows, row)
 		all += row.height
 	}
-	lead, notes := s.tableLead(t, body.width(), false), tableNotes(t, body.width())
-	all += depth(notes)
+	lead := s.tableLead(t, body.width(), false)
+	if _, high := sideBySide(tableNotes(t, body), t, body); len(t.Notes) > 0 {
+		all += 5 + high
+	}
 	g, y := s.last, s.tableEnd
 	if y += tableBefore; g == nil || y+depth(lead)+6+all > body.y1 {
 		g, y = s.page(t.Title), body.y0
@@ -56,7 +60,9 @@ func (s *sheet) table(t words.Table) {
 		})
 		if rows = rows[from:]; len(rows) == 0 {
 			s.last, s.tableEnd = g, y
-			s.tableNotes(t, body)
+			if len(t.Notes) > 0 {
+				s.tableNotes(t, body)
+			}
 			return
 		}
 		g, y, lead = s.page(t.Title+", continued"), body.y0, s.tableLead(t, body.width(), true)
@@ -80,30 +86,61 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 	return set(ps, width)
 }
 
+// manyNotes is from how many notes on they stand in two columns.
+const manyNotes = 4
+
 // tableNotes puts what is said under a table there, or on the next page where it
 // finds no room.
 func (s *sheet) tableNotes(t words.Table, body rect) {
-	lines := tableNotes(t, body.width())
-	for len(lines) > 0 {
-		placed, over := pour(lines, []rect{{body.x0, s.tableEnd + 5, body.x1, body.y1}})
+	lines := tableNotes(t, body)
+	if placed, high := sideBySide(lines, t, rect{body.x0, s.tableEnd + 5, body.x1, body.y1}); s.tableEnd+5+high <= body.y1 {
 		s.last.add(func(p *pen) { p.write(placed) })
-		s.tableEnd += 5 + depth(lines[:len(placed)])
-		if lines = over; len(over) > 0 {
-			s.last = s.page(t.Title + ", continued")
-			lead := s.tableLead(t, body.width(), true)
-			head, _ := pour(lead, []rect{body})
-			s.last.add(func(p *pen) { p.write(head) })
-			s.tableEnd = body.y0 + depth(lead)
-		}
+		s.tableEnd += 5 + high
+		return
 	}
+	s.last = s.page(t.Title + ", continued")
+	lead := s.tableLead(t, body.width(), true)
+	head, _ := pour(lead, []rect{body})
+	placed, high := sideBySide(lines, t, rect{body.x0, body.y0 + depth(lead) + 5, body.x1, body.y1})
+	s.last.add(func(p *pen) { p.write(append(head, placed...)) })
+	s.tableEnd = body.y0 + depth(lead) + 5 + high
 }
 
-func tableNotes(t words.Table, width float64) []setLine {
+// tableNotes sets the notes in the width of their columns.
+func tableNotes(t words.Table, body rect) []setLine {
 	var ps []paragraph
 	for _, note := range t.Notes {
 		ps = append(ps, item(note))
 	}
+	width := body.width()
+	if len(ps) >= manyNotes {
+		width = (width - sheetGutter) / 2
+	}
 	return set(ps, width)
+}
+
+// sideBySide places notes under their heading, in one column or in two of the same
+// height, and gives how high they stand.
+func sideBySide(lines []setLine, t words.Table, box rect) (placed []placedLine, high float64) {
+	if t.Over != "" {
+		head := set([]paragraph{{text: t.Over, style: sheetBold}}, box.width())
+		placed, _ = pour(head, []rect{{box.x0, box.y0, box.x1, box.y0 + 100}})
+		high = depth(head)
+	}
+	columns := []rect{{box.x0, box.y0 + high, box.x1, 0}}
+	if len(t.Notes) >= manyNotes {
+		mid := (box.x0 + box.x1) / 2
+		columns[0].x1 = mid - sheetGutter/2
+		columns = append(columns, rect{mid + sheetGutter/2, box.y0 + high, box.x1, 0})
+	}
+	for deep := 0.0; ; deep += sheetLeast / 4 {
+		for i := range columns {
+			columns[i].y1 = columns[i].y0 + deep
+		}
+		if notes, over := pour(lines, columns); len(over) == 0 {
+			return append(placed, notes...), high + deep
+		}
+	}
 }
 
 func heads(columns []words.Column) []string {
@@ -152,7 +189,7 @@ func (p *pen) table(edges []float64, top float64, rows []tableRow) {
 		}
 		y += row.height
 		k, width := quiet, thinLine*0.5
-		if i == 0 {
+		if i == 0 || i+1 < len(rows) && rows[i+1].first {
 			k, width = black, sheetThin
 		}
 		p.line(k, width, solid, [2]float64{left, y}, [2]float64{right, y})

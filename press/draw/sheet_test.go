@@ -159,7 +159,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 		assert.GreaterOrEqual(t, strings.Count(all, "Notreadyforuse:"), 1+len(o.Pages), "a page of a blocked plan does not say so")
 	}
 	for _, g := range o.Pages {
-		for _, row := range append(g.Rows, []string{g.Title, g.Lead, g.Lacking}, g.Notes) {
+		for _, row := range append(g.Rows, []string{g.Title, g.Lead, g.Lacking, g.Over}, g.Notes) {
 			for _, cell := range row {
 				assert.Contains(t, all, squeezed(cell))
 			}

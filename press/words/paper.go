@@ -16,6 +16,8 @@ type Table struct {
 	Columns []Column
 	Rows    [][]string
 	Notes   []string
+	Over    string // stands over the notes; empty where they need no heading
+	Grouped bool   // rows with the same first cell belong together
 	Lacking string // why there are no rows; empty with rows
 }
 

@@ -12,7 +12,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead:    "Should one of these come to the station: what the lamps show, where the ram rests, and how surely it is judged rightly.",
-		Columns: []Column{{"Fault", 1.5, false}, {"What it is", 3, false}, {"Lamps", 1.5, false}, {"Verdict", 1, false}, {"Reading", 0.9, false}, {"Known after", 0.9, false}, {"Judged rightly", 1, false}},
+		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
 	for _, f := range r.Faults {
 		name := Fault(f)
@@ -28,17 +28,16 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
-	for _, unseen := range Unseen(p, r) {
-		t.Notes = append(t.Notes, "Not detected: "+lowerFirst(unseen))
-	}
+	t.Over = "What these signals cannot detect"
+	t.Notes = Unseen(p, r)
 	return t
 }
 
 func sampleTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
-		Lead: "Complete assemblies of known height, measured, marked and kept at the station. Each must be judged as written, every time. They are pressed " + p.Quality.LimitCheck + ".",
-		Columns: []Column{{"Sample", 1.2, false}, {"Height above the datum", 1.6, false}, {"How many", 0.7, false}, {"Lamps", 1.6, false}, {"The station must", 1, false},
+		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. Each must be judged as written, every time. They are pressed " + p.Quality.LimitCheck + ".",
+		Columns: []Column{{"Sample", 1.2, false}, {"Seated height", 1.6, false}, {"How many", 0.7, false}, {"Lamps", 1.6, false}, {"The station must", 1, false},
 			{"Measured height", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.9, true}},
 	}
 	s := r.Samples
@@ -70,7 +69,9 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 	t.Notes = []string{
 		"Judged as written with a probability of at least " + TargetShare(s.Probability) + ".",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
-		"One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.",
+	}
+	if p.Joint.Kind != press.Touch {
+		t.Notes = append(t.Notes, "One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
 	}
 	return t
 }
@@ -78,7 +79,7 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 func failureTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "What can go wrong, what it does to the two signals, and how surely the station finds it. Severity and occurrence are for the team to judge.",
-		Columns: []Column{{"Failure", 1.4, false}, {"What it is", 2.6, false}, {"Effect on the signals", 1.6, false}, {"How it is detected", 2.2, false}, {"Detection", 1, false}},
+		Columns: []Column{{"Failure", 1.3, false}, {"What it is", 3.2, false}, {"Effect on the signals", 1.3, false}, {"How it is detected", 2.5, false}, {"Detection", 0.7, false}},
 	}
 	for _, f := range r.Faults {
 		if f.Good || !f.Own && (f.Name == press.RowLong || f.Name == press.RowShort) {

@@ -26,13 +26,26 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		a, z := sig.At(reading)
 		return Pair{a, z}.String()
 	}
+	ends := "none; the ram ends at " + pos.At(sig.End)
+	reads := func(reading *float64) string {
+		switch {
+		case reading == nil:
+			return ends
+		case sig.Early(*reading):
+			return none
+		case !sig.Arrives(*reading):
+			return ends
+		}
+		return "about " + pos.Fine().At(*reading)
+	}
 	if f := row(r, press.RowMissing); f != nil {
-		add("Empty nest", "A move that merely ends must give no arrival; both lamps are seen off on the way.", lamps(f.Arrival, f.Zone), none)
+		add("Empty nest", "A move that merely ends must give no arrival; both lamps are seen off on the way.", lamps(f.Arrival, f.Zone), reads(f.Reading))
 	}
 	add("Master that is good", "The station accepts what is good, where it should stand.", shows(r.Nominal()), "about "+pos.At(r.Nominal()))
 	if s := r.Samples; s != nil {
-		add("Sample too tall", "The upper limit still refuses.", shows(r.ReadingOf(p, s.Long)), "about "+pos.Fine().At(r.ReadingOf(p, s.Long)))
-		add("Sample too low", "The lower limit still refuses.", shows(r.ReadingOf(p, s.Short)), "none; the ram ends at "+pos.At(sig.End))
+		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
+		add("Sample too tall", "The upper limit still refuses.", shows(long), reads(&long))
+		add("Sample too low", "The lower limit still refuses.", shows(short), reads(&short))
 	}
 	if f := row(r, press.RowLoose); f != nil {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), "about "+pos.At(r.Nominal()))
@@ -81,10 +94,14 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 	step("Reference the ram; touch the empty nest at the least force; read the position.", "nest "+pos.At(p.Station.Nest))
 	step("Enter the approach end; approach at reduced speed with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
 	if r.Travel.PushStroke != nil {
-		step("Enter the push stroke; push the empty nest.", pos.At(*r.Travel.PushStroke)+"; no arrival")
+		shows := "no arrival"
+		if m := row(r, press.RowMissing); m != nil && m.Arrival != nil {
+			shows = "arrival " + OnOff(*m.Arrival)
+		}
+		step("Enter the push stroke; push the empty nest at reduced speed.", pos.At(*r.Travel.PushStroke)+"; "+shows)
 	}
 	if sig, ok := r.Signals(); ok {
-		step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.At(sig.ZoneStart)+" to "+pos.At(sig.ZoneEnd))
+		step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.between(sig.ZoneStart, sig.ZoneEnd))
 		if m := row(r, press.RowMissing); m != nil {
 			step("Push the empty nest at full speed.", lamps(m.Arrival, m.Zone))
 		}
@@ -102,7 +119,11 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		}
 		step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(r.Nominal())+", all accepted")
 	}
-	step("Pull or cut samples: seat without gap, holding force.", holds(p))
+	if p.Joint.Kind == press.Touch {
+		step("Cut or measure samples: seated without a gap.", "no gap")
+	} else {
+		step("Pull or cut samples: seated without a gap, and held.", "no gap; "+holds(p))
+	}
 	step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
 	step("Force each signal on in turn, at the input: the cycle must be refused, because the signal was not seen off.", "refused, both signals")
 	t.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}

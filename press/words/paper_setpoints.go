@@ -36,10 +36,15 @@ func typedIn(p *press.Plan, r *press.Result) map[string]struct {
 // setpointTable lists what is typed in, in the words of the user's own controller
 // where the plan has them.
 func setpointTable(p *press.Plan, r *press.Result) Table {
+	own := len(p.Controller.Words) > 0
 	t := Table{
 		Lead: "What is typed into the controller. Read each figure back after it was entered.",
 		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 1.2, false},
 			{"Read back", 1, true}, {"Signed", 1, true}},
+	}
+	if !own {
+		t.Columns = []Column{{"Setpoint", 1.4, false}, {"To be entered", 1.2, false}, {"Read back", 1, true}, {"Signed", 1, true}}
+		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}
 	if r.Blocked() {
 		t.Notes = append(t.Notes, NotTyped(r))
@@ -47,29 +52,37 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 	figures := typedIn(p, r)
 	for _, name := range press.Setpoints {
 		f := figures[name]
-		plain, entered, called := none, none, none
+		plain := none
 		if f.value != nil {
 			plain = Unit(Trimmed(*f.value, 4), f.unit)
-			entered = plain
 		}
-		if i := slices.IndexFunc(p.Controller.Words, func(w press.SetpointWord) bool { return w.Setpoint == name }); i >= 0 {
-			w := p.Controller.Words[i]
-			called = w.Name
-			unit := w.Unit
-			if unit == "" && w.Factor == 1 {
-				unit = f.unit
-			}
-			if f.value != nil {
-				entered = Exact(math.Round(*f.value*w.Factor*1e6) / 1e6) // to be typed in as it stands: no space in it
-				if unit != "" {
-					entered = Unit(entered, unit)
-				}
-			}
+		if !own {
+			t.Rows = append(t.Rows, []string{f.label, plain, "", ""})
+			continue
+		}
+		called, entered := inOwnWords(p, name, f.unit, f.value)
+		if called == none {
+			entered = plain
 		}
 		t.Rows = append(t.Rows, []string{f.label, plain, called, entered, "", ""})
 	}
-	if len(p.Controller.Words) == 0 {
-		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
-	}
 	return t
+}
+
+// inOwnWords gives what the user's controller calls a setpoint, and its figure as
+// it is typed in there.
+func inOwnWords(p *press.Plan, name, unit string, value *float64) (called, entered string) {
+	i := slices.IndexFunc(p.Controller.Words, func(w press.SetpointWord) bool { return w.Setpoint == name })
+	if i < 0 {
+		return none, none
+	}
+	w := p.Controller.Words[i]
+	if w.Unit != "" || w.Factor != 1 {
+		unit = w.Unit
+	}
+	entered = none
+	if value != nil {
+		entered = Unit(Exact(math.Round(*value*w.Factor*1e6)/1e6), unit) // to be typed in as it stands: no space in it
+	}
+	return w.Name, entered
 }

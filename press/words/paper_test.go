@@ -102,9 +102,35 @@ func TestPapersSayThePlan(t *testing.T) {
 	assert.NotContains(t, all("control"), "not known")
 
 	plain := decoded(t)
-	assert.Contains(t, strings.Join(paperOf(t, "setpoints", plain).Notes, ""), "no words of the controller yet")
+	bare := paperOf(t, "setpoints", plain)
+	assert.Contains(t, strings.Join(bare.Notes, ""), "no words of the controller yet")
+	assert.Equal(t, []string{"Zone start", "115.08\u202fmm", "", ""}, bare.Rows[4], "without words of the controller a figure stands once")
 	blocked := decoded(t, `"max_force": 2900`, `"max_force": 2000`)
 	assert.Contains(t, strings.Join(paperOf(t, "setpoints", blocked).Notes, ""), "Not ready to be typed in")
+}
+
+// TestPapersOfATouchingPart: where nothing is pressed in, no page speaks of a fit.
+func TestPapersOfATouchingPart(t *testing.T) {
+	data, err := os.ReadFile("../../static/examples/rain-gauge-lid.json")
+	require.NoError(t, err)
+	p, faults := press.Decode(data)
+	require.Empty(t, faults)
+	for _, name := range PaperNames() {
+		table := paperOf(t, name, p)
+		for _, row := range append(table.Rows, table.Notes) {
+			assert.NotContains(t, strings.Join(row, "|"), "loose", name)
+		}
+	}
+}
+
+// TestDatum says from where heights are measured, in the plan's own words.
+func TestDatum(t *testing.T) {
+	assert.Equal(t, "seated height above the nest", SeatedHeight(decoded(t)))
+	one := decoded(t, `"name": "hub shoulder above nest",`, `"name": "hub shoulder above nest", "datum": true,`, `"height_low": 24.91`, `"height_low": 2.91`, `"height_high": 25.09`, `"height_high": 3.09`)
+	assert.Equal(t, "seated height above the datum face of “hub shoulder above nest”", SeatedHeight(one))
+	assert.Contains(t, paperOf(t, "samples", one).Lead, "above the datum face of “hub shoulder above nest”, and no reading of the ram")
+	two := decoded(t, `"name": "hub shoulder above nest",`, `"name": "hub shoulder above nest", "datum": true,`, `"name": "sleeve flange",`, `"name": "sleeve flange", "datum": true,`, `"height_low": 24.91`, `"height_low": -0.09`, `"height_high": 25.09`, `"height_high": 0.09`)
+	assert.Equal(t, "seated height above the datum", SeatedHeight(two))
 }
 
 // TestRowsThatLieClose: readings and heights that lie 0.001 mm apart are written

@@ -1,0 +1,25 @@
+package words
+
+import "ramplan/press"
+
+// Datum says in a plan's own words from where its seated heights are measured.
+func Datum(p *press.Plan) string {
+	under := ""
+	for _, row := range p.Parts {
+		switch {
+		case !row.Datum:
+		case under != "":
+			return "the datum"
+		default:
+			under = row.Name
+		}
+	}
+	if under == "" {
+		return "the nest"
+	}
+	return "the datum face of “" + under + "”"
+}
+
+// SeatedHeight names what a height of this plan is, so that nobody takes it for a
+// reading of the ram.
+func SeatedHeight(p *press.Plan) string { return "seated height above " + Datum(p) }

@@ -9,15 +9,60 @@ import (
 // Rooms of a table, px.
 const (
 	tablePad    = 3  // around the text of a cell
-	handHeight  = 23 // the least of a row that is filled in by hand
 	tableBefore = 16 // above a table under another one
 )
+
+// handHeights are those of a row that is filled in by hand, the best first: 8 mm
+// down to 6 mm.
+var handHeights = []float64{8 * perMM, 7 * perMM, 6 * perMM}
 
 // tableRow is a row of a table while it is laid out.
 type tableRow struct {
 	cells  [][]setLine
 	height float64
-	first  bool // of a group
+	deep   float64 // of the text of its cells
+	first  bool    // of a group
+}
+
+// laidTable is a table with its rows at one height of those that are filled in by
+// hand.
+type laidTable struct {
+	head tableRow
+	rows []tableRow
+	high float64 // with what stands over and under it
+}
+
+func (s *sheet) layTable(t words.Table, edges []float64, body rect, hand float64) laidTable {
+	l := laidTable{head: tableRowOf(heads(t.Columns), t.Columns, edges, sheetBold, 0)}
+	l.high = depth(s.tableLead(t, body.width(), false)) + 6 + l.head.height
+	for i, r := range t.Rows {
+		row := tableRowOf(r, t.Columns, edges, sheetText, hand)
+		row.first = t.Grouped && i > 0 && r[0] != t.Rows[i-1][0]
+		l.rows = append(l.rows, row)
+		l.high += row.height
+	}
+	if len(t.Notes) > 0 {
+		_, high := sideBySide(tableNotes(t, body), t, body)
+		l.high += 5 + high
+	}
+	return l
+}
+
+// fitTable lays out a table as high as there is room for: under the one before,
+// else on a page of its own.
+func (s *sheet) fitTable(t words.Table, edges []float64, body rect) (l laidTable, under bool) {
+	for _, from := range []float64{s.tableEnd + tableBefore, body.y0} {
+		under = from != body.y0
+		if under && s.last == nil {
+			continue
+		}
+		for _, hand := range handHeights {
+			if l = s.layTable(t, edges, body, hand); from+l.high <= body.y1 {
+				return l, under
+			}
+		}
+	}
+	return l, false
 }
 
 // table puts a table on pages of its own, or under the one before where the whole
@@ -25,24 +70,14 @@ type tableRow struct {
 func (s *sheet) table(t words.Table) {
 	body := s.body()
 	edges := columnEdges(t.Columns, body)
-	head := tableRowOf(heads(t.Columns), t.Columns, edges, sheetBold)
-	var rows []tableRow
-	all := head.height
-	for _, r := range t.Rows {
-		row := tableRowOf(r, t.Columns, edges, sheetText)
-		row.first = t.Grouped && len(rows) > 0 && r[0] != t.Rows[len(rows)-1][0]
-		rows = append(rows, row)
-		all += row.height
-	}
+	laid, under := s.fitTable(t, edges, body)
+	head, rows := laid.head, laid.rows
 	lead := s.tableLead(t, body.width(), false)
-	if _, high := sideBySide(tableNotes(t, body), t, body); len(t.Notes) > 0 {
-		all += 5 + high
-	}
-	g, y := s.last, s.tableEnd
-	if y += tableBefore; g == nil || y+depth(lead)+6+all > body.y1 {
-		g, y = s.page(t.Title), body.y0
-	} else {
+	g, y := s.last, s.tableEnd+tableBefore
+	if under {
 		g.name += "; " + t.Title
+	} else {
+		g, y = s.page(t.Title), body.y0
 	}
 	for {
 		placed, _ := pour(lead, []rect{{body.x0, y, body.x1, body.y1}})
@@ -165,14 +200,15 @@ func columnEdges(columns []words.Column, body rect) []float64 {
 	return out
 }
 
-func tableRowOf(texts []string, columns []words.Column, edges []float64, st style) tableRow {
+func tableRowOf(texts []string, columns []words.Column, edges []float64, st style, hand float64) tableRow {
 	row := tableRow{}
 	for i, text := range texts {
 		lines := set([]paragraph{{text: text, style: st}}, edges[i+1]-edges[i]-2*tablePad)
 		row.cells = append(row.cells, lines)
 		row.height = math.Max(row.height, depth(lines)+2*tablePad)
-		if columns[i].Box && !st.bold {
-			row.height = math.Max(row.height, handHeight)
+		row.deep = math.Max(row.deep, depth(lines))
+		if columns[i].Box {
+			row.height = math.Max(row.height, hand)
 		}
 	}
 	return row
@@ -183,8 +219,9 @@ func (p *pen) table(edges []float64, top float64, rows []tableRow) {
 	left, right := edges[0], edges[len(edges)-1]
 	y := top
 	for i, row := range rows {
+		over := (row.height - row.deep) / 2
 		for k, lines := range row.cells {
-			placed, _ := pour(lines, []rect{{edges[k] + tablePad, y + tablePad - 1, edges[k+1] - tablePad, y + row.height + 1}})
+			placed, _ := pour(lines, []rect{{edges[k] + tablePad, y + over - 1, edges[k+1] - tablePad, y + row.height + 1}})
 			p.write(placed)
 		}
 		y += row.height

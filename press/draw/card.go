@@ -23,9 +23,11 @@ const (
 )
 
 // CardCapitals is the height of the card's capitals, mm, to be read from two
-// metres, and the least that a long text may press it down to.
+// metres; they are higher where there is room, and a long text may press them down
+// to the least.
 const (
 	CardCapitals      = 6.0
+	cardCapitalsMost  = 8.0
 	cardCapitalsLeast = 4.2
 )
 
@@ -43,12 +45,18 @@ func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Pict
 	}
 	return paged(cardHeight, func(height float64) *Picture {
 		var c *card
-		for mm := CardCapitals; ; mm -= 0.2 {
-			c = layCard(p, r, issue, mm)
+		for mm := cardCapitalsMost; ; mm -= 0.2 {
+			c = layCard(p, r, issue, mm, 0)
 			c.bottom = height - cardMargin
-			if c.end <= c.bottom-cardFoot || mm <= cardCapitalsLeast {
+			if c.end <= c.bottom-cardFoot && c.named() || mm <= cardCapitalsLeast {
 				break
 			}
+		}
+		// What is left of the page goes between the rows.
+		if rows := len(c.pairs) + len(c.lists); c.end < c.bottom-cardFoot {
+			free := min((c.bottom-cardFoot-c.end)/float64(rows), c.size)
+			c = layCard(p, r, issue, c.size/capital(1), free)
+			c.bottom = height - cardMargin
 		}
 		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
 	})
@@ -64,6 +72,10 @@ func ownChecks(p *press.Plan, r *press.Result) map[words.Pair]string {
 	}
 	return out
 }
+
+// cardLists is the size of what stands under the pairs of lamps, in sizes of the
+// pairs, which are looked at from afar.
+const cardLists = 0.84
 
 // cardFoot is the room of the last line, px.
 const cardFoot = 20
@@ -87,12 +99,15 @@ type cardPair struct {
 }
 
 type cardList struct {
-	head, text string
-	top        float64
-	body       block
+	head     string
+	text     []string // each begins a line
+	top, pad float64
+	body     block
 }
 
-func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card {
+// layCard lays out a card with capitals of a height in mm, and each row higher by
+// what is free.
+func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) *card {
 	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked()}
 	state := "draft: not issued"
 	if !c.draft {
@@ -119,7 +134,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card 
 		for _, b := range q.body {
 			q.high += b.height()
 		}
-		q.high += 12
+		q.high += 12 + free
 		c.pairs = append(c.pairs, q)
 		y += q.high
 	}
@@ -129,17 +144,23 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card 
 	}
 	y += 6
 	unseen := words.Sentence(words.CardUnseen(p, r))
-	samples := strings.Join(words.CardSamples(p, r), " ")
-	if samples == "" {
-		samples = "None: no height is accepted."
+	samples := words.CardSamples(p, r)
+	if len(samples) == 0 {
+		samples = []string{"None: no height is accepted."}
 	}
 	for _, l := range []cardList{
-		{head: "Limit samples", text: samples}, {head: "The lamps do not see", text: unseen}, {head: "Caution", text: strings.Join(words.CardCautions, " ")},
+		{head: words.CardSamplesHead(p), text: samples},
+		{head: "The lamps do not see", text: []string{unseen}},
+		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
-		l.top = y
-		l.body = (style{black, c.size, l.head == "Caution"}).fill(l.text, cardWidth-2*cardMargin)
+		l.top, l.pad = y, free/2
+		l.head = c.headStyle().face().clip(l.head, c.headStyle().size, cardWidth-2*cardMargin)
+		l.body = block{style: style{black, cardLists * c.size, l.head == "Caution"}}
+		for _, text := range l.text {
+			l.body.lines = append(l.body.lines, l.body.style.fill(text, cardWidth-2*cardMargin).lines...)
+		}
 		c.lists = append(c.lists, l)
-		y += 0.75*c.size + l.body.height() + 8
+		y += 0.95*c.size + l.body.height() + 8 + free
 	}
 	c.end = y
 	return c
@@ -149,7 +170,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm float64) *card 
 func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*float64(i)) }
 func (c *card) glyphX() float64     { return cardMargin + c.size*4.15 }
 func (c *card) textLeft() float64   { return cardMargin + c.size*5.55 }
-func (c *card) headStyle() style    { return style{black, 0.55 * c.size, true} }
+func (c *card) headStyle() style    { return style{black, 0.62 * c.size, true} }
 func (c *card) ruleAt(p *pen, y float64) {
 	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{cardWidth - cardMargin, y})
 }
@@ -157,6 +178,8 @@ func (c *card) ruleAt(p *pen, y float64) {
 func (c *card) paint(p *pen) {
 	title := style{black, 1.2 * c.size, true}
 	y := cardMargin + 0.95*title.size
+	title.size *= fit(title.width(c.name), cardWidth-2*cardMargin, 1)
+	title.size = max(title.size, 0.8*c.size)
 	p.text(title, cardMargin, y, start, bold().clip(c.name, title.size, cardWidth-2*cardMargin))
 	if c.draft || c.broken {
 		text := "DRAFT: do not judge parts by this card"
@@ -181,8 +204,8 @@ func (c *card) paint(p *pen) {
 	}
 	for _, l := range c.lists {
 		c.ruleAt(p, l.top)
-		p.text(c.headStyle(), cardMargin, l.top+0.62*c.size, start, l.head)
-		p.block(l.body, cardMargin, l.top+0.68*c.size)
+		p.text(c.headStyle(), cardMargin, l.top+l.pad+0.8*c.size, start, l.head)
+		p.block(l.body, cardMargin, l.top+l.pad+0.88*c.size)
 	}
 	foot := style{black, capital(2.2), false}
 	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
@@ -196,7 +219,11 @@ func (c *card) pair(p *pen, q cardPair) {
 		p.signalLamp(c.lampX(i), y, r, words.OnOff(on))
 	}
 	c.glyph(p, q, rect{c.glyphX(), q.top + 10, c.glyphX() + c.size, q.top + q.high - 10})
-	top := q.top + 6
+	high := 0.0
+	for _, b := range q.body {
+		high += b.height()
+	}
+	top := q.top + (q.high-high)/2
 	for _, b := range q.body {
 		top = p.block(b, c.textLeft(), top)
 	}
@@ -215,10 +242,9 @@ func (c *card) glyph(p *pen, q cardPair, box rect) {
 	for i, w := range []string{press.Long, press.Good, press.Short} {
 		f := rect{box.x0, box.y0 + h*float64(i), box.x1, box.y0 + h*float64(i+1)}
 		if slices.Contains(q.text.Words, w) {
-			p.fill(black.tint(fillTint), f)
 			p.hatch(black, fateOfWord(w).hatch(), f)
 			if w == press.Good {
-				p.fill(black.tint(0.55), f)
+				p.fill(black, f)
 			}
 		}
 		if w == press.Short && slices.Contains(q.text.Words, press.Missing) && !slices.Contains(q.text.Words, press.Short) {
@@ -228,13 +254,24 @@ func (c *card) glyph(p *pen, q cardPair, box rect) {
 	}
 }
 
+// named tells whether the verdicts stand on one line each: that is what is looked
+// for from afar.
+func (c *card) named() bool {
+	for _, q := range c.pairs {
+		if q.text.Clear && len(q.body[0].lines) > 1 {
+			return false
+		}
+	}
+	return true
+}
+
 func (c *card) desc() string {
 	var s []string
 	for _, q := range c.pairs {
 		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].lines), q.body[2].lines...), " "))
 	}
 	for _, l := range c.lists {
-		s = append(s, l.head+": "+l.text)
+		s = append(s, l.head+": "+strings.Join(l.text, " "))
 	}
 	return strings.Join(s, " ")
 }

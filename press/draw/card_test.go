@@ -27,7 +27,7 @@ func TestCards(t *testing.T) {
 			assert.InDelta(t, 210, w/pxPerMM, 1e-9, "A4")
 			assert.InDelta(t, 297, h/pxPerMM, 1e-9, "A4, with what is said of the typeface")
 		}
-		c := layCard(p, r, CardIssue{}, cardCapitalsLeast)
+		c := layCard(p, r, CardIssue{}, cardCapitalsLeast, 0)
 		assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot, name)
 	}
 	for name, p := range plans(t) {
@@ -42,14 +42,46 @@ func TestCards(t *testing.T) {
 	}
 }
 
-// The card of an unambiguous plan keeps its capitals 6 mm high: our own measure
-// for two metres (common practice, no source: a capital 1/300 of the distance).
+// The verdicts on the card of an unambiguous plan have capitals of at least 1/300 of
+// two metres, what to do 6 mm, the lists under them 5 mm: our own measure (common
+// practice, no source). The lowest line stands at the foot: the page is used.
 func TestCardIsReadFromTwoMetres(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	c := layCard(p, r, CardIssue{Revision: "A"}, CardCapitals)
+	c := layCard(p, r, CardIssue{Revision: "A"}, CardCapitals, 0)
 	assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot)
 	assert.InDelta(t, CardCapitals, c.size*1409/2048/pxPerMM, 1e-9)
+
+	d := NewCard(p, r, Options{})
+	w, h := d.Size()
+	lowest := 0.0
+	sizes := map[string]float64{}
+	for _, l := range d.on(newSVG(w, h)) {
+		sizes[l.text] = l.style.size / capital(1)
+		if l.y1 < cardHeight-cardMargin-cardFoot {
+			lowest = max(lowest, l.y1)
+		}
+	}
+	for _, text := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT"} {
+		assert.GreaterOrEqual(t, sizes[text], 2000.0/300, text)
+	}
+	assert.GreaterOrEqual(t, sizes["Set apart. Do not press again."], CardCapitals)
+	assert.GreaterOrEqual(t, sizes["Passed: 24.990 to 25.014."], 5.0)
+	assert.Greater(t, lowest, 0.93*cardHeight, "the foot of the page is empty")
+	assert.Contains(t, sizes, "Limit samples: seated height above the nest, mm")
+	assert.Contains(t, sizes, "Bearing sleeve into anemometer hub", "a title that fits when it is smaller is not cut")
+}
+
+// TestCardIsBlackAndWhite: a card has no grey that a printer would make dots of.
+func TestCardIsBlackAndWhite(t *testing.T) {
+	p := example(t, nil)
+	d := NewCard(p, press.Evaluate(p), Options{})
+	w, h := d.Size()
+	m := newMarks(w, h)
+	d.draw(m, h)
+	for _, q := range m.list {
+		assert.True(t, q.ink.opacity == 1 && (q.ink.name == black.name || q.ink.name == paper.name), "%s at %v", q.ink.name, q.ink.opacity)
+	}
 }
 
 // A card says what a plan means, and that a draft or a blocked plan is none to

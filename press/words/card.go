@@ -60,6 +60,9 @@ func CardVerdict(t PairText) string {
 	return strings.Join(out, " or ")
 }
 
+// CardSamplesHead says of what the heights of the samples are.
+func CardSamplesHead(p *press.Plan) string { return "Limit samples: " + SeatedHeight(p) + ", mm" }
+
 // CardSamples says what the limit samples must do, a line each; nothing where the
 // plan has none.
 func CardSamples(p *press.Plan, r *press.Result) []string {
@@ -70,7 +73,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	pos := PositionsOf(p).Fine()
 	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and lower."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
-		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.At(pos.down(*s.TallestGood))+".")
+		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+".")
 	}
 	return out
 }

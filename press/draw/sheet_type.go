@@ -25,7 +25,7 @@ var (
 
 // sheetTitleLeast is the size to which a message shrinks that then stands on one
 // line.
-var sheetTitleLeast = lettered(3)
+var sheetTitleLeast = lettered(2.8)
 
 // sheetLeading is the distance of baselines on a sheet, in type sizes.
 const sheetLeading = 1.27

@@ -160,6 +160,8 @@ func (s *site) besides(id archive.ID, do string) string {
 		return planPath(id, "history")
 	case "go revisions":
 		return planPath(id, "revisions")
+	case "go compare":
+		return planPath(id, "compared")
 	case "go ram":
 		return planPath(id, "ram")
 	case "go putram":
@@ -182,6 +184,11 @@ type leads struct {
 	faults   press.Problems
 	result   *press.Result
 	drawings view.Drawings
+}
+
+// asIssued tells whether the entries are the last issued revision.
+func (l *leads) asIssued(head archive.Head) bool {
+	return len(l.faults) == 0 && l.result != nil && l.result.PlanDigest == head.Issued
 }
 
 func (b *bench) compute() (*leads, error) {
@@ -231,7 +238,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, Window: b.window, Revision: b.head.Revision,
-			CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
+			AsIssued: l.asIssued(b.head), CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
 	w.Header().Add("Vary", partHeader)

@@ -41,6 +41,16 @@ func (s *site) bringCard(ctx context.Context, it *archive.Item) error {
 	return nil
 }
 
+// asIssued tells whether the draft is the last revision. It is asked for issued
+// plans alone, and not kept: the answer changes with either.
+func (s *site) asIssued(ctx context.Context, it *archive.Item) bool {
+	if it.Issued == "" || it.Card.Faults > 0 {
+		return false
+	}
+	plan, err := s.store.Sound(ctx, it.ID)
+	return err == nil && plan.Digest() == it.Issued
+}
+
 // newCard draws the small strip of the nominal part and counts the findings: of
 // the draft, or of the last sound plan that it was.
 func (s *site) newCard(ctx context.Context, head archive.Head) (archive.Card, error) {

@@ -9,6 +9,8 @@ import (
 	"sync/atomic"
 	"time"
 
+	lib "modernc.org/sqlite/lib"
+
 	"ramplan/press"
 )
 
@@ -51,22 +53,41 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	if err := keepOlder(ctx, a.path); err != nil {
 		return nil, explain(err)
 	}
-	h, err := connect(ctx, a.path, func(tx *sql.Tx, from int) error {
-		if from > 0 {
-			return nil
-		}
-		for _, d := range o.First {
-			if _, err := a.create(ctx, tx, d, DidMake); err != nil {
-				return err
+	h, err := patiently(ctx, func() (*handles, error) {
+		return connect(ctx, a.path, func(tx *sql.Tx, from int) error {
+			if from > 0 {
+				return nil
 			}
-		}
-		return nil
+			for _, d := range o.First {
+				if _, err := a.create(ctx, tx, d, DidMake); err != nil {
+					return err
+				}
+			}
+			return nil
+		})
 	})
 	if err != nil {
 		return nil, explain(err)
 	}
 	a.handles.Store(h)
 	return a, nil
+}
+
+// patiently tries to connect again while another process holds the file: who
+// turns its log on, or closes it as the last one, has it alone for a moment in
+// which the database refuses others without waiting.
+func patiently(ctx context.Context, connect func() (*handles, error)) (*handles, error) {
+	for end := time.Now().Add(5 * time.Second); ; {
+		h, err := connect()
+		if c := code(err); err == nil || c != lib.SQLITE_BUSY && c != lib.SQLITE_LOCKED || time.Now().After(end) {
+			return h, err
+		}
+		select {
+		case <-ctx.Done():
+			return nil, ctx.Err()
+		case <-time.After(20 * time.Millisecond):
+		}
+	}
 }
 
 // Path of the archive's file.

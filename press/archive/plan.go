@@ -28,6 +28,7 @@ type Head struct {
 	CanRedo  bool
 	Binned   bool
 	Revision string // letter of the last issued revision; empty before the first
+	Issued   string // digest of that revision's plan
 
 	window string // that made the last changes
 	since  int64  // version that stood before the first of them
@@ -134,14 +135,16 @@ type querier interface {
 
 const headQuery = `
 select p.version, p.window, p.since, p.head, s.at, p.binned is not null, s.prev is not null, s.next is not null, s.digest, s.body,
-	coalesce((select letter from revision r where r.plan = p.id order by seq desc limit 1), '')
-from plan p left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
+	coalesce(r.letter, ''), coalesce(r.plan_digest, '')
+from plan p
+	left join revision r on r.plan = p.id and r.seq = (select max(seq) from revision where plan = p.id)
+	left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
 
 func getHead(ctx context.Context, q querier, id ID) (Head, error) {
 	h := Head{ID: id}
 	var at, sum sql.NullString
 	var body []byte
-	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.window, &h.since, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision)
+	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.window, &h.since, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision, &h.Issued)
 	if errors.Is(err, sql.ErrNoRows) {
 		return h, ErrNotFound
 	}

@@ -13,6 +13,7 @@ type Item struct {
 	ID           ID
 	Name, Number string
 	Revision     string // the last issued; empty before the first
+	Issued       string // digest of its plan
 	Changed      time.Time
 	Binned       time.Time // when it was moved to the bin; zero on the shelf
 	Version      int64
@@ -64,7 +65,7 @@ func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
 		var changed string
 		var binned, sum sql.NullString
 		c := &i.Card
-		if err := rows.Scan(&i.ID, &i.Name, &i.Number, &i.Revision, &changed, &binned, &i.Version, &sum, &c.Of, &c.Strip, &c.Blockers, &c.Cautions, &c.Notes, &c.Faults); err != nil {
+		if err := rows.Scan(&i.ID, &i.Name, &i.Number, &i.Revision, &i.Issued, &changed, &binned, &i.Version, &sum, &c.Of, &c.Strip, &c.Blockers, &c.Cautions, &c.Notes, &c.Faults); err != nil {
 			return nil, 0, explain(err)
 		}
 		i.Changed, i.Binned, i.Digest = readStamp(changed), readStamp(binned.String), sum.String
@@ -105,9 +106,9 @@ func pageQuery(q Query) (string, []any) {
 	}
 	page := "select p.id from plan p" + where + order("p") + " limit " + count(q.Limit) + " offset " + count(q.Offset)
 	return `
-select o.id, o.name, o.number, coalesce((select letter from revision r where r.plan = o.id order by seq desc limit 1), ''),
+select o.id, o.name, o.number, coalesce(r.letter, ''), coalesce(r.plan_digest, ''),
 	o.changed, o.binned, o.version, s.digest, o.card_of, o.strip, o.blockers, o.cautions, o.notes, o.faults
-from plan o left join state s on s.plan = o.id and s.n = o.head where o.id in (` + page + ")" + order("o"), args
+from plan o left join revision r on r.plan = o.id and r.seq = (select max(seq) from revision where plan = o.id) left join state s on s.plan = o.id and s.n = o.head where o.id in (` + page + ")" + order("o"), args
 }
 
 // matching makes a query of what a person types: every word, or its beginning.

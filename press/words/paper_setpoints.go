@@ -7,30 +7,63 @@ import (
 	"ramplan/press"
 )
 
-// typedIn are the figures of every setpoint that a plan can name in the
-// controller's words.
-func typedIn(p *press.Plan, r *press.Result) map[string]struct {
-	label, unit string
-	value       *float64
-} {
-	type figure = struct {
-		label, unit string
-		value       *float64
+// typedIn are all setpoints that a plan can name in the controller's words, in
+// the order in which they are typed in.
+func typedIn(p *press.Plan, r *press.Result) []Setpoint {
+	var out []Setpoint
+	for _, s := range Setpoints(p, r) {
+		if s.Name != "" {
+			out = append(out, s)
+		}
 	}
-	t := &r.Travel
-	var z1, z2 *float64
-	if z := r.Window.Zone; z != nil {
-		z1, z2 = z[0], z[1]
+	m := &p.Motion
+	for _, s := range []Setpoint{
+		{Name: "approach_speed", Label: "Approach speed", Unit: "mm/s", Number: &m.ApproachSpeed}, {Name: "slow_speed", Label: "Slow speed", Unit: "mm/s", Number: &m.SlowSpeed},
+		{Name: "retract_speed", Label: "Retract speed", Unit: "mm/s", Number: &m.RetractSpeed}, {Name: "accel", Label: "Acceleration", Unit: "mm/s²", Number: &m.Accel},
+		{Name: "decel", Label: "Deceleration", Unit: "mm/s²", Number: &m.Decel}, {Name: "confirm_time", Label: "Confirm time", Unit: "s", Number: &m.ConfirmTime},
+		{Name: "hold_time", Label: "Hold time", Unit: "s", Number: &m.HoldTime},
+	} {
+		s.Value = Trimmed(*s.Number, 4)
+		out = append(out, s)
 	}
-	m := p.Motion
-	return map[string]figure{
-		"setting": {SettingLabel, "%", &r.Force.Setting}, "approach_end": {"Approach end", "mm", &t.ApproachEnd},
-		"push_stroke": {"Push stroke", "mm", t.PushStroke}, "push_end": {"Push end", "mm", t.PushEnd},
-		"zone_start": {"Zone start", "mm", z1}, "zone_end": {"Zone end", "mm", z2},
-		"approach_speed": {"Approach speed", "mm/s", &m.ApproachSpeed}, "slow_speed": {"Slow speed", "mm/s", &m.SlowSpeed},
-		"retract_speed": {"Retract speed", "mm/s", &m.RetractSpeed}, "accel": {"Acceleration", "mm/s²", &m.Accel}, "decel": {"Deceleration", "mm/s²", &m.Decel},
-		"confirm_time": {"Confirm time", "s", &m.ConfirmTime}, "hold_time": {"Hold time", "s", &m.HoldTime},
+	return out
+}
+
+// An OwnWord is a setpoint as the user's own controller has it.
+type OwnWord struct {
+	Called        string // its name there
+	Entered, Unit string // its figure, to be typed in as it stands; empty where it is not known
+}
+
+// InOwnWords gives a setpoint as the user's controller has it, where the plan says
+// so.
+func InOwnWords(p *press.Plan, s Setpoint) (OwnWord, bool) {
+	i := slices.IndexFunc(p.Controller.Words, func(w press.SetpointWord) bool { return s.Name != "" && w.Setpoint == s.Name })
+	if i < 0 {
+		return OwnWord{}, false
 	}
+	w := p.Controller.Words[i]
+	out := OwnWord{Called: w.Name, Unit: s.Unit}
+	if w.Unit != "" || w.Factor != 1 {
+		out.Unit = w.Unit
+	}
+	if s.Number != nil {
+		out.Entered = Exact(math.Round(*s.Number*w.Factor*1e6) / 1e6)
+	}
+	return out, true
+}
+
+// String writes it in a line: I limit: 660 (1/10 %).
+func (w OwnWord) String() string {
+	s := w.Called + ": "
+	if w.Entered == "" {
+		return s + none
+	}
+	s += w.Entered
+	if w.Unit != "" {
+		s += " (" + w.Unit + ")"
+	}
+	return s
 }
 
 // setpointTable lists what is typed in, in the words of the user's own controller
@@ -39,7 +72,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 	own := len(p.Controller.Words) > 0
 	t := Table{
 		Lead: "What is typed into the controller. Read each figure back after it was entered.",
-		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 1.2, false},
+		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 0.9, false}, {"In its unit", 0.9, false},
 			{"Read back", 1, true}, {"Signed", 1, true}},
 	}
 	if !own {
@@ -49,40 +82,25 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 	if r.Blocked() {
 		t.Notes = append(t.Notes, NotTyped(r))
 	}
-	figures := typedIn(p, r)
-	for _, name := range press.Setpoints {
-		f := figures[name]
-		plain := none
-		if f.value != nil {
-			plain = Unit(Trimmed(*f.value, 4), f.unit)
+	for _, s := range typedIn(p, r) {
+		plain, has := none, s.Number != nil
+		if has {
+			plain = Unit(s.Value, s.Unit)
 		}
 		if !own {
-			t.Rows = append(t.Rows, []string{f.label, plain, "", ""})
+			t.Rows = append(t.Rows, []string{s.Label, plain, "", ""})
 			continue
 		}
-		called, entered := inOwnWords(p, name, f.unit, f.value)
-		if called == none {
-			entered = plain
+		row := []string{s.Label, plain, none, none, none, "", ""}
+		if w, named := InOwnWords(p, s); named {
+			row[2], row[4] = w.Called, w.Unit
+			if has {
+				row[3] = w.Entered
+			}
+		} else if has {
+			row[3], row[4] = s.Value, s.Unit
 		}
-		t.Rows = append(t.Rows, []string{f.label, plain, called, entered, "", ""})
+		t.Rows = append(t.Rows, row)
 	}
 	return t
-}
-
-// inOwnWords gives what the user's controller calls a setpoint, and its figure as
-// it is typed in there.
-func inOwnWords(p *press.Plan, name, unit string, value *float64) (called, entered string) {
-	i := slices.IndexFunc(p.Controller.Words, func(w press.SetpointWord) bool { return w.Setpoint == name })
-	if i < 0 {
-		return none, none
-	}
-	w := p.Controller.Words[i]
-	if w.Unit != "" || w.Factor != 1 {
-		unit = w.Unit
-	}
-	entered = none
-	if value != nil {
-		entered = Unit(Exact(math.Round(*value*w.Factor*1e6)/1e6), unit) // to be typed in as it stands: no space in it
-	}
-	return w.Name, entered
 }

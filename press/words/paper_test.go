@@ -89,9 +89,9 @@ func TestPapersSayThePlan(t *testing.T) {
 	}
 	assert.Contains(t, all("samples"), "every four hours")
 	assert.Contains(t, all("samples"), "|5|")
-	assert.Contains(t, all("setpoints"), "Zone start|115.08\u202fmm|P1|11508\u202f1/100 mm")
-	assert.Contains(t, all("setpoints"), "Setting|66\u202f%|I max|66\u202f%")
-	assert.Contains(t, all("setpoints"), "Push end|115.19\u202fmm|–|115.19\u202fmm")
+	assert.Contains(t, all("setpoints"), "Zone start|115.08\u202fmm|P1|11508|1/100 mm|")
+	assert.Contains(t, all("setpoints"), "Setting|66\u202f%|I max|66|%|")
+	assert.Contains(t, all("setpoints"), "Push end|115.19\u202fmm|–|115.19|mm|")
 	assert.Contains(t, all("reactions"), "1. Look for a chip first.\n2. Then ask the shift lead.")
 	assert.Contains(t, all("reactions"), "locked box 3")
 	assert.Contains(t, all("control"), "24.91 to 25.09\u202fmm")
@@ -176,4 +176,16 @@ func TestCSVIsNoFormula(t *testing.T) {
 	table := Table{Columns: []Column{{"Name", 1, false}, {"Box", 1, true}, {"=Head", 1, false}}, Rows: [][]string{{"=1+1", "", "-5"}, {"@x", "", "-y"}}}
 	require.NoError(t, table.CSV(&b))
 	assert.Equal(t, "Name,'=Head\r\n'=1+1,-5\r\n'@x,'-y\r\n", b.String())
+}
+
+// TestSetpointsAreNotRounded: what was set finer than the step is typed in as it
+// was set. Derived by hand from the figures that are put in.
+func TestSetpointsAreNotRounded(t *testing.T) {
+	p := example(t, changes{"window.zone_start": "115.0805", "window.approach_end": "107.5"})
+	list := map[string]string{}
+	for _, s := range Setpoints(p, press.Evaluate(p)) {
+		list[s.Name] = s.Value
+	}
+	assert.Equal(t, "115.0805", list["zone_start"])
+	assert.Equal(t, "107.50", list["approach_end"])
 }

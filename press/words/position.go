@@ -37,6 +37,16 @@ func positionsIn(r *press.Result) Positions {
 	return Positions{d}
 }
 
+// Set writes a position that is typed in, finer where it was set finer than the
+// station can take: rounding it would say another one.
+func (f Positions) Set(mm float64) string {
+	d := f.decimals
+	for d < 6 && !whole(mm*math.Pow10(d)) {
+		d++
+	}
+	return Fixed(mm, d)
+}
+
 func whole(x float64) bool {
 	return math.Abs(x-math.Round(x)) <= 1e-9*math.Max(1, math.Abs(x))
 }

@@ -4,12 +4,14 @@ import "ramplan/press"
 
 // A Setpoint is one figure that is typed into the controller, or read off it.
 type Setpoint struct {
+	Name               string // as a plan names it among [press.Setpoints]; empty for what is only read
 	Label, Value, Unit string
-	Note               string // where it comes from, and whether it may be used
-	From               string // where it comes from, in a word or two
-	Exact              string // to the last digit; empty without a figure
-	Path               string // of the field that sets it; empty for what is only read
-	Word               string // of the glossary that tells what it is
+	Number             *float64 // the figure; nil where it is not known
+	Note               string   // where it comes from, and whether it may be used
+	From               string   // where it comes from, in a word or two
+	Exact              string   // to the last digit; empty without a figure
+	Path               string   // of the field that sets it; empty for what is only read
+	Word               string   // of the glossary that tells what it is
 }
 
 // SettingLabel names the first setpoint.
@@ -23,23 +25,26 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		z1, z2 = z[0], z[1]
 	}
 	pos := PositionsOf(p)
-	at := func(label, path, word string, mm *float64) Setpoint {
-		s := Setpoint{Label: label, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
+	at := func(name, label, path, word string, mm *float64) Setpoint {
+		s := Setpoint{Name: name, Label: label, Number: mm, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
 		if mm != nil {
 			s.Value, s.Unit, s.Exact = pos.Bare(*mm), "mm", Exact(*mm)
+			if name != "" {
+				s.Value = pos.Set(*mm)
+			}
 			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(p.Given(path))
 		}
 		return s
 	}
-	reading := at("Expected reading", "", "reading", &t.SeatReading)
+	reading := at("", "Expected reading", "", "reading", &t.SeatReading)
 	reading.Note, reading.From = "nominal part, seated", "nominal part, seated"
 	return []Setpoint{
 		setting(p, r),
-		at("Approach end", "window.approach_end", "approach", &t.ApproachEnd),
-		at("Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
-		at("Push end", "window.push_stroke", "push end", t.PushEnd),
-		at("Zone start", "window.zone_start", "zone", z1),
-		at("Zone end", "window.zone_end", "zone", z2),
+		at("approach_end", "Approach end", "window.approach_end", "approach", &t.ApproachEnd),
+		at("push_stroke", "Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
+		at("push_end", "Push end", "window.push_stroke", "push end", t.PushEnd),
+		at("zone_start", "Zone start", "window.zone_start", "zone", z1),
+		at("zone_end", "Zone end", "window.zone_end", "zone", z2),
 		reading,
 	}
 }
@@ -50,7 +55,7 @@ func setting(p *press.Plan, r *press.Result) Setpoint {
 	const path = "window.setting"
 	byHand := p.Given(path)
 	s := Setpoint{
-		Label: SettingLabel, Value: Trimmed(r.Force.Setting, 2), Unit: "%", Exact: Exact(r.Force.Setting),
+		Name: "setting", Number: &r.Force.Setting, Label: SettingLabel, Value: Trimmed(r.Force.Setting, 2), Unit: "%", Exact: Exact(r.Force.Setting),
 		Note: SetpointNote(r, byHand), From: chosen(byHand), Path: path, Word: "setting",
 	}
 	switch {

@@ -82,6 +82,7 @@ export function watch(form) {
     const changed = isCommand ? queue.answered(main !== null) : [];
     if (main) {
       document.documentElement.classList.remove("lost");
+      alarm("");
       dirty = queue.stale || main.dataset.saved !== "yes";
       if (isCommand || !queue.stale) show(form, main, question.do, changed);
       else form.elements[":version"].value = main.querySelector('[name=":version"]').value;
@@ -146,6 +147,7 @@ export function watch(form) {
 // gone says that there is no answer.
 function gone() {
   say("lost", lost);
+  alarm("Not saved: ramplan does not answer. These figures are older than the entries.");
   document.documentElement.classList.add("lost");
 }
 
@@ -162,6 +164,11 @@ function say(kind, text) {
   const state = document.getElementById("state");
   state.className = "state state-" + kind;
   if (state.textContent !== text) state.textContent = text;
+}
+
+// alarm says where it is always in sight that nothing is saved.
+function alarm(text) {
+  for (const place of document.querySelectorAll("[data-alarm]")) place.textContent = text;
 }
 
 // show puts an answer into the page. The changed fields, [name before, name

@@ -12,7 +12,9 @@ type Bench struct {
 	Glance   string // the headline in a few words
 	Perfect  string // what was not given and is taken as perfect
 	Address  string // of the plan
-	Revision string // the last issued
+	Alarm    string // why nothing is saved, in a few words; empty when it is
+	Issued   string // what the entries are to the last revision
+	Differs  bool   // they are not that revision
 	CanUndo  bool
 	CanRedo  bool
 	Binned   bool
@@ -63,6 +65,14 @@ func saved(b Bench) string {
 		return "stale"
 	}
 	return "yes"
+}
+
+// glanceAt is where the glance leads: to the result, or to what is wrong.
+func glanceAt(b Bench) string {
+	if b.Alarm != "" {
+		return "#lead"
+	}
+	return "#result"
 }
 
 func yes(b bool) string {

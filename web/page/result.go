@@ -28,6 +28,7 @@ type Figure struct {
 	Link                     string // of the field that sets it
 	Word                     string // address of what it means in the glossary
 	Exact                    string // to the last digit
+	Own                      string // as the user's own controller has it
 }
 
 // Figures is a group of figures.

@@ -27,6 +27,7 @@ type Kept struct {
 	Version          int64  // of the draft that the form starts from
 	Window           string
 	Revision         string // the last issued
+	AsIssued         bool   // the entries are that revision
 	CanUndo, CanRedo bool
 	Binned           bool
 	RamNews          string // the name of the shelf's ram that has changed since it was copied; empty for none
@@ -60,17 +61,32 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, len(b.Faults) > 0)
+		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, b.Kept.standing(), len(b.Faults) > 0)
 		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
 		out.Glance = words.Glance(b.Plan, b.Result)
 	}
-	out.Address, out.Revision = b.Kept.Address, b.Kept.Revision
+	out.Address = b.Kept.Address
+	out.Alarm = b.Kept.alarm()
+	out.Issued, out.Differs = b.Kept.standing(), b.Kept.Revision != "" && !b.Kept.AsIssued
 	out.CanUndo, out.CanRedo, out.Binned, out.Stale, out.Unsaved = b.Kept.CanUndo, b.Kept.CanRedo, b.Kept.Binned, b.Kept.Stale, b.Kept.Failure != ""
 	out.News = ramNews(b.Kept.RamNews)
 	out.Form.Hidden = append(out.Form.Hidden,
 		page.Hidden{Name: page.NameVersion, Value: strconv.FormatInt(b.Kept.Version, 10)},
 		page.Hidden{Name: page.NameWindow, Value: b.Kept.Window})
 	return out
+}
+
+func (k Kept) standing() string { return words.Standing(k.Revision, k.AsIssued) }
+
+// alarm says in a few words, where it is always in sight, that nothing is saved.
+func (k Kept) alarm() string {
+	switch {
+	case k.Failure != "":
+		return "Not saved: what to do stands at the top of the page."
+	case k.Stale:
+		return "Not saved: another window changed this plan. What to do stands at the top of the page."
+	}
+	return ""
 }
 
 // standing says how the entries stand and whether they are saved.

@@ -22,7 +22,7 @@ func copiedOf(t *testing.T, data []byte, faults press.Problems) ([]string, page.
 
 func TestCopiedSound(t *testing.T) {
 	lines, b := copiedOf(t, example(t), nil)
-	assert.Equal(t, "Bearing sleeve into anemometer hub\tWS-210", lines[0])
+	assert.Equal(t, "Bearing sleeve into anemometer hub\tWS-210\tDraft, nothing issued", lines[0])
 	assert.Equal(t, "Setting\t66\t%", lines[1])
 	assert.Empty(t, b.Result.NotReady)
 }

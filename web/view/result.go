@@ -47,6 +47,9 @@ func (w writer) setpoints() []page.Figure {
 	var out []page.Figure
 	for _, s := range words.Setpoints(w.p, w.r) {
 		f := page.Figure{Label: s.Label, Value: s.Value, Unit: s.Unit, Note: s.Note, Exact: s.Exact, Word: WordLink(s.Word)}
+		if w, named := words.InOwnWords(w.p, s); named {
+			f.Own = w.String()
+		}
 		if s.Path != "" {
 			f.Link = w.places.link(s.Path)
 		}

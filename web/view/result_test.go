@@ -50,7 +50,16 @@ func TestSetpoints(t *testing.T) {
 		"Zone start 115.08 mm, proposed", "Zone end 115.35 mm, proposed", "Expected reading 115.14 mm, nominal part, seated",
 	}, got)
 	assert.Contains(t, r.Copy, "Zone start\t115.08\tmm\n")
-	assert.Contains(t, r.Copy, "Bearing sleeve into anemometer hub\tWS-210\n")
+	assert.Contains(t, r.Copy, "Bearing sleeve into anemometer hub\tWS-210\tDraft, nothing issued\n")
+}
+
+// TestSetpointsInOwnWords: what the controller calls a setpoint stands under it,
+// and beside it where it is copied. Derived by hand: 66 % times 10.
+func TestSetpointsInOwnWords(t *testing.T) {
+	r := shown(t, example(t, `"window": {}`, `"window": {}, "controller": {"words": [{"setpoint": "setting", "name": "Push limit", "unit": "1/10 %", "factor": 10}]}`))
+	assert.Equal(t, "Push limit: 660 (1/10 %)", r.Setpoints[0].Own)
+	assert.Empty(t, r.Setpoints[1].Own)
+	assert.Contains(t, r.Copy, "Setting\t66\t%\tPush limit: 660 (1/10 %)\n")
 }
 
 func TestSetpointsByHand(t *testing.T) {

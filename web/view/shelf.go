@@ -29,6 +29,7 @@ type Item struct {
 	Version                                int64
 	Blockers, Cautions, Faults             int
 	Damaged                                bool
+	AsIssued                               bool // the draft is the last revision
 }
 
 // Undo takes a plan out of the bin again.
@@ -84,10 +85,7 @@ func (it Item) card() page.Card {
 	if strings.TrimSpace(c.Name) == "" {
 		c.Name, c.Nameless = "Without a name yet", true
 	}
-	c.Revision = "Draft, nothing issued"
-	if it.Revision != "" {
-		c.Revision = "Revision " + it.Revision
-	}
+	c.Revision = words.Standing(it.Revision, it.AsIssued)
 	switch {
 	case it.Damaged:
 		c.State = page.State{Kind: "blocker", Text: "The stored draft is damaged"}

@@ -1,0 +1,13 @@
+package words
+
+// Standing says in a few words what a draft is to the last issued revision, of
+// which it is the same plan or not; the letter is empty before the first.
+func Standing(letter string, same bool) string {
+	switch {
+	case letter == "":
+		return "Draft, nothing issued"
+	case same:
+		return "Revision " + letter
+	}
+	return "Draft after revision " + letter
+}

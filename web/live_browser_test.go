@@ -222,6 +222,8 @@ func TestLostServer(t *testing.T) {
 	b.retype("f-station-nest", "143")
 	b.until(stateText + ".includes('does not answer')")
 	assert.Equal(t, "143", eval[string](b, "document.getElementById('f-station-nest').value"))
+	const alarm = "document.querySelector('.resulthead [data-alarm]').textContent"
+	assert.Contains(t, eval[string](b, alarm), "Not saved", "also where the entries are scrolled down")
 	ln, err := Listen(address)
 	require.NoError(t, err)
 	srv := &http.Server{Handler: program}
@@ -229,6 +231,7 @@ func TestLostServer(t *testing.T) {
 	defer srv.Close()
 	b.until(setpointsText + ".includes('118.08')")
 	assert.NotContains(t, b.text("state"), "does not answer")
+	assert.Empty(t, eval[string](b, alarm))
 }
 
 // TestWithoutScript works through the page with scripts switched off.

@@ -53,7 +53,7 @@ func (d *Drill) blindItems() {
 		if d.found(f) == unfoundID {
 			never = append(never, i)
 		}
-		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) })
+		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, "row/"+d.rowKey(i))
 	}
 	if len(rows) == 0 {
 		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."

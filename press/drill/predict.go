@@ -50,15 +50,27 @@ func (d *Drill) predictItems() {
 		if !f.Own && slices.Contains(plainRows, f.Name) {
 			level = 2
 		}
-		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i, c) })
+		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i, c) }, d.rowTopics(i)...)
 	}
 	for n, s := range d.stretches() {
-		d.add(Predict, 2, "height/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, true) })
-		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, false) })
+		d.add(Predict, 2, "height/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, true) }, "stretch/"+strconv.Itoa(n+1))
+		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, false) }, "stretch/"+strconv.Itoa(n+1))
 	}
 	if !slices.ContainsFunc(d.items, func(it item) bool { return it.kind == Predict }) {
 		d.why[Predict] = "A reading may be off by " + d.pos.Length(d.unsure()) + ": no part shows the same lamps surely enough to be asked for."
 	}
+}
+
+// rowTopics are those of a row of the catalogue: a missing insert and a good part
+// are asked for in other items too.
+func (d *Drill) rowTopics(i int) []string {
+	out := []string{"row/" + d.rowKey(i)}
+	if f := d.r.Faults[i]; !f.Own && f.Name == press.RowMissing {
+		return append(out, "lamps/"+press.Missing)
+	} else if !f.Own && f.Name == press.RowNominal {
+		return append(out, "lamps/"+press.Good)
+	}
+	return out
 }
 
 // likely gives the answer that is the most likely, and how likely it is.

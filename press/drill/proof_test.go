@@ -345,7 +345,7 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 			continue
 		}
 		for _, c := range e.Choices {
-			assert.Equal(t, c.Text == x.Checks[step], slices.Contains(e.Right, c.ID), "%s: %s", e.Key, c.Text)
+			assert.Equal(t, c.Text == x.Asked[step], slices.Contains(e.Right, c.ID), "%s: %s", e.Key, c.Text)
 		}
 	}
 }
@@ -353,6 +353,7 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 // works tells whether a zone judges the parts of a task rightly.
 func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	s := q.s
+	s.Start, s.End = s.Start+task.Shift, s.End+task.Shift
 	s.ZoneStart, s.ZoneEnd = z1, z2
 	cells := map[string][]string{}
 	for _, x := range task.Parts {
@@ -379,7 +380,9 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 			word = press.Short
 		}
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
 	}
+	assert.False(t, q.works(task, q.s.ZoneStart, q.s.ZoneEnd), "%s: the plan's own zone, which other items print, does it", e.Key)
 	assert.True(t, q.works(task, task.Solution[0], task.Solution[1]), "%s: the solution %v", e.Key, task.Solution)
 	for _, by := range []float64{-0.4, -0.1, -0.03, 0, 0.03, 0.1, 0.4} {
 		for _, to := range []float64{-0.4, -0.1, 0, 0.1} {
@@ -397,14 +400,15 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 func (q proof) noZone(t *testing.T, d *Drill) {
 	t.Helper()
 	for n := range zoneTasks {
-		task, why := d.zoneTask(n)
+		task, why := d.zoneTask(rand.New(rand.NewPCG(uint64(n), 5)), n)
 		if why == "" || task == nil || len(task.Parts) == 0 {
 			continue
 		}
 		if !slices.ContainsFunc(task.Parts, func(x ZonePart) bool { return x.Word == press.Good }) {
 			continue
 		}
-		edges := []float64{q.s.End - 1e-6, q.s.End + 1e-6, q.s.Start - 1}
+		end := q.s.End + task.Shift
+		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1}
 		for _, x := range task.Parts {
 			edges = append(edges, x.Reading-1e-6, x.Reading+1e-6)
 		}

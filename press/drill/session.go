@@ -8,7 +8,8 @@ import (
 const RoundLength = 10
 
 // Round picks the items of a round from a level: kinds in turn, the items of each
-// in the order of chance. The same seed picks the same round.
+// in the order of chance. No two of them ask the same or tell each other's answer.
+// The same seed picks the same round.
 func (d *Drill) Round(level, n int, seed uint64) []string {
 	rng := random(seed, "round")
 	byKind := map[Kind][]string{}
@@ -21,13 +22,23 @@ func (d *Drill) Round(level, n int, seed uint64) []string {
 		rng.Shuffle(len(list), func(i, j int) { list[i], list[j] = list[j], list[i] })
 	}
 	var out []string
+	used := map[string]bool{}
+	fresh := func(key string) bool {
+		return !slices.ContainsFunc(d.topicsOf(key), func(topic string) bool { return used[topic] })
+	}
 	for len(out) < n {
 		before := len(out)
 		for _, k := range Kinds {
-			if list := byKind[k]; len(list) > 0 && len(out) < n {
-				out = append(out, list[0])
-				byKind[k] = list[1:]
+			i := slices.IndexFunc(byKind[k], fresh)
+			if i < 0 || len(out) >= n {
+				continue
 			}
+			key := byKind[k][i]
+			for _, topic := range d.topicsOf(key) {
+				used[topic] = true
+			}
+			out = append(out, key)
+			byKind[k] = byKind[k][i+1:] // what was passed over will not be fresh later
 		}
 		if len(out) == before {
 			break

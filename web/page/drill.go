@@ -81,7 +81,8 @@ type DrillChoice struct {
 	Right    bool // shown after the answer
 }
 
-// A DrillPart is a part that a zone must judge.
+// A DrillPart is a part that a zone must judge; its reading is empty where it is to
+// be worked out.
 type DrillPart struct{ Height, Reading, Word string }
 
 // A DrillScore is what a round or an exam came to.

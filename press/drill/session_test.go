@@ -107,7 +107,7 @@ func TestExam(t *testing.T) {
 		all[key] = right(x.Exercise(i))
 	}
 	assert.Equal(t, Score{Items: 20, Right: 20, Needed: 16, Took: time.Minute, Passed: true}, x.Judge(all, time.Minute))
-	late := x.Judge(all, 16*time.Minute)
+	late := x.Judge(all, 21*time.Minute)
 	assert.True(t, late.OverTime)
 	assert.False(t, late.Passed)
 
@@ -122,7 +122,19 @@ func TestExam(t *testing.T) {
 	assert.Equal(t, x.Keys[:5], five.Missed, "no answer is a miss")
 	assert.False(t, five.Passed)
 	for _, key := range five.Missed {
-		assert.NotEqual(t, key, d.Title(key))
+		assert.Contains(t, d.Title(key, 42), " ")
+	}
+	missed := x.Misses(all, five)
+	require.Len(t, missed, 5)
+	for i, m := range missed {
+		e := x.Exercise(i)
+		assert.Contains(t, m.Question, e.Question)
+		assert.Equal(t, "no answer", m.Given)
+		assert.NotEmpty(t, m.Right)
+		assert.Equal(t, e.Kind, KindOfKey(e.Key))
+		if e.Zone == nil {
+			assert.Equal(t, m.Right, e.Said(right(e)))
+		}
 	}
 	same, _ := d.NewExam(UsualRules(42))
 	assert.Equal(t, x.Keys, same.Keys)

@@ -30,13 +30,18 @@ type DrillHome struct {
 
 // An ExamForm is what begins an exam, as typed, with what is wrong with it.
 type ExamForm struct {
-	Who, Seed, Pass, Minutes                     string
-	WhoFault, SeedFault, PassFault, MinutesFault string
+	Who, Seed, Items, Pass, Minutes                          string
+	WhoFault, SeedFault, ItemsFault, PassFault, MinutesFault string
 }
 
 // Wrong tells whether anything is.
 func (f ExamForm) Wrong() bool {
-	return f.WhoFault+f.SeedFault+f.PassFault+f.MinutesFault != ""
+	return f.WhoFault != "" || f.Unusual()
+}
+
+// Unusual tells whether something is wrong with what the trainer chose.
+func (f ExamForm) Unusual() bool {
+	return f.SeedFault+f.ItemsFault+f.PassFault+f.MinutesFault != ""
 }
 
 // A DrillLevel is one level to begin a round of.

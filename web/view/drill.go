@@ -60,8 +60,7 @@ var kindNames = map[drill.Kind]string{
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
 	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
-		rules := drill.UsualRules(seed)
-		out.Form = page.ExamForm{Seed: out.Seed, Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
+		out.Form = UsualExam()
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Card = append(out.Card, page.Link{Address: h.To("/card." + format), Text: strings.ToUpper(format)})
@@ -165,9 +164,6 @@ func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
 	}
 	if s.OverTime {
 		out.Score += " It took longer than allowed."
-	}
-	for _, key := range s.Missed {
-		out.Missed = append(out.Missed, v.D.Title(key))
 	}
 	return out
 }

@@ -135,6 +135,7 @@ type LampsPage struct {
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string
+	ReadingFault  string // why it is left out; the lamps are answered all the same
 	Trouble       string
 	Advice        *LampsAdvice
 }

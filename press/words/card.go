@@ -25,12 +25,17 @@ func CardCheck(t PairText) string {
 		return "Measure it. Ask who keeps the plan."
 	case has(press.Good):
 		return "Were both lamps off before?"
-	case has(press.Long):
-		return "Chip? Second insert? Tilted?"
 	case has(press.Missing):
 		return "Is there an insert in the nest?"
 	}
-	return "Measure it. Is the nest worn?"
+	var out []string
+	if !has(press.Long) {
+		out = append(out, "Measure it.")
+	}
+	for _, c := range t.suspects {
+		out = append(out, c.card)
+	}
+	return strings.Join(out[:min(3, len(out))], " ")
 }
 
 // CardAct is what happens to the part, in few words.
@@ -86,7 +91,14 @@ func CardUnseen(p *press.Plan, r *press.Result) []string {
 		out = append(out, "a missing insert")
 	}
 	if p.Joint.Kind != press.Touch {
-		out = append(out, "a loose fit", "a part pressed twice")
+		for _, x := range []struct{ row, text string }{{press.RowLoose, "a loose fit"}, {press.RowAlreadyPressed, "a part pressed twice"}} {
+			if row, ok := catalogued(r, x.row); !ok || row.Verdict != press.EarlyContact && row.Detection < p.Faults.SampleProbability {
+				out = append(out, x.text)
+			}
+		}
+	}
+	if row, ok := catalogued(r, press.RowTwoInserts); ok && row.Verdict == press.EarlyContact {
+		out = append(out, "two inserts: met in the approach")
 	}
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))

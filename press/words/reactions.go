@@ -124,9 +124,9 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
 	case has(press.Long):
-		return apartPart, m.long(when)
+		return apartPart, m.tall(t, when)
 	}
-	return apartPart, m.low(has, when)
+	return apartPart, m.short(t, when)
 }
 
 // master says what a part known to be good must show.
@@ -171,11 +171,11 @@ func (m reactions) limits() string {
 		return "Press the limit samples."
 	}
 	fine := m.pos.Fine()
-	return "Press the limit samples: " + fine.Above(s.Long) + " tall and " + fine.Below(s.Short) + " low must be refused."
+	return "Press the limit samples: " + fine.Above(s.Long) + " and taller, " + fine.Below(s.Short) + " and shorter must be refused."
 }
 
 const (
-	fixture = "Look at tool and nest: the right ones, tight, clean, not worn?"
+	fixture = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
 	home    = "Reference the ram anew and compare the position at home with the plan."
 	call    = "Call whoever keeps the plan; change no setting yourself."
 	newest  = "Quarantine every part back to the last one that is known to be good."
@@ -193,34 +193,61 @@ func (m reactions) good(when Situation) []string {
 	return []string{"Nothing: the part is good as far as these two lamps can tell.", "See both lamps off before the next push.", "Measure a part at the interval that your instructions ask for."}
 }
 
-func (m reactions) long(when Situation) []string {
-	chip := "Look for a chip, a burr or a second insert under the part and in the nest."
+func (m reactions) tall(t PairText, when Situation) []string {
+	under := []string{"a burr"}
+	if isSuspect(t.suspects, press.RowChip) {
+		under = []string{"a chip", "a burr"}
+	}
+	if isSuspect(t.suspects, press.RowTwoInserts) {
+		under = append(under, "a second insert")
+	}
+	look := "Look for " + or(under) + " under the part and in the nest."
+	straight := "Look whether the insert stands straight."
+	if isSuspect(t.suspects, press.RowTight) || isSuspect(t.suspects, press.RowGap) {
+		straight = "Look whether the insert stands straight and has reached its seat."
+	}
 	measure := m.showing("Measure its height", ": over "+m.pos.At(m.p.Requirement.HeightHigh)+" it is too tall by the drawing.")
 	switch when {
 	case Run:
-		return []string{chip, m.master(), m.showing("Measure three parts of this lot before they are pressed", ": tall or tight parts are the lot, not the station.")}
+		lot := ": parts that are too tall are the lot, not the station."
+		if isSuspect(t.suspects, press.RowTight) {
+			lot = ": parts that are too tall or too tight are the lot, not the station."
+		}
+		return []string{look, m.master(), m.showing("Measure three parts of this lot before they are pressed", lot)}
 	case Change:
 		return []string{fixture, m.setpoints(), m.master()}
 	case Start:
 		return []string{m.setpoints(), m.master(), home}
 	}
-	return []string{chip, "Look whether the insert stands straight and has reached its seat.", measure}
+	return []string{look, straight, measure}
 }
 
-func (m reactions) low(has func(string) bool, when Situation) []string {
-	look := "Look into the nest: is there an insert, and the right one?"
-	measure := m.showing("Measure its height", ": under "+m.pos.At(m.p.Requirement.HeightLow)+" it is too low by the drawing.")
-	if has(press.Missing) && !has(press.Short) {
+// short is for parts that are too short, missing inserts, or both.
+func (m reactions) short(t PairText, when Situation) []string {
+	missing, short := slices.Contains(t.Words, press.Missing), slices.Contains(t.Words, press.Short)
+	look := "Look at the part: is it the right insert, and whole?"
+	if missing {
+		look = "Look into the nest: is there an insert, and the right one?"
+	}
+	measure := m.showing("Measure its height", ": under "+m.pos.At(m.p.Requirement.HeightLow)+" it is too short by the drawing.")
+	if !short {
 		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
 	}
 	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault.")
+	if t.Pair.Arrival {
+		ran = m.showing("Watch where the ram stops", ": past the zone end at "+m.pos.At(m.s.ZoneEnd)+" the part lies deeper than the drawing allows.")
+	}
 	switch when {
 	case Run:
 		return []string{look, ran, m.master()}
 	case Change:
 		return []string{fixture, m.setpoints(), m.master()}
 	case Start:
-		return []string{m.setpoints(), m.master(), "Test the arrival input: it must come on when the ram is stopped by a good part."}
+		last := home
+		if stuck, ok := catalogued(m.r, press.RowArrivalStuckOff); ok && shows(stuck, t.Pair) {
+			last = "Test the arrival input: it must come on when the ram is stopped by a good part."
+		}
+		return []string{m.setpoints(), m.master(), last}
 	}
 	return []string{look, measure, ran}
 }

@@ -62,7 +62,7 @@ func TestCardIsReadFromTwoMetres(t *testing.T) {
 			lowest = max(lowest, l.y1)
 		}
 	}
-	for _, text := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT"} {
+	for _, text := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT"} {
 		assert.GreaterOrEqual(t, sizes[text], 2000.0/300, text)
 	}
 	assert.GreaterOrEqual(t, sizes["Set apart. Do not press again."], CardCapitals)
@@ -90,7 +90,7 @@ func TestCardSays(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
 	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
-	for _, part := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
 		assert.Contains(t, text, part)
 	}
 	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")

@@ -75,7 +75,7 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 		ink  ink
 		x    float64
 		side anchor
-	}{{"long", long, math.Min(x0, at-half) - 12, end}, {"short", short, math.Max(x1, at+half) + 12, start}} {
+	}{{"too tall", long, math.Min(x0, at-half) - 12, end}, {"too short", short, math.Max(x1, at+half) + 12, start}} {
 		st := style{s.ink, small, true}
 		w := st.width(s.text)
 		if s.side == end && s.x-w > r.box.x0+4 || s.side == start && s.x+w < r.box.x1-4 {

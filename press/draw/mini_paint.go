@@ -1,6 +1,9 @@
 package draw
 
-import "ramplan/press"
+import (
+	"ramplan/press"
+	"ramplan/press/words"
+)
 
 // The lanes of a small strip, px from its top: the ram, what the drawing calls a
 // reading, the zone. The rod is a little higher than the lanes under it.
@@ -23,7 +26,7 @@ func (d *mini) paint(p *pen) {
 	d.marker(p)
 }
 
-// fates are the readings as the drawing calls them: long, good and short.
+// fates are the readings as the drawing calls them: too tall, good and too short.
 func (d *mini) fates(p *pen) {
 	s, g := d.scale, d.m.requirement
 	for _, f := range []struct {
@@ -31,9 +34,9 @@ func (d *mini) fates(p *pen) {
 		word   string
 		x0, x1 float64
 	}{
-		{fateLong, press.Long, s.x0, s.x(g[0])},
-		{fateGood, press.Good, s.x(g[0]), s.x(g[1])},
-		{fateShort, press.Short, s.x(g[1]), s.x1},
+		{fateLong, words.Say(press.Long), s.x0, s.x(g[0])},
+		{fateGood, words.Say(press.Good), s.x(g[0]), s.x(g[1])},
+		{fateShort, words.Say(press.Short), s.x(g[1]), s.x1},
 	} {
 		box := laneAt(miniFates, f.x0, f.x1)
 		if box.x1 <= box.x0 {

@@ -76,7 +76,7 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 			return ""
 		}
 	}
-	return "The push end at " + d.pos.At(d.s.End) + " lies where no zone can tell too tall from too low."
+	return "The push end at " + d.pos.At(d.s.End) + " lies where no zone can tell too tall from too short."
 }
 
 func (d *Drill) setZone(task *ZoneTask) Exercise {

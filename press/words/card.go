@@ -57,10 +57,9 @@ func CardVerdict(t PairText) string {
 	if len(t.Words) == 0 {
 		return "FAULT"
 	}
-	say := map[string]string{press.Good: "GOOD", press.Long: "TOO TALL", press.Short: "TOO LOW", press.Missing: "NO INSERT"}
 	out := make([]string, len(t.Words))
 	for i, w := range t.Words {
-		out[i] = say[w]
+		out[i] = strings.ToUpper(Say(w))
 	}
 	return strings.Join(out, " or ")
 }
@@ -76,7 +75,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 		return nil
 	}
 	pos := PositionsOf(p).Fine()
-	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and lower."}
+	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and shorter."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+".")
 	}
@@ -98,12 +97,12 @@ func CardUnseen(p *press.Plan, r *press.Result) []string {
 		}
 	}
 	if row, ok := catalogued(r, press.RowTwoInserts); ok && row.Verdict == press.EarlyContact {
-		out = append(out, "two inserts: met in the approach")
+		out = append(out, "two inserts (met in the approach)")
 	}
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))
 	}
-	return append(out, "a lamp stuck on", "a tilted or cracked part")
+	return append(out, "a lamp stuck on", "a cracked part")
 }
 
 // Sentence makes one of a list.

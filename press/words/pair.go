@@ -34,7 +34,7 @@ func PairTexts(r *press.Result) []PairText {
 }
 
 func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
-	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: clear}
+	t := PairText{Pair: on, Words: words, Verdict: SayAll(words), Clear: clear}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
 	switch {
@@ -54,7 +54,7 @@ func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
 		t.suspects = suspectsOf(r, tallSuspects, on)
 		t.Do, t.Act = "Set the part apart; look for "+lookFor(t.suspects)+". Do not press it again.", "set apart, do not press again"
 	case has(press.Short) && has(press.Missing):
-		t.Do, t.Act = "Look into the nest: no insert, or a part that sits too low. Set the part apart.", "look into the nest, set apart"
+		t.Do, t.Act = "Look into the nest: no insert, or a part that stands too short. Set the part apart.", "look into the nest, set apart"
 	case has(press.Missing):
 		t.Do, t.Act = "Put an insert in and start anew.", "put one in and start anew"
 	default:
@@ -69,7 +69,7 @@ func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
 
 // meaning joins the meanings of verdict words, as a sentence and in a few words.
 func meaning(words []string) (sentence, brief string) {
-	few := map[string]string{press.Good: "seated as drawn", press.Long: "stands too tall", press.Short: "sits too low", press.Missing: "no insert"}
+	few := map[string]string{press.Good: "seated as drawn", press.Long: "stands too tall", press.Short: "stands too short", press.Missing: "no insert"}
 	long, short := make([]string, len(words)), make([]string, len(words))
 	for i, w := range words {
 		long[i], short[i] = lowerFirst(strings.TrimSuffix(Verdict(w), ".")), few[w]
@@ -86,7 +86,7 @@ const ReadingRule = "Both signals must have been seen off earlier in the cycle; 
 func doubt(table press.Table) string {
 	for _, on := range AllPairs {
 		if table.Contradicts(on.Arrival, on.Zone) {
-			return " (" + on.String() + ": " + strings.Join(table.Words(on.Arrival, on.Zone), " or ") + ")"
+			return " (" + on.String() + ": " + SayAll(table.Words(on.Arrival, on.Zone)) + ")"
 		}
 	}
 	return ""

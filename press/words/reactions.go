@@ -2,7 +2,6 @@ package words
 
 import (
 	"slices"
-	"strings"
 
 	"ramplan/press"
 )
@@ -264,7 +263,7 @@ func (m reactions) fault(on Pair, when Situation) []string {
 }
 
 func (m reactions) unclear(t PairText, when Situation) []string {
-	measure := m.showing("Measure the part", ": these lamps stand for "+strings.Join(t.Words, " or ")+".")
+	measure := m.showing("Measure the part", ": these lamps stand for "+SayAll(t.Words)+".")
 	if when == Change || when == Start {
 		return []string{m.setpoints(), measure, call}
 	}

@@ -112,7 +112,7 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			part := page.DrillPart{Height: words.Fixed(x.Height, 3), Word: drillWord(x.Word)}
+			part := page.DrillPart{Height: words.Fixed(x.Height, 3), Word: words.Say(x.Word)}
 			if e.Zone.Told {
 				part.Reading = words.Fixed(x.Reading, 3)
 			}
@@ -120,10 +120,6 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 		}
 	}
 	return q, nil
-}
-
-func drillWord(word string) string {
-	return map[string]string{press.Long: "too tall", press.Short: "too short", press.Good: "good"}[word]
 }
 
 // Judge puts an answer and what it is worth into a question.

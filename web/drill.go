@@ -95,6 +95,9 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 		return show(w, r, http.StatusOK, page.DrillRoundOf(p))
 	}
 	e, _ := d.D.Exercise(key, seed)
+	if s.Again() {
+		e = e.Reordered(seed, s.Times())
+	}
 	if p.Question, err = d.Question(e, "a"); err != nil {
 		return err
 	}

@@ -105,10 +105,10 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
-		e.Facts = append(e.Facts, "It would stop the ram at "+at(ev.reading)+", if the push went so far.", d.figures())
+		e.Facts = append(e.Facts, "It would stop the ram at "+at(ev.reading)+", if the push went so far.", d.figures(), d.off())
 	} else {
 		nominal := d.r.HeightOf(d.p, d.r.Nominal())
-		e.Facts = append(e.Facts, "A nominal part is "+at(nominal)+" high and stops the ram at "+at(d.r.Nominal())+".", d.figures())
+		e.Facts = append(e.Facts, "A nominal part is "+at(nominal)+" high and stops the ram at "+at(d.r.Nominal())+".", d.figures(), d.off())
 	}
 	c, _ := d.r.ChancesAt(d.p, ev.reading)
 	d.predict(rng, &e, ev, c)
@@ -122,11 +122,7 @@ func (d *Drill) figures() string {
 
 func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
 	t := words.Fault(d.r.Faults[i])
-	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: []string{t.Meaning}, Picture: &Picture{Row: i}}
-	if f := d.r.Faults[i]; f.Reading != nil {
-		e.Facts = append(e.Facts, "The ram would be stopped at "+at(*f.Reading)+".")
-	}
-	e.Facts = append(e.Facts, d.figures())
+	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
 	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }

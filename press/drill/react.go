@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"slices"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -48,8 +49,8 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		Explain:  x.Part + " " + inOrder(x.Checks),
 	}
 	if step > 0 {
-		e.Question = "You did that, and found nothing wrong. What next?"
-		e.Facts = append(e.Facts, "First on the list was: "+x.Asked[step-1])
+		e.Question = "What do you check next?"
+		e.Facts = append(e.Facts, "You did what is first on the list and found nothing wrong: "+x.Asked[step-1])
 	}
 	var choices []Choice
 	used := map[string]bool{}
@@ -61,7 +62,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		used[c] = true
 		reason := ""
 		if i > step {
-			reason = fmt.Sprintf("It is on the list, but later. Before it: %s", x.Asked[step])
+			reason = "It is on the list, but later. " + inOrder(x.Checks)
 		}
 		choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: reason})
 	}
@@ -84,7 +85,7 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " First here: " + x.Asked[0],
+			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is, in this order:" + strings.TrimPrefix(inOrder(x.Checks), "In this order:"),
 		})
 	}
 	if len(out) > 1 {

@@ -139,5 +139,11 @@ func (s Session) Again() bool {
 	return ok && slices.Contains(s.Seen, key)
 }
 
+// Times is how often what is asked now was asked before.
+func (s Session) Times() int {
+	key, _ := s.Next()
+	return s.times[key]
+}
+
 // Total is how many questions the round will have had if nothing more is missed.
 func (s Session) Total() int { return min(s.Length, s.Tried+len(s.Fresh)+len(s.Due)) }

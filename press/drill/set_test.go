@@ -136,3 +136,41 @@ func TestZonesDiffer(t *testing.T) {
 	}
 	assert.Len(t, seen, 60)
 }
+
+// What a learner must work out has its figures beside it, and no word of how it is
+// found.
+func TestRowFacts(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for key, wants := range map[string][]string{
+		"blind/gap":                {"The gap is 0.05", "stopped at 115.087", "off by 0.028"},
+		"blind/chip":               {"The chip is 0.1", "stopped at 115.037"},
+		"blind/nest-worn":          {"given way by 0.05", "stopped at 115.187"},
+		"predict/two-inserts":      {"The tool would meet it at ", "the push begins at 107.46"},
+		"predict/zone-stuck-on":    {"stopped at 115.079"},
+		"blind/arrival-stuck-on":   {"always on while the insert is missing"},
+		"predict/arrival-stuck-on": {"always on while the insert is missing"},
+	} {
+		e, ok := d.Exercise(key, 3)
+		require.True(t, ok, key)
+		text := strings.ReplaceAll(strings.Join(e.Facts, " "), "\u202f", " ")
+		for _, want := range wants {
+			assert.Contains(t, text, want, key)
+		}
+		assert.NotContains(t, text, "finds it", key)
+	}
+}
+
+// Asked again, a question has its choices in another order, and the same answers.
+func TestReordered(t *testing.T) {
+	p, r := example(t)
+	e, _ := drillOf(t, p, r).Exercise("read/on-off", 4)
+	orders := map[string]bool{asSeen(e): true}
+	for times := range 3 {
+		again := e.Reordered(4, times+1)
+		orders[asSeen(again)] = true
+		assert.ElementsMatch(t, e.Choices, again.Choices)
+		assert.Equal(t, e.Right, again.Right)
+	}
+	assert.Greater(t, len(orders), 2)
+}

@@ -91,7 +91,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 		Facts: []string{
 			"The push end was moved along and stands at " + at(task.s.End) + ".",
 			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
-			"A reading may be off by " + d.pos.Length(d.unsure()) + ".",
+			d.off(),
 		},
 		Zone:    task,
 		Explain: "For example from " + at(sol[0]) + " to " + at(sol[1]) + ": every reading stands " + by + " " + way + ", so the zone does too.",
@@ -150,10 +150,10 @@ func (t *ZoneTask) near(s press.Signals) string {
 			name string
 		}{{s.ZoneStart, "zone start"}, {s.ZoneEnd, "zone end"}} {
 			if by := math.Abs(x.Reading - e.at); s.Arrives(x.Reading) && by < d.unsure() {
-				return "Right for these readings. But the " + e.name + " stands only " + d.pos.Length(by) + " from the part of " + at(x.Height) +
+				return "For these readings it is. But the " + e.name + " stands only " + d.pos.Length(by) + " from the part of " + at(x.Height) +
 					", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
 			}
 		}
 	}
-	return "Right, with more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."
+	return "There is more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."
 }

@@ -24,7 +24,7 @@ func (d *Drill) reactItems() {
 			first := "step/" + PairID(t.Pair) + "/" + x.Asked[0]
 			d.add(React, 3, key+"/first", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 0) }, key, first)
 			if len(x.Asked) > 1 {
-				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) }, key, first, "step/"+PairID(t.Pair)+"/"+x.Asked[1])
+				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) }, d.tells(t, key, first, "step/"+PairID(t.Pair)+"/"+x.Asked[1])...)
 			}
 			n++
 		}
@@ -32,6 +32,16 @@ func (d *Drill) reactItems() {
 	if n == 0 {
 		d.why[React] = "The plan has no reaction list."
 	}
+}
+
+// tells are the topics of a second step. By the first one, which it prints, it tells
+// what the lamps mean and what happens to the part.
+func (d *Drill) tells(t words.PairText, topics ...string) []string {
+	topics = append(topics, "read/"+PairID(t.Pair), "do/"+PairID(t.Pair))
+	for _, w := range t.Words {
+		topics = append(topics, "lamps/"+w)
+	}
+	return topics
 }
 
 // plain tells whether a pair means good and nothing else.

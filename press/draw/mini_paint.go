@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"strings"
+
 	"ramplan/press"
 	"ramplan/press/words"
 )
@@ -104,6 +106,9 @@ func (d *mini) word(p *pen, st style, box rect, text string) {
 	}
 	const beside = 5
 	from, to := widest(box.x0, box.x1, cuts...)
+	if to-from < st.width(text)+2*beside { // too tall is tall, where there is no room
+		text = strings.TrimPrefix(text, "too ")
+	}
 	if w := st.width(text); to-from >= w+2*beside {
 		mid := (from + to) / 2
 		p.fill(paper, rect{mid - w/2 - 2, box.y0 + 1, mid + w/2 + 2, box.y1 - 1})

@@ -97,7 +97,7 @@ func CardUnseen(p *press.Plan, r *press.Result) []string {
 		}
 	}
 	if row, ok := catalogued(r, press.RowTwoInserts); ok && row.Verdict == press.EarlyContact {
-		out = append(out, "two inserts (met in the approach)")
+		out = append(out, "two inserts")
 	}
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))

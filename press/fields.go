@@ -206,7 +206,7 @@ var Fields = []Field{
 	{Path: "faults.sample_probability", Default: 0.999, Low: half, High: belowOne, Label: "Sample probability", Help: "How surely the limit samples must be judged."},
 	{Path: "faults.other", Kind: Rows, MaxRows: 50, Label: "Own faults", Help: "Faults of your own, by how much taller the part stands."},
 	{Path: "faults.other[].name", Kind: Text, Required: true, Label: "Fault", Help: "What went wrong."},
-	{Path: "faults.other[].height", Required: true, Unit: "mm", Label: "Taller by", Help: "By how much taller the part stands; negative for lower."},
+	{Path: "faults.other[].height", Required: true, Unit: "mm", Label: "Taller by", Help: "By how much taller the part stands; negative for shorter."},
 	{Path: "faults.other[].good", Kind: Flag, Default: false, Label: "Good part", Help: "The part is good all the same and should pass."},
 
 	{Path: "targets.false_accept_ppm", Default: 100.0, Low: zero, High: million, Unit: "ppm", Label: "False accept", Help: "Bad parts passed, of all parts."},

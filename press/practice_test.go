@@ -44,7 +44,7 @@ func TestZonesThatAreAcceptedButNotAdvisable(t *testing.T) {
 	assert.Contains(t, wide, AmbiguousTable)
 }
 
-// Both signals mean good; arrival alone too tall, zone alone too low or nothing there.
+// Both signals mean good; arrival alone too tall, zone alone too short or nothing there.
 func TestOneSignalAlone(t *testing.T) {
 	table := Evaluate(example(t)).Verdict.Table
 	assert.Equal(t, []string{Good}, table.OnOn)

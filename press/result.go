@@ -210,7 +210,7 @@ func (t Table) Words(arrival, zone bool) []string {
 
 // Contradicts tells whether a signal pair cannot be trusted: both signals on for
 // anything but good, good under another pair, or one pair for parts that are too
-// tall and for parts that are too low or missing.
+// tall and for parts that are too short or missing.
 func (t Table) Contradicts(arrival, zone bool) bool {
 	return verdict.Contradict(arrival && zone, t.Words(arrival, zone))
 }

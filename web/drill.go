@@ -87,14 +87,17 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if !ok {
 		return errOldRound
 	}
-	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s)}
+	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s, s)}
 	key, more := s.Next()
 	if !more {
-		p.Done = d.RoundScore(s)
+		p.Done = d.RoundScore(s, seed)
 		p.Next = strconv.FormatUint(rand.Uint64N(1_000_000), 10)
 		return show(w, r, http.StatusOK, page.DrillRoundOf(p))
 	}
 	e, _ := d.D.Exercise(key, seed)
+	if s.Again() {
+		e = e.Reordered(seed, s.Times())
+	}
 	if p.Question, err = d.Question(e, "a"); err != nil {
 		return err
 	}
@@ -103,7 +106,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 		p.Question = view.Judge(p.Question, e, a)
 		p.Question.From, p.Question.To = r.PostForm.Get("a-from"), r.PostForm.Get("a-to")
 		given = append(given, a)
-		p.Answered, p.Progress = true, view.Progress(s.Answered(p.Question.Right))
+		p.Answered, p.Progress = true, view.Progress(s, s.Answered(p.Question.Right))
 	}
 	carried, err := json.Marshal(given)
 	if err != nil {

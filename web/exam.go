@@ -1,8 +1,11 @@
 package web
 
 import (
+	"context"
 	"crypto/rand"
+	chance "math/rand/v2"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -82,8 +85,12 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	if d.D == nil {
 		return d.home(w, r, http.StatusUnprocessableEntity, page.ExamForm{})
 	}
-	typed, rules := view.ExamRules(r.PostForm.Get)
-	who := archive.PersonName(typed.Who)
+	who := archive.PersonName(r.PostForm.Get("who"))
+	fresh, err := d.freshSeed(r.Context(), who)
+	if err != nil {
+		return err
+	}
+	typed, rules := view.ExamRules(r.PostForm.Get, fresh)
 	if who == "" {
 		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(archive.MaxWho) + " characters at most."
 	}
@@ -97,6 +104,17 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	s := &sitting{drilling: d, who: who, exam: x}
 	d.site.desk.put(s)
 	return seeOther(w, r, planPath(d.id, "drill/exam/"+s.id))
+}
+
+// freshSeed draws a seed that a person has not handed in yet on this plan.
+func (d drilling) freshSeed(ctx context.Context, who string) (uint64, error) {
+	all, err := d.site.store.TrainingsOf(ctx, who)
+	for {
+		seed := 1 + chance.Uint64N(999_999_999)
+		if !slices.ContainsFunc(all, func(t archive.Training) bool { return t.Plan == d.id && t.Seed == seed }) {
+			return seed, err
+		}
+	}
 }
 
 // showExam answers GET …/drill/exam/{sitting}. Of one that was handed in before
@@ -124,6 +142,11 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 		p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), x.given[key])
 	}
 	p.Done = x.ExamScore(*x.score)
+	for _, q := range p.Items {
+		if !q.Right {
+			p.Done.Missed = append(p.Done.Missed, q.Number+" "+q.Text)
+		}
+	}
 	if x.record != 0 {
 		p.Record = recordPath(x.record)
 	}
@@ -162,9 +185,13 @@ func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
 // training is the record of a sitting that was handed in.
 func (x *sitting) training() archive.Training {
 	rules := x.exam.Rules
+	var misses []archive.Miss
+	for _, m := range x.exam.Misses(x.given, *x.score) {
+		misses = append(misses, archive.Miss(m))
+	}
 	return archive.Training{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest,
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
-		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses,
 	}
 }

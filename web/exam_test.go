@@ -91,7 +91,7 @@ func TestExamBecomesARecord(t *testing.T) {
 	assert.Equal(t, http.StatusSeeOther, status)
 	assert.Equal(t, at, next)
 	_, text = get("/records/1")
-	for _, part := range []string{"Learner 7", "Passed", "18 of 20 right, 16 needed (80", "Missed"} {
+	for _, part := range []string{"Learner 7", "Passed", "18 of 20 right, 16 needed (80", "Missed", "no answer", "<dt>Right</dt>"} {
 		assert.Contains(t, text, part, "what was handed in first counts")
 	}
 	code, _ := get("/records/2")
@@ -109,7 +109,7 @@ func TestExamBecomesARecord(t *testing.T) {
 	assert.Contains(t, text, "Nobody passed last on another state")
 	_, text = get("/people")
 	assert.Contains(t, text, `href="/people?who=Learner+7"`)
-	for _, path := range []string{"/plans/1/records.csv", "/people.csv?who=learner+7"} {
+	for _, path := range []string{"/plans/1/records.csv", "/people.csv?who=learner+7", "/people.csv"} {
 		_, text = get(path)
 		rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
 		require.NoError(t, err)
@@ -119,10 +119,11 @@ func TestExamBecomesARecord(t *testing.T) {
 			got[name] = rows[1][i]
 		}
 		assert.Equal(t, mustExample(t).Digest(), got["plan_digest"])
-		for name, want := range map[string]string{"person": "Learner 7", "revision": "draft", "seed": "5", "right": "18", "items": "20", "needed": "16", "pass_percent": "80", "passed": "true", "state": "sound"} {
+		for name, want := range map[string]string{"person": "Learner 7", "revision": "draft", "seed": "5", "set": "fresh set", "right": "18", "items": "20", "needed": "16", "pass_percent": "80", "passed": "true", "state": "sound"} {
 			assert.Equal(t, want, got[name], "%s of %s", name, path)
 		}
-		assert.Len(t, strings.Fields(got["missed"]), 2)
+		assert.Equal(t, 2, strings.Count(got["missed"], "Answered: no answer. Right: "), "in words: %s", got["missed"])
+		assert.NotRegexp(t, `[a-z]+/[a-z]`, got["missed"], "no key of an item")
 	}
 
 	status, _, text = sent(t, h, "/people", url.Values{"who": {"Learner 7"}, "do": {"remove"}})
@@ -168,13 +169,14 @@ func TestExamOverTime(t *testing.T) {
 // An exam that cannot begin says why beside its field.
 func TestExamRefuses(t *testing.T) {
 	h, _ := drillSite(t)
-	for field, value := range map[string]string{"who": "  ", "seed": "x", "pass": "49", "minutes": "0"} {
+	for field, value := range map[string]string{"who": "  ", "seed": "x", "items": "31", "pass": "59", "minutes": "4"} {
 		form := examForm("Ada")
 		form.Set(field, value)
 		status, _, text := sent(t, h, "/plans/1/drill/exam", form)
 		assert.Equal(t, http.StatusUnprocessableEntity, status, field)
 		assert.Contains(t, text, `id="`+field+`-fault"`)
 		assert.Equal(t, 1, strings.Count(text, "aria-invalid"), field)
+		assert.Equal(t, field != "who", strings.Contains(text, "<details class=\"more\" open>"), "%s: what is wrong is not folded away", field)
 	}
 	code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill/exam/nothing", nil)
 	assert.Equal(t, http.StatusNotFound, code)
@@ -182,6 +184,66 @@ func TestExamRefuses(t *testing.T) {
 	at := examAddress(t, h)
 	code, _, _ = asked(t, h, http.MethodGet, strings.Replace(at, "/plans/1/", "/plans/2/", 1), nil)
 	assert.Equal(t, http.StatusNotFound, code, "it belongs to its plan")
+}
+
+// Who gives a name and nothing else gets the usual exam, with questions that nobody
+// has seen; a seed that is taken again is called a repeat wherever the record goes.
+func TestExamAsUsual(t *testing.T) {
+	a := exampleArchive(t)
+	h := (&site{a, newDesk()}).router()
+	_, _, home := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
+	for _, part := range []string{"20 questions of everything; 16 must be right, within 20 minutes", "For the trainer", `name="seed" value=""`} {
+		assert.Contains(t, home, part)
+	}
+	seeds := map[string]bool{}
+	for range 3 {
+		status, next, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}})
+		require.Equal(t, http.StatusSeeOther, status)
+		status, _, _ = sent(t, h, next, nil)
+		require.Equal(t, http.StatusSeeOther, status)
+	}
+	all, err := a.AllTrainings(t.Context())
+	require.NoError(t, err)
+	require.Len(t, all, 3)
+	for _, x := range all {
+		seeds[strconv.FormatUint(x.Seed, 10)] = true
+		assert.Equal(t, 20*time.Minute, x.Limit)
+		assert.Equal(t, 16, x.Needed)
+		assert.False(t, x.Repeat)
+		assert.Len(t, x.Misses, 20)
+	}
+	assert.Len(t, seeds, 3, "each exam has its own questions")
+
+	examined(t, h)
+	examined(t, h)
+	for path, want := range map[string]int{"/records/4": 0, "/records/5": 1, "/plans/1/records": 1, "/people?who=Learner+7": 1, "/people.csv": 1, "/records/5/sheet.svg": 2} {
+		_, _, text := asked(t, h, http.MethodGet, strings.Split(path, "?")[0], values(path))
+		assert.Equal(t, want, strings.Count(text, "repeat of a seen set"), path)
+	}
+}
+
+func values(path string) url.Values {
+	_, query, _ := strings.Cut(path, "?")
+	v, _ := url.ParseQuery(query)
+	return v
+}
+
+// A record of an older program has no words: what it missed is said by the plan,
+// or by kind where the plan is gone, and never by a key.
+func TestRecordOfAnOlderProgram(t *testing.T) {
+	a := exampleArchive(t)
+	h := (&site{a, newDesk()}).router()
+	for i, digest := range []string{mustExample(t).Digest(), "sha256:of-a-plan-that-is-gone"} {
+		_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: strconv.Itoa(i), Who: "Old", Digest: digest, Seed: 3, Items: 20, Right: 18, Needed: 16, Missed: []string{"read/on-off", "zone/9"}})
+		require.NoError(t, err)
+	}
+	_, _, text := asked(t, h, http.MethodGet, "/records/1", nil)
+	assert.Contains(t, text, "The push is over and the lamps are read: arrival on, zone off. What is it?")
+	assert.Contains(t, text, "Setting a zone. What was asked is not at hand any more.")
+	_, _, text = asked(t, h, http.MethodGet, "/records/2", nil)
+	assert.Contains(t, text, "Reading the lamps. What was asked is not at hand any more.")
+	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
+	assert.NotContains(t, text, "read/on-off")
 }
 
 // A revision that was issued since shows who has to be trained again, and is what

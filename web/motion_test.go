@@ -59,3 +59,19 @@ func TestStationPlays(t *testing.T) {
 	assert.Equal(t, begin, eval[string](b, clock), "back at the beginning, and still")
 	assert.Empty(t, b.complaints())
 }
+
+// On a narrow window the stills stand folded away, and beside one another when
+// they are opened; each says the same in words.
+func TestStillsAreSmall(t *testing.T) {
+	b := newTab(t)
+	h, _ := drillSite(t)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	b.do(chromedp.EmulateViewport(390, 844), chromedp.Navigate(srv.URL+"/plans/1/motion?row=0"))
+	assert.False(t, eval[bool](b, "document.querySelector('.stills').checkVisibility()"), "folded away")
+	eval[any](b, "(document.querySelector('details.more').open = true) ?? 0")
+	assert.True(t, eval[bool](b, "(([a, c]) => a.offsetTop === c.offsetTop && a.offsetLeft < c.offsetLeft)(document.querySelectorAll('.stills figure'))"), "two in a row")
+	assert.LessOrEqual(t, eval[int](b, "document.querySelector('.stills').offsetHeight"), 1400)
+	assert.True(t, eval[bool](b, "[...document.querySelectorAll('.stills svg')].every((s) => s.querySelector('desc').textContent.length > 40)"), "each in words too")
+	assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390)
+}

@@ -5,7 +5,6 @@ import (
 	"encoding/csv"
 	"net/http"
 	"strconv"
-	"strings"
 
 	"ramplan/press/archive"
 	"ramplan/press/words"
@@ -73,26 +72,31 @@ func (s *site) sendRecords(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return sendTable(w, "records-station-"+strconv.FormatInt(int64(id), 10), all)
+	return s.sendTable(w, r, "records-station-"+strconv.FormatInt(int64(id), 10), all)
 }
 
-// sendPerson answers GET /people.csv.
+// sendPerson answers GET /people.csv: one person's records, or everybody's.
 func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
-	all, err := s.store.TrainingsOf(r.Context(), r.URL.Query().Get("who"))
+	name, who := "records-person", r.URL.Query().Get("who")
+	all, err := s.store.TrainingsOf(r.Context(), who)
+	if who == "" {
+		name = "records-everybody"
+		all, err = s.store.AllTrainings(r.Context())
+	}
 	if err != nil {
 		return err
 	}
-	return sendTable(w, "records-person", all)
+	return s.sendTable(w, r, name, all)
 }
 
 // recordColumns are the columns of a table of records.
 var recordColumns = []string{
-	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "right", "items", "needed", "pass_percent", "passed", "over_time",
+	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time",
 	"seconds", "limit_seconds", "missed", "state",
 }
 
 // sendTable answers with records as comma-separated values (RFC 4180).
-func sendTable(w http.ResponseWriter, name string, all []archive.Training) error {
+func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
 	var b bytes.Buffer
 	c := csv.NewWriter(&b)
 	c.UseCRLF = true
@@ -102,10 +106,14 @@ func sendTable(w http.ResponseWriter, name string, all []archive.Training) error
 		if revision == "" {
 			revision = draftSide
 		}
+		set := "fresh set"
+		if t.Repeat {
+			set = view.RepeatOfASeenSet
+		}
 		row := []string{
-			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10),
+			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
 			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime),
-			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), strings.Join(t.Missed, " "), state,
+			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
 		}
 		if t.Damaged { // nothing that it says can be relied on
 			for i := 3; i < len(row); i++ {

@@ -11,6 +11,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/drill"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -23,7 +24,7 @@ func (s *site) recordRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/records/{record}/sheet.{format}", answer(s.signRecord)) // to be signed
 	r.Method(http.MethodGet, "/people", answer(s.showPeople))                          // everybody, or one person's records
 	r.Method(http.MethodPost, "/people", answer(s.removePerson))                       // for good
-	r.Method(http.MethodGet, "/people.csv", answer(s.sendPerson))                      // one person's records as a table
+	r.Method(http.MethodGet, "/people.csv", answer(s.sendPerson))                      // everybody's or one person's records as a table
 }
 
 func recordPath(id archive.TrainingID) string {
@@ -73,7 +74,7 @@ func viewTrainings(all []archive.Training) []view.Training {
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Damaged: t.Damaged,
+			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged,
 		})
 	}
 	return out
@@ -94,14 +95,17 @@ func (s *site) recordOf(r *http.Request) (archive.Training, error) {
 	return archive.Training{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
 }
 
-// missed names the items that somebody missed, by the plan of that time where it
-// is still at hand.
-func (s *site) missed(ctx context.Context, t archive.Training) []string {
-	plan := s.planOfThen(ctx, t)
-	if plan == nil {
-		return t.Missed
+// missed says what somebody missed: as the record has it in words, or, in a record
+// of an older program, by the plan of that time where it is still at hand.
+func (s *site) missed(ctx context.Context, t archive.Training) []drill.Miss {
+	if len(t.Misses) == 0 && len(t.Missed) > 0 {
+		return view.ItemTitles(s.planOfThen(ctx, t), t.Missed, t.Seed)
 	}
-	return view.ItemTitles(plan, press.Evaluate(plan), t.Missed)
+	var out []drill.Miss
+	for _, m := range t.Misses {
+		out = append(out, drill.Miss(m))
+	}
+	return out
 }
 
 func (s *site) planOfThen(ctx context.Context, t archive.Training) *press.Plan {
@@ -144,9 +148,13 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	if t.Damaged {
 		return refusal{http.StatusConflict, "This record is damaged: it is not what was stored, so it is not printed.", nil}
 	}
+	var misses []draw.RecordMiss
+	for _, m := range s.missed(r.Context(), t) {
+		misses = append(misses, draw.RecordMiss(m))
+	}
 	sheet := draw.NewRecord(draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Missed: s.missed(r.Context(), t),
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses,
 	}, draw.Options{})
 	var b bytes.Buffer
 	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {

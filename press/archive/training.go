@@ -5,6 +5,7 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -36,8 +37,17 @@ type Training struct {
 	Took     time.Duration
 	OverTime bool
 	Passed   bool
+	Repeat   bool     // the same person had handed in this seed of this plan before
 	Missed   []string // keys of the items
+	Misses   []Miss   // the same in words, in that order; none in records of older programs
 	Damaged  bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
+}
+
+// A Miss is an item that was missed, in words.
+type Miss struct {
+	Question string `json:"question"`
+	Given    string `json:"given"`
+	Right    string `json:"right"`
 }
 
 // trainingFormat is the name of the format of a stored record.
@@ -64,6 +74,8 @@ type trainingDocument struct {
 	OverTime bool     `json:"over_time"`
 	Passed   bool     `json:"passed"`
 	Missed   []string `json:"missed"`
+	Repeat   bool     `json:"repeat,omitzero"`
+	Misses   []Miss   `json:"misses,omitempty"`
 }
 
 // MaxWho is the longest name or number of a person, in characters.
@@ -82,8 +94,9 @@ func PersonName(typed string) string {
 	return s
 }
 
-// KeepTraining keeps a record with the time of now. The same sitting is kept
-// once: asked again, as after a lost answer, it gives what was kept.
+// KeepTraining keeps a record with the time of now, and finds out whether it is of
+// a set that the person has seen. The same sitting is kept once: asked again, as
+// after a lost answer, it gives what was kept.
 func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error) {
 	if t.Who = PersonName(t.Who); t.Who == "" {
 		return t, ErrNobody
@@ -92,6 +105,9 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 		kept, err := scanTraining(tx.QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", t.Sitting).Scan)
 		if !errors.Is(err, sql.ErrNoRows) {
 			t = kept
+			return err
+		}
+		if t.Repeat, err = seenBefore(ctx, tx, t); err != nil {
 			return err
 		}
 		t.At = readStamp(a.stamp())
@@ -109,6 +125,12 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 		return err
 	})
 	return t, err
+}
+
+// seenBefore tells whether a person handed in the same seed of the same plan before.
+func seenBefore(ctx context.Context, q querier, t Training) (bool, error) {
+	all, err := trainings(ctx, q, "where who = $1 collate nocase and plan = $2", t.Who, t.Plan)
+	return slices.ContainsFunc(all, func(old Training) bool { return !old.Damaged && old.Seed == t.Seed }), err
 }
 
 // TrainingOf gives one record.
@@ -139,14 +161,24 @@ func (a *Archive) TrainingsOf(ctx context.Context, who string) ([]Training, erro
 	return a.trainings(ctx, "where who = $1 collate nocase", PersonName(who))
 }
 
+// AllTrainings lists the records of everybody, the newest first.
+func (a *Archive) AllTrainings(ctx context.Context) ([]Training, error) {
+	return a.trainings(ctx, "")
+}
+
 func (a *Archive) trainings(ctx context.Context, where string, args ...any) ([]Training, error) {
+	out, err := trainings(ctx, a.reader(ctx), where, args...)
+	return out, explain(err)
+}
+
+func trainings(ctx context.Context, q querier, where string, args ...any) ([]Training, error) {
 	var out []Training
-	err := each(ctx, a.reader(ctx), "select "+trainingColumns+" from training "+where+" order by at desc, id desc", args, func(scan scanner) error {
+	err := each(ctx, q, "select "+trainingColumns+" from training "+where+" order by at desc, id desc", args, func(scan scanner) error {
 		t, err := scanTraining(scan)
 		out = append(out, t)
 		return err
 	})
-	return out, explain(err)
+	return out, err
 }
 
 // A Person is somebody who has records.
@@ -191,6 +223,7 @@ func (t *Training) document() ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
+		t.Repeat, t.Misses,
 	})
 }
 
@@ -214,6 +247,7 @@ func scanTraining(scan scanner) (Training, error) {
 	t.Items, t.Right, t.Needed, t.Pass = s.Items, s.Right, s.Needed, s.Pass
 	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
 	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
+	t.Repeat, t.Misses = s.Repeat, s.Misses
 	return t, nil
 }
 

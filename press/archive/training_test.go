@@ -15,6 +15,7 @@ func sat(sitting, who string, plan ID, digest string, passed bool) Training {
 	t := Training{
 		Plan: plan, Sitting: sitting, Who: who, Name: "Vane hub", Number: "WS-210", Revision: "A", Digest: digest, Seed: 1 << 60, Items: 20, Right: 18, Needed: 16,
 		Pass: 0.8, Limit: 15 * time.Minute, Took: 312 * time.Second, Passed: passed, Missed: []string{"read/on-off", "zone/1"},
+		Misses: []Miss{{"What is it?", "good", "too tall"}, {"Set the zone.", "no answer", "for example 1 to 2"}},
 	}
 	if !passed {
 		t.Right = 3
@@ -48,6 +49,31 @@ func TestTrainingIsKept(t *testing.T) {
 	require.ErrorIs(t, err, ErrNotFound)
 	_, err = a.TrainingOfSitting(background(), "two")
 	require.ErrorIs(t, err, ErrNotFound)
+}
+
+// A person who hands in a set of a plan again has seen it; another person, another
+// plan or another seed has not.
+func TestTrainingOfASeenSet(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{})
+	for i, one := range []struct {
+		who  string
+		plan ID
+		seed uint64
+		want bool
+	}{{"Ada", 1, 7, false}, {"Bo", 1, 7, false}, {"Ada", 2, 7, false}, {"Ada", 1, 8, false}, {" ada ", 1, 7, true}, {"Ada", 1, 1<<53 - 1, false}, {"Ada", 1, 8, true}} {
+		s := sat("s"+string(rune('a'+i)), one.who, one.plan, "d", true)
+		s.Seed = one.seed
+		kept, err := a.KeepTraining(background(), s)
+		require.NoError(t, err)
+		assert.Equal(t, one.want, kept.Repeat, "%v", one)
+		read, err := a.TrainingOf(background(), kept.ID)
+		require.NoError(t, err)
+		assert.Equal(t, one.want, read.Repeat, "%v, read again", one)
+	}
+	all, err := a.AllTrainings(background())
+	require.NoError(t, err)
+	assert.Len(t, all, 7)
+	assert.Equal(t, TrainingID(7), all[0].ID, "the newest first")
 }
 
 func TestTrainingNeedsAName(t *testing.T) {

@@ -229,7 +229,7 @@ func (c *card) pair(p *pen, q cardPair) {
 	}
 }
 
-// glyph shows where the part lies between too tall and too low: three fields,
+// glyph shows where the part lies between too tall and too short: three fields,
 // those of the pair filled and hatched; a crossed frame for a fault.
 func (c *card) glyph(p *pen, q cardPair, box rect) {
 	if len(q.text.Words) == 0 {

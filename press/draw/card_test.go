@@ -62,7 +62,7 @@ func TestCardIsReadFromTwoMetres(t *testing.T) {
 			lowest = max(lowest, l.y1)
 		}
 	}
-	for _, text := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT"} {
+	for _, text := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT"} {
 		assert.GreaterOrEqual(t, sizes[text], 2000.0/300, text)
 	}
 	assert.GreaterOrEqual(t, sizes["Set apart. Do not press again."], CardCapitals)
@@ -90,7 +90,7 @@ func TestCardSays(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
 	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
-	for _, part := range []string{"GOOD", "TOO TALL", "TOO LOW or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
 		assert.Contains(t, text, part)
 	}
 	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")
@@ -128,23 +128,25 @@ func TestRecordSheet(t *testing.T) {
 	r := Record{
 		Who: "Learner 7", When: time.Date(2026, 3, 4, 10, 5, 0, 0, time.UTC), Plan: "Bearing sleeve into anemometer hub", Number: "WS-210",
 		Revision: "B", Digest: "sha256:0123456789abcdef", Seed: 42, Items: 20, Right: 17, Needed: 16, Took: 432 * time.Second, Limit: 15 * time.Minute, Passed: true,
-		Missed: []string{"Which lamps does a missing insert show?", "Would the two lamps find this: Loose fit?", strings.Repeat("a long question ", 20)},
+		Missed: []RecordMiss{{"Which lamps does a missing insert show?", "Arrival on, zone on", "Arrival off, zone on"}, {"Would the two lamps find this: Loose fit?", "no answer", "Hardly ever, or never"}, {Question: strings.Repeat("a long question ", 20)}},
 	}
 	d := NewRecord(r, Options{})
 	labelsApart(t, d, "record")
 	text := strings.Join(cardTexts(d), " ")
-	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Learner", "Trainer"} {
+	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Answered: no answer. Right: Hardly ever, or never.", "Learner", "Trainer"} {
 		assert.Contains(t, text, part)
 	}
 	for range 200 {
-		r.Missed = append(r.Missed, "one more that was missed")
+		r.Missed = append(r.Missed, RecordMiss{Question: "one more that was missed"})
 	}
-	r.Passed, r.OverTime, r.Revision = false, true, ""
+	assert.NotContains(t, text, "seen set")
+	r.Passed, r.OverTime, r.Repeat, r.Revision = false, true, true, ""
 	r.Who = strings.Repeat("very long name ", 14)
 	d = NewRecord(r, Options{})
 	labelsApart(t, d, "record with many misses")
 	text = strings.Join(cardTexts(d), " ")
 	assert.Contains(t, text, "Not passed: over the time")
+	assert.Contains(t, text, "42: repeat of a seen set")
 	assert.Contains(t, text, "more, in the archive")
 	var pdf bytes.Buffer
 	require.NoError(t, d.PDF(&pdf))

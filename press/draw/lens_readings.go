@@ -2,7 +2,9 @@ package draw
 
 import (
 	"math"
+	"strings"
 
+	"ramplan/press"
 	"ramplan/press/words"
 )
 
@@ -75,10 +77,16 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 		ink  ink
 		x    float64
 		side anchor
-	}{{"long", long, math.Min(x0, at-half) - 12, end}, {"short", short, math.Max(x1, at+half) + 12, start}} {
+	}{{words.Say(press.Long), long, math.Min(x0, at-half) - 12, end}, {words.Say(press.Short), short, math.Max(x1, at+half) + 12, start}} {
 		st := style{s.ink, small, true}
-		w := st.width(s.text)
-		if s.side == end && s.x-w > r.box.x0+4 || s.side == start && s.x+w < r.box.x1-4 {
+		fits := func() bool {
+			w := st.width(s.text)
+			return s.side == end && s.x-w > r.box.x0+4 || s.side == start && s.x+w < r.box.x1-4
+		}
+		if !fits() { // too tall is tall, where there is no room
+			s.text = strings.TrimPrefix(s.text, "too ")
+		}
+		if w := st.width(s.text); fits() {
 			if l.guided(s.x-w, s.x+w) {
 				p.onPaper(st, s.x, y, s.side, s.text)
 			} else {

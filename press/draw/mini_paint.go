@@ -1,6 +1,11 @@
 package draw
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
 
 // The lanes of a small strip, px from its top: the ram, what the drawing calls a
 // reading, the zone. The rod is a little higher than the lanes under it.
@@ -23,7 +28,7 @@ func (d *mini) paint(p *pen) {
 	d.marker(p)
 }
 
-// fates are the readings as the drawing calls them: long, good and short.
+// fates are the readings as the drawing calls them: too tall, good and too short.
 func (d *mini) fates(p *pen) {
 	s, g := d.scale, d.m.requirement
 	for _, f := range []struct {
@@ -31,9 +36,9 @@ func (d *mini) fates(p *pen) {
 		word   string
 		x0, x1 float64
 	}{
-		{fateLong, press.Long, s.x0, s.x(g[0])},
-		{fateGood, press.Good, s.x(g[0]), s.x(g[1])},
-		{fateShort, press.Short, s.x(g[1]), s.x1},
+		{fateLong, words.Say(press.Long), s.x0, s.x(g[0])},
+		{fateGood, words.Say(press.Good), s.x(g[0]), s.x(g[1])},
+		{fateShort, words.Say(press.Short), s.x(g[1]), s.x1},
 	} {
 		box := laneAt(miniFates, f.x0, f.x1)
 		if box.x1 <= box.x0 {
@@ -101,6 +106,9 @@ func (d *mini) word(p *pen, st style, box rect, text string) {
 	}
 	const beside = 5
 	from, to := widest(box.x0, box.x1, cuts...)
+	if to-from < st.width(text)+2*beside { // too tall is tall, where there is no room
+		text = strings.TrimPrefix(text, "too ")
+	}
 	if w := st.width(text); to-from >= w+2*beside {
 		mid := (from + to) / 2
 		p.fill(paper, rect{mid - w/2 - 2, box.y0 + 1, mid + w/2 + 2, box.y1 - 1})

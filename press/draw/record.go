@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"strings"
 	"time"
 
 	"ramplan/press/words"
@@ -22,8 +23,20 @@ type Record struct {
 	Limit    time.Duration // 0: none
 	Passed   bool
 	OverTime bool
-	Missed   []string // what was missed, in words
+	Repeat   bool // of a set of questions that the person had seen
+	Missed   []RecordMiss
 	Signs    []string // who signs, a line each; nil: learner and trainer
+}
+
+// RecordMiss is an item that was missed, in words; what was given and what is right
+// are empty where they were not kept.
+type RecordMiss struct{ Question, Given, Right string }
+
+func (m RecordMiss) said() string {
+	if m.Right == "" {
+		return ""
+	}
+	return "Answered: " + strings.TrimSuffix(m.Given, ".") + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
 }
 
 // Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
@@ -42,7 +55,7 @@ type record struct {
 	r      Record
 	rows   [][2]string
 	result string
-	missed []block
+	missed [][2]block // what was asked, and what was said
 	bottom float64
 }
 
@@ -67,6 +80,10 @@ func layRecord(r Record) *record {
 	if r.Limit > 0 {
 		limit = "limit " + minutes(r.Limit)
 	}
+	seed := words.Exact(float64(r.Seed))
+	if r.Repeat {
+		seed += ": repeat of a seen set"
+	}
 	d.rows = [][2]string{
 		{"Who", r.Who},
 		{"When", r.When.Format("2006-01-02 15:04")},
@@ -74,12 +91,20 @@ func layRecord(r Record) *record {
 		{"Number", r.Number},
 		{"Revision", revision},
 		{"Digest", words.ShortDigest(r.Digest)},
-		{"Seed of the exam", words.Exact(float64(r.Seed))},
+		{"Seed of the exam", seed},
 		{"Score", words.Fixed(float64(r.Right), 0) + " of " + words.Fixed(float64(r.Items), 0) + " right; " + words.Fixed(float64(r.Needed), 0) + " needed"},
 		{"Time taken", minutes(r.Took) + ", " + limit},
 	}
 	for _, m := range r.Missed {
-		d.missed = append(d.missed, recordText().fill(m, cardWidth-2*recordMargin-16))
+		small, room := recordText(), cardWidth-2*recordMargin-16
+		small.size = capital(2)
+		pair := [2]block{small.fill(m.Question, room)}
+		if text := m.said(); text != "" {
+			bold := small
+			bold.bold = true
+			pair[1] = bold.fill(text, room)
+		}
+		d.missed = append(d.missed, pair)
 	}
 	return d
 }
@@ -136,12 +161,12 @@ func (d *record) paintMissed(p *pen, y, last float64) {
 	}
 	y = p.block((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)
 	for i, b := range d.missed {
-		if y+b.height()+2*s.size > last {
+		if y+b[0].height()+b[1].height()+2*s.size > last {
 			p.block(s.fill("… and "+words.Fixed(float64(len(d.missed)-i), 0)+" more, in the archive.", cardWidth-2*recordMargin), recordMargin, y+2)
 			return
 		}
-		p.text(s, recordMargin, y+2+0.95*s.size, start, "–")
-		y = p.block(b, recordMargin+16, y+2)
+		p.text(b[0].style, recordMargin, y+4+0.95*b[0].style.size, start, "–")
+		y = p.block(b[1], recordMargin+16, p.block(b[0], recordMargin+16, y+4))
 	}
 }
 
@@ -151,7 +176,7 @@ func (d *record) desc() string {
 		text += " " + row[0] + ": " + row[1] + "."
 	}
 	for _, m := range d.r.Missed {
-		text += " Missed: " + m
+		text += " Missed: " + strings.TrimSpace(m.Question+" "+m.said())
 	}
 	return text
 }

@@ -16,11 +16,11 @@ type Scene struct {
 }
 
 // name of what comes.
-func (s Scene) name(pos words.Positions) string {
+func (s Scene) name() string {
 	if s.Row != nil {
 		return words.Fault(*s.Row).Word
 	}
-	return "Part " + pos.At(s.Height) + " high"
+	return "Part " + words.Unit(words.Fixed(s.Height, 3), "mm") + " high"
 }
 
 // kind is the name of the row of the catalogue, empty for anything else.
@@ -218,7 +218,7 @@ func (d *Station) Picture(q Pose) *Picture {
 	}
 }
 
-func (d *Station) title() string { return "The station with: " + d.s.name(d.m.pos) }
+func (d *Station) title() string { return "The station with: " + d.s.name() }
 
 func (d *Station) desc(q Pose) string {
 	s := []string{q.Phase + ": the ram stands at " + d.m.pos.At(q.Position) + ", " + words.Seconds(q.Time) + " after the start."}
@@ -235,11 +235,11 @@ func (d *Station) desc(q Pose) string {
 
 func (d *Station) paint(p *pen, q Pose) {
 	p.text(style{black, heading, true}, margin, margin+heading, start,
-		bold().clip(d.s.name(d.m.pos), heading, d.width-2*margin))
+		bold().clip(d.s.name(), heading, d.width-2*margin))
 	d.paintSide(p, q)
 	d.paintLens(p, q)
 	d.paintLamps(p, q)
 }
 
 // Name of what comes to the station.
-func (d *Station) Name() string { return d.s.name(d.m.pos) }
+func (d *Station) Name() string { return d.s.name() }

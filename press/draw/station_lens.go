@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -33,9 +34,9 @@ func (d *Station) paintLens(p *pen, q Pose) {
 		word   string
 		y0, y1 float64
 	}{
-		{fateLong, press.Long, s.x0, s.x(m.requirement[0])},
-		{fateGood, press.Good, s.x(m.requirement[0]), s.x(m.requirement[1])},
-		{fateShort, press.Short, s.x(m.requirement[1]), s.x1},
+		{fateLong, words.Say(press.Long), s.x0, s.x(m.requirement[0])},
+		{fateGood, words.Say(press.Good), s.x(m.requirement[0]), s.x(m.requirement[1])},
+		{fateShort, words.Say(press.Short), s.x(m.requirement[1]), s.x1},
 	} {
 		r := rect{fates.x0, f.y0, fates.x1, f.y1}
 		if r.y1 <= r.y0 {
@@ -43,8 +44,11 @@ func (d *Station) paintLens(p *pen, q Pose) {
 		}
 		p.swatch(f.fate, r)
 		p.frame(f.fate.ink(), thinLine, solid, r)
-		if r.y1-r.y0 > 20 { // near the edge: the tool mostly rests in the middle
-			p.onPaper(style{f.fate.ink(), small, true}, (r.x0+r.x1)/2, r.y0+16, middle, f.word)
+		lines := strings.Fields(f.word)
+		if r.y1-r.y0 > 6+14*float64(len(lines)) { // near the edge: the tool mostly rests in the middle
+			for i, line := range lines {
+				p.onPaper(style{f.fate.ink(), small, true}, (r.x0+r.x1)/2, r.y0+16+13*float64(i), middle, line)
+			}
 		}
 	}
 	p.line(black, thinLine, solid, [2]float64{crisp(x), box.y0}, [2]float64{crisp(x), box.y1})

@@ -2,9 +2,9 @@ package draw
 
 import (
 	"math"
-	"strings"
 
 	"ramplan/press"
+	"ramplan/press/words"
 )
 
 // fieldsOf cuts the readings, from before the approach end to past the push end,
@@ -30,7 +30,7 @@ func fieldsOf(r *press.Result) []field {
 
 func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
 	list := v.Table.Words(arrival, zone)
-	f := field{from: from, to: to, arrival: arrival, zone: zone, verdict: strings.Join(list, " or "), fate: fateFault}
+	f := field{from: from, to: to, arrival: arrival, zone: zone, verdict: words.SayAll(list), fate: fateFault}
 	if len(list) == 0 {
 		f.verdict = press.FaultWord
 		return f

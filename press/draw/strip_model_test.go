@@ -43,9 +43,9 @@ func TestStripModel(t *testing.T) {
 	inf := math.Inf(1)
 	assert.Equal(t, []field{
 		{from: -inf, to: 10, early: true, verdict: "early contact", fate: fateFault},
-		{from: 10, to: 20, arrival: true, verdict: "long", fate: fateLong},
+		{from: 10, to: 20, arrival: true, verdict: "too tall", fate: fateLong},
 		{from: 20, to: 20.2, arrival: true, zone: true, verdict: "good", fate: fateGood},
-		{from: 20.2, to: inf, past: true, zone: true, verdict: "short or missing", fate: fateShort},
+		{from: 20.2, to: inf, past: true, zone: true, verdict: "too short or no insert", fate: fateShort},
 	}, m.fields)
 	assert.Equal(t, 20.1, m.rest)
 	assert.Nil(t, m.never)

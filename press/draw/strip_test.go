@@ -255,7 +255,7 @@ func TestSVG(t *testing.T) {
 	wellFormedSVG(t, one.Bytes())
 	s := one.String()
 	assert.Contains(t, s, `role="img" aria-labelledby="strip-title strip-desc"`)
-	assert.Contains(t, s, ">short or missing</text>")
+	assert.Contains(t, s, ">too short or no insert</text>")
 	assert.Less(t, one.Len(), 40_000)
 	for _, shape := range regexp.MustCompile(`<(path|text) [^>]*>`).FindAllString(s, -1) {
 		assert.Regexp(t, `class="(fill|line)-(paper|ground|ink|quiet|faint|good|long|short|accent|alert)"`, shape)
@@ -283,7 +283,7 @@ func TestDescription(t *testing.T) {
 	for _, want := range []string{
 		"readings 115.05 to 115.23 mm", "guard bands of 0.028 mm", "Inside the guard bands: 115.07 to 115.20 mm", "Zone 115.08 to 115.35 mm",
 		"Push end 115.19 mm", "approach from home 0.00 to 107.46 mm", "slow contact at 108.60 mm", "the nominal part read at 115.14 mm",
-		"arrival on, zone on: good.", "arrival on, zone off: long.", "arrival off, zone on: short or missing.", "arrival off, zone off: fault.",
+		"arrival on, zone on: good.", "arrival on, zone off: too tall.", "arrival off, zone on: too short or no insert.", "arrival off, zone off: fault.",
 	} {
 		assert.Contains(t, desc, want)
 	}

@@ -31,16 +31,16 @@ func TestAdvice(t *testing.T) {
 		first   string
 	}{
 		{"good", words.Pair{Arrival: true, Zone: true}, 115.14, "good", "", "Nothing"},
-		{"tall", words.Pair{Arrival: true}, 114.98, "long", "", "Look for a chip"},
-		{"tall without a reading", words.Pair{Arrival: true}, 0, "long", "", "Look for a chip"},
-		{"low", words.Pair{Zone: true}, 115.19, "short or missing", "", "Look into the nest"},
+		{"tall", words.Pair{Arrival: true}, 114.98, "too tall", "", "Look for a chip"},
+		{"tall without a reading", words.Pair{Arrival: true}, 0, "too tall", "", "Look for a chip"},
+		{"low", words.Pair{Zone: true}, 115.19, "too short or no insert", "", "Look into the nest"},
 		{"fault", words.Pair{}, 0, "fault", "", "Stop"},
-		{"tall lamps, good reading", words.Pair{Arrival: true}, 115.14, "long", "this plan shows arrival on, zone on", "Compare what is set"},
+		{"tall lamps, good reading", words.Pair{Arrival: true}, 115.14, "too tall", "this plan shows arrival on, zone on", "Compare what is set"},
 		{"good lamps, tall reading", words.Pair{Arrival: true, Zone: true}, 114.98, "good", "this plan shows arrival on, zone off", "Compare what is set"},
-		{"near the edge both fit", words.Pair{Arrival: true}, 115.10, "long", "", "Look for a chip"},
+		{"near the edge both fit", words.Pair{Arrival: true}, 115.10, "too tall", "", "Look for a chip"},
 		{"stopped past the push end", words.Pair{Arrival: true, Zone: true}, 115.3, "good", "the push ends at 115.19", "Compare what is set"},
-		{"not stopped, but before the end", words.Pair{Zone: true}, 115, "short or missing", "without arrival the ram must stand at the push end", "Compare what is set"},
-		{"in the approach", words.Pair{Arrival: true}, 80, "long", "before the push begins", "Compare what is set"},
+		{"not stopped, but before the end", words.Pair{Zone: true}, 115, "too short or no insert", "without arrival the ram must stand at the push end", "Compare what is set"},
+		{"in the approach", words.Pair{Arrival: true}, 80, "too tall", "before the push begins", "Compare what is set"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var reading *float64

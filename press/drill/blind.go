@@ -53,7 +53,7 @@ func (d *Drill) blindItems() {
 		if d.found(f) == unfoundID {
 			never = append(never, i)
 		}
-		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) })
+		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, "row/"+d.rowKey(i))
 	}
 	if len(rows) == 0 {
 		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."
@@ -68,7 +68,7 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	t := words.Fault(f)
 	e := Exercise{
 		Question: "Would the two lamps find this: " + t.Word + "?",
-		Facts:    []string{t.Meaning, d.figures()},
+		Facts:    d.rowFacts(i),
 		Picture:  &Picture{Row: i},
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
@@ -114,17 +114,26 @@ func (d *Drill) which(rng *rand.Rand, rows []int) Exercise {
 	shown := slices.Clone(rows[:1])
 	rest := rows[never:]
 	shown = append(shown, rest[:min(3, len(rest))]...)
-	e := Exercise{Question: "Which of these do the two lamps hardly ever find, or never?", Facts: []string{d.figures()}}
+	e := Exercise{Question: "Which of these do the two lamps hardly ever find, or never?", Facts: []string{d.figures(), d.off()}}
 	for _, i := range shown {
-		c := Choice{ID: strconv.Itoa(i), Text: words.Fault(d.r.Faults[i]).Word, Reason: d.seen(i)}
+		c := Choice{ID: strconv.Itoa(i), Text: d.named(i), Reason: d.seen(i)}
 		if d.found(d.r.Faults[i]) == unfoundID {
 			e.Right = append(e.Right, c.ID)
-			e.Explain = c.Text + ". " + d.seen(i)
+			e.Explain = words.Fault(d.r.Faults[i]).Word + ". " + d.seen(i)
 		}
 		e.Choices = append(e.Choices, c)
 	}
 	e.Choices = unreasoned(shuffled(rng, e.Choices), e.Right)
 	return e
+}
+
+// named is a row with where the ram would be stopped.
+func (d *Drill) named(i int) string {
+	f := d.r.Faults[i]
+	if f.Reading == nil {
+		return words.Fault(f).Word
+	}
+	return words.Fault(f).Word + ", the ram stopped at " + at(*f.Reading)
 }
 
 func (d *Drill) rank(i int) int {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"hash/fnv"
 	"math/rand/v2"
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -43,10 +44,11 @@ type Drill struct {
 
 // item is an exercise that can be made: its key, and how.
 type item struct {
-	key   string
-	kind  Kind
-	level int
-	make  func(rng *rand.Rand) Exercise
+	key    string
+	kind   Kind
+	level  int
+	topics []string // what it asks or tells; no two items of a set share one
+	make   func(rng *rand.Rand) Exercise
 }
 
 // ErrNoSignals is the refusal of a plan whose lamps have no meaning yet.
@@ -60,7 +62,7 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	if !ok {
 		return nil, ErrNoSignals
 	}
-	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: reactions, why: map[Kind]string{}, known: map[string]int{}}
+	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
 	d.predictItems()
 	d.reactItems()
@@ -72,8 +74,19 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	return d, nil
 }
 
-func (d *Drill) add(kind Kind, level int, key string, how func(*rand.Rand) Exercise) {
-	d.items = append(d.items, item{key, kind, level, how})
+// withAsked fills in how a list is asked for where it does not say.
+func withAsked(list []words.Reaction) []words.Reaction {
+	list = slices.Clone(list)
+	for i := range list {
+		if len(list[i].Asked) != len(list[i].Checks) {
+			list[i].Asked = list[i].Checks
+		}
+	}
+	return list
+}
+
+func (d *Drill) add(kind Kind, level int, key string, how func(*rand.Rand) Exercise, topics ...string) {
+	d.items = append(d.items, item{key, kind, level, append(topics, key), how})
 }
 
 // Impossible says which kinds of exercise this plan does not allow, and why.
@@ -89,6 +102,9 @@ func (d *Drill) Keys(level int) []string {
 	}
 	return out
 }
+
+// topicsOf gives what an item asks or tells.
+func (d *Drill) topicsOf(key string) []string { return d.items[d.known[key]].topics }
 
 // KindOf gives the kind of an item; it is empty for an unknown one.
 func (d *Drill) KindOf(key string) Kind {

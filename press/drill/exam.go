@@ -17,7 +17,7 @@ type Rules struct {
 
 // UsualRules are those of an exam that nobody has changed.
 func UsualRules(seed uint64) Rules {
-	return Rules{Seed: seed, Items: 20, Pass: 0.8, Limit: 15 * time.Minute, Level: Levels}
+	return Rules{Seed: seed, Items: 20, Pass: 0.8, Limit: 20 * time.Minute, Level: Levels}
 }
 
 // An Exam is a fixed set of items of one plan.
@@ -77,14 +77,12 @@ func (x *Exam) Judge(answers map[string]Answer, took time.Duration) Score {
 	return s
 }
 
-// Title names an item in a few words, for a list of what was missed.
-func (d *Drill) Title(key string) string {
-	e, ok := d.Exercise(key, 0)
+// Title names an item in a few words, for a list of what was missed; empty for an
+// item of another plan.
+func (d *Drill) Title(key string, seed uint64) string {
+	e, ok := d.Exercise(key, seed)
 	if !ok {
-		return key + " (not of this plan)"
+		return ""
 	}
-	if e.Kind == React {
-		return e.Facts[0] + " " + e.Question
-	}
-	return e.Question
+	return e.InWords()
 }

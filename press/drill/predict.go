@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"slices"
 	"strconv"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -31,55 +32,72 @@ func (d *Drill) rowKey(i int) string {
 	return "own-" + strconv.Itoa(n)
 }
 
+// clearShare is how likely the lamps must be for an item to ask for them: by the
+// error of a reading that the plan's own detection figures rest on. A part that
+// may as well show something else is no exercise.
+const clearShare = 0.95
+
 func (d *Drill) predictItems() {
 	for i, f := range d.r.Faults {
 		if !f.Own && slices.Contains(edgeRows, f.Name) {
+			continue
+		}
+		c, _ := d.r.ChancesOf(d.p, i)
+		if !d.clear(d.eventOf(i), c) {
 			continue
 		}
 		level := 3
 		if !f.Own && slices.Contains(plainRows, f.Name) {
 			level = 2
 		}
-		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i) })
+		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i, c) }, d.rowTopics(i)...)
 	}
-	for n, h := range d.heights() {
-		d.add(Predict, 2, "height/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, h, true) })
-		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, h, false) })
+	for n, s := range d.stretches() {
+		d.add(Predict, 2, "height/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, true) }, "stretch/"+strconv.Itoa(n+1))
+		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, false) }, "stretch/"+strconv.Itoa(n+1))
 	}
+	if !slices.ContainsFunc(d.items, func(it item) bool { return it.kind == Predict }) {
+		d.why[Predict] = "A reading may be off by " + d.pos.Length(d.unsure()) + ": no part shows the same lamps surely enough to be asked for."
+	}
+}
+
+// rowTopics are those of a row of the catalogue: a missing insert and a good part
+// are asked for in other items too.
+func (d *Drill) rowTopics(i int) []string {
+	out := []string{"row/" + d.rowKey(i)}
+	if f := d.r.Faults[i]; !f.Own && f.Name == press.RowMissing {
+		return append(out, "lamps/"+press.Missing)
+	} else if !f.Own && f.Name == press.RowNominal {
+		return append(out, "lamps/"+press.Good)
+	}
+	return out
+}
+
+// likely gives the answer that is the most likely, and how likely it is.
+func likely(c press.Chances) (id string, share float64) {
+	id, share = earlyID, c.Early
+	for _, on := range words.AllPairs {
+		if p := c.Of(on.Arrival, on.Zone); p > share {
+			id, share = PairID(on), p
+		}
+	}
+	return id, share
+}
+
+// clear tells whether an event shows one thing as good as always.
+func (d *Drill) clear(ev event, c press.Chances) bool {
+	id, share := likely(c)
+	if ev.early {
+		return id == earlyID
+	}
+	return share >= clearShare && id == PairID(d.shows(ev))
 }
 
 // unsure is how far a reading may be off, mm: two standard uncertainties.
 func (d *Drill) unsure() float64 { return 2 * d.r.Window.Uncertainty }
 
-// heights are heights of parts, above the datum, that the lamps judge in
-// different ways: one in the middle of each stretch of readings, and beyond the
-// push end. All lie where the push is on, and are written as they are meant.
-func (d *Drill) heights() []float64 {
-	var out []float64
-	put := func(reading float64) {
-		h := math.Round(d.r.HeightOf(d.p, reading)*1000) / 1000
-		back := d.r.ReadingOf(d.p, h)
-		if !d.s.Early(back-d.unsure()) && !d.struck(back) && !slices.Contains(out, h) {
-			out = append(out, h)
-		}
-	}
-	width := d.r.Window.GoodRange[1] - d.r.Window.GoodRange[0]
-	for _, s := range d.r.Verdict.Segments {
-		put((math.Max(s.From, s.To-3*width) + s.To) / 2)
-	}
-	put(d.s.End + 2*d.unsure() + width/4)
-	put(d.s.End + 2*d.unsure() + width)
-	return out
-}
-
-// struck tells whether a part that reads so is met before the push begins,
-// because it is taller than the nominal one, which is not.
-func (d *Drill) struck(reading float64) bool {
-	contact := d.r.Travel.Contact
-	return !d.s.Early(contact) && d.s.Early(contact+reading-d.r.Nominal())
-}
-
-func (d *Drill) predictHeight(rng *rand.Rand, h float64, told bool) Exercise {
+func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
+	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(d.p, h)}
 	e := Exercise{
 		Question: "This part is " + at(h) + " high above the datum. What will the lamps show?",
@@ -87,12 +105,13 @@ func (d *Drill) predictHeight(rng *rand.Rand, h float64, told bool) Exercise {
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
-		e.Facts = append(e.Facts, "It would stop the ram at "+at(ev.reading)+", if the push went so far.", d.figures())
+		e.Facts = append(e.Facts, "It would stop the ram at "+at(ev.reading)+", if the push went so far.", d.figures(), d.off())
 	} else {
 		nominal := d.r.HeightOf(d.p, d.r.Nominal())
-		e.Facts = append(e.Facts, "A nominal part is "+at(nominal)+" high and stops the ram at "+at(d.r.Nominal())+".", d.figures())
+		e.Facts = append(e.Facts, "A nominal part is "+at(nominal)+" high and stops the ram at "+at(d.r.Nominal())+".", d.figures(), d.off())
 	}
-	d.predict(rng, &e, ev)
+	c, _ := d.r.ChancesAt(d.p, ev.reading)
+	d.predict(rng, &e, ev, c)
 	return e
 }
 
@@ -101,22 +120,18 @@ func (d *Drill) figures() string {
 	return "Push end " + d.pos.At(d.s.End) + ", zone " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + "."
 }
 
-func (d *Drill) predictRow(rng *rand.Rand, i int) Exercise {
+func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
 	t := words.Fault(d.r.Faults[i])
-	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: []string{t.Meaning}, Picture: &Picture{Row: i}}
-	if f := d.r.Faults[i]; f.Reading != nil {
-		e.Facts = append(e.Facts, "The ram would be stopped at "+at(*f.Reading)+".")
-	}
-	e.Facts = append(e.Facts, d.figures())
-	d.predict(rng, &e, d.eventOf(i))
+	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
+	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }
 
-// predict fills in the answers: every pair that the event can lead to within the
-// uncertainty of a reading is right.
-func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event) {
-	possible := d.possible(ev)
+// predict fills in the answers: right is what the lamps show as good as always.
+// Where the plan does not promise it, the question says so.
+func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) {
 	is := d.shows(ev)
+	right, share := likely(c)
 	var choices []Choice
 	for _, on := range words.AllPairs {
 		c := Choice{ID: PairID(on), Text: upper(on.String())}
@@ -135,44 +150,11 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event) {
 	default:
 		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ", and the ram is not stopped before " + at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
 	}
-	e.Right = possible
-	e.Choices = unreasoned(append(shuffled(rng, choices), early), possible)
+	e.Right = []string{right}
+	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
-	if len(possible) > 1 {
-		e.Explain += " This lies within the " + d.pos.Length(d.unsure()) + " by which a reading may be off: on another day the lamps may show something else, and those answers count too."
+	if share < d.p.Faults.SampleProbability {
+		e.Question = strings.Replace(e.Question, "What will the lamps show", "What will the lamps most likely show", 1)
+		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ", so this is so in " + words.Share(share) + " of the cases."
 	}
-}
-
-// possible are the ids of all that the lamps may show.
-func (d *Drill) possible(ev event) []string {
-	if ev.early {
-		return []string{earlyID}
-	}
-	out := []string{PairID(d.shows(ev))}
-	if ev.nowhere {
-		return out
-	}
-	u := d.unsure()
-	low, high := ev.reading-u, ev.reading+u
-	tries := []float64{low, high}
-	for _, x := range []float64{d.s.ZoneStart, d.s.ZoneEnd, d.s.End} {
-		const beside = 1e-6
-		for _, y := range []float64{x - beside, x, x + beside} {
-			if y >= low && y <= high {
-				tries = append(tries, y)
-			}
-		}
-	}
-	for _, x := range tries {
-		id := earlyID
-		if !d.s.Early(x) {
-			next := ev
-			next.reading = x
-			id = PairID(d.shows(next))
-		}
-		if !slices.Contains(out, id) {
-			out = append(out, id)
-		}
-	}
-	return out
 }

@@ -58,39 +58,87 @@ func name(arrival, zone bool) string {
 	return map[bool]string{true: "on", false: "off"}[arrival] + "-" + map[bool]string{true: "on", false: "off"}[zone]
 }
 
-// pairs of a reading, give or take its uncertainty: by trying it every 1/400 of
-// the interval and at the places where the signals change.
-func (q proof) pairs(reading float64, arrival, zone *bool) []string {
-	tries := []float64{reading}
-	if q.u > 0 {
-		for i := range 401 {
-			tries = append(tries, reading-q.u+2*q.u*float64(i)/400)
-		}
-		for _, x := range []float64{q.s.ZoneStart, q.s.ZoneEnd, q.s.End} {
-			if x >= reading-q.u && x <= reading+q.u {
-				tries = append(tries, x)
+// share of the readings around one that show an answer: the error is a normal and
+// the wander of the nest, which is integrated by Simpson's rule.
+func (q proof) share(reading float64, arrival, zone *bool, id string) float64 {
+	drift := q.p.Station.NestDrift
+	sigma := math.Sqrt(math.Max(0, q.u*q.u/4-drift*drift/3))
+	below := func(x float64) float64 { // of the readings lie under x
+		normal := func(e float64) float64 {
+			if sigma < 1e-9 {
+				if x-reading-e < -1e-9 {
+					return 0
+				}
+				return 1
 			}
+			return 0.5 * math.Erfc(-(x-reading-e)/sigma/math.Sqrt2)
 		}
+		if drift == 0 {
+			return normal(0)
+		}
+		if sigma < 1e-9 {
+			return math.Min(1, math.Max(0, (x-reading+drift)/2/drift))
+		}
+		const n = 100
+		sum := 0.0
+		for i := range n + 1 {
+			weight := 2.0 + 2*float64(i%2)
+			if i == 0 || i == n {
+				weight = 1
+			}
+			sum += weight * normal(drift*(2*float64(i)/n-1))
+		}
+		return sum / 3 / n
 	}
-	var out []string
-	for _, x := range tries {
-		id := "early"
-		if !q.s.Early(x) {
-			a, z := q.s.At(x)
+	cuts := []float64{q.s.Start, q.s.ZoneStart, q.s.ZoneEnd, q.s.End}
+	slices.Sort(cuts)
+	cuts = append(append([]float64{math.Inf(-1)}, cuts...), math.Inf(1))
+	sum := 0.0
+	for i := range len(cuts) - 1 {
+		low, high := cuts[i], cuts[i+1]
+		inside := (low + high) / 2
+		if i == 0 {
+			inside = high - 1
+		}
+		if i == len(cuts)-2 {
+			inside = low + 1
+		}
+		is := "early"
+		if inside >= q.s.Start {
+			a, z := q.s.At(inside)
 			if arrival != nil {
 				a = *arrival
 			}
 			if zone != nil {
 				z = *zone
 			}
-			id = name(a, z)
+			is = name(a, z)
 		}
-		if !slices.Contains(out, id) {
-			out = append(out, id)
+		if is != id || low == high {
+			continue
+		}
+		share := -below(low)
+		if i == 0 {
+			share = 0
+		}
+		if i == len(cuts)-2 {
+			sum += share + 1
+		} else {
+			sum += share + below(high)
 		}
 	}
-	slices.Sort(out)
-	return out
+	return sum
+}
+
+// one answer, and nearly always.
+func (q proof) proveClear(t *testing.T, e Exercise, reading float64, arrival, zone *bool) {
+	t.Helper()
+	require.Len(t, e.Right, 1, e.Key)
+	share := q.share(reading, arrival, zone, e.Right[0])
+	assert.GreaterOrEqual(t, share, 0.95-1e-3, "%s: %v is not clear at %v", e.Key, e.Right, reading)
+	if share < q.p.Faults.SampleProbability-1e-3 {
+		assert.Contains(t, e.Question, "most likely", e.Key)
+	}
 }
 
 // TestRightAnswersAreProved goes through every exercise of 1,000 random plans.
@@ -203,10 +251,9 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		assert.Equal(t, []string{part[1]}, sorted, e.Key)
 	case "height", "height-alone":
 		h := *e.Picture.Height
-		reading := q.x.High + q.p.Requirement.HeightLow - h
-		assert.Equal(t, q.pairs(reading, nil, nil), sorted, "%s: %v", e.Key, h)
+		q.proveClear(t, e, q.x.High+q.p.Requirement.HeightLow-h, nil, nil)
 	case "predict":
-		assert.Equal(t, q.row(e.Picture.Row), sorted, e.Key)
+		q.proveRow(t, e)
 	case "blind":
 		q.proveBlind(t, d, e)
 	case "react":
@@ -218,14 +265,18 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 	}
 }
 
-// row of the catalogue: signals from its reading, stuck ones put over them.
-func (q proof) row(i int) []string {
-	f := q.r.Faults[i]
+// proveRow: signals from where the ram would come to rest, stuck ones put over
+// them.
+func (q proof) proveRow(t *testing.T, e Exercise) {
+	t.Helper()
+	f := q.r.Faults[e.Picture.Row]
 	if f.Verdict == press.EarlyContact {
-		return []string{"early"}
+		assert.Equal(t, []string{"early"}, e.Right, e.Key)
+		return
 	}
 	on, off := true, false
 	var arrival, zone *bool
+	worn := 0.0
 	if !f.Own {
 		switch f.Name {
 		case press.RowArrivalStuckOn:
@@ -236,19 +287,25 @@ func (q proof) row(i int) []string {
 			zone = &on
 		case press.RowZoneStuckOff:
 			zone = &off
+		case press.RowNestWorn:
+			worn = q.p.Faults.NestWear
 		}
 	}
-	if f.Reading != nil {
-		return q.pairs(*f.Reading, arrival, zone)
+	switch {
+	case f.Reading != nil:
+		q.proveClear(t, e, *f.Reading, arrival, zone)
+	case worn > 0 && q.r.Faults[0].Reading != nil: // past the push end, but how far?
+		q.proveClear(t, e, *q.r.Faults[0].Reading+worn, arrival, zone)
+	default:
+		a, z := false, q.s.InZone(q.s.End)
+		if arrival != nil {
+			a = *arrival
+		}
+		if zone != nil {
+			z = *zone
+		}
+		assert.Equal(t, []string{name(a, z)}, e.Right, e.Key)
 	}
-	a, z := false, q.s.InZone(q.s.End)
-	if arrival != nil {
-		a = *arrival
-	}
-	if zone != nil {
-		z = *zone
-	}
-	return []string{name(a, z)}
 }
 
 func (q proof) proveBlind(t *testing.T, d *Drill, e Exercise) {
@@ -288,7 +345,7 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 			continue
 		}
 		for _, c := range e.Choices {
-			assert.Equal(t, c.Text == x.Checks[step], slices.Contains(e.Right, c.ID), "%s: %s", e.Key, c.Text)
+			assert.Equal(t, c.Text == x.Asked[step], slices.Contains(e.Right, c.ID), "%s: %s", e.Key, c.Text)
 		}
 	}
 }
@@ -296,6 +353,7 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 // works tells whether a zone judges the parts of a task rightly.
 func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	s := q.s
+	s.Start, s.End = s.Start+task.Shift, s.End+task.Shift
 	s.ZoneStart, s.ZoneEnd = z1, z2
 	cells := map[string][]string{}
 	for _, x := range task.Parts {
@@ -322,7 +380,9 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 			word = press.Short
 		}
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
 	}
+	assert.False(t, q.works(task, q.s.ZoneStart, q.s.ZoneEnd), "%s: the plan's own zone, which other items print, does it", e.Key)
 	assert.True(t, q.works(task, task.Solution[0], task.Solution[1]), "%s: the solution %v", e.Key, task.Solution)
 	for _, by := range []float64{-0.4, -0.1, -0.03, 0, 0.03, 0.1, 0.4} {
 		for _, to := range []float64{-0.4, -0.1, 0, 0.1} {
@@ -340,14 +400,15 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 func (q proof) noZone(t *testing.T, d *Drill) {
 	t.Helper()
 	for n := range zoneTasks {
-		task, why := d.zoneTask(n)
+		task, why := d.zoneTask(rand.New(rand.NewPCG(uint64(n), 5)), n)
 		if why == "" || task == nil || len(task.Parts) == 0 {
 			continue
 		}
 		if !slices.ContainsFunc(task.Parts, func(x ZonePart) bool { return x.Word == press.Good }) {
 			continue
 		}
-		edges := []float64{q.s.End - 1e-6, q.s.End + 1e-6, q.s.Start - 1}
+		end := q.s.End + task.Shift
+		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1}
 		for _, x := range task.Parts {
 			edges = append(edges, x.Reading-1e-6, x.Reading+1e-6)
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"slices"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -19,9 +20,11 @@ func (d *Drill) reactItems() {
 				continue
 			}
 			key := "react/" + PairID(t.Pair) + "/" + string(when)
-			d.add(React, 3, key+"/first", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 0) })
-			if len(x.Checks) > 1 {
-				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) })
+			// The second step prints the first, whatever the situation is.
+			first := "step/" + PairID(t.Pair) + "/" + x.Asked[0]
+			d.add(React, 3, key+"/first", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 0) }, key, first)
+			if len(x.Asked) > 1 {
+				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) }, d.tells(t, key, first, "step/"+PairID(t.Pair)+"/"+x.Asked[1])...)
 			}
 			n++
 		}
@@ -29,6 +32,16 @@ func (d *Drill) reactItems() {
 	if n == 0 {
 		d.why[React] = "The plan has no reaction list."
 	}
+}
+
+// tells are the topics of a second step. By the first one, which it prints, it tells
+// what the lamps mean and what happens to the part.
+func (d *Drill) tells(t words.PairText, topics ...string) []string {
+	topics = append(topics, "read/"+PairID(t.Pair), "do/"+PairID(t.Pair))
+	for _, w := range t.Words {
+		topics = append(topics, "lamps/"+w)
+	}
+	return topics
 }
 
 // plain tells whether a pair means good and nothing else.
@@ -46,12 +59,12 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		Explain:  x.Part + " " + inOrder(x.Checks),
 	}
 	if step > 0 {
-		e.Question = "You did that, and found nothing wrong. What next?"
-		e.Facts = append(e.Facts, "First on the list was: "+x.Checks[step-1])
+		e.Question = "What do you check next?"
+		e.Facts = append(e.Facts, "You did what is first on the list and found nothing wrong: "+x.Asked[step-1])
 	}
 	var choices []Choice
 	used := map[string]bool{}
-	for i, c := range x.Checks {
+	for i, c := range x.Asked {
 		if i < step || used[c] {
 			used[c] = true
 			continue
@@ -59,7 +72,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		used[c] = true
 		reason := ""
 		if i > step {
-			reason = fmt.Sprintf("It is on the list, but later. Before it: %s", x.Checks[step])
+			reason = "It is on the list, but later. " + inOrder(x.Checks)
 		}
 		choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: reason})
 	}
@@ -75,14 +88,14 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool) []Choice {
 	var out []Choice
 	for _, other := range d.list {
-		if other.Pair == x.Pair || other.Situation != x.Situation || len(other.Checks) == 0 || used[other.Checks[0]] {
+		if other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || used[other.Asked[0]] {
 			continue
 		}
-		used[other.Checks[0]] = true
+		used[other.Asked[0]] = true
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
-			Text:   other.Checks[0],
-			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " First here: " + x.Checks[0],
+			Text:   other.Asked[0],
+			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is, in this order:" + strings.TrimPrefix(inOrder(x.Checks), "In this order:"),
 		})
 	}
 	if len(out) > 1 {

@@ -23,11 +23,11 @@ func verdictText(id string) string {
 	case unclearID:
 		return "These lamps do not tell: they stand for parts that must be treated differently"
 	case press.Long:
-		return "Long: it stands too tall"
+		return "Too tall: the ram was stopped too early"
 	case press.Short:
-		return "Short: it sits too low"
+		return "Too short: the ram went too deep"
 	case press.Missing:
-		return "Missing: there is no insert"
+		return "No insert in the nest"
 	}
 	return "Good: seated as the drawing wants it"
 }
@@ -35,7 +35,7 @@ func verdictText(id string) string {
 // partOf names a part by its verdict word inside a sentence.
 func partOf(word string) string {
 	return map[string]string{
-		press.Good: "a good part", press.Long: "a part that stands too tall", press.Short: "a part that sits too low", press.Missing: "a missing insert",
+		press.Good: "a good part", press.Long: "a part that stands too tall", press.Short: "a part that stands too short", press.Missing: "a missing insert",
 	}[word]
 }
 
@@ -118,7 +118,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 		limit := d.p.Requirement.HeightHigh
 		side := "taller"
 		if word == press.Short {
-			limit, side = d.p.Requirement.HeightLow, "lower"
+			limit, side = d.p.Requirement.HeightLow, "shorter"
 		}
 		e.Facts = []string{"It is " + side + " than the " + d.pos.At(limit) + " that the drawing allows."}
 	}
@@ -177,14 +177,7 @@ func orWords(list []string) string {
 	if len(list) == 0 {
 		return "a fault of the station"
 	}
-	out := make([]string, len(list))
-	for i, w := range list {
-		out[i] = w
-		if say := map[string]string{press.Long: "too tall", press.Short: "too low", press.Missing: "no insert"}[w]; say != "" {
-			out[i] += " (" + say + ")"
-		}
-	}
-	return strings.Join(out, " or ")
+	return words.SayAll(list)
 }
 
 func orParts(list []string) string {

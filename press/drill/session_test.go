@@ -2,6 +2,7 @@ package drill
 
 import (
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -12,7 +13,8 @@ import (
 )
 
 // The orders of this file are derived by hand from the rule: a miss comes back
-// after two others, and once more five items after it was right.
+// after three others, a new item stands between two that come back, nothing is
+// asked more than three times, and after 20 answers the round is over.
 
 func asked(s Session, wrong func(key string, nth int) bool) (Session, []string) {
 	var out []string
@@ -30,35 +32,50 @@ func asked(s Session, wrong func(key string, nth int) bool) (Session, []string) 
 }
 
 func TestWhatWasMissedComesBackSooner(t *testing.T) {
-	keys := []string{"a", "b", "c", "d", "e", "f", "g", "h", "i", "j"}
-	s, order := asked(NewSession(keys), func(string, int) bool { return false })
+	keys := strings.Split("abcdefghij", "")
+	never := func(string, int) bool { return false }
+	s, order := asked(NewSession(keys), never)
 	assert.Equal(t, keys, order, "nothing missed: once each")
-	assert.Equal(t, Session{Queue: []string{}, Items: 10, Right: 10, Tried: 10, Seen: keys}, s)
+	assert.Equal(t, 10, s.Right)
+	assert.Empty(t, s.Missed)
 
-	s, order = asked(NewSession(keys), func(key string, nth int) bool { return key == "b" && nth == 1 })
-	assert.Equal(t, []string{"a", "b", "c", "d", "b", "e", "f", "g", "h", "i", "b", "j"}, order)
+	order10 := func(keys []string, wrong func(string, int) bool) (Session, string) {
+		s, order := asked(NewSession(keys), wrong)
+		return s, strings.Join(order, "")
+	}
+	s, got := order10(keys, func(key string, nth int) bool { return key == "b" && nth == 1 })
+	assert.Equal(t, "abcdebfghij", got)
 	assert.Equal(t, 9, s.Right, "only the first answer counts")
-	assert.Equal(t, 12, s.Tried)
-	assert.Empty(t, s.Again)
-
-	_, order = asked(NewSession(keys), func(key string, nth int) bool { return key == "j" && nth < 3 })
-	assert.Equal(t, append(slices.Clone(keys), "j", "j"), order, "at the end there is nothing to put between")
-	_, order = asked(NewSession([]string{"a", "b", "c", "d"}), func(key string, nth int) bool { return key == "a" && nth < 3 })
-	assert.Equal(t, []string{"a", "b", "c", "a", "d", "a"}, order)
+	assert.Empty(t, s.Missed, "right since")
+	_, got = order10(keys, func(key string, nth int) bool { return key < "c" && nth == 1 })
+	assert.Equal(t, "abcdaebfghij", got, "a new one between two that come back")
+	s, got = order10(keys, func(key string, nth int) bool { return key == "j" && nth < 3 })
+	assert.Equal(t, "abcdefghijjj", got, "at the end there is nothing to put between")
+	assert.Empty(t, s.Missed)
+	_, got = order10(keys, func(key string, _ int) bool { return key == "a" })
+	assert.Equal(t, "abcdaefgahij", got, "three times and no more")
 }
 
-// A round ends however badly it goes, as long as every item is right some time.
+// A round ends however badly it goes, and who misses everything has still seen
+// more new items than old ones.
 func TestARoundEnds(t *testing.T) {
-	keys := []string{"a", "b", "c", "d", "e"}
-	s, order := asked(NewSession(keys), func(_ string, nth int) bool { return nth < 4 })
+	keys := strings.Split("abcdefghijklmnopqrst", "")
+	s, order := asked(NewSession(keys), func(string, int) bool { return true })
+	assert.Equal(t, "abcdaebfcgdhaiejbkfl", strings.Join(order, ""))
+	assert.Len(t, order, RoundLength)
 	assert.True(t, s.Done())
 	assert.Equal(t, 0, s.Right)
-	for _, k := range keys {
-		assert.Contains(t, order, k)
+	assert.Greater(t, len(s.Seen), RoundLength/2)
+	assert.ElementsMatch(t, s.Seen, s.Missed)
+	for i, key := range order[1:] {
+		assert.NotEqual(t, order[i], key, "not twice in a row")
 	}
-	assert.Less(t, len(order), 40)
 	done := s.Answered(true)
 	assert.Equal(t, s, done, "an answer after the end changes nothing")
+	s, order = asked(NewSession(keys[:3]), func(string, int) bool { return true })
+	assert.Len(t, order, 9)
+	assert.True(t, s.Done())
+	assert.Equal(t, 0, NewSession(nil).Total())
 }
 
 func TestRounds(t *testing.T) {
@@ -66,21 +83,25 @@ func TestRounds(t *testing.T) {
 	d := drillOf(t, p, r)
 	for level := 1; level <= Levels; level++ {
 		round := d.Round(level, RoundLength, 7)
-		assert.Len(t, round, RoundLength)
+		assert.Len(t, round, []int{12, 17, 20, 20}[level-1], "level %d", level)
 		assert.Equal(t, round, d.Round(level, RoundLength, 7), "the same seed, the same round")
 		assert.NotEqual(t, round, d.Round(level, RoundLength, 8))
-		kinds := map[Kind]bool{}
-		for _, key := range round {
+		kinds, early := map[Kind]bool{}, map[Kind]bool{}
+		for i, key := range round {
 			e, ok := d.Exercise(key, 7)
 			require.True(t, ok)
 			assert.LessOrEqual(t, e.Level, level)
 			kinds[e.Kind] = true
+			if i < RoundLength/2 {
+				early[e.Kind] = true
+			}
 			again, _ := d.Exercise(key, 7)
 			assert.Equal(t, e, again, "the same seed, the same exercise")
 		}
 		assert.Equal(t, []int{1, 2, 4, 5}[level-1], len(kinds), "kinds in level %d", level)
+		assert.Equal(t, kinds, early, "level %d: the first half has met every kind", level)
 		slices.Sort(round)
-		assert.Len(t, slices.Compact(round), RoundLength, "no item twice")
+		assert.Equal(t, round, slices.Compact(slices.Clone(round)), "no item twice")
 	}
 	assert.Empty(t, d.Round(0, 10, 1))
 	_, ok := d.Exercise("of/another/plan", 1)
@@ -107,7 +128,7 @@ func TestExam(t *testing.T) {
 		all[key] = right(x.Exercise(i))
 	}
 	assert.Equal(t, Score{Items: 20, Right: 20, Needed: 16, Took: time.Minute, Passed: true}, x.Judge(all, time.Minute))
-	late := x.Judge(all, 16*time.Minute)
+	late := x.Judge(all, 21*time.Minute)
 	assert.True(t, late.OverTime)
 	assert.False(t, late.Passed)
 
@@ -122,7 +143,19 @@ func TestExam(t *testing.T) {
 	assert.Equal(t, x.Keys[:5], five.Missed, "no answer is a miss")
 	assert.False(t, five.Passed)
 	for _, key := range five.Missed {
-		assert.NotEqual(t, key, d.Title(key))
+		assert.Contains(t, d.Title(key, 42), " ")
+	}
+	missed := x.Misses(all, five)
+	require.Len(t, missed, 5)
+	for i, m := range missed {
+		e := x.Exercise(i)
+		assert.Contains(t, m.Question, e.Question)
+		assert.Equal(t, "no answer", m.Given)
+		assert.NotEmpty(t, m.Right)
+		assert.Equal(t, e.Kind, KindOfKey(e.Key))
+		if e.Zone == nil {
+			assert.Equal(t, m.Right, e.Said(right(e)))
+		}
 	}
 	same, _ := d.NewExam(UsualRules(42))
 	assert.Equal(t, x.Keys, same.Keys)

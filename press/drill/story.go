@@ -56,13 +56,13 @@ func (d *Drill) story(e event) string {
 	if met {
 		rest = e.reading
 	}
-	return strings.Join(append(out, d.where(rest)), " ")
+	return strings.Join(append(out, d.where(rest, e.arrival == nil && !met)), " ")
 }
 
-// where says how the ram stands to the zone.
-func (d *Drill) where(x float64) string {
-	rests := "It rests at " + at(x)
-	if x == d.s.End {
+// where says how the ram stands to the zone; the position may have been named.
+func (d *Drill) where(x float64, named bool) string {
+	rests := "The ram rests at " + at(x)
+	if named {
 		rests = "It rests there"
 	}
 	if d.s.InZone(x) {

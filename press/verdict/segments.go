@@ -6,7 +6,7 @@ import "slices"
 const (
 	Long    = "long"    // stands too tall
 	Good    = "good"    // seated where the drawing wants it
-	Short   = "short"   // sits too low
+	Short   = "short"   // stands too short
 	Missing = "missing" // no insert
 )
 

@@ -83,7 +83,7 @@ func (w words) list() []string {
 
 // Ambiguous tells whether the table cannot be trusted: both signals on for
 // anything but good, good under another pair, or one pair for parts that are too
-// tall and for parts that are too low or missing.
+// tall and for parts that are too short or missing.
 func (t Table) Ambiguous() bool {
 	return Contradict(true, t.OnOn) || Contradict(false, t.OnOff) || Contradict(false, t.OffOn) || Contradict(false, t.OffOff)
 }

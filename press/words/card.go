@@ -25,12 +25,17 @@ func CardCheck(t PairText) string {
 		return "Measure it. Ask who keeps the plan."
 	case has(press.Good):
 		return "Were both lamps off before?"
-	case has(press.Long):
-		return "Chip? Second insert? Tilted?"
 	case has(press.Missing):
 		return "Is there an insert in the nest?"
 	}
-	return "Measure it. Is the nest worn?"
+	var out []string
+	if !has(press.Long) {
+		out = append(out, "Measure it.")
+	}
+	for _, c := range t.suspects {
+		out = append(out, c.card)
+	}
+	return strings.Join(out[:min(3, len(out))], " ")
 }
 
 // CardAct is what happens to the part, in few words.
@@ -52,10 +57,9 @@ func CardVerdict(t PairText) string {
 	if len(t.Words) == 0 {
 		return "FAULT"
 	}
-	say := map[string]string{press.Good: "GOOD", press.Long: "TOO TALL", press.Short: "TOO LOW", press.Missing: "NO INSERT"}
 	out := make([]string, len(t.Words))
 	for i, w := range t.Words {
-		out[i] = say[w]
+		out[i] = strings.ToUpper(Say(w))
 	}
 	return strings.Join(out, " or ")
 }
@@ -71,7 +75,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 		return nil
 	}
 	pos := PositionsOf(p).Fine()
-	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and lower."}
+	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and shorter."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+".")
 	}
@@ -86,12 +90,19 @@ func CardUnseen(p *press.Plan, r *press.Result) []string {
 		out = append(out, "a missing insert")
 	}
 	if p.Joint.Kind != press.Touch {
-		out = append(out, "a loose fit", "a part pressed twice")
+		for _, x := range []struct{ row, text string }{{press.RowLoose, "a loose fit"}, {press.RowAlreadyPressed, "a part pressed twice"}} {
+			if row, ok := catalogued(r, x.row); !ok || row.Verdict != press.EarlyContact && row.Detection < p.Faults.SampleProbability {
+				out = append(out, x.text)
+			}
+		}
+	}
+	if row, ok := catalogued(r, press.RowTwoInserts); ok && row.Verdict == press.EarlyContact {
+		out = append(out, "two inserts")
 	}
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))
 	}
-	return append(out, "a lamp stuck on", "a tilted or cracked part")
+	return append(out, "a lamp stuck on", "a cracked part")
 }
 
 // Sentence makes one of a list.

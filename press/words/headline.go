@@ -12,7 +12,7 @@ import (
 // Headline says in plain words what the plan catches and what it never sees.
 // Every figure in it is rounded so that the statement stays true.
 //
-// Too tall and too low mean outside the drawing. A part by that much outside is
+// Too tall and too short mean outside the drawing. A part by that much outside is
 // refused with the probability of the limit samples.
 func Headline(p *press.Plan, r *press.Result) string {
 	why := NotReady(r)
@@ -81,7 +81,7 @@ func passes(p *press.Plan, r *press.Result) []string {
 		far = append(far, pos.At(tall)+" too tall")
 	}
 	if low := pos.up(math.Max(0, w[1]-good[1])); low > 0 {
-		far = append(far, pos.At(low)+" too low")
+		far = append(far, pos.At(low)+" too short")
 	}
 	if far == nil {
 		return nil
@@ -95,7 +95,7 @@ func outside(pos Positions, tall, low float64) string {
 	case tall == 0 && low == 0:
 		return "just outside the drawing"
 	case tall == low:
-		return pos.At(tall) + " too tall or too low"
+		return pos.At(tall) + " too tall or too short"
 	}
 	side := func(by float64, word string) string {
 		if by == 0 {
@@ -103,7 +103,7 @@ func outside(pos Positions, tall, low float64) string {
 		}
 		return pos.At(by) + " " + word
 	}
-	return side(tall, "too tall") + " or " + side(low, "too low")
+	return side(tall, "too tall") + " or " + side(low, "too short")
 }
 
 // misses says what passes all the same.

@@ -9,14 +9,15 @@ import (
 
 // PairText is what one pair of signals means for a plan.
 type PairText struct {
-	Pair    Pair
-	Words   []string // of the verdict table; empty: no part leads here
-	Verdict string   // the words in one, "fault" where there are none
-	Clear   bool     // the words do not contradict each other
-	Meaning string   // one sentence
-	Do      string   // one sentence
-	Brief   string   // the meaning in a few words, beside the verdict
-	Act     string   // what to do in a few words
+	Pair     Pair
+	Words    []string  // of the verdict table; empty: no part leads here
+	Verdict  string    // the words in one, "fault" where there are none
+	Clear    bool      // the words do not contradict each other
+	Meaning  string    // one sentence
+	Do       string    // one sentence
+	Brief    string    // the meaning in a few words, beside the verdict
+	Act      string    // what to do in a few words
+	suspects []suspect // what to look for, by the plan's own catalogue
 }
 
 // PairTexts gives the four pairs of a plan, both signals on first; nothing
@@ -27,13 +28,13 @@ func PairTexts(r *press.Result) []PairText {
 	}
 	out := make([]PairText, len(AllPairs))
 	for i, on := range AllPairs {
-		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone), !r.Verdict.Table.Contradicts(on.Arrival, on.Zone))
+		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone), !r.Verdict.Table.Contradicts(on.Arrival, on.Zone), r)
 	}
 	return out
 }
 
-func pairText(on Pair, words []string, clear bool) PairText {
-	t := PairText{Pair: on, Words: words, Verdict: strings.Join(words, " or "), Clear: clear}
+func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
+	t := PairText{Pair: on, Words: words, Verdict: SayAll(words), Clear: clear}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
 	switch {
@@ -50,20 +51,25 @@ func pairText(on Pair, words []string, clear bool) PairText {
 	case has(press.Good):
 		t.Do, t.Act = "Take the part out and pass it on.", "pass it on"
 	case has(press.Long):
-		t.Do, t.Act = "Set the part apart; look for a chip, a tilted or tight insert, or one that was put in twice. Do not press it again.", "set apart, do not press again"
+		t.suspects = suspectsOf(r, tallSuspects, on)
+		t.Do, t.Act = "Set the part apart; look for "+lookFor(t.suspects)+". Do not press it again.", "set apart, do not press again"
 	case has(press.Short) && has(press.Missing):
-		t.Do, t.Act = "Look into the nest: no insert, or a part that sits too low. Set the part apart.", "look into the nest, set apart"
+		t.Do, t.Act = "Look into the nest: no insert, or a part that stands too short. Set the part apart.", "look into the nest, set apart"
 	case has(press.Missing):
 		t.Do, t.Act = "Put an insert in and start anew.", "put one in and start anew"
 	default:
-		t.Do, t.Act = "Set the part apart and measure it; look at the nest for wear.", "set apart and measure"
+		t.suspects = suspectsOf(r, shortSuspects, on)
+		t.Do, t.Act = "Set the part apart and measure it.", "set apart and measure"
+		if look := lookFor(t.suspects); look != "" {
+			t.Do = "Set the part apart and measure it; look for " + look + "."
+		}
 	}
 	return t
 }
 
 // meaning joins the meanings of verdict words, as a sentence and in a few words.
 func meaning(words []string) (sentence, brief string) {
-	few := map[string]string{press.Good: "seated as drawn", press.Long: "stands too tall", press.Short: "sits too low", press.Missing: "no insert"}
+	few := map[string]string{press.Good: "seated as drawn", press.Long: "stands too tall", press.Short: "stands too short", press.Missing: "no insert"}
 	long, short := make([]string, len(words)), make([]string, len(words))
 	for i, w := range words {
 		long[i], short[i] = lowerFirst(strings.TrimSuffix(Verdict(w), ".")), few[w]
@@ -80,7 +86,7 @@ const ReadingRule = "Both signals must have been seen off earlier in the cycle; 
 func doubt(table press.Table) string {
 	for _, on := range AllPairs {
 		if table.Contradicts(on.Arrival, on.Zone) {
-			return " (" + on.String() + ": " + strings.Join(table.Words(on.Arrival, on.Zone), " or ") + ")"
+			return " (" + on.String() + ": " + SayAll(table.Words(on.Arrival, on.Zone)) + ")"
 		}
 	}
 	return ""

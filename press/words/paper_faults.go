@@ -23,7 +23,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = Seconds(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), f.Verdict, reading, time, Share(f.Detection)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(f.Verdict), reading, time, Share(f.Detection)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -63,9 +63,9 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		add("Tallest good", pos.Below(*s.TallestGood)+", no taller", *s.TallestGood, "accept it")
 	}
 	if s.ShortestGood != nil {
-		add("Shortest good", pos.Above(*s.ShortestGood)+", no lower", *s.ShortestGood, "accept it")
+		add("Shortest good", pos.Above(*s.ShortestGood)+", no shorter", *s.ShortestGood, "accept it")
 	}
-	add("Too low", pos.Below(s.Short)+" or lower", s.Short, "refuse it")
+	add("Too short", pos.Below(s.Short)+" or shorter", s.Short, "refuse it")
 	t.Notes = []string{
 		"Judged as written with a probability of at least " + TargetShare(s.Probability) + ".",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
@@ -86,7 +86,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
-		how := "The station reports: " + f.Verdict + "."
+		how := "The station reports: " + SayVerdict(f.Verdict) + "."
 		switch {
 		case f.Verdict == press.EarlyContact:
 			how = "Not by these signals: the part is met in the approach. Try it on the station."
@@ -102,7 +102,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Notes = []string{
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting.",
-		"Parts too tall or too low by the drawing are found as the limit samples are: see there.",
+		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
 		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule),
 	}
 	return t

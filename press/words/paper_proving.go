@@ -45,7 +45,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	if s := r.Samples; s != nil {
 		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
 		add("Sample too tall", "The upper limit still refuses.", shows(long), reads(&long))
-		add("Sample too low", "The lower limit still refuses.", shows(short), reads(&short))
+		add("Sample too short", "The lower limit still refuses.", shows(short), reads(&short))
 	}
 	if f := row(r, press.RowLoose); f != nil {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), "about "+pos.At(r.Nominal()))
@@ -115,7 +115,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		step("Press a good part at reduced approach speed; read the position at arrival.", "about "+pos.At(r.Nominal())+"; "+at(r.Nominal()))
 		if s := r.Samples; s != nil {
 			step("Press the sample too tall, "+pos.Fine().Above(s.Long)+".", at(r.ReadingOf(p, s.Long)))
-			step("Press the sample too low, "+pos.Fine().Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
+			step("Press the sample too short, "+pos.Fine().Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
 		}
 		step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(r.Nominal())+", all accepted")
 	}

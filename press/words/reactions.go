@@ -2,7 +2,6 @@ package words
 
 import (
 	"slices"
-	"strings"
 
 	"ramplan/press"
 )
@@ -38,6 +37,7 @@ type Reaction struct {
 	Situation Situation
 	Part      string   // what happens to the part at hand
 	Checks    []string // what to look at, in this order
+	Asked     []string // the same without what will be seen then, for who is to say it
 	Own       bool     // the checks are the plan's own
 }
 
@@ -51,14 +51,17 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 	if !ok {
 		return nil
 	}
-	m := reactions{p, r, s, PositionsOf(p)}
+	m := reactions{p: p, r: r, s: s, pos: PositionsOf(p)}
+	bare := m
+	bare.bare = true
 	var out []Reaction
 	for _, t := range PairTexts(r) {
 		for _, when := range Situations {
 			x := Reaction{Pair: t.Pair, Situation: when}
 			x.Part, x.Checks = m.list(t, when)
+			_, x.Asked = bare.list(t, when)
 			if own := ownChecks(p, t.Pair, when); len(own) > 0 {
-				x.Checks, x.Own = own, true
+				x.Checks, x.Asked, x.Own = own, own, true
 			}
 			if p.Quality.RejectPlace != "" && x.Part == apartPart {
 				x.Part += " It goes to: " + p.Quality.RejectPlace + "."
@@ -91,10 +94,19 @@ func ReactionTo(all []Reaction, on Pair, when Situation) (Reaction, bool) {
 
 // reactions makes the lists of one plan.
 type reactions struct {
-	p   *press.Plan
-	r   *press.Result
-	s   press.Signals
-	pos Positions
+	p    *press.Plan
+	r    *press.Result
+	s    press.Signals
+	pos  Positions
+	bare bool // say what to do, and not what it will show
+}
+
+// showing adds what will be seen to what is done.
+func (m reactions) showing(do, seen string) string {
+	if m.bare {
+		return do + "."
+	}
+	return do + seen
 }
 
 const apartPart = "Set the part apart, marked, and do not press it again."
@@ -111,27 +123,30 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
 	case has(press.Long):
-		return apartPart, m.long(when)
+		return apartPart, m.tall(t, when)
 	}
-	return apartPart, m.low(has, when)
+	return apartPart, m.short(t, when)
 }
 
 // master says what a part known to be good must show.
 func (m reactions) master() string {
 	at := m.r.Nominal()
 	if m.s.Early(at) {
-		return "Press a part that is known to be good, and compare its reading with the plan's " + m.pos.At(at) + "."
+		return m.showing("Press a part that is known to be good", ", and compare its reading with the plan's "+m.pos.At(at)+".")
 	}
 	a, z := m.s.At(at)
-	s := "Press a part that is known to be good: it must show " + Pair{a, z}.String()
+	seen := ": it must show " + Pair{a, z}.String()
 	if a {
-		s += " and read about " + m.pos.At(at)
+		seen += " and read about " + m.pos.At(at)
 	}
-	return s + "."
+	return m.showing("Press a part that is known to be good", seen+".")
 }
 
 // setpoints says what must be set.
 func (m reactions) setpoints() string {
+	if m.bare {
+		return "Compare what is set with the plan."
+	}
 	return "Compare what is set with the plan: setting " + Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
 		", push end " + m.pos.At(m.s.End) + ", zone " + m.pos.Bare(m.s.ZoneStart) + " to " + m.pos.At(m.s.ZoneEnd) + "."
 }
@@ -140,23 +155,26 @@ func (m reactions) setpoints() string {
 func (m reactions) empty() string {
 	for _, f := range m.r.Faults {
 		if f.Name == press.RowMissing && !f.Own && f.Arrival != nil {
-			return "Push once without an insert: the lamps must show " + Pair{*f.Arrival, *f.Zone}.String() + "."
+			return m.showing("Push once without an insert", ": the lamps must show "+Pair{*f.Arrival, *f.Zone}.String()+".")
 		}
 	}
-	return "Push once with an empty nest: a move that merely ends must give no arrival."
+	return m.showing("Push once with an empty nest", ": a move that merely ends must give no arrival.")
 }
 
 func (m reactions) limits() string {
 	s := m.r.Samples
 	if s == nil {
-		return "Press limit samples on either side of the drawing's limits: they must be refused."
+		return m.showing("Press limit samples on either side of the drawing's limits", ": they must be refused.")
+	}
+	if m.bare {
+		return "Press the limit samples."
 	}
 	fine := m.pos.Fine()
-	return "Press the limit samples: " + fine.Above(s.Long) + " tall and " + fine.Below(s.Short) + " low must be refused."
+	return "Press the limit samples: " + fine.Above(s.Long) + " and taller, " + fine.Below(s.Short) + " and shorter must be refused."
 }
 
 const (
-	fixture = "Look at tool and nest: the right ones, tight, clean, not worn?"
+	fixture = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
 	home    = "Reference the ram anew and compare the position at home with the plan."
 	call    = "Call whoever keeps the plan; change no setting yourself."
 	newest  = "Quarantine every part back to the last one that is known to be good."
@@ -174,40 +192,70 @@ func (m reactions) good(when Situation) []string {
 	return []string{"Nothing: the part is good as far as these two lamps can tell.", "See both lamps off before the next push.", "Measure a part at the interval that your instructions ask for."}
 }
 
-func (m reactions) long(when Situation) []string {
-	chip := "Look for a chip, a burr or a second insert under the part and in the nest."
-	measure := "Measure its height: over " + m.pos.At(m.p.Requirement.HeightHigh) + " it is too tall by the drawing."
+func (m reactions) tall(t PairText, when Situation) []string {
+	under := []string{"a burr"}
+	if isSuspect(t.suspects, press.RowChip) {
+		under = []string{"a chip", "a burr"}
+	}
+	if isSuspect(t.suspects, press.RowTwoInserts) {
+		under = append(under, "a second insert")
+	}
+	look := "Look for " + or(under) + " under the part and in the nest."
+	straight := "Look whether the insert stands straight."
+	if isSuspect(t.suspects, press.RowTight) || isSuspect(t.suspects, press.RowGap) {
+		straight = "Look whether the insert stands straight and has reached its seat."
+	}
+	measure := m.showing("Measure its height", ": over "+m.pos.At(m.p.Requirement.HeightHigh)+" it is too tall by the drawing.")
 	switch when {
 	case Run:
-		return []string{chip, m.master(), "Measure three parts of this lot before they are pressed: tall or tight parts are the lot, not the station."}
+		lot := ": parts that are too tall are the lot, not the station."
+		if isSuspect(t.suspects, press.RowTight) {
+			lot = ": parts that are too tall or too tight are the lot, not the station."
+		}
+		return []string{look, m.master(), m.showing("Measure three parts of this lot before they are pressed", lot)}
 	case Change:
 		return []string{fixture, m.setpoints(), m.master()}
 	case Start:
 		return []string{m.setpoints(), m.master(), home}
 	}
-	return []string{chip, "Look whether the insert stands straight and has reached its seat.", measure}
+	return []string{look, straight, measure}
 }
 
-func (m reactions) low(has func(string) bool, when Situation) []string {
-	look := "Look into the nest: is there an insert, and the right one?"
-	measure := "Measure its height: under " + m.pos.At(m.p.Requirement.HeightLow) + " it is too low by the drawing."
-	if has(press.Missing) && !has(press.Short) {
+// short is for parts that are too short, missing inserts, or both.
+func (m reactions) short(t PairText, when Situation) []string {
+	missing, short := slices.Contains(t.Words, press.Missing), slices.Contains(t.Words, press.Short)
+	look := "Look at the part: is it the right insert, and whole?"
+	if missing {
+		look = "Look into the nest: is there an insert, and the right one?"
+	}
+	measure := m.showing("Measure its height", ": under "+m.pos.At(m.p.Requirement.HeightLow)+" it is too short by the drawing.")
+	if !short {
 		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
 	}
-	ran := "Watch where the ram ends: at " + m.pos.At(m.s.End) + " without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault."
+	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault.")
+	if t.Pair.Arrival {
+		ran = m.showing("Watch where the ram stops", ": past the zone end at "+m.pos.At(m.s.ZoneEnd)+" the part lies deeper than the drawing allows.")
+	}
 	switch when {
 	case Run:
 		return []string{look, ran, m.master()}
 	case Change:
 		return []string{fixture, m.setpoints(), m.master()}
 	case Start:
-		return []string{m.setpoints(), m.master(), "Test the arrival input: it must come on when the ram is stopped by a good part."}
+		last := home
+		if stuck, ok := catalogued(m.r, press.RowArrivalStuckOff); ok && shows(stuck, t.Pair) {
+			last = "Test the arrival input: it must come on when the ram is stopped by a good part."
+		}
+		return []string{m.setpoints(), m.master(), last}
 	}
 	return []string{look, measure, ran}
 }
 
 func (m reactions) fault(on Pair, when Situation) []string {
 	stop := "Stop: no part of this plan leads to " + on.String() + ". Test each lamp and its input by itself."
+	if m.bare {
+		stop = "Stop. Test each lamp and its input by itself."
+	}
 	if when == Change || when == Start {
 		return []string{stop, m.setpoints(), m.empty()}
 	}
@@ -215,7 +263,7 @@ func (m reactions) fault(on Pair, when Situation) []string {
 }
 
 func (m reactions) unclear(t PairText, when Situation) []string {
-	measure := "Measure the part: these lamps stand for " + strings.Join(t.Words, " or ") + "."
+	measure := m.showing("Measure the part", ": these lamps stand for "+SayAll(t.Words)+".")
 	if when == Change || when == Start {
 		return []string{m.setpoints(), measure, call}
 	}

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 // Term is a word and what it means, in one line.
 type Term struct{ Word, Meaning string }
@@ -28,22 +32,58 @@ func OnOff(on bool) string {
 	return "off"
 }
 
-// Verdicts are the words of the verdict table and of the fault catalogue.
-var Verdicts = []Term{
-	{press.Good, "Seated where the drawing wants it."},
-	{press.Long, "Stands too tall: the ram was stopped too early."},
-	{press.Short, "Sits too low: the ram went too deep."},
-	{press.Missing, "No insert in the nest."},
-	{press.FaultWord, "No part leads to this pair of signals: something at the station is wrong."},
-	{press.EarlyContact, "Met before the push began, while the ram still approached fast: the push limit was not in force."},
+// verdicts are the words of the verdict table and of the fault catalogue as they are
+// said, and what they mean. The same words stand on every page, sheet and card; the
+// short keys are for files.
+var verdicts = []struct {
+	key string
+	Term
+}{
+	{press.Good, Term{"good", "Seated where the drawing wants it."}},
+	{press.Long, Term{"too tall", "Stands too tall: the ram was stopped too early."}},
+	{press.Short, Term{"too short", "Stands too short: the ram went too deep."}},
+	{press.Missing, Term{"no insert", "No insert in the nest."}},
+	{press.FaultWord, Term{"fault", "No part leads to this pair of signals: something at the station is wrong."}},
+	{press.EarlyContact, Term{"early contact", "Met before the push began, while the ram still approached fast: the push limit was not in force."}},
+}
+
+// Verdicts are those words for the glossary.
+func Verdicts() []Term {
+	var out []Term
+	for _, v := range verdicts {
+		out = append(out, v.Term)
+	}
+	return out
 }
 
 // Verdict gives the meaning of a verdict word, empty for an unknown one.
-func Verdict(word string) string {
-	for _, t := range Verdicts {
-		if t.Word == word {
-			return t.Meaning
+func Verdict(key string) string { return said(key).Meaning }
+
+// Say gives a verdict word as it is said; an unknown one stays as it is.
+func Say(key string) string {
+	if t := said(key); t.Word != "" {
+		return t.Word
+	}
+	return key
+}
+
+// SayAll joins verdict words as they are said: too short or no insert.
+func SayAll(keys []string) string {
+	out := make([]string, len(keys))
+	for i, key := range keys {
+		out[i] = Say(key)
+	}
+	return strings.Join(out, " or ")
+}
+
+// SayVerdict says the verdict of a row of the fault catalogue.
+func SayVerdict(verdict string) string { return SayAll(strings.Split(verdict, " or ")) }
+
+func said(key string) Term {
+	for _, v := range verdicts {
+		if v.key == key {
+			return v.Term
 		}
 	}
-	return ""
+	return Term{}
 }

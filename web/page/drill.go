@@ -30,13 +30,18 @@ type DrillHome struct {
 
 // An ExamForm is what begins an exam, as typed, with what is wrong with it.
 type ExamForm struct {
-	Who, Seed, Pass, Minutes                     string
-	WhoFault, SeedFault, PassFault, MinutesFault string
+	Who, Seed, Items, Pass, Minutes                          string
+	WhoFault, SeedFault, ItemsFault, PassFault, MinutesFault string
 }
 
 // Wrong tells whether anything is.
 func (f ExamForm) Wrong() bool {
-	return f.WhoFault+f.SeedFault+f.PassFault+f.MinutesFault != ""
+	return f.WhoFault != "" || f.Unusual()
+}
+
+// Unusual tells whether something is wrong with what the trainer chose.
+func (f ExamForm) Unusual() bool {
+	return f.SeedFault+f.ItemsFault+f.PassFault+f.MinutesFault != ""
 }
 
 // A DrillLevel is one level to begin a round of.
@@ -81,7 +86,8 @@ type DrillChoice struct {
 	Right    bool // shown after the answer
 }
 
-// A DrillPart is a part that a zone must judge.
+// A DrillPart is a part that a zone must judge; its reading is empty where it is to
+// be worked out.
 type DrillPart struct{ Height, Reading, Word string }
 
 // A DrillScore is what a round or an exam came to.
@@ -129,6 +135,7 @@ type LampsPage struct {
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string
+	ReadingFault  string // why it is left out; the lamps are answered all the same
 	Trouble       string
 	Advice        *LampsAdvice
 }

@@ -23,6 +23,7 @@ type TrainingLine struct {
 	When    string
 	Stamp   string
 	Took    string
+	Repeat  string // that the set had been seen; empty for a fresh one
 	Damaged bool
 }
 
@@ -50,9 +51,13 @@ type RecordPage struct {
 	Assets Assets
 	Line   TrainingLine
 	Facts  []Fact
-	Missed []string
+	Missed []MissLine
 	Files  []Link
 }
 
 // A Fact is a name and what it is.
 type Fact struct{ Name, Text string }
+
+// A MissLine is an item that was missed; what was given and what is right are
+// empty where they were not kept.
+type MissLine struct{ Question, Given, Right string }

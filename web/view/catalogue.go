@@ -48,7 +48,7 @@ func verdictWords(verdict string) []page.Word {
 		if word == press.EarlyContact {
 			kind = press.FaultWord
 		}
-		out = append(out, page.Word{Kind: kind, Text: word})
+		out = append(out, page.Word{Kind: kind, Text: words.Say(word)})
 	}
 	return out
 }

@@ -48,7 +48,7 @@ var levelWhat = []string{
 	"The lamps only: what do they mean, and what happens to the part?",
 	"And the part: what will the lamps show?",
 	"And faults, what the lamps cannot find, and what to check first.",
-	"Everything: parts by their height alone, and zones to be set.",
+	"Everything that the exam asks: also parts by their height alone, and zones to be set.",
 }
 
 // kindNames name the kinds of exercise.
@@ -60,8 +60,7 @@ var kindNames = map[drill.Kind]string{
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
 	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
-		rules := drill.UsualRules(seed)
-		out.Form = page.ExamForm{Seed: out.Seed, Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
+		out.Form = UsualExam()
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Card = append(out.Card, page.Link{Address: h.To("/card." + format), Text: strings.ToUpper(format)})
@@ -70,8 +69,12 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 		return out
 	}
 	for i, what := range levelWhat {
-		n := len(v.D.Keys(i + 1))
-		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what, Items: "Drawn from " + counted(n, "question", "questions") + "."})
+		n := len(v.D.Round(i+1, drill.RoundLength, seed))
+		items := counted(n, "question", "questions")
+		if n < drill.RoundLength {
+			items += "; with what is asked again, " + strconv.Itoa(drill.RoundLength) + " at the most"
+		}
+		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what, Items: items + ", drawn from " + strconv.Itoa(len(v.D.Keys(i+1))) + "."})
 	}
 	for _, k := range drill.Kinds {
 		if why := v.D.Impossible()[k]; why != "" {
@@ -109,14 +112,14 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			q.Parts = append(q.Parts, page.DrillPart{Height: words.Fixed(x.Height, 3), Reading: words.Fixed(x.Reading, 3), Word: drillWord(x.Word)})
+			part := page.DrillPart{Height: words.Fixed(x.Height, 3), Word: words.Say(x.Word)}
+			if e.Zone.Told {
+				part.Reading = words.Fixed(x.Reading, 3)
+			}
+			q.Parts = append(q.Parts, part)
 		}
 	}
 	return q, nil
-}
-
-func drillWord(word string) string {
-	return map[string]string{press.Long: "too tall", press.Short: "too low", press.Good: "good"}[word]
 }
 
 // Judge puts an answer and what it is worth into a question.
@@ -143,14 +146,28 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	return q
 }
 
-// Progress says how a round stands.
-func Progress(s drill.Session) string {
-	return counted(len(s.Queue), "question", "questions") + " to go, " + strconv.Itoa(s.Right) + " of " + strconv.Itoa(len(s.Seen)) + " right at the first go."
+// Progress says how a round stands: which question is asked, and what was right
+// once it is answered.
+func Progress(asks, now drill.Session) string {
+	s := "Question " + strconv.Itoa(asks.Tried+1) + " of " + strconv.Itoa(now.Total())
+	if asks.Again() {
+		s += ", asked again because it was missed"
+	}
+	if n := len(now.Seen); n > 0 {
+		s += ". " + strconv.Itoa(now.Right) + " of " + strconv.Itoa(n) + " right at the first go"
+	}
+	return s + "."
 }
 
 // RoundScore is what a round came to.
-func (v Drill) RoundScore(s drill.Session) *page.DrillScore {
-	return &page.DrillScore{Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right at the first go; " + counted(s.Tried, "answer", "answers") + " in all."}
+func (v Drill) RoundScore(s drill.Session, seed uint64) *page.DrillScore {
+	out := &page.DrillScore{Score: strconv.Itoa(s.Right) + " of " + counted(len(s.Seen), "question", "questions") + " right at the first go; " + counted(s.Tried, "answer", "answers") + " in all."}
+	for _, key := range s.Missed {
+		if e, ok := v.D.Exercise(key, seed); ok {
+			out.Missed = append(out.Missed, e.InWords()+" Right: "+e.RightInWords())
+		}
+	}
+	return out
 }
 
 // ExamScore is what an exam came to.
@@ -161,9 +178,6 @@ func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
 	}
 	if s.OverTime {
 		out.Score += " It took longer than allowed."
-	}
-	for _, key := range s.Missed {
-		out.Missed = append(out.Missed, v.D.Title(key))
 	}
 	return out
 }

@@ -34,34 +34,46 @@ func (v Drill) state(h *page.DrillHead) {
 // ItemName names the answer to an item of an exam, counted from 0.
 func ItemName(i int) string { return "a" + strconv.Itoa(i+1) }
 
-// What an exam may ask for.
+// What a trainer may choose for an exam.
 const (
-	leastPass, mostPass       = 50, 100 // %
-	leastMinutes, mostMinutes = 1, 180
+	leastItems, mostItems     = 10, 30
+	leastPass, mostPass       = 60, 100 // %
+	leastMinutes, mostMinutes = 5, 60
 )
 
-// ExamRules reads the form that begins an exam.
-func ExamRules(typed func(string) string) (page.ExamForm, drill.Rules) {
-	f := page.ExamForm{Who: typed("who"), Seed: strings.TrimSpace(typed("seed")), Pass: typed("pass"), Minutes: typed("minutes")}
-	seed, err := strconv.ParseUint(f.Seed, 10, 53)
-	if err != nil {
-		f.SeedFault = "A seed is a whole number. The same one gives the same questions."
+// UsualExam is the form of an exam that nobody has changed: its seed is drawn when
+// it begins.
+func UsualExam() page.ExamForm {
+	rules := drill.UsualRules(0)
+	return page.ExamForm{Items: strconv.Itoa(rules.Items), Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
+}
+
+// ExamRules reads the form that begins an exam. What is left empty is as usual,
+// and a seed that nobody typed is the fresh one.
+func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Rules) {
+	f := UsualExam()
+	f.Who, f.Seed = typed("who"), strings.TrimSpace(typed("seed"))
+	rules := drill.UsualRules(fresh)
+	if f.Seed != "" {
+		seed, err := strconv.ParseUint(f.Seed, 10, 53)
+		if err != nil {
+			f.SeedFault = "A seed is a whole number. Leave it empty for questions that nobody has seen."
+		}
+		rules.Seed = seed
 	}
-	rules := drill.UsualRules(seed)
-	whole := func(text string, low, high float64) (float64, bool) {
-		x, ok := press.TypedNumber(text)
-		return x, ok && x == math.Trunc(x) && x >= low && x <= high
+	whole := func(name string, text, fault *string, low, high float64, unit string) float64 {
+		if t := strings.TrimSpace(typed(name)); t != "" {
+			*text = t
+		}
+		x, ok := press.TypedNumber(*text)
+		if !ok || x != math.Trunc(x) || x < low || x > high {
+			*fault = "A whole number from " + words.Trimmed(low, 0) + " to " + words.Trimmed(high, 0) + " " + unit + " is needed."
+		}
+		return x
 	}
-	if x, ok := whole(f.Pass, leastPass, mostPass); ok {
-		rules.Pass = x / 100
-	} else {
-		f.PassFault = "A whole number from 50 to 100 is needed."
-	}
-	if x, ok := whole(f.Minutes, leastMinutes, mostMinutes); ok {
-		rules.Limit = time.Duration(x) * time.Minute
-	} else {
-		f.MinutesFault = "A whole number from 1 to 180 is needed."
-	}
+	rules.Items = int(whole("items", &f.Items, &f.ItemsFault, leastItems, mostItems, "questions"))
+	rules.Pass = whole("pass", &f.Pass, &f.PassFault, leastPass, mostPass, "%") / 100
+	rules.Limit = time.Duration(whole("minutes", &f.Minutes, &f.MinutesFault, leastMinutes, mostMinutes, "minutes")) * time.Minute
 	return f, rules
 }
 

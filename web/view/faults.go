@@ -91,8 +91,8 @@ func doubtful(rows []page.FaultCard) []page.Link {
 // key says how the small strips are read, and the figures that they share.
 func (w writer) key() string {
 	g := w.r.Window.GoodRange
-	s := "The small strips, all to one scale: the ram as it rests, a diamond where it reads; under it the readings of long, good (" +
-		w.pos.Bare(g[0]) + " to " + w.pos.At(g[1]) + ") and short parts"
+	s := "The small strips, all to one scale: the ram as it rests, a diamond where it reads; under it the readings of parts that are too tall, good (" +
+		w.pos.Bare(g[0]) + " to " + w.pos.At(g[1]) + ") and too short"
 	if z := w.r.Window.Zone; z != nil && z[0] != nil && z[1] != nil {
 		s += ", then the zone (" + w.pos.Bare(*z[0]) + " to " + w.pos.At(*z[1]) + ")"
 	}
@@ -114,8 +114,8 @@ func (w writer) sampleTable() page.SampleTable {
 	out.Rows = []page.Sample{
 		w.limitSample("Too tall", &s.Long, fine.Above, " or taller", "Refuse it: not both signals on.", p),
 		w.limitSample("Tallest good", s.TallestGood, fine.Below, ", no taller", "Accept it: both signals on.", p),
-		w.limitSample("Shortest good", s.ShortestGood, fine.Above, ", no lower", "Accept it: both signals on.", p),
-		w.limitSample("Too low", &s.Short, fine.Below, " or lower", "Refuse it: not both signals on.", p),
+		w.limitSample("Shortest good", s.ShortestGood, fine.Above, ", no shorter", "Accept it: both signals on.", p),
+		w.limitSample("Too short", &s.Short, fine.Below, " or shorter", "Refuse it: not both signals on.", p),
 	}
 	return out
 }

@@ -70,8 +70,8 @@ func TestLimitSamples(t *testing.T) {
 	}{
 		{"Too tall", pos.Above(s.Long) + " or taller", "Refuse it: not both signals on."},
 		{"Tallest good", pos.Below(*s.TallestGood) + ", no taller", "Accept it: both signals on."},
-		{"Shortest good", pos.Above(*s.ShortestGood) + ", no lower", "Accept it: both signals on."},
-		{"Too low", pos.Below(s.Short) + " or lower", "Refuse it: not both signals on."},
+		{"Shortest good", pos.Above(*s.ShortestGood) + ", no shorter", "Accept it: both signals on."},
+		{"Too short", pos.Below(s.Short) + " or shorter", "Refuse it: not both signals on."},
 	}
 	for i, w := range want {
 		row := got.Samples.Rows[i]

@@ -16,7 +16,7 @@ func Glossary(assets page.Assets) page.GlossaryPage {
 		Words: []page.Entries{
 			entries("words", "Words", "In the order in which a newcomer needs them.", words.Glossary),
 			entries("signals", "The two signals", "What a controller tells at the end of a push.", words.Signals),
-			entries("verdicts", "Verdict words", "What a pair of signals says about a part.", words.Verdicts),
+			entries("verdicts", "Verdict words", "What a pair of signals says about a part.", words.Verdicts()),
 		},
 	}
 	for _, s := range press.Sections {

@@ -31,7 +31,7 @@ func TestGlossary(t *testing.T) {
 			assert.NotEmpty(t, w.Meaning, w.Word)
 		}
 	}
-	assert.Equal(t, len(words.Glossary)+len(words.Signals)+len(words.Verdicts), terms)
+	assert.Equal(t, len(words.Glossary)+len(words.Signals)+len(words.Verdicts()), terms)
 	byPath := map[string]page.FieldEntry{}
 	for _, s := range g.Sections {
 		take(s.ID)

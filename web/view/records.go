@@ -24,8 +24,12 @@ type Training struct {
 	Pass                 float64
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
-	Damaged              bool
+	Repeat, Damaged      bool
 }
+
+// RepeatOfASeenSet says of an exam that its taker had handed in the same seed of
+// the same plan before.
+const RepeatOfASeenSet = "repeat of a seen set"
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
 
@@ -33,6 +37,9 @@ func (t Training) line() page.TrainingLine {
 	out := page.TrainingLine{
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
 		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
+	}
+	if t.Repeat {
+		out.Repeat = RepeatOfASeenSet
 	}
 	if t.Damaged {
 		out.Plan = "A plan that cannot be read"
@@ -134,12 +141,15 @@ func (v Personal) Page(assets page.Assets) page.PersonPage {
 // A Record is one record with what was missed, in words.
 type Record struct {
 	Training
-	Missed []string
+	Missed []drill.Miss
 }
 
 // Page gives the page of one record.
 func (v Record) Page(assets page.Assets) page.RecordPage {
-	out := page.RecordPage{Assets: assets, Line: v.line(), Missed: v.Missed}
+	out := page.RecordPage{Assets: assets, Line: v.line()}
+	for _, m := range v.Missed {
+		out.Missed = append(out.Missed, page.MissLine(m))
+	}
 	took := Lasting(v.Took)
 	if v.Limit > 0 {
 		took += " of " + Lasting(v.Limit)
@@ -159,15 +169,40 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 	return out
 }
 
-// ItemTitles names items of a plan's drill.
-func ItemTitles(p *press.Plan, r *press.Result, keys []string) []string {
-	d, err := drill.New(p, r, words.Reactions(p, r))
-	if err != nil {
-		return keys
+// ItemTitles says what items of a plan's drill ask, by the plan of that time; where
+// it is not at hand, by their kind.
+func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
+	var d *drill.Drill
+	if p != nil {
+		r := press.Evaluate(p)
+		d, _ = drill.New(p, r, words.Reactions(p, r))
 	}
-	var out []string
+	var out []drill.Miss
 	for _, key := range keys {
-		out = append(out, d.Title(key))
+		m := drill.Miss{}
+		if d != nil {
+			m.Question = d.Title(key, seed)
+		}
+		if m.Question == "" {
+			if m.Question = kindNames[drill.KindOfKey(key)]; m.Question == "" {
+				m.Question = "A question that this program does not ask any more"
+			}
+			m.Question += ". What was asked is not at hand any more."
+		}
+		out = append(out, m)
 	}
 	return out
+}
+
+// MissesInWords puts what was missed into one text.
+func MissesInWords(all []drill.Miss) string {
+	var out []string
+	for i, m := range all {
+		s := strconv.Itoa(i+1) + ". " + m.Question
+		if m.Right != "" {
+			s += " Answered: " + strings.TrimSuffix(m.Given, ".") + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
+		}
+		out = append(out, s)
+	}
+	return strings.Join(out, " ")
 }

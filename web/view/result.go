@@ -74,7 +74,7 @@ func (w writer) table() []page.Lamps {
 	for _, t := range words.PairTexts(w.r) {
 		l := page.Lamps{Arrival: t.Pair.Arrival, Zone: t.Pair.Zone, Means: t.Meaning, Do: t.Do}
 		for _, word := range t.Words {
-			l.Words = append(l.Words, page.Word{Kind: word, Text: word})
+			l.Words = append(l.Words, page.Word{Kind: word, Text: words.Say(word)})
 		}
 		if len(l.Words) == 0 {
 			l.Words = []page.Word{{Kind: press.FaultWord, Text: t.Verdict}}

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -113,10 +114,10 @@ func TestCatalogue(t *testing.T) {
 		assert.NotEqual(t, r.Faults[i].Name, row.Name)
 		assert.NotEmpty(t, row.Means)
 		assert.NotEmpty(t, row.Verdict)
-		var words []string
+		var said []string
 		for _, w := range row.Verdict {
-			words = append(words, w.Text)
+			said = append(said, w.Text)
 		}
-		assert.Equal(t, r.Faults[i].Verdict, strings.Join(words, " or "))
+		assert.Equal(t, words.SayVerdict(r.Faults[i].Verdict), strings.Join(said, " or "))
 	}
 }

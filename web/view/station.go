@@ -2,6 +2,7 @@ package view
 
 import (
 	"slices"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/drill"
@@ -31,13 +32,12 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		return out
 	}
 	var reading *float64
-	if out.Reading != "" {
-		x, ok := press.TypedNumber(out.Reading)
-		if !ok {
-			out.Trouble = "The reading is no number: " + out.Reading
-			return out
+	if text := strings.TrimSpace(out.Reading); text != "" {
+		if x, ok := press.TypedNumber(text); ok {
+			reading = &x
+		} else {
+			out.ReadingFault = "This cannot be read as a position in mm, so the answer is from the lamps alone."
 		}
-		reading = &x
 	}
 	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
 	a, err := drill.AtStation(v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)

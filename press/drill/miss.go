@@ -1,0 +1,74 @@
+package drill
+
+import (
+	"slices"
+	"strings"
+)
+
+// A Miss is an item that was missed, in words: what was asked with its situation,
+// what was answered, and what would have been right.
+type Miss struct{ Question, Given, Right string }
+
+// Misses gives what was missed in an exam, in the order of its score.
+func (x *Exam) Misses(answers map[string]Answer, s Score) []Miss {
+	var out []Miss
+	for i, key := range x.Keys {
+		if slices.Contains(s.Missed, key) {
+			e := x.Exercise(i)
+			out = append(out, Miss{e.InWords(), e.Said(answers[key]), e.RightInWords()})
+		}
+	}
+	return out
+}
+
+// InWords is what was asked, with its situation.
+func (e Exercise) InWords() string {
+	switch {
+	case e.Kind == React: // what happened stands before what is asked
+		return strings.Join(append(slices.Clone(e.Facts), e.Question), " ")
+	case e.Zone != nil:
+		var parts []string
+		for _, x := range e.Zone.Parts {
+			parts = append(parts, at(x.Height)+" "+orWords([]string{x.Word}))
+		}
+		return e.Question + " The parts: " + strings.Join(parts, ", ") + "."
+	}
+	return strings.Join(append([]string{e.Question}, e.Facts...), " ")
+}
+
+// Said is an answer in words.
+func (e Exercise) Said(a Answer) string {
+	if e.Zone != nil && a.Zone != nil {
+		return "zone from " + at(a.Zone[0]) + " to " + at(a.Zone[1])
+	}
+	for _, c := range e.Choices {
+		if c.ID == a.Choice {
+			return c.Text
+		}
+	}
+	return "no answer"
+}
+
+// RightInWords is the right answer in words, or all of them.
+func (e Exercise) RightInWords() string {
+	if e.Zone != nil {
+		return "for example zone from " + at(e.Zone.Solution[0]) + " to " + at(e.Zone.Solution[1])
+	}
+	var out []string
+	for _, c := range e.Choices {
+		if slices.Contains(e.Right, c.ID) {
+			out = append(out, c.Text)
+		}
+	}
+	return strings.Join(out, " Or: ")
+}
+
+// kindsOfKeys are the kinds of items by what their keys begin with, of this plan
+// or another.
+var kindsOfKeys = map[string]Kind{"read": Read, "lamps": Read, "do": Read, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
+
+// KindOfKey gives the kind of an item of any plan; empty for an unknown one.
+func KindOfKey(key string) Kind {
+	first, _, _ := strings.Cut(key, "/")
+	return kindsOfKeys[first]
+}

@@ -1,0 +1,180 @@
+package drill
+
+import (
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// asSeen is everything that an item shows before it is answered.
+func asSeen(e Exercise) string {
+	out := append([]string{e.Question}, e.Facts...)
+	for _, c := range e.Choices {
+		out = append(out, c.Text)
+	}
+	if e.Zone != nil {
+		for _, x := range e.Zone.Parts {
+			out = append(out, at(x.Height))
+		}
+	}
+	return strings.Join(out, "\n")
+}
+
+// told is what an item shows beside what it asks for and what can be chosen: the
+// lamps of its own question and the four pairs as bare choices tell nothing.
+func told(e Exercise) string {
+	out := asSeen(e)
+	for _, on := range words.AllPairs {
+		out = strings.ReplaceAll(out, "The lamps show "+on.String()+".", "")
+		out = strings.ReplaceAll(out, "the lamps are read: "+on.String()+".", "")
+		out = strings.ReplaceAll(out, "\n"+upper(on.String())+"\n", "\n\n")
+		out = strings.ReplaceAll(out, "\n"+upper(on.String())+"\n", "\n\n")
+		out = strings.TrimSuffix(out, "\n"+upper(on.String()))
+	}
+	return out
+}
+
+// No two items of an exam are the same, and none tells another's answer: over the
+// example and 100 random plans, by what the items show.
+func TestNoItemAnswersAnother(t *testing.T) {
+	check := func(p *press.Plan, r *press.Result, seed uint64) (items int) {
+		d := drillOf(t, p, r)
+		x, err := d.NewExam(UsualRules(seed))
+		require.NoError(t, err)
+		var all []Exercise
+		for i := range x.Keys {
+			all = append(all, x.Exercise(i))
+		}
+		own := press.Pair{d.s.ZoneStart, d.s.ZoneEnd}
+		for i, a := range all {
+			for _, on := range words.AllPairs {
+				assert.NotContains(t, strings.ToLower(told(a)), on.String(), "%s says what some part shows", a.Key)
+			}
+			if a.Zone != nil {
+				assert.False(t, a.Judge(Answer{Zone: &own}).Right, "%s: other items print the plan's zone", a.Key)
+			}
+			for j, b := range all {
+				if i == j {
+					continue
+				}
+				if part := strings.Split(a.Key, "/"); part[0] == "react" && part[3] == "next" {
+					assert.NotContains(t, []string{"read/" + part[1], "do/" + part[1]}, b.Key, "%s prints the first check, which tells %s", a.Key, b.Key)
+					assert.False(t, strings.HasPrefix(b.Key, "lamps/") && b.Judge(Answer{Choice: part[1]}).Right, "%s prints the first check, which tells %s", a.Key, b.Key)
+				}
+				assert.NotEqual(t, asSeen(a), asSeen(b), "%s and %s", a.Key, b.Key)
+				if a.Zone != nil && b.Zone != nil {
+					assert.False(t, a.Judge(Answer{Zone: &b.Zone.Solution}).Right, "%s answers %s", b.Key, a.Key)
+				}
+				if h := a.Picture; h != nil && h.Height != nil && b.Picture != nil && b.Picture.Height != nil {
+					assert.NotEqual(t, *h.Height, *b.Picture.Height, "%s and %s", a.Key, b.Key)
+				}
+				if a.Kind == React && b.Kind == React && *a.Picture.Lamps == *b.Picture.Lamps {
+					for _, c := range a.Choices {
+						if a.Judge(Answer{Choice: c.ID}).Right {
+							assert.NotContains(t, strings.Join(b.Facts, "\n"), c.Text, "%s is told by %s", a.Key, b.Key)
+						}
+					}
+				}
+			}
+			for _, row := range all[:i] {
+				same := a.Picture != nil && row.Picture != nil && a.Picture.Lamps == nil && row.Picture.Lamps == nil && a.Picture.Height == nil && row.Picture.Height == nil && a.Zone == nil && row.Zone == nil
+				assert.False(t, same && a.Picture.Row == row.Picture.Row, "%s and %s are about one fault", a.Key, row.Key)
+			}
+		}
+		return len(all)
+	}
+	p, r := example(t)
+	for seed := range uint64(60) {
+		assert.Equal(t, 20, check(p, r, seed), "the example has enough for a whole exam")
+		if t.Failed() {
+			t.Fatalf("seed %d", seed)
+		}
+	}
+	rng := rand.New(rand.NewPCG(8, 8))
+	for n := 0; n < 100; {
+		p, ok := randomPlan(t, rng)
+		if !ok {
+			continue
+		}
+		r := press.Evaluate(p)
+		if r.Verdict == nil {
+			continue
+		}
+		n++
+		check(p, r, uint64(n))
+		if t.Failed() {
+			t.Fatalf("plan %d", n)
+		}
+	}
+}
+
+// Another seed draws other parts for the same way of asking.
+func TestZonesDiffer(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	seen := map[string]bool{}
+	for seed := range uint64(30) {
+		for _, key := range []string{"zone/1", "zone/2"} {
+			e, ok := d.Exercise(key, seed)
+			require.True(t, ok)
+			seen[asSeen(e)] = true
+			tall, good := -1.0, 1e9
+			for _, x := range e.Zone.Parts {
+				if x.Word == press.Long {
+					tall = max(tall, x.Reading)
+				} else if x.Word == press.Good {
+					good = min(good, x.Reading)
+				}
+			}
+			// As close as a zone can tell them apart, and not much further. Derived: a
+			// reading may be off by 0.0278 either way, and the drawing allows 0.18.
+			assert.Greater(t, good-tall, 2*0.0278)
+			assert.Less(t, good-tall, 2*0.0278+0.05)
+		}
+	}
+	assert.Len(t, seen, 60)
+}
+
+// What a learner must work out has its figures beside it, and no word of how it is
+// found.
+func TestRowFacts(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for key, wants := range map[string][]string{
+		"blind/gap":                {"The gap is 0.05", "stopped at 115.087", "off by 0.028"},
+		"blind/chip":               {"The chip is 0.1", "stopped at 115.037"},
+		"blind/nest-worn":          {"given way by 0.05", "stopped at 115.187"},
+		"predict/two-inserts":      {"The tool would meet it at ", "the push begins at 107.46"},
+		"predict/zone-stuck-on":    {"stopped at 115.079"},
+		"blind/arrival-stuck-on":   {"always on while the insert is missing"},
+		"predict/arrival-stuck-on": {"always on while the insert is missing"},
+	} {
+		e, ok := d.Exercise(key, 3)
+		require.True(t, ok, key)
+		text := strings.ReplaceAll(strings.Join(e.Facts, " "), "\u202f", " ")
+		for _, want := range wants {
+			assert.Contains(t, text, want, key)
+		}
+		assert.NotContains(t, text, "finds it", key)
+	}
+}
+
+// Asked again, a question has its choices in another order, and the same answers.
+func TestReordered(t *testing.T) {
+	p, r := example(t)
+	e, _ := drillOf(t, p, r).Exercise("read/on-off", 4)
+	orders := map[string]bool{asSeen(e): true}
+	for times := range 3 {
+		again := e.Reordered(4, times+1)
+		orders[asSeen(again)] = true
+		assert.ElementsMatch(t, e.Choices, again.Choices)
+		assert.Equal(t, e.Right, again.Right)
+	}
+	assert.Greater(t, len(orders), 2)
+}

@@ -1,0 +1,78 @@
+package drill
+
+import (
+	"math"
+	"math/rand/v2"
+)
+
+// A stretch is a piece of the readings in which the lamps are clear: any part that
+// would stop the ram there may be asked for.
+type stretch struct{ from, to float64 }
+
+// grain is how finely heights are written, mm.
+const grain = 0.001
+
+// stretches are those that the drawing and the lamps tell apart, and two past the
+// push end. Of each only what the error of a reading leaves clear, and only where
+// the part is met after the push began.
+func (d *Drill) stretches() []stretch {
+	width := d.r.Window.GoodRange[1] - d.r.Window.GoodRange[0]
+	first := d.s.Start
+	if contact := d.r.Travel.Contact; !d.s.Early(contact) { // what is taller is met earlier
+		first = math.Max(first, first+d.r.Nominal()-contact)
+	}
+	first += d.unsure()
+	var all []stretch
+	for _, s := range d.r.Verdict.Segments {
+		all = append(all, stretch{math.Max(math.Max(s.From, s.To-3*width), first), s.To})
+	}
+	past := math.Max(d.s.End, first)
+	all = append(all, stretch{past, past + 2*d.unsure() + width/2}, stretch{past + 2*d.unsure() + width/2, past + 2*d.unsure() + 2*width})
+	var out []stretch
+	for _, s := range all {
+		if s, ok := d.clearPart(s); ok {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// clearPart gives what of a stretch is clear, with room for a height to be
+// rounded.
+func (d *Drill) clearPart(s stretch) (stretch, bool) {
+	middle := (s.from + s.to) / 2
+	if s.to <= s.from || !d.clearAt(middle) {
+		return s, false
+	}
+	edge := func(out float64) float64 {
+		if d.clearAt(out) {
+			return out
+		}
+		in := middle
+		for math.Abs(out-in) > grain/20 {
+			if half := (in + out) / 2; d.clearAt(half) {
+				in = half
+			} else {
+				out = half
+			}
+		}
+		return in
+	}
+	out := stretch{edge(s.from) + grain, edge(s.to) - grain}
+	return out, out.from <= out.to
+}
+
+func (d *Drill) clearAt(reading float64) bool {
+	c, _ := d.r.ChancesAt(d.p, reading)
+	return !d.s.Early(reading) && d.clear(event{reading: reading}, c)
+}
+
+// heightIn picks the height of a part that reads in a stretch: near an end of it
+// as often as in its middle.
+func (d *Drill) heightIn(rng *rand.Rand, s stretch) float64 {
+	share := rng.Float64()
+	if rng.IntN(2) == 0 {
+		share = math.Round(share) + (0.5-math.Round(share))*0.2*rng.Float64()
+	}
+	return math.Round(d.r.HeightOf(d.p, s.from+share*(s.to-s.from))/grain) * grain
+}

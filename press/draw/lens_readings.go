@@ -64,7 +64,7 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 	m := l.m
 	y := r.box.y0 + 12
 	st := style{good, small, true}
-	text := "good " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.Bare(m.requirement[1])
+	text := "required " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.Bare(m.requirement[1])
 	if m.nothingLeft {
 		st = style{alert, small, true}
 		text = "the guard bands overlap by " + m.pos.Length(m.acceptance[0]-m.acceptance[1])
@@ -72,28 +72,37 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 	half := st.width(text) / 2
 	at := math.Max(r.box.x0+half+6, math.Min((x0+x1)/2, r.box.x1-half-6))
 	p.onPaper(st, at, y, middle, text)
-	for _, s := range []struct {
-		text string
-		ink  ink
-		x    float64
-		side anchor
-	}{{words.Say(press.Long), long, math.Min(x0, at-half) - 12, end}, {words.Say(press.Short), short, math.Max(x1, at+half) + 12, start}} {
-		st := style{s.ink, small, true}
-		fits := func() bool {
-			w := st.width(s.text)
-			return s.side == end && s.x-w > r.box.x0+4 || s.side == start && s.x+w < r.box.x1-4
-		}
-		if !fits() { // too tall is tall, where there is no room
-			s.text = strings.TrimPrefix(s.text, "too ")
-		}
-		if w := st.width(s.text); fits() {
-			if l.guided(s.x-w, s.x+w) {
-				p.onPaper(st, s.x, y, s.side, s.text)
-			} else {
-				p.text(st, s.x, y, s.side, s.text)
-			}
+	sides := []sideWord{{words.Say(press.Long), long, math.Min(x0, at-half) - 12, end}, {words.Say(press.Short), short, math.Max(x1, at+half) + 12, start}}
+	if !sides[0].fits(r.box) || !sides[1].fits(r.box) { // too tall is tall, where there is no room, and then on both sides
+		for i := range sides {
+			sides[i].text = strings.TrimPrefix(sides[i].text, "too ")
 		}
 	}
+	for _, s := range sides {
+		if !s.fits(r.box) {
+			continue
+		}
+		if w := s.style().width(s.text); l.guided(s.x-w, s.x+w) {
+			p.onPaper(s.style(), s.x, y, s.side, s.text)
+		} else {
+			p.text(s.style(), s.x, y, s.side, s.text)
+		}
+	}
+}
+
+// A sideWord is the word for what lies on one side of the requirement.
+type sideWord struct {
+	text string
+	ink  ink
+	x    float64
+	side anchor
+}
+
+func (s sideWord) style() style { return style{s.ink, small, true} }
+
+func (s sideWord) fits(box rect) bool {
+	w := s.style().width(s.text)
+	return s.side == end && s.x-w > box.x0+4 || s.side == start && s.x+w < box.x1-4
 }
 
 // density draws the spread of seated readings, standing on the ruler. What lies

@@ -23,6 +23,7 @@ const (
 	GripMayVanish         = "grip-may-vanish"
 	PartlyEngaged         = "partly-engaged"
 	AmbiguousTable        = "ambiguous-table"
+	InsertNotMarked       = "insert-not-marked"
 	OverlapNarrow         = "overlap-narrow"
 	ConformingShareLow    = "conforming-share-low"
 	FalseAccept           = "false-accept"

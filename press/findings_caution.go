@@ -23,9 +23,21 @@ func (w *work) cautionSetUp() {
 		sure := w.sure()
 		w.say(Caution, AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
 	}
-	if w.r.Narrow() {
-		w.say(Caution, OverlapNarrow, w.zonePath(), figures{"width": z.last - z.first, "limit": 6 * w.seated.u})
+	if !w.p.MarksInsert() && w.p.Station.PresenceCheck == "" {
+		w.say(Caution, InsertNotMarked, "parts[0].insert", nil)
 	}
+	if w.r.Narrow() {
+		w.say(Caution, OverlapNarrow, w.narrowPath(), figures{"width": z.last - z.first, "limit": 6 * w.seated.u})
+	}
+}
+
+// narrowPath leads to what makes the accepted readings narrow: a zone or an end set
+// by hand, else what the reading's uncertainty mostly comes from.
+func (w *work) narrowPath() string {
+	if win := &w.p.Window; win.ZoneStart != nil || win.ZoneEnd != nil || win.PushStroke != nil || win.ApproachEnd != nil {
+		return w.zonePath()
+	}
+	return w.doubtPath()
 }
 
 // pastEarliest tells whether the approach reaches past the earliest contact.

@@ -1,6 +1,10 @@
 package press
 
-import "ramplan/curves"
+import (
+	"slices"
+
+	"ramplan/curves"
+)
 
 // Format is the name of the plan format that this program reads and writes.
 const Format = "ramplan.plan/1"
@@ -110,6 +114,12 @@ type Part struct {
 	Sigmas  float64 `json:"sigmas"`  // standard deviations in the half-width, for Normal
 	Insert  bool    `json:"insert"`  // goes away with the insert
 	Datum   bool    `json:"datum"`   // lies under the face from which the drawing measures
+}
+
+// MarksInsert tells whether some row goes away with the insert. Where none does,
+// nothing is known of where the ram stops without one.
+func (p *Plan) MarksInsert() bool {
+	return slices.ContainsFunc(p.Parts, func(row Part) bool { return row.Insert })
 }
 
 // Shapes of a row's distribution.

@@ -46,7 +46,7 @@ func (d *Drill) likeGood(f press.FaultRow) bool {
 func (d *Drill) blindItems() {
 	var rows, never []int
 	for i, f := range d.r.Faults {
-		if f.Good || f.Verdict == press.EarlyContact || !f.Own && !slices.Contains(blindRows, f.Name) {
+		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || !f.Own && !slices.Contains(blindRows, f.Name) {
 			continue
 		}
 		rows = append(rows, i)

@@ -39,7 +39,7 @@ const clearShare = 0.95
 
 func (d *Drill) predictItems() {
 	for i, f := range d.r.Faults {
-		if !f.Own && slices.Contains(edgeRows, f.Name) {
+		if !f.Own && slices.Contains(edgeRows, f.Name) || words.NotLookedAt(d.p, f) {
 			continue
 		}
 		c, _ := d.r.ChancesOf(d.p, i)

@@ -13,6 +13,21 @@ const leastShare = 1e-6
 // edgeRows are the rows that read at the very edges of the window.
 var edgeRows = []string{press.RowTallest, press.RowShortest, press.RowLong, press.RowShort}
 
+// NotLookedAt tells whether a row of the fault catalogue rests on a missing insert
+// in a plan that does not say what goes away with it: its figures then hold only if
+// nothing else stops the ram.
+func NotLookedAt(p *press.Plan, row press.FaultRow) bool {
+	return !p.MarksInsert() && !row.Own && (row.Name == press.RowMissing || row.Name == press.RowArrivalStuckOn)
+}
+
+// Detected writes how surely a row of the fault catalogue is judged rightly.
+func Detected(p *press.Plan, row press.FaultRow) string {
+	if NotLookedAt(p, row) {
+		return "not looked at"
+	}
+	return Share(row.Detection)
+}
+
 // Judged says in a few words how badly a row of the fault catalogue is judged.
 // It is empty where the row is judged as surely as the plan wants its limit
 // samples judged.
@@ -20,6 +35,8 @@ func Judged(p *press.Plan, row press.FaultRow) string {
 	d, hardly := row.Detection, 1-p.Faults.SampleProbability
 	toss := d > 0.25 && d < 0.75 && !row.Own && slices.Contains(edgeRows, row.Name)
 	switch {
+	case NotLookedAt(p, row):
+		return "no row of the parts is marked as insert"
 	case row.Verdict == press.EarlyContact:
 		return "not judged by these signals: try it on the station"
 	case d >= p.Faults.SampleProbability:

@@ -54,6 +54,7 @@ var sentences = map[string]func(*told) string{
 	press.GripMayVanish:         gripMayVanish,
 	press.PartlyEngaged:         partlyEngaged,
 	press.AmbiguousTable:        ambiguousTable,
+	press.InsertNotMarked:       insertNotMarked,
 	press.OverlapNarrow:         overlapNarrow,
 	press.ConformingShareLow:    conformingShareLow,
 	press.FalseAccept:           falseAccept,

@@ -56,7 +56,7 @@ func noAcceptance(t *told) string {
 
 // most names the field behind the largest part of the uncertainty.
 func most(path string) string {
-	if f, ok := press.FieldAt(path); ok && path != "requirement.height_high" {
+	if f, ok := press.FieldAt(path); ok && path != "requirement.height_high" && !strings.HasPrefix(path, "window.") {
 		return " (most of it comes from: " + lowerFirst(f.Label) + ")"
 	}
 	return ""
@@ -125,7 +125,7 @@ func nothingStopsIt(*told) string {
 
 func missingLooksGood(t *told) string {
 	return "A missing insert looks good: the ram then stops at " + t.at("reading") +
-		" and both signals are on; find a missing insert by another check and name it in the plan, or change the nest so that the ram runs on."
+		" and both signals are on; find a missing insert by another check and name it in the plan, change the nest so that the ram runs on, or mark every row that goes away with the insert if some are not."
 }
 
 func overYield(t *told) string {

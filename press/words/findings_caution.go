@@ -1,7 +1,10 @@
 package words
 
 import (
+	"slices"
 	"strings"
+
+	"ramplan/press"
 )
 
 func earlyContactWorstCase(t *told) string {
@@ -55,10 +58,14 @@ func ambiguousTable(t *told) string {
 	return s + ": move " + and(mend) + "."
 }
 
+func insertNotMarked(*told) string {
+	return "No row of the parts is marked as insert, so where the ram stops without one is not looked at: mark every row that goes away with the insert, or name another check that finds a missing one."
+}
+
 func overlapNarrow(t *told) string {
 	width, limit := t.pos.both(t.f("width"), t.f("limit"))
-	return "The accepted readings are " + width + " wide, less than three times the uncertainty of a reading (" + limit +
-		"), so even a centred part is refused now and then: make the reading surer or widen the requirement."
+	return "The accepted readings are " + width + " wide, less than " + limit + ", three times the ±" + t.pos.Length(t.f("limit")/3) +
+		" by which a reading is uncertain, so even a centred part is refused now and then: make the reading surer" + most(t.Path) + " or widen the requirement."
 }
 
 func conformingShareLow(t *told) string {
@@ -70,9 +77,20 @@ func falseAccept(t *told) string {
 	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are bad and pass, " + TargetPPM(t.f("limit")) + " being the target: raise the guard factor, or make the reading surer."
 }
 
+// blocksReadings tells whether a finding is a blocker that has a say in which parts
+// are refused: mending it changes how many good ones are.
+func blocksReadings(f press.Finding) bool {
+	switch f.Code {
+	case press.NoSetting, press.SettingNotFeasible, press.NoAcceptance, press.NeverGood, press.NominalRejected, press.EarlyContactBlocked, press.NothingStopsIt,
+		press.TravelNegative, press.TouchWithTravel, press.EngagementTooLong, press.OverlapWider:
+		return f.Severity == press.Blocker
+	}
+	return false
+}
+
 func falseReject(t *told) string {
 	s := ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + TargetPPM(t.f("limit")) + " being the target: "
-	if t.r.Blocked() {
+	if slices.ContainsFunc(t.r.Findings, blocksReadings) {
 		return s + "mend the blockers first."
 	}
 	return s + "make the reading surer, or lower the guard factor."

@@ -119,6 +119,7 @@ var provoked = map[string][]changes{
 		{"window.push_stroke": "8.2"}, {"window.push_stroke": "7.5"}, {"window.zone_start": "115.12"},
 		{"window.zone_end": "115.15"}, {"window.push_stroke": "7.5", "window.zone_start": "115.1", "window.zone_end": "115.2"},
 	},
+	press.InsertNotMarked:      {{"parts[1].insert": "false", "parts[2].insert": "false"}},
 	press.OverlapNarrow:        {{"station.reference_uncertainty": "0.06"}},
 	press.ConformingShareLow:   {{"parts[0].plus": "0.1", "parts[0].minus": "0.1"}},
 	press.FalseAccept:          {{"window.zone_start": "115", "parts[0].plus": "0.1", "parts[0].minus": "0.1"}},

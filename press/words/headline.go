@@ -213,11 +213,26 @@ func cause(r *press.Result) string {
 	for _, c := range causes {
 		for _, f := range r.Findings {
 			if f.Code == c.code && f.Severity == press.Blocker {
+				if f.Code == press.SettingNotFeasible {
+					return unfit(r)
+				}
 				return c.words
 			}
 		}
 	}
 	return "a blocker was found"
+}
+
+// unfit says what a setting that was chosen by hand does wrong.
+func unfit(r *press.Result) string {
+	weak, strong := r.Force.Low < r.Force.Need, r.Force.High > r.Force.Cap
+	switch {
+	case weak && !strong:
+		return "the setting leaves parts unseated"
+	case strong && !weak:
+		return "the setting overloads part or tool"
+	}
+	return "the setting leaves parts unseated and overloads others"
 }
 
 func upperFirst(s string) string { return changeFirst(s, unicode.ToUpper) }

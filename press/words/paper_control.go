@@ -31,6 +31,9 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	add("Limit samples", "Judged as written", "Samples of known height", Trimmed(p.Quality.SamplesEach, 0)+" of each height", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
 	if f := row(r, press.RowMissing); f != nil {
 		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)
+		if NotLookedAt(p, *f) {
+			how = "Not looked at: no row of the parts is marked as insert, and no other check is named"
+		}
 		if p.Station.PresenceCheck != "" {
 			how = p.Station.PresenceCheck
 		}

@@ -11,7 +11,7 @@ const noCatalogue = "The window is not known to its end: there is no verdict, an
 func faultTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
-		Lead:    "Should one of these come to the station: what the lamps show, where the ram rests, and how surely it is judged rightly.",
+		Lead:    CatalogueLead(r),
 		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
 	for _, f := range r.Faults {
@@ -23,7 +23,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = Seconds(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(f.Verdict), reading, time, Share(f.Detection)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(f.Verdict), reading, time, Detected(p, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -88,6 +88,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		name := Fault(f)
 		how := "The station reports: " + SayVerdict(f.Verdict) + "."
 		switch {
+		case NotLookedAt(p, f):
+			how = "Not looked at: no row of the parts is marked as insert. Try it on the station."
 		case f.Verdict == press.EarlyContact:
 			how = "Not by these signals: the part is met in the approach. Try it on the station."
 		case f.Detection < leastShare:
@@ -95,7 +97,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		case f.Verdict == press.Good:
 			how = "Mostly not by these signals, which say good: another check is needed."
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Share(f.Detection)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Detected(p, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue

@@ -1,10 +1,6 @@
 package words
 
-import (
-	"slices"
-
-	"ramplan/press"
-)
+import "ramplan/press"
 
 // Unseen lists what this logic cannot detect, for this plan.
 func Unseen(p *press.Plan, r *press.Result) []string {
@@ -29,7 +25,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		}
 		out = append(out, s)
 	}
-	if !slices.ContainsFunc(p.Parts, func(row press.Part) bool { return row.Insert }) {
+	if !p.MarksInsert() {
 		out = append(out, "A missing insert is not looked at: no row of the parts is marked as insert.")
 	}
 	for _, row := range r.Faults {

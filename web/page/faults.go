@@ -17,6 +17,7 @@ type FaultsPage struct {
 	Lacking  []string // what of the page does not exist, and why
 	Rows     []FaultCard
 	Doubtful []Link // rows that are not judged surely
+	Lead     string // what the catalogue tells
 	Sure     string // how surely a row must be judged to go without a mark
 	Key      string // what the small strips have in common
 	Samples  SampleTable

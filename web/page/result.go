@@ -14,6 +14,7 @@ type Result struct {
 	Count     string
 	Groups    []Figures
 	Faults    []FaultRow
+	Lead      string // what the fault catalogue tells
 	Samples   []Figure
 	Rule      string   // when the two signals may be read
 	Unseen    []string // what this logic cannot detect

@@ -20,7 +20,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Verdict:   verdictWords(f.Verdict),
 			Reading:   none,
 			Time:      none,
-			Detection: words.Share(f.Detection),
+			Detection: words.Detected(w.p, f),
 		}
 		if f.Reading != nil {
 			row.Reading = w.pos.Fine().Bare(*f.Reading)

@@ -49,7 +49,7 @@ func TestCopiedBlocked(t *testing.T) {
 	assert.Contains(t, b.Result.NotReady, "no setting seats every part")
 	_, b = copiedOf(t, few(`"window": {"setting": 60}`), nil)
 	assert.Equal(t, "by hand, not enough", b.Result.Setpoints[0].Note)
-	assert.Contains(t, b.Result.NotReady, "the setting leaves parts unseated or overloads them")
+	assert.Contains(t, b.Result.NotReady, "the setting leaves parts unseated and overloads others")
 }
 
 // TestPerfectInTheLead wants what is taken as perfect beside the headline.

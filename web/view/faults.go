@@ -39,6 +39,7 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	out.Lacking = words.Lacking(f.Result)
 	out.Rows = w.cards(f.Strips)
 	out.Doubtful = doubtful(out.Rows)
+	out.Lead = words.CatalogueLead(f.Result)
 	out.Sure = "Marked: " + counted(len(out.Doubtful), "row is", "rows are") + " judged rightly less than " + words.TargetShare(f.Plan.Faults.SampleProbability) + " of the time."
 	out.Key = w.key()
 	out.Samples = w.sampleTable()

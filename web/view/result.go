@@ -28,6 +28,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Count:     w.count(),
 		Groups:    w.groups(d),
 		Faults:    w.catalogue(),
+		Lead:      words.CatalogueLead(r),
 		Samples:   w.samples(),
 		Rule:      words.ReadingRule,
 		Unseen:    words.Unseen(p, r),

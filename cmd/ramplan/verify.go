@@ -5,15 +5,17 @@ import (
 	"fmt"
 	"strings"
 
+	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/words"
 )
 
-// verify tells whether a sheet is what the archive issued: the plan inside, digest
-// for digest, and what is said of it.
+// verify tells whether the plan inside a sheet is what the archive issued, digest
+// for digest, and what the sheet says of it. What is printed is not compared. A plan
+// file is compared too.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("verify", args, 1, 1, "the name of one sheet: an SVG, a PNG or a PDF")
+	dir, names, status, ok := c.archiveVerb("verify", args, 1, 1, "the name of one sheet (an SVG, a PNG or a PDF) or plan")
 	if !ok {
 		return status
 	}
@@ -22,8 +24,11 @@ func verify(ctx context.Context, c console, args []string) int {
 		c.complain("%s: %s", names[0], fileFault(err))
 		return statusRefused
 	}
-	sheet, err := carry.Extract(data)
-	if err != nil {
+	var sheet carry.Carried
+	bare := false
+	if plan, faults := press.Decode(data); len(faults) == 0 {
+		sheet.Digest, bare = plan.Digest(), true
+	} else if sheet, err = carry.Extract(data); err != nil {
 		c.complain("%s: %s", names[0], strings.TrimPrefix(err.Error(), "carry: "))
 		return statusRefused
 	}
@@ -32,7 +37,11 @@ func verify(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	defer a.Close()
-	said, same, err := matched(ctx, a, sheet)
+	match := matched
+	if bare {
+		match = matchedPlan
+	}
+	said, same, err := match(ctx, a, sheet)
 	if err != nil {
 		return c.give(err)
 	}
@@ -70,12 +79,21 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (said
 		if !rev.Says(*sheet.Issue) {
 			return fmt.Sprintf("the plan is that of revision %s of %s, but date, names or reason on the sheet are others", f.Letter, called(f)), false, nil
 		}
-		return fmt.Sprintf("matches revision %s of %s, issued %s, digest %s", f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), true, nil
+		return fmt.Sprintf("the plan inside is revision %s of %s, issued %s, digest %s; what is printed was not compared", f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), true, nil
 	}
 	if len(issued) > 0 {
 		return fmt.Sprintf("says revision %s, but its plan was issued as revision %s of %s", sheet.Issue.Revision, issued[0].Letter, called(issued[0])), false, nil
 	}
 	return fmt.Sprintf("says revision %s, but no revision in the archive has its digest %s", sheet.Issue.Revision, words.ShortDigest(sheet.Digest)), false, nil
+}
+
+// matchedPlan compares a plan that is no sheet.
+func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (said string, same bool, err error) {
+	issued, err := a.Issued(ctx, plan.Digest)
+	if err != nil || len(issued) == 0 {
+		return "never issued; digest " + words.ShortDigest(plan.Digest), false, err
+	}
+	return fmt.Sprintf("issued as revision %s of %s, digest %s", issued[0].Letter, called(issued[0]), words.ShortDigest(plan.Digest)), true, nil
 }
 
 func called(f archive.Found) string {

@@ -43,7 +43,8 @@ func TestVerify(t *testing.T) {
 		require.Equal(t, 0, status, errs)
 		status, out, _ := command(t, "", "verify", "-data", dir, issued)
 		assert.Equal(t, 0, status, out)
-		assert.Contains(t, out, "matches revision A of WS-210")
+		assert.Contains(t, out, "the plan inside is revision A of WS-210")
+		assert.Contains(t, out, "what is printed was not compared")
 		status, out, _ = command(t, "", "verify", "-data", other, issued)
 		assert.Equal(t, 1, status, out)
 		assert.Contains(t, out, "date, names or reason on the sheet are others")
@@ -54,13 +55,19 @@ func TestVerify(t *testing.T) {
 		assert.Equal(t, 1, status)
 		assert.Contains(t, out, "printed from a draft that was never issued")
 	}
+	status, out, errs := command(t, "", "verify", "-data", dir, examplePlan)
+	assert.Equal(t, 0, status, errs)
+	assert.Contains(t, out, "issued as revision A of WS-210", "a plan file is compared too")
+	status, out, _ = command(t, "", "verify", "-data", dir, "../../static/examples/pivot-pin.json")
+	assert.Equal(t, 1, status)
+	assert.Contains(t, out, "never issued")
 	require.Equal(t, 0, stop())
 	for _, c := range []struct {
 		args []string
 		want string
 	}{
 		{[]string{"verify", "-data", dir}, "the name of one sheet"},
-		{[]string{"verify", "-data", dir, examplePlan}, "neither an SVG, a PNG nor a PDF"},
+		{[]string{"verify", "-data", dir, "verify_test.go"}, "neither an SVG, a PNG nor a PDF"},
 		{[]string{"verify", "-data", t.TempDir(), filepath.Join(folder, "issued.pdf")}, "There is no archive"},
 		{[]string{"draw", "-data", dir, "-plan", "WS-211", "-o", "x.pdf"}, `has the number "WS-211"`},
 		{[]string{"draw", "-data", dir, "-plan", "WS-210", "-revision", "Q", "-o", "x.pdf"}, "has a revision Q"},

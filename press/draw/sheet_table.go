@@ -91,7 +91,9 @@ func (s *sheet) table(t words.Table) {
 		shown := append([]tableRow{head}, rows[:from]...)
 		g.add(func(p *pen) {
 			p.write(placed)
-			p.table(edges, top, shown)
+			if len(shown) > 1 {
+				p.table(edges, top, shown)
+			}
 		})
 		if rows = rows[from:]; len(rows) == 0 {
 			s.last, s.tableEnd = g, y

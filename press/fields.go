@@ -93,7 +93,7 @@ var Fields = []Field{
 	{Path: "title.prepared_by", Kind: Text, Default: "", Label: "Prepared by", Help: "Who made the plan."},
 	{Path: "title.checked_by", Kind: Text, Default: "", Label: "Checked by", Help: "Who checked the figures."},
 	{Path: "title.approved_by", Kind: Text, Default: "", Label: "Approved by", Help: "Who released the plan."},
-	{Path: "title.notes", Kind: Text, Default: "", MaxRunes: 4000, Lines: 4, Label: "Notes", Help: "Anything the next reader should know."},
+	{Path: "title.notes", Kind: Text, Default: "", MaxRunes: 4000, Lines: 4, Label: "Notes", Help: "Anything the next reader should know; it stands on the sheet."},
 
 	{Path: "ram.name", Kind: Text, Default: "", Label: "Ram", Help: "What you call this ram."},
 	{Path: "ram.shelf_name", Kind: Text, Default: "", Label: "From the shelf", Help: "The ram of the shelf that these entries were copied from."},

@@ -9,11 +9,11 @@ import (
 // tip draws the end of the ram as it rests on the nominal part.
 func (l *lens) tip(p *pen, r lensRow) {
 	m := l.m
-	text := "nominal part " + m.pos.Bare(m.seat)
+	texts := []string{"nominal part " + m.pos.Bare(m.seat)}
 	if m.rest < m.seat {
-		text = "stops at the push end; nominal part " + m.pos.Bare(m.seat)
+		texts = []string{"stops at the push end; nominal part " + m.pos.Bare(m.seat), "stops before nominal " + m.pos.Bare(m.seat)}
 	}
-	l.rod(p, r.box, m.rest, solid, style{black, small, false}, text)
+	l.rod(p, r.box, m.rest, solid, style{black, small, false}, texts...)
 }
 
 // missingTip draws where the ram rests without an insert.
@@ -29,10 +29,17 @@ func (l *lens) missingTip(p *pen, r lensRow) {
 	l.rod(p, r.box, *m.missing, dashed, st, text)
 }
 
-// rod draws a rod that comes from the left and ends at a position, its text on
-// the side that has room.
-func (l *lens) rod(p *pen, box rect, at float64, dash []vg.Length, st style, text string) {
+// rod draws a rod that comes from the left and ends at a position, the first of
+// its texts that fits on the side that has room.
+func (l *lens) rod(p *pen, box rect, at float64, dash []vg.Length, st style, texts ...string) {
 	x := l.scale.x(at)
+	text := texts[len(texts)-1]
+	for _, t := range texts {
+		if w := st.width(t); x-box.x0 > w+36 || box.x1-x > w+32 {
+			text = t
+			break
+		}
+	}
 	y0, y1 := crisp(box.y0+2), crisp(box.y1-2)
 	const bevel = 4
 	if l.scale.has(at) && x-box.x0 > 2*bevel {

@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"strings"
 
 	"ramplan/press/words"
 )
@@ -95,36 +96,46 @@ func (l *lens) verdicts(p *pen, r lensRow) {
 // closeLeading is the distance of baselines of a word on two lines.
 const closeLeading = 1.15
 
-// verdictWord writes the word of a field on a clear ground, smaller or on two
-// lines where it is narrow; the table beside has it in any case.
+// verdictWord writes the word of a field on a clear ground. Where the field is
+// narrow it is smaller, on two lines, or says tall for too tall; the table beside
+// has it in any case.
 func (l *lens) verdictWord(p *pen, f field, box rect) {
-	mid, y := (box.x0+box.x1)/2, (box.y0+box.y1)/2
-	for _, size := range []float64{body, small} {
-		st := style{f.fate.ink(), size, true}
-		room := box.x1 - box.x0 - 10
-		lines := []string{f.verdict}
-		if st.width(f.verdict) > room {
-			lines = st.face().wrap(f.verdict, size, room)
+	for _, text := range []string{f.verdict, strings.ReplaceAll(f.verdict, "too ", "")} {
+		for _, size := range []float64{body, small} {
+			if p.wordIn(style{f.fate.ink(), size, true}, text, box) {
+				return
+			}
 		}
-		var w float64
-		for _, line := range lines {
-			w = math.Max(w, st.width(line))
-		}
-		apart := leading * size
-		if len(lines) > 1 {
-			apart = closeLeading * size
-		}
-		h := apart * float64(len(lines))
-		if w > room || h > box.y1-box.y0-4 || clipped(lines) {
-			continue
-		}
-		p.fill(paper, rect{mid - w/2 - 4, y - h/2 - 1, mid + w/2 + 4, y + h/2 + 1})
-		for i, line := range lines {
-			p.text(st, mid, y-h/2+0.98*size+apart*float64(i)-(leading*size-apart)/2, middle, line)
-		}
-		p.cleared(len(lines))
-		return
 	}
+}
+
+// wordIn writes a word into the middle of a box, on two lines where it has to, if
+// it has room there.
+func (p *pen) wordIn(st style, text string, box rect) bool {
+	mid, y := (box.x0+box.x1)/2, (box.y0+box.y1)/2
+	room := box.x1 - box.x0 - 10
+	lines := []string{text}
+	if st.width(text) > room {
+		lines = st.face().wrap(text, st.size, room)
+	}
+	var w float64
+	for _, line := range lines {
+		w = math.Max(w, st.width(line))
+	}
+	apart := leading * st.size
+	if len(lines) > 1 {
+		apart = closeLeading * st.size
+	}
+	h := apart * float64(len(lines))
+	if w > room || h > box.y1-box.y0-4 || clipped(lines) {
+		return false
+	}
+	p.fill(paper, rect{mid - w/2 - 4, y - h/2 - 1, mid + w/2 + 4, y + h/2 + 1})
+	for i, line := range lines {
+		p.text(st, mid, y-h/2+0.98*st.size+apart*float64(i)-(leading*st.size-apart)/2, middle, line)
+	}
+	p.cleared(len(lines))
+	return true
 }
 
 func clipped(lines []string) bool {

@@ -141,3 +141,24 @@ func TestNotesOfThePlan(t *testing.T) {
 		}
 	}
 }
+
+// TestGroupedRows: in a table of groups each page says once what a group is about.
+func TestGroupedRows(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	table, _ := words.Paper("reactions", p, r)
+	d := NewSheet(p, r, SheetOptions{Pages: []words.Table{table}})
+	require.Equal(t, 3, d.Pages())
+	count := func(page int, text string) (n int) {
+		for _, s := range pageTexts(d, page) {
+			if s == text {
+				n++
+			}
+		}
+		return n
+	}
+	assert.Equal(t, 1, count(1, "arrival on, zone on"))
+	assert.Equal(t, 1, count(1, "arrival off, zone on"))
+	assert.Equal(t, 1, count(2, "arrival off, zone on"), "the next page says it again")
+	assert.Equal(t, 1, count(2, "fault"))
+}

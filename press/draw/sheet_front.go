@@ -79,7 +79,7 @@ func (s *sheet) setpoints(g *sheetPage, box rect) (bottom float64) {
 // requirement writes what the drawing asks for.
 func (s *sheet) requirement(g *sheetPage, box rect) (bottom float64) {
 	pos, q := words.PositionsOf(s.p), s.p.Requirement
-	text := "seated " + pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
+	text := words.SeatedHeight(s.p) + " " + pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
 	if q.MinSeatingForce > 0 {
 		text += ", at least " + words.Force(q.MinSeatingForce) + " left on the seat"
 	}

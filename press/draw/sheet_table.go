@@ -2,6 +2,7 @@ package draw
 
 import (
 	"math"
+	"slices"
 
 	"ramplan/press/words"
 )
@@ -21,7 +22,7 @@ type tableRow struct {
 	cells  [][]setLine
 	height float64
 	deep   float64 // of the text of its cells
-	first  bool    // of a group
+	same   int     // leading cells that say what those of the row above say
 }
 
 // laidTable is a table with its rows at one height of those that are filled in by
@@ -37,7 +38,9 @@ func (s *sheet) layTable(t words.Table, edges []float64, body rect, hand float64
 	l.high = depth(s.tableLead(t, body.width(), false)) + 6 + l.head.height
 	for i, r := range t.Rows {
 		row := tableRowOf(r, t.Columns, edges, sheetText, hand)
-		row.first = t.Grouped && i > 0 && r[0] != t.Rows[i-1][0]
+		for t.Grouped && i > 0 && row.same < len(r)-1 && r[row.same] == t.Rows[i-1][row.same] {
+			row.same++
+		}
 		l.rows = append(l.rows, row)
 		l.high += row.height
 	}
@@ -91,7 +94,9 @@ func (s *sheet) table(t words.Table) {
 		shown := append([]tableRow{head}, rows[:from]...)
 		g.add(func(p *pen) {
 			p.write(placed)
-			p.table(edges, top, shown)
+			if len(shown) > 1 {
+				p.table(edges, top, shown)
+			}
 		})
 		if rows = rows[from:]; len(rows) == 0 {
 			s.last, s.tableEnd = g, y
@@ -218,18 +223,26 @@ func tableRowOf(texts []string, columns []words.Column, edges []float64, st styl
 func (p *pen) table(edges []float64, top float64, rows []tableRow) {
 	left, right := edges[0], edges[len(edges)-1]
 	y := top
+	grouped := slices.ContainsFunc(rows, func(r tableRow) bool { return r.same > 0 })
 	for i, row := range rows {
 		over := (row.height - row.deep) / 2
 		for k, lines := range row.cells {
+			if k < row.same && i > 1 {
+				continue // one cell with the one above
+			}
 			placed, _ := pour(lines, []rect{{edges[k] + tablePad, y + over - 1, edges[k+1] - tablePad, y + row.height + 1}})
 			p.write(placed)
 		}
 		y += row.height
 		k, width := quiet, thinLine*0.5
-		if i == 0 || i+1 < len(rows) && rows[i+1].first {
+		from := left
+		switch {
+		case i+1 < len(rows) && i > 0 && rows[i+1].same > 0:
+			from = edges[rows[i+1].same]
+		case i == 0 || grouped:
 			k, width = black, sheetThin
 		}
-		p.line(k, width, solid, [2]float64{left, y}, [2]float64{right, y})
+		p.line(k, width, solid, [2]float64{from, y}, [2]float64{right, y})
 	}
 	for _, x := range edges[1 : len(edges)-1] {
 		p.line(quiet, thinLine*0.5, solid, [2]float64{x, top}, [2]float64{x, y})

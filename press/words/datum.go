@@ -1,6 +1,14 @@
 package words
 
-import "ramplan/press"
+import (
+	"unicode/utf8"
+
+	"ramplan/press"
+)
+
+// longName is from how many characters on a name of a row does not go into a
+// sentence.
+const longName = 40
 
 // Datum says in a plan's own words from where its seated heights are measured.
 func Datum(p *press.Plan) string {
@@ -14,8 +22,11 @@ func Datum(p *press.Plan) string {
 			under = row.Name
 		}
 	}
-	if under == "" {
+	switch {
+	case under == "":
 		return "the nest"
+	case utf8.RuneCountInString(under) > longName:
+		return "the datum"
 	}
 	return "the datum face of “" + under + "”"
 }

@@ -17,7 +17,7 @@ type Table struct {
 	Rows    [][]string
 	Notes   []string
 	Over    string // stands over the notes; empty where they need no heading
-	Grouped bool   // rows with the same first cell belong together
+	Grouped bool   // leading cells that say the same as those above are one with them
 	Lacking string // why there are no rows; empty with rows
 }
 

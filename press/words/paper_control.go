@@ -11,8 +11,8 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	q := p.Requirement
 	t := Table{
 		Lead: "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
-		Columns: []Column{{"Characteristic", 1.4, false}, {"Specification", 1.7, false}, {"Evaluation technique", 1.9, false}, {"Sample size", 0.9, false},
-			{"Frequency", 1, false}, {"Control method", 1.9, false}, {"Reaction plan", 1.4, false}},
+		Columns: []Column{{"Characteristic", 1.4, false}, {"Specification", 1.6, false}, {"Evaluation technique", 1.9, false}, {"Sample size", 0.9, false},
+			{"Frequency", 1.2, false}, {"Control method", 1.8, false}, {"Reaction plan", 1.4, false}},
 	}
 	name := p.Title.Characteristic
 	if name == "" {

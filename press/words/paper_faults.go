@@ -94,8 +94,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Not by these signals: the part is met in the approach. Try it on the station."
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
-		case f.Verdict == press.Good:
-			how = "Mostly not by these signals, which say good: another check is needed."
+		case f.Verdict == press.Good || f.Detection < 0.5:
+			how = "Mostly not by these signals, which say " + f.Verdict + ": another check is needed."
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Detected(p, f)})
 	}

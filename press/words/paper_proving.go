@@ -27,7 +27,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		return Pair{a, z}.String()
 	}
 	ends := "none; the ram ends at " + pos.At(sig.End)
-	reads := func(reading *float64) string {
+	reads := func(reading *float64, pos Positions) string {
 		switch {
 		case reading == nil:
 			return ends
@@ -36,19 +36,24 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		case !sig.Arrives(*reading):
 			return ends
 		}
-		return "about " + pos.Fine().At(*reading)
+		return "about " + pos.At(*reading)
 	}
 	if f := row(r, press.RowMissing); f != nil {
-		add("Empty nest", "A move that merely ends must give no arrival; both lamps are seen off on the way.", lamps(f.Arrival, f.Zone), reads(f.Reading))
+		why := "A move that merely ends must give no arrival; both lamps are seen off on the way."
+		if f.Arrival != nil && *f.Arrival {
+			why = "Without an insert something else stops the ram: another check has to refuse it. Both lamps are seen off on the way."
+		}
+		add("Empty nest", why, lamps(f.Arrival, f.Zone), reads(f.Reading, pos))
 	}
-	add("Master that is good", "The station accepts what is good, where it should stand.", shows(r.Nominal()), "about "+pos.At(r.Nominal()))
+	nominal := r.Nominal()
+	add("Master that is good", "The station accepts what is good, where it should stand.", shows(nominal), reads(&nominal, pos))
 	if s := r.Samples; s != nil {
 		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
-		add("Sample too tall", "The upper limit still refuses.", shows(long), reads(&long))
-		add("Sample too short", "The lower limit still refuses.", shows(short), reads(&short))
+		add("Sample too tall", "The upper limit still refuses.", shows(long), reads(&long, pos.Fine()))
+		add("Sample too short", "The lower limit still refuses.", shows(short), reads(&short, pos.Fine()))
 	}
 	if f := row(r, press.RowLoose); f != nil {
-		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), "about "+pos.At(r.Nominal()))
+		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), reads(f.Reading, pos))
 	}
 	t.Notes = []string{ReadingRule}
 	return t
@@ -112,12 +117,18 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 			a, z := sig.At(reading)
 			return Pair{a, z}.String()
 		}
-		step("Press a good part at reduced approach speed; read the position at arrival.", "about "+pos.At(r.Nominal())+"; "+at(r.Nominal()))
+		nominal, reads := r.Nominal(), ""
+		if !sig.Early(nominal) && sig.Arrives(nominal) {
+			reads = "about " + pos.At(nominal) + "; "
+		}
+		step("Press a good part at reduced approach speed; read the position at arrival.", reads+at(nominal))
 		if s := r.Samples; s != nil {
 			step("Press the sample too tall, "+pos.Fine().Above(s.Long)+".", at(r.ReadingOf(p, s.Long)))
 			step("Press the sample too short, "+pos.Fine().Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
 		}
-		step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(r.Nominal())+", all accepted")
+		if a, z := sig.At(nominal); reads != "" && a && z {
+			step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(nominal)+", all accepted")
+		}
 	}
 	if p.Joint.Kind == press.Touch {
 		step("Cut or measure samples: seated without a gap.", "no gap")

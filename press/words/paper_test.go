@@ -123,6 +123,17 @@ func TestPapersOfATouchingPart(t *testing.T) {
 	}
 }
 
+// TestMisfit says on which side a setting lies outside the force window (derived by
+// hand: the example needs 2089 N, its parts bear 2900 N).
+func TestMisfit(t *testing.T) {
+	for window, want := range map[string]string{`{"setting": 20}`: "by hand, not enough", `{"setting": 70}`: "by hand"} {
+		p := decoded(t, `"window": {}`, `"window": `+window)
+		assert.Equal(t, want, Setpoints(p, press.Evaluate(p))[0].From, window)
+	}
+	p := decoded(t, `"window": {}`, `"window": {"setting": 66}`, `"max_force": 2900`, `"max_force": 2500`)
+	assert.Equal(t, "by hand, too much", Setpoints(p, press.Evaluate(p))[0].From)
+}
+
 // TestDatum says from where heights are measured, in the plan's own words.
 func TestDatum(t *testing.T) {
 	assert.Equal(t, "seated height above the nest", SeatedHeight(decoded(t)))

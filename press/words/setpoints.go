@@ -61,11 +61,25 @@ func setting(p *press.Plan, r *press.Result) Setpoint {
 	switch {
 	case r.Force.SettingFeasible:
 	case byHand:
-		s.Note, s.From = "by hand, not enough", "by hand, not enough"
+		s.Note = "by hand, " + misfit(r.Force)
 	default:
-		s.Note, s.From = "nearest, not enough", "nearest, not enough"
+		s.Note = "nearest, " + misfit(r.Force)
+	}
+	if !r.Force.SettingFeasible {
+		s.From = s.Note
 	}
 	return s
+}
+
+// misfit says why a setting lies outside the force window.
+func misfit(f press.Force) string {
+	switch weak, strong := f.Low < f.Need, f.High > f.Cap; {
+	case strong && !weak:
+		return "too much"
+	case weak && !strong:
+		return "not enough"
+	}
+	return "will not do" // neither, or by the noise of the last digit
 }
 
 // NotTyped says why the setpoints of a blocked plan must not be typed in; empty

@@ -43,12 +43,12 @@ func TestCopiedBlocked(t *testing.T) {
 	require.False(t, r.Force.SettingFeasible, "max_force %v", p.Station.MaxForce)
 	lines, b := copiedOf(t, few(`"window": {}`), nil)
 	assert.Contains(t, lines[0], "NOT READY: no setting seats every part and overloads none")
-	assert.Contains(t, lines[2], "nearest, not enough")
-	assert.Equal(t, "nearest, not enough", b.Result.Setpoints[0].Note)
+	assert.Contains(t, lines[2], "nearest, will not do")
+	assert.Equal(t, "nearest, will not do", b.Result.Setpoints[0].Note)
 	assert.Equal(t, "proposed; holds only once the blocker is mended", b.Result.Setpoints[1].Note)
 	assert.Contains(t, b.Result.NotReady, "no setting seats every part")
 	_, b = copiedOf(t, few(`"window": {"setting": 60}`), nil)
-	assert.Equal(t, "by hand, not enough", b.Result.Setpoints[0].Note)
+	assert.Equal(t, "by hand, will not do", b.Result.Setpoints[0].Note)
 	assert.Contains(t, b.Result.NotReady, "the setting leaves parts unseated and overloads others")
 }
 

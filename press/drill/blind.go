@@ -79,7 +79,7 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	}
 	e.Choices = unreasoned([]Choice{
 		{ID: foundID, Text: "Yes, as good as always", Reason: d.seen(i)},
-		{ID: luckID, Text: "Now and then", Reason: d.seen(i)},
+		{ID: luckID, Text: "Sometimes: one time it is found, another time not", Reason: d.seen(i)},
 		{ID: unfoundID, Text: "Hardly ever, or never", Reason: d.seen(i)},
 	}, e.Right)
 	return e

@@ -2,14 +2,10 @@ package web
 
 import (
 	"context"
-	"crypto/rand"
 	chance "math/rand/v2"
 	"net/http"
 	"slices"
 	"strconv"
-	"strings"
-	"sync"
-	"time"
 
 	"github.com/go-chi/chi/v5"
 
@@ -18,61 +14,6 @@ import (
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
-
-// A sitting is one person's exam: what is asked, since when, and what was handed
-// in. It is kept by the server, so that a page can change neither the questions
-// nor the clock. It does not outlive the server; its record does.
-type sitting struct {
-	drilling
-	id      string
-	who     string
-	exam    *drill.Exam
-	started time.Time
-
-	mu     sync.Mutex // holds what follows
-	given  map[string]drill.Answer
-	score  *drill.Score
-	record archive.TrainingID // 0: not kept yet
-}
-
-// A desk holds the sittings under way, and the last that were handed in.
-type desk struct {
-	mu    sync.Mutex
-	order []*sitting // the oldest first
-	now   func() time.Time
-}
-
-// mostSittings is how many are held: the oldest goes first.
-const mostSittings = 200
-
-func newDesk() *desk { return &desk{now: time.Now} }
-
-func (d *desk) put(s *sitting) {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	s.id, s.started = strings.ToLower(rand.Text()), d.now()
-	if d.order = append(d.order, s); len(d.order) > mostSittings {
-		d.order = d.order[1:]
-	}
-}
-
-// sittingOf finds the exam that a request is about.
-func (s *site) sittingOf(r *http.Request) (*sitting, error) {
-	id, err := planID(r)
-	if err != nil {
-		return nil, err
-	}
-	s.desk.mu.Lock()
-	defer s.desk.mu.Unlock()
-	for _, x := range s.desk.order {
-		if x.id == chi.URLParam(r, "sitting") && x.drilling.id == id {
-			return x, nil
-		}
-	}
-	return nil, refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
-		"An exam ends when the program is started again. One that was not handed in by then leaves no record: begin a new one.",
-	}}
-}
 
 // beginExam answers POST …/drill/exam.
 func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
@@ -101,8 +42,10 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	s := &sitting{drilling: d, who: who, exam: x}
-	d.site.desk.put(s)
+	s, err := d.begin(r.Context(), who, x)
+	if err != nil {
+		return err
+	}
 	return seeOther(w, r, planPath(d.id, "drill/exam/"+s.id))
 }
 

@@ -297,20 +297,54 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, strings.ToLower(get("/plans/1/card.svg?revision=draft")), "draft")
 }
 
-// After a restart an exam that was handed in leads to its record, one that was not
-// is gone and says so.
+// After a restart an exam that was handed in leads to its record. One that was not
+// goes on: the same questions, the same clock, also for a plan that was changed.
 func TestExamAfterARestart(t *testing.T) {
 	a := exampleArchive(t)
-	h := (&site{a, newDesk()}).router()
+	clock := time.Now()
+	again := func() http.Handler { return (&site{a, &desk{now: func() time.Time { return clock }}}).router() }
+	h := again()
 	done, open := examined(t, h), examAddress(t, h)
-	h = (&site{a, newDesk()}).router()
+	_, _, before := asked(t, h, http.MethodGet, open, nil)
+	head, err := a.Get(t.Context(), 1)
+	require.NoError(t, err)
+	head.Draft.Set("requirement.height_high", "25.2")
+	_, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+	require.NoError(t, err)
+
+	h = again()
 	w := httptest.NewRecorder()
 	h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, "http://127.0.0.1"+done, nil))
 	assert.Equal(t, http.StatusSeeOther, w.Code)
 	assert.Equal(t, "/records/1", w.Header().Get("Location"))
 	code, _, text := asked(t, h, http.MethodGet, open, nil)
+	assert.Equal(t, http.StatusOK, code)
+	assert.Equal(t, before, text, "it goes on as if nothing had been")
+	code, _, _ = asked(t, h, http.MethodGet, strings.Replace(open, "/plans/1/", "/plans/2/", 1), nil)
 	assert.Equal(t, http.StatusNotFound, code)
-	assert.Contains(t, text, "leaves no record")
+	clock = clock.Add(14 * time.Minute)
+	h = again()
 	status, _, _ := sent(t, h, open, allRight(t, 0))
-	assert.Equal(t, http.StatusNotFound, status)
+	assert.Equal(t, http.StatusSeeOther, status)
+	kept, err := a.TrainingOf(t.Context(), 2)
+	require.NoError(t, err)
+	assert.True(t, kept.Passed)
+	assert.Equal(t, 14*time.Minute, kept.Took.Round(time.Second), "the clock ran on")
+	assert.Equal(t, mustExample(t).Digest(), kept.Digest, "on the plan as it was")
+	_, err = a.SittingOf(t.Context(), kept.Sitting)
+	assert.ErrorIs(t, err, archive.ErrNotFound)
+}
+
+// What another version of the program would ask now is not asked.
+func TestExamOfAnotherProgram(t *testing.T) {
+	a := exampleArchive(t)
+	p := mustExample(t)
+	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
+	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
+	h := (&site{a, newDesk()}).router()
+	for _, id := range []string{"other", "broken", "none"} {
+		code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill/exam/"+id, nil)
+		assert.Equal(t, http.StatusNotFound, code, id)
+		assert.Contains(t, text, "leaves no record", id)
+	}
 }

@@ -13,6 +13,7 @@ var migrations = []migration{
 	{sql: schema2},
 	{sql: schema3, then: sealAll},
 	{sql: schema4},
+	{sql: schema5},
 }
 
 // A migration leads to a schema: statements, and what else they need.
@@ -138,6 +139,19 @@ create index training_plan on training (plan, at desc, id desc);
 create index training_who on training (who collate nocase, at desc, id desc);
 create trigger training_stays before update on training
 begin select raise(abort, 'a training record is never changed'); end;
+`
+
+// schema5 adds the exams that were begun and are not handed in yet. They are no
+// records: the program removes them itself.
+const schema5 = `
+create table sitting (
+	id      text primary key,
+	plan    integer not null,
+	who     text not null,
+	started text not null,
+	sum     text not null,
+	body    blob not null
+) strict;
 `
 
 const revisionStays = `

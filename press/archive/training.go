@@ -120,6 +120,9 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 		if err != nil {
 			return err
 		}
+		if _, err := tx.ExecContext(ctx, "delete from sitting where id = $1", t.Sitting); err != nil {
+			return err
+		}
 		id, err := row.LastInsertId()
 		t.ID = TrainingID(id)
 		return err
@@ -202,8 +205,8 @@ func (a *Archive) People(ctx context.Context) ([]Person, error) {
 	return out, explain(err)
 }
 
-// RemovePerson removes every record of a person for good, and tells how many
-// there were. Backups that were made before still hold them.
+// RemovePerson removes every record of a person for good, and the exams that the
+// person has begun, and tells how many records there were. Backups that were made before still hold them.
 func (a *Archive) RemovePerson(ctx context.Context, who string) (int, error) {
 	var n int64
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
@@ -211,7 +214,10 @@ func (a *Archive) RemovePerson(ctx context.Context, who string) (int, error) {
 		if err != nil {
 			return err
 		}
-		n, err = r.RowsAffected()
+		if n, err = r.RowsAffected(); err != nil {
+			return err
+		}
+		_, err = tx.ExecContext(ctx, "delete from sitting where who = $1 collate nocase", PersonName(who))
 		return err
 	})
 	return int(n), err

@@ -200,3 +200,67 @@ func TestThirdSchemaIsBroughtForward(t *testing.T) {
 	assert.Equal(t, "P. Rill", r.Prepared)
 	require.FileExists(t, filepath.Join(dir, "ramplan-schema3.db"))
 }
+
+// TestFourthSchemaIsBroughtForward opens an archive of schema 4, which the program
+// of that time made: the example plans and the record of one exam.
+func TestFourthSchemaIsBroughtForward(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/archive/schema4.db")
+	require.NoError(t, err)
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, FileName), data, 0o600))
+	before, err := CheckFolder(background(), dir)
+	require.NoError(t, err)
+	assert.Contains(t, before.String(), "1 training record")
+	a := opened(t, dir, Options{})
+	after, err := a.Check(background())
+	require.NoError(t, err)
+	assert.Equal(t, before.String(), after.String())
+	kept, err := a.TrainingOf(background(), 1)
+	require.NoError(t, err)
+	assert.Equal(t, "Bo", kept.Who)
+	assert.False(t, kept.Damaged)
+	assert.Equal(t, 19, kept.Right)
+	require.NoError(t, a.KeepSitting(background(), begun("s", "Bo", time.Now())))
+	require.FileExists(t, filepath.Join(dir, "ramplan-schema4.db"))
+}
+
+// begun is an exam that was begun.
+func begun(id, who string, at time.Time) Sitting {
+	return Sitting{
+		ID: id, Plan: 1, Who: who, Started: at.UTC().Truncate(time.Millisecond), Revision: "B", Document: []byte(`{"format":"x"}`), Seed: 1<<53 - 1, Items: 20, Pass: 0.8,
+		Limit: 20 * time.Minute, Asked: "sha256:q",
+	}
+}
+
+// An exam that was begun is had back as it was, until it is handed in, its person
+// is removed, or a day has passed.
+func TestSittings(t *testing.T) {
+	c := newClock()
+	dir := t.TempDir()
+	a := opened(t, dir, Options{Now: c.now})
+	for _, s := range []Sitting{begun("a", "Ada", c.at), begun("b", "Bo", c.at), begun("c", "Cy", c.at)} {
+		require.NoError(t, a.KeepSitting(background(), s))
+	}
+	require.ErrorIs(t, a.KeepSitting(background(), begun("d", " ", c.at)), ErrNobody)
+	require.NoError(t, a.Close())
+	a = opened(t, dir, Options{Now: c.now})
+	got, err := a.SittingOf(background(), "a")
+	require.NoError(t, err)
+	assert.Equal(t, begun("a", "Ada", c.at), got)
+
+	_, err = a.KeepTraining(background(), sat("a", "Ada", 1, "d", true))
+	require.NoError(t, err)
+	_, err = a.SittingOf(background(), "a")
+	assert.ErrorIs(t, err, ErrNotFound, "handed in")
+	_, err = a.RemovePerson(background(), "bo")
+	require.NoError(t, err)
+	_, err = a.SittingOf(background(), "b")
+	assert.ErrorIs(t, err, ErrNotFound, "removed with its person")
+	require.NoError(t, a.KeepSitting(background(), begun("e", "Eve", c.at.Add(25*time.Hour))))
+	_, err = a.SittingOf(background(), "c")
+	assert.ErrorIs(t, err, ErrNotFound, "a day old")
+	_, err = a.handles.Load().write.Exec("update sitting set body = cast(replace(cast(body as text), 'Eve', 'Eva') as blob)")
+	require.NoError(t, err)
+	_, err = a.SittingOf(background(), "e")
+	assert.ErrorIs(t, err, ErrNotFound, "changed by another hand")
+}

@@ -14,6 +14,7 @@ const (
 	foundID   = "found"
 	luckID    = "luck"
 	unfoundID = "unfound"
+	vagueID   = "" // between two of them: not asked
 )
 
 // blindRows are what the lamps may not find.
@@ -23,16 +24,19 @@ var blindRows = []string{
 }
 
 // found says how surely a row is detected: as surely as the plan wants its limit
-// samples judged, hardly ever by the same measure, or by luck. What is refused no
-// more often than a good part is not found either.
+// samples judged, hardly ever by the same measure, or by luck, which is neither
+// likely nor unlikely. What is refused no more often than a good part is not found
+// either.
 func (d *Drill) found(f press.FaultRow) string {
 	switch p := d.p.Faults.SampleProbability; {
 	case f.Detection >= p:
 		return foundID
 	case f.Detection <= 1-p || d.likeGood(f):
 		return unfoundID
+	case f.Detection >= 1-clearShare && f.Detection <= clearShare:
+		return luckID
 	}
-	return luckID
+	return vagueID
 }
 
 // likeGood tells whether a row is refused no more often than the nominal part.
@@ -46,7 +50,7 @@ func (d *Drill) likeGood(f press.FaultRow) bool {
 func (d *Drill) blindItems() {
 	var rows, never []int
 	for i, f := range d.r.Faults {
-		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || !f.Own && !slices.Contains(blindRows, f.Name) {
+		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || d.found(f) == vagueID || !f.Own && !slices.Contains(blindRows, f.Name) {
 			continue
 		}
 		rows = append(rows, i)
@@ -75,7 +79,7 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	}
 	e.Choices = unreasoned([]Choice{
 		{ID: foundID, Text: "Yes, as good as always", Reason: d.seen(i)},
-		{ID: luckID, Text: "Now and then", Reason: d.seen(i)},
+		{ID: luckID, Text: "Sometimes: one time it is found, another time not", Reason: d.seen(i)},
 		{ID: unfoundID, Text: "Hardly ever, or never", Reason: d.seen(i)},
 	}, e.Right)
 	return e

@@ -321,6 +321,7 @@ func (q proof) proveBlind(t *testing.T, d *Drill, e Exercise) {
 		if f.Detection <= math.Max(1-q.p.Faults.SampleProbability, good+1e-6) {
 			return "unfound"
 		}
+		require.True(t, f.Detection >= 0.05-1e-9 && f.Detection <= 0.95+1e-9, "%s: %s is found in %v of the cases, which is no clear answer", e.Key, f.Name, f.Detection)
 		return "luck"
 	}
 	if e.Key != "blind/which" {

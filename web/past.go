@@ -63,6 +63,7 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 		one := view.State{N: st.N, At: st.At, Did: st.Did, Prev: st.Prev, Stands: st.Stands, Sound: st.Valid, Damaged: st.Damaged, Issued: issued[st.N]}
 		if from != nil && st.Draft != nil {
 			one.Changes = changes(from, st.Draft)
+			one.Alike = len(one.Changes) == 0
 		}
 		v.States = append(v.States, one)
 	}

@@ -887,7 +887,7 @@ func bringBack(b BringBack) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 76, "</button><p class=\"help\">The draft of now stays in the history, and Undo on the bench brings it back.</p></form>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 76, "</button><p class=\"help\">What the draft holds now stays in the history, and Undo on the bench brings it back.</p></form>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -162,6 +162,8 @@ func inBrief(cs []Change) []page.Change {
 			}
 			told[row] = true
 		case c.Path == "ram.shelf_digest" && len(cs) > 1:
+		case c.Path == "ram.shelf_digest" && c.Has:
+			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: "copied from the shelf anew"})
 		default:
 			out = append(out, c.page())
 		}

@@ -37,6 +37,7 @@ type State struct {
 	Did                    string
 	Stands, Sound, Damaged bool
 	Changes                []Change // from the one that it was made from
+	Alike                  bool     // it means what that one meant, and is only written otherwise
 	Issued                 []string // letters of the revisions that it was issued as
 }
 
@@ -58,8 +59,8 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 			p.Note = "no sound plan"
 		}
 		p.Changes, p.Rest = cut(inBrief(s.Changes), mostChanges)
-		if p.Did == "" && len(s.Changes) == 0 && s.Prev > 0 && !s.Damaged {
-			p.Did = "The same entries, written otherwise"
+		if s.Alike {
+			p.Rest = "The same entries, written otherwise"
 		}
 		for _, letter := range s.Issued {
 			p.Issued = append(p.Issued, page.Link{Text: "Revision " + letter, Address: h.Address + "/revisions/" + letter})

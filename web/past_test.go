@@ -102,7 +102,7 @@ func TestHistoryInWords(t *testing.T) {
 	require.Equal(t, "/plans/1/compared?from=draft&to=state-1", link)
 	c := h.get(link)
 	require.Equal(t, http.StatusOK, c.status)
-	assert.Contains(t, text(c.byID("main")), "The draft compared with State 1")
+	assert.Contains(t, text(c.byID("main")), "The draft compared with state 1")
 	back := c.send("/plans/1/history", "restore 1", nil)
 	require.Equal(t, benchPath, back.path)
 	assert.Equal(t, http.StatusNotFound, s.get("/plans/1/compared?from=draft&to=state-77").status)

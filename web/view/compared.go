@@ -92,7 +92,7 @@ func (c Compared) Page(assets page.Assets) page.ComparedPage {
 }
 
 // inside is a label in the middle of a sentence.
-func inside(label string) string { return strings.Replace(label, "The draft", "the draft", 1) }
+func inside(label string) string { return strings.ToLower(label[:1]) + label[1:] }
 
 // back offers to make the second side the draft, where that is compared with it.
 func (c Compared) back() *page.BringBack {

@@ -36,6 +36,7 @@ type RamPage struct {
 	Fields  []Field
 	Trouble []string
 	Done    string
+	Look    string // to what that was done asks to look at; empty for nothing
 	Figures []RamFigure
 	Points  [][2]string
 	Words   []RamWord // what its controller calls the setpoints
@@ -67,4 +68,8 @@ type RamFrom struct {
 }
 
 // RamNews tells that the shelf's ram has changed since.
-type RamNews struct{ Text string }
+type RamNews struct {
+	Text    string
+	Changes []Change // of this plan, if it takes the ram anew
+	Rest    string   // how many more there are
+}

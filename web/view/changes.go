@@ -121,6 +121,23 @@ func shownEntry(path, typed string, given bool) string {
 	return shownText(text)
 }
 
+// bareEntry is the same without the unit, which stands beside it or above.
+func bareEntry(path, typed string) string {
+	text, _ := press.AsRead(path, typed)
+	f, ok := press.FieldAt(path)
+	switch {
+	case !ok:
+		return typed
+	case f.Kind == press.Choice:
+		return choiceLabel(text)
+	case f.Kind == press.Number:
+		if x, read := press.TypedNumber(text); read {
+			return words.Full(x)
+		}
+	}
+	return typed
+}
+
 // shownText is a typed text as a table shows it.
 func shownText(text string) string {
 	const most = 120

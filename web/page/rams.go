@@ -17,7 +17,8 @@ type RamsPage struct {
 	Assets  Assets
 	Text    string // that is searched for
 	Count   string
-	Empty   bool // there is no ram at all
+	Empty   bool   // there is no ram at all
+	NoHit   string // said where the search finds nothing
 	Rams    []Ram
 	Removed string // what was taken off just now
 	Back    string // a document that puts it back
@@ -52,6 +53,7 @@ type PlanRamPage struct {
 	Text       string // that is searched for
 	Count      string
 	Empty      bool
+	NoHit      string
 	From       string // the shelf's ram that the plan's was copied from
 	Rams       []Ram
 	Nothing    bool // the plan has no entry of a ram

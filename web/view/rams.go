@@ -166,10 +166,11 @@ type RamShelf struct {
 
 // Page gives the page of the list.
 func (s RamShelf) Page(assets page.Assets) page.RamsPage {
-	out := page.RamsPage{Assets: assets, Text: s.Text, Count: counted(len(s.Rams), "ram", "rams"), Empty: len(s.Rams) == 0 && s.Text == ""}
+	out := page.RamsPage{Assets: assets, Text: s.Text, Count: counted(len(s.Rams), "ram", "rams"), Empty: len(s.Rams) == 0 && strings.TrimSpace(s.Text) == ""}
 	if s.Text != "" {
 		out.Count += " found"
 	}
+	out.NoHit = noHit(s.Text, len(s.Rams))
 	for _, r := range s.Rams {
 		out.Rams = append(out.Rams, r.page())
 	}
@@ -281,12 +282,13 @@ type PlanRam struct {
 func (v PlanRam) Page(assets page.Assets) page.PlanRamPage {
 	out := page.PlanRamPage{
 		Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Text: v.Text,
-		Count: counted(len(v.Rams), "ram", "rams"), Empty: len(v.Rams) == 0 && v.Text == "", From: v.From,
+		Count: counted(len(v.Rams), "ram", "rams"), Empty: len(v.Rams) == 0 && strings.TrimSpace(v.Text) == "", From: v.From,
 		Nothing: len(v.Entries) == 0, Trouble: trouble(v.Faults),
 	}
 	if v.Text != "" {
 		out.Count += " found"
 	}
+	out.NoHit = noHit(v.Text, len(v.Rams))
 	for _, r := range v.Rams {
 		out.Rams = append(out.Rams, r.page())
 	}

@@ -187,11 +187,9 @@ func (s *schema) applies(kind string) bool {
 // FieldAt returns the field of the table that a path of a document belongs to:
 // parts[3].plus is parts[].plus.
 func FieldAt(path string) (*Field, bool) {
-	s := root
-	for _, st := range splitPath(path) {
-		if s = s.step(st); s == nil {
-			return nil, false
-		}
+	s := schemaAt(path)
+	if s == nil {
+		return nil, false
 	}
 	return s.field, s.field != nil
 }

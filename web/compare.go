@@ -3,6 +3,7 @@ package web
 import (
 	"bytes"
 	"context"
+	"errors"
 	"net/http"
 
 	"ramplan/press"
@@ -15,8 +16,8 @@ import (
 // draftSide names the working draft where sides are compared.
 const draftSide = "draft"
 
-// compare answers GET /plans/{id}/compared?from=A&to=draft: entry by entry and
-// figure by figure, with the two strips under one another.
+// compare answers GET /plans/{id}/compared?from=A&to=draft, and state-7 for a
+// state of the draft: entry by entry and figure by figure, with the two strips under one another.
 func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 	head, err := s.planHead(r)
 	if err != nil {
@@ -35,7 +36,7 @@ func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 	if to == "" {
 		to = draftSide
 	}
-	v := view.Compared{Title: titleOf(head), Address: planPath(id, "")}
+	v := view.Compared{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version}
 	for _, rev := range issued {
 		v.Sides = append(v.Sides, rev.Letter)
 	}
@@ -63,7 +64,17 @@ type side struct {
 
 func (s *site) side(ctx context.Context, head archive.Head, name string) (side, error) {
 	out := side{Side: view.Side{Name: name}}
-	if name == draftSide || name == "" {
+	if n, isState := view.StateOf(name); isState {
+		st, err := s.store.State(ctx, head.ID, n)
+		if errors.Is(err, archive.ErrNotFound) {
+			return out, refusal{http.StatusNotFound, "There is no such state of this plan.", nil}
+		}
+		if err != nil {
+			return out, err
+		}
+		out.At, out.draft = st.At, st.Draft
+		out.Plan, _ = st.Draft.Check()
+	} else if name == draftSide || name == "" {
 		out.Name = draftSide
 		out.draft = head.Draft
 		out.Plan, _ = head.Draft.Check()

@@ -56,7 +56,7 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}/drawings/{what}.{format}", "/plans/1/drawings/strip.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/history", "/plans/1/history", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/revisions", "/plans/1/revisions", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
-		{"/plans/{id}/revisions/{letter}", "/plans/1/revisions/A", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/revisions/{letter}", "/plans/1/revisions/A", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/compared", "/plans/1/compared?from=A&to=draft", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/rows/{name}.csv", "/plans/1/rows/control.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/ram", "/plans/1/ram", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},

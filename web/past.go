@@ -20,7 +20,8 @@ func (s *site) pastRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/revisions", answer(s.showRevisions))
 	r.Method(http.MethodPost, "/plans/{id}/revisions", answer(s.issue)) // the draft, as the next one
 	r.Method(http.MethodGet, "/plans/{id}/revisions/{letter}", answer(s.showRevision))
-	r.Method(http.MethodGet, "/plans/{id}/compared", answer(s.compare)) // two revisions, or one and the draft
+	r.Method(http.MethodPost, "/plans/{id}/revisions/{letter}", answer(s.startAgain)) // the draft, from it
+	r.Method(http.MethodGet, "/plans/{id}/compared", answer(s.compare))               // two of the revisions, the states and the draft
 }
 
 // statesOnPage is how many states a page of the history shows.
@@ -43,7 +44,11 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.History{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, More: len(states) > statesOnPage}
+	v := view.History{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, More: len(states) > statesOnPage, Damaged: damaged != nil}
+	issued, err := s.store.IssuedStates(r.Context(), id)
+	if err != nil {
+		return err
+	}
 	drafts := map[int64]*press.Draft{}
 	for _, st := range states {
 		drafts[st.N] = st.Draft
@@ -55,9 +60,10 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 				from = old.Draft
 			}
 		}
-		one := view.State{N: st.N, At: st.At, Did: st.Did, Prev: st.Prev, Stands: st.Stands, Sound: st.Valid, Damaged: st.Damaged}
+		one := view.State{N: st.N, At: st.At, Did: st.Did, Prev: st.Prev, Stands: st.Stands, Sound: st.Valid, Damaged: st.Damaged, Issued: issued[st.N]}
 		if from != nil && st.Draft != nil {
 			one.Changes = changes(from, st.Draft)
+			one.Alike = len(one.Changes) == 0
 		}
 		v.States = append(v.States, one)
 	}
@@ -68,9 +74,9 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 func changes(was, is *press.Draft) []view.Change {
 	var out []view.Change
 	for _, c := range archive.Changes(was, is) {
-		out = append(out, view.Change(c))
+		out = append(out, view.Change{Path: c.Path, Was: c.Was, Is: c.Is, Had: c.Had, Has: c.Has})
 	}
-	return out
+	return view.InRows(out, was, is)
 }
 
 // titleOf names a plan on the pages beside its bench.

@@ -106,18 +106,19 @@ func (s *site) putRam(w http.ResponseWriter, r *http.Request, id archive.ID, p *
 	return seeOther(w, r, planPath(id, "ram")+"?put="+strconv.FormatInt(int64(ram.ID), 10))
 }
 
-// ramNews gives the name of the shelf's ram that has changed since the entries
-// were copied from it; empty for none. That it cannot be told is no reason not to
+// ramNews tells that the shelf's ram has changed since the entries were copied
+// from it, and what they would be with it; nil for no news. That it cannot be told is no reason not to
 // show the bench.
-func (s *site) ramNews(ctx context.Context, b *bench) string {
+func (s *site) ramNews(ctx context.Context, b *bench) *view.RamNews {
 	if b.failure != "" {
-		return ""
+		return nil
 	}
 	ram, is, err := s.store.RamNews(ctx, &b.typed.Draft)
 	if err != nil || !is {
-		return ""
+		return nil
 	}
-	return ram.Name
+	here := b.typed.All()
+	return &view.RamNews{Name: ram.Name, Changes: changes(here, archive.PutRam(here, *ram))}
 }
 
 // updateRam takes the shelf's ram anew into entries that were copied from it.

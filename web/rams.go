@@ -96,8 +96,7 @@ func (s *site) showRam(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	done := map[string]string{"told": "Saved.", "anew": "The figures were taken anew."}[r.URL.Query().Get("done")]
-	return s.oneRam(w, r, id, view.OneRam{Done: done})
+	return s.oneRam(w, r, id, view.OneRam{Done: r.URL.Query().Get("done")})
 }
 
 // oneRam shows a ram, with what was typed and why that was not saved.
@@ -113,7 +112,7 @@ func (s *site) oneRam(w http.ResponseWriter, r *http.Request, id archive.RamID, 
 		return err
 	}
 	for _, it := range plans {
-		v.Plans = append(v.Plans, view.PlanOption{ID: int64(it.ID), Name: it.Name, Number: it.Number})
+		v.Plans = append(v.Plans, view.PlanOption{ID: int64(it.ID), Name: it.Name, Number: it.Number, Revision: it.Revision, Changed: it.Changed})
 	}
 	status := http.StatusOK
 	switch {
@@ -165,11 +164,11 @@ func (s *site) changeRam(w http.ResponseWriter, r *http.Request) error {
 	case err != nil:
 		return ramError(err)
 	}
-	done := "?done=told"
+	done := view.DoneTold
 	if p.do == "anew" {
-		done = "?done=anew"
+		done = view.DoneAnew
 	}
-	return seeOther(w, r, view.RamAddress(int64(id))+done)
+	return seeOther(w, r, view.RamAddress(int64(id))+"?done="+done)
 }
 
 // ramOfPlan gives the ram that a chosen plan holds.

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"net/http"
+	"net/url"
 	"strings"
 	"time"
 
@@ -28,6 +29,9 @@ func (s *site) showRevisions(w http.ResponseWriter, r *http.Request) error {
 	return s.revisions(w, r, id, nil, nil)
 }
 
+// justIssued names, in the address of the page, the revision that was issued just now.
+const justIssued = "issued"
+
 // revisions shows the page: with what was typed into its form, and why that was
 // not issued.
 func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, typed map[string]string, faults press.Problems) error {
@@ -43,6 +47,10 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	for _, rev := range issued {
 		v.Issued = append(v.Issued, viewRevision(rev))
 	}
+	if len(issued) > 0 && r.URL.Query().Get(justIssued) == issued[0].Letter {
+		v.Just = issued[0].Letter
+	}
+	v.Draft = head.Draft
 	plan, wrong := head.Draft.Check()
 	v.Unsound = len(wrong)
 	if plan != nil {
@@ -69,7 +77,7 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	said := func(path string) string { return strings.TrimSpace(p.signed[path]) }
-	_, err = s.store.Issue(r.Context(), id, p.version, archive.Signed{
+	rev, err := s.store.Issue(r.Context(), id, p.version, archive.Signed{
 		Prepared: said(archive.PathPrepared), Checked: said(archive.PathChecked), Approved: said(archive.PathApproved),
 		Reason: said(archive.PathReason), Despite: said(archive.PathDespite), Second: said(archive.PathSecond),
 	})
@@ -83,7 +91,27 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 	case err != nil:
 		return err
 	}
-	return seeOther(w, r, planPath(id, "revisions"))
+	return seeOther(w, r, planPath(id, "revisions")+"?"+url.Values{justIssued: {rev.Letter}}.Encode())
+}
+
+// startAgain answers POST /plans/{id}/revisions/{letter}: the revision's plan
+// becomes the draft, as one state more.
+func (s *site) startAgain(w http.ResponseWriter, r *http.Request) error {
+	id, p, err := planForm(r)
+	if err != nil {
+		return err
+	}
+	if p.do != "draft" {
+		return unknownCommand(p.do)
+	}
+	rev, err := s.revision(r.Context(), id, chi.URLParam(r, "letter"))
+	if err != nil {
+		return err
+	}
+	if _, err := s.store.Save(r.Context(), id, p.version, rev.Plan.Draft(), archive.DidAgain(rev.Letter)); err != nil {
+		return err
+	}
+	return seeOther(w, r, planPath(id, ""))
 }
 
 // A signature is an issued revision as programs read it.
@@ -147,6 +175,15 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.Issued{Address: planPath(id, ""), Revision: viewRevision(rev), Plan: rev.Plan, Result: result, Drawings: drawings}
+	head, err := s.store.Get(r.Context(), id)
+	var damaged *archive.Damaged
+	if err != nil && !errors.As(err, &damaged) {
+		return err
+	}
+	v := view.Issued{Address: planPath(id, ""), Revision: viewRevision(rev), Plan: rev.Plan, Result: result, Drawings: drawings, Version: head.Version}
+	if head.Draft != nil {
+		plan, _ := head.Draft.Check()
+		v.IsDraft = plan != nil && plan.Digest() == rev.PlanDigest
+	}
 	return show(w, r, http.StatusOK, page.IssuedOf(v.Page(assets.shelfPage())))
 }

@@ -35,6 +35,7 @@ func TestRoutes(t *testing.T) {
 		"GET /plans/{id}/revisions",
 		"POST /plans/{id}/revisions",
 		"GET /plans/{id}/revisions/{letter}",
+		"POST /plans/{id}/revisions/{letter}",
 		"GET /plans/{id}/compared",
 		"GET /programs",
 		"GET /rams",

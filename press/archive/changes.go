@@ -10,28 +10,44 @@ import (
 // A Change is one entry that differs between two drafts.
 type Change struct {
 	Path     string
-	Was, Is  string
-	Had, Has bool // the draft of before, of after, has the entry
+	Was, Is  string // as typed
+	Had, Has bool   // it is given in the draft of before, of after
 }
 
-// Changes lists the entries that differ, in the order of the drafts.
+// Changes lists the entries that mean something else, in the order of the
+// drafts: a figure that is only written in another way has not changed.
 func Changes(was, is *press.Draft) []Change {
 	before := texts(was)
 	after := texts(is)
 	var out []Change
-	for _, e := range is.Entries {
-		old, had := before[e.Path]
-		if now := after[e.Path]; now == e.Text && (!had || old != now) {
-			out = append(out, Change{Path: e.Path, Was: old, Is: now, Had: had, Has: true})
-			before[e.Path] = now // an entry given twice is told once
+	add := func(path string) {
+		c := Change{Path: path}
+		c.Was, c.Had = given(before, path)
+		c.Is, c.Has = given(after, path)
+		if c.Had != c.Has || c.Had && !press.SameMeaning(path, c.Was, c.Is) {
+			out = append(out, c)
 		}
 	}
-	for _, e := range was.Entries {
-		if _, has := after[e.Path]; !has {
-			out = append(out, Change{Path: e.Path, Was: e.Text, Had: true})
+	told := make(map[string]bool, len(is.Entries))
+	for _, e := range slices.Concat(is.Entries, was.Entries) {
+		if !told[e.Path] {
+			told[e.Path] = true
+			add(e.Path)
 		}
 	}
 	return out
+}
+
+// given is the text at a path, where there is one that counts as given.
+func given(texts map[string]string, path string) (string, bool) {
+	text, has := texts[path]
+	if !has {
+		return "", false
+	}
+	if _, counts := press.AsRead(path, text); !counts {
+		return "", false
+	}
+	return text, true
 }
 
 func texts(d *press.Draft) map[string]string {
@@ -44,13 +60,22 @@ func texts(d *press.Draft) map[string]string {
 	return m
 }
 
-// onePath gives the path of the only entry that differs, if there is only one.
+// onePath gives the path of the only entry whose text differs, if there is only
+// one: typing in a field goes on while its figure stays the same.
 func onePath(was, is *press.Draft) (string, bool) {
-	c := Changes(was, is)
-	if len(c) != 1 {
-		return "", false
+	before, after := texts(was), texts(is)
+	one, n := "", 0
+	for path, text := range after {
+		if old, had := before[path]; !had || old != text {
+			one, n = path, n+1
+		}
 	}
-	return c[0].Path, true
+	for path := range before {
+		if _, has := after[path]; !has {
+			one, n = path, n+1
+		}
+	}
+	return one, n == 1
 }
 
 // same tells whether two drafts hold the same entries; in what order they stand

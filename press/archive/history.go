@@ -78,3 +78,58 @@ func (a *Archive) History(ctx context.Context, id ID, before int64, limit int) (
 	}
 	return out, explain(rows.Err())
 }
+
+// IssuedStates tells at which states revisions were issued, by the number of the
+// state the letters in order: the newest state of that time that makes the plan
+// which was issued. One that is damaged or has no such state is not told.
+func (a *Archive) IssuedStates(ctx context.Context, id ID) (map[int64][]string, error) {
+	q := a.reader(ctx)
+	type issue struct{ letter, at, digest string }
+	var issues []issue
+	err := each(ctx, q, "select letter, at, plan_digest from revision where plan = $1 order by seq", []any{id}, func(scan scanner) error {
+		var i issue
+		err := scan(&i.letter, &i.at, &i.digest)
+		issues = append(issues, i)
+		return err
+	})
+	if err != nil {
+		return nil, explain(err)
+	}
+	out := map[int64][]string{}
+	for _, i := range issues {
+		n, err := issuedState(ctx, q, id, i.at, i.digest)
+		if err != nil {
+			return nil, explain(err)
+		}
+		if n > 0 {
+			out[n] = append(out[n], i.letter)
+		}
+	}
+	return out, nil
+}
+
+// mostTried is in how many states one that was issued is looked for.
+const mostTried = 200
+
+// issuedState finds the newest state of a time that makes a plan; 0 where there
+// is none.
+func issuedState(ctx context.Context, q querier, id ID, at, planDigest string) (int64, error) {
+	rows, err := q.QueryContext(ctx, "select "+stateColumns+" from state where plan = $1 and valid and at <= $2 order by n desc limit "+count(mostTried), id, at)
+	if err != nil {
+		return 0, err
+	}
+	defer rows.Close()
+	for rows.Next() {
+		s, err := scanState(id, rows)
+		if err != nil {
+			return 0, err
+		}
+		if s.Damaged {
+			continue
+		}
+		if plan, faults := s.Draft.Check(); len(faults) == 0 && plan.Digest() == planDigest {
+			return s.N, nil
+		}
+	}
+	return 0, rows.Err()
+}

@@ -49,6 +49,9 @@ const (
 	didRestore = "restored"
 )
 
+// DidAgain is what was done where an issued revision was made the draft.
+func DidAgain(letter string) string { return "started again from revision " + letter }
+
 // digest of a stored document.
 func digest(body []byte) string {
 	sum := sha256.Sum256(body)

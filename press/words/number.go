@@ -60,6 +60,17 @@ func Trimmed(x float64, decimals int) string {
 	return s
 }
 
+// Full writes a number with every digit that it has, for figures that were typed
+// in and are shown to be compared.
+func Full(x float64) string {
+	exact := Exact(x)
+	if strings.Contains(exact, "e") {
+		return strings.ReplaceAll(exact, "-", minus)
+	}
+	_, fraction, _ := strings.Cut(exact, ".")
+	return Fixed(x, len(fraction))
+}
+
 // Unit puts a unit behind a number that is already written.
 func Unit(number, unit string) string {
 	if unit == "" {

@@ -4,7 +4,10 @@ package page
 type Title struct{ Address, Name, Number string }
 
 // A Change is one entry that differs.
-type Change struct{ Where, Path, Was, Is string }
+type Change struct {
+	Where, Path, Was, Is string
+	Told                 string // the whole of it in words, such as "added", in place of both sides
+}
 
 // A HistoryPage lists the states that a draft had, the newest first.
 type HistoryPage struct {
@@ -25,6 +28,8 @@ type PastState struct {
 	Note                string
 	Stands              bool
 	Do                  string // brings it back; empty where that cannot be
+	Compare             string // address: what bringing it back would change; empty where nothing would
+	Issued              []Link // the revisions that it was issued as
 }
 
 // A ChoicePage shows both sides of a plan that two windows changed.
@@ -58,9 +63,11 @@ type RevisionsPage struct {
 	Next             string // letter
 	Headline         string
 	Issued           []Revision
-	Compare          string   // address
-	Cannot           string   // why nothing can be issued
-	Physical, Others []string // blockers, in sentences
+	Compare          string    // address
+	Cannot           string    // why nothing can be issued
+	Physical, Others []Finding // blockers
+	Just             string    // what was issued just now
+	Remark           string    // on the names in the form
 	Trouble          []string
 	Fields           []Field
 }
@@ -71,6 +78,7 @@ type Revision struct {
 	Prepared, Checked, Approved          string
 	Reason, Despite, Second              string
 	Damaged                              bool
+	Remark                               string // on the names
 }
 
 // An IssuedPage is one issued revision.
@@ -80,6 +88,8 @@ type IssuedPage struct {
 	Address  string
 	Revision Revision
 	Headline string
+	Links    []Link
+	Back     *BringBack // nil where the draft is this revision
 	Result   *Result
 }
 
@@ -91,16 +101,18 @@ type ComparedPage struct {
 	FromOptions, ToOptions []Option
 	From, To               Side
 	Changes                []Change
-	Figures                []ComparedFigure
-	Differing              int
+	Differing, Same        []ComparedFigure
+	SameCount              string
 	New, Gone              []Finding
+	Heading                string
+	Back                   *BringBack
 }
+
+// BringBack makes an earlier state of a plan its draft again.
+type BringBack struct{ Action, Version, Do, Label string }
 
 // A Side is one of two states.
 type Side struct{ Label, Headline, Note, Strip string }
 
 // A ComparedFigure is one figure of both sides.
-type ComparedFigure struct {
-	Group, Label, Was, Is string
-	Differs               bool
-}
+type ComparedFigure struct{ Group, Label, Was, Is string }

@@ -17,7 +17,8 @@ type RamsPage struct {
 	Assets  Assets
 	Text    string // that is searched for
 	Count   string
-	Empty   bool // there is no ram at all
+	Empty   bool   // there is no ram at all
+	NoHit   string // said where the search finds nothing
 	Rams    []Ram
 	Removed string // what was taken off just now
 	Back    string // a document that puts it back
@@ -36,6 +37,7 @@ type RamPage struct {
 	Fields  []Field
 	Trouble []string
 	Done    string
+	Look    string // to what that was done asks to look at; empty for nothing
 	Figures []RamFigure
 	Points  [][2]string
 	Words   []RamWord // what its controller calls the setpoints
@@ -51,6 +53,7 @@ type PlanRamPage struct {
 	Text       string // that is searched for
 	Count      string
 	Empty      bool
+	NoHit      string
 	From       string // the shelf's ram that the plan's was copied from
 	Rams       []Ram
 	Nothing    bool // the plan has no entry of a ram
@@ -67,4 +70,8 @@ type RamFrom struct {
 }
 
 // RamNews tells that the shelf's ram has changed since.
-type RamNews struct{ Text string }
+type RamNews struct {
+	Text    string
+	Changes []Change // of this plan, if it takes the ram anew
+	Rest    string   // how many more there are
+}

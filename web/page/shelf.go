@@ -11,6 +11,7 @@ type Shelf struct {
 	Count  string
 	Binned string // how many plans are in the bin; empty for none
 	Empty  bool   // there is no plan at all
+	NoHit  string // said where the search finds nothing; empty elsewhere
 	Cards  []Card
 	Pages  Pages
 	Undo   *Undo

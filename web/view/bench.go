@@ -30,9 +30,9 @@ type Kept struct {
 	AsIssued         bool   // the entries are that revision
 	CanUndo, CanRedo bool
 	Binned           bool
-	RamNews          string // the name of the shelf's ram that has changed since it was copied; empty for none
-	Stale            bool   // another window changed the plan: nothing was saved
-	Failure          string // why nothing could be saved
+	RamNews          *RamNews // the shelf's ram has changed since it was copied; nil for none
+	Stale            bool     // another window changed the plan: nothing was saved
+	Failure          string   // why nothing could be saved
 }
 
 // Drawings of a plan, as SVG.
@@ -69,7 +69,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	out.Alarm = b.Kept.alarm()
 	out.Issued, out.Differs = b.Kept.standing(), b.Kept.Revision != "" && !b.Kept.AsIssued
 	out.CanUndo, out.CanRedo, out.Binned, out.Stale, out.Unsaved = b.Kept.CanUndo, b.Kept.CanRedo, b.Kept.Binned, b.Kept.Stale, b.Kept.Failure != ""
-	out.News = ramNews(b.Kept.RamNews)
+	out.News = b.Kept.RamNews.page()
 	out.Form.Hidden = append(out.Form.Hidden,
 		page.Hidden{Name: page.NameVersion, Value: strconv.FormatInt(b.Kept.Version, 10)},
 		page.Hidden{Name: page.NameWindow, Value: b.Kept.Window})

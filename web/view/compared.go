@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -16,11 +18,12 @@ type Compared struct {
 	Sides    []string // letters of the issued revisions, the newest first
 	From, To Side
 	Changes  []Change
+	Version  int64 // of the draft
 }
 
-// A Side is one of the two: an issued revision, or the draft.
+// A Side is one of the two: an issued revision, the draft, or a state that it had.
 type Side struct {
-	Name   string // its letter, or draft
+	Name   string // its letter, draft, or that of a state
 	At     time.Time
 	Plan   *press.Plan // nil for a draft that is no sound plan
 	Result *press.Result
@@ -28,16 +31,46 @@ type Side struct {
 }
 
 func (s Side) label() string {
-	if s.Name == "draft" {
+	switch n, isState := StateOf(s.Name); {
+	case s.Name == draftSide:
 		return "The draft"
+	case isState:
+		return "State " + strconv.FormatInt(n, 10)
 	}
 	return "Revision " + s.Name
+}
+
+// draftSide names the working draft where sides are compared.
+const draftSide = "draft"
+
+// stateSide begins the name of a state of the draft where sides are compared.
+const stateSide = "state-"
+
+// StateSide names a state of the draft where sides are compared.
+func StateSide(n int64) string { return stateSide + strconv.FormatInt(n, 10) }
+
+// StateOf tells which state a side is.
+func StateOf(side string) (n int64, ok bool) {
+	digits, ok := strings.CutPrefix(side, stateSide)
+	if !ok {
+		return 0, false
+	}
+	n, err := strconv.ParseInt(digits, 10, 64)
+	return n, err == nil
 }
 
 // Page gives the page on which two states are compared.
 func (c Compared) Page(assets page.Assets) page.ComparedPage {
 	out := page.ComparedPage{Assets: assets, Title: c.Title.page(), Address: c.Address, From: c.side(c.From), To: c.side(c.To), Changes: changedAll(c.Changes)}
-	for _, o := range append([]string{"draft"}, c.Sides...) {
+	out.Heading = out.From.Label + " compared with " + inside(out.To.Label)
+	out.Back = c.back()
+	sides := append([]string{draftSide}, c.Sides...)
+	for _, s := range []string{c.From.Name, c.To.Name} {
+		if !slices.Contains(sides, s) {
+			sides = append(sides, s)
+		}
+	}
+	for _, o := range sides {
 		name := Side{Name: o}.label()
 		out.FromOptions = append(out.FromOptions, page.Option{Value: o, Label: name, Chosen: o == c.From.Name})
 		out.ToOptions = append(out.ToOptions, page.Option{Value: o, Label: name, Chosen: o == c.To.Name})
@@ -45,16 +78,38 @@ func (c Compared) Page(assets page.Assets) page.ComparedPage {
 	if c.From.Plan == nil || c.To.Plan == nil {
 		return out
 	}
-	out.Figures = figuresOf(c.From, c.To)
-	for _, f := range out.Figures {
-		if f.Differs {
-			out.Differing++
+	for _, f := range figuresOf(c.From, c.To) {
+		if f.Was != f.Is {
+			out.Differing = append(out.Differing, f)
+		} else {
+			out.Same = append(out.Same, f)
 		}
 	}
+	out.SameCount = counted(len(out.Same), "figure is", "figures are") + " the same"
 	out.New = missingFrom(c.From.Result, c.To.Result)
 	out.Gone = missingFrom(c.To.Result, c.From.Result)
 	return out
 }
+
+// inside is a label in the middle of a sentence.
+func inside(label string) string { return strings.ToLower(label[:1]) + label[1:] }
+
+// back offers to make the second side the draft, where that is compared with it.
+func (c Compared) back() *page.BringBack {
+	if c.From.Name != draftSide || c.To.Name == draftSide {
+		return nil
+	}
+	out := &page.BringBack{Version: strconv.FormatInt(c.Version, 10)}
+	if n, isState := StateOf(c.To.Name); isState {
+		out.Action, out.Do, out.Label = c.Address+"/history", "restore "+strconv.FormatInt(n, 10), "Bring back state "+strconv.FormatInt(n, 10)
+		return out
+	}
+	out.Action, out.Do, out.Label = c.Address+"/revisions/"+c.To.Name, "draft", StartAgain(c.To.Name)
+	return out
+}
+
+// StartAgain is said on the button that makes a revision the draft.
+func StartAgain(letter string) string { return "Start the draft from revision " + letter + " again" }
 
 func (c Compared) side(s Side) page.Side {
 	out := page.Side{Label: s.label(), Strip: s.Strip}
@@ -65,6 +120,9 @@ func (c Compared) side(s Side) page.Side {
 	out.Headline = words.Headline(s.Plan, s.Result)
 	if !s.At.IsZero() {
 		out.Note = "issued " + words.Day(s.At)
+		if _, isState := StateOf(s.Name); isState {
+			out.Note = "of " + words.When(s.At)
+		}
 	}
 	return out
 }
@@ -98,9 +156,6 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 		}
 		add("Limit samples", w.samples(), i == 1)
 		add("Judged rightly", w.judged(), i == 1)
-	}
-	for i := range out {
-		out[i].Differs = out[i].Was != out[i].Is
 	}
 	return out
 }

@@ -20,44 +20,6 @@ func (t Title) page() page.Title {
 	return out
 }
 
-// A Change is one entry that differs between two drafts.
-type Change struct {
-	Path     string
-	Was, Is  string
-	Had, Has bool
-}
-
-// changed writes what an entry was and is.
-func changed(c Change) page.Change {
-	out := page.Change{Where: label(c.Path), Path: c.Path, Was: shownText(c.Was, c.Had), Is: shownText(c.Is, c.Has)}
-	if out.Where == "" {
-		out.Where = c.Path
-	}
-	return out
-}
-
-// shownText is a typed text as a table shows it.
-func shownText(text string, given bool) string {
-	const most = 120
-	switch runes := []rune(text); {
-	case !given:
-		return none
-	case text == "":
-		return "empty"
-	case len(runes) > most:
-		return string(runes[:most]) + "…"
-	}
-	return text
-}
-
-func changedAll(cs []Change) []page.Change {
-	var out []page.Change
-	for _, c := range cs {
-		out = append(out, changed(c))
-	}
-	return out
-}
-
 // A History is one page of the states that a plan's draft had.
 type History struct {
 	Title   Title
@@ -65,6 +27,7 @@ type History struct {
 	Version int64
 	States  []State
 	More    bool // there are older ones
+	Damaged bool // the draft that stands is not what was stored
 }
 
 // A State is one of them.
@@ -74,6 +37,8 @@ type State struct {
 	Did                    string
 	Stands, Sound, Damaged bool
 	Changes                []Change // from the one that it was made from
+	Alike                  bool     // it means what that one meant, and is only written otherwise
+	Issued                 []string // letters of the revisions that it was issued as
 }
 
 // mostChanges is how many changes of one state are told one by one.
@@ -93,13 +58,17 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 		case !s.Sound:
 			p.Note = "no sound plan"
 		}
-		if len(s.Changes) > mostChanges {
-			p.Rest = "and " + counted(len(s.Changes)-mostChanges, "entry", "entries") + " more"
-			s.Changes = s.Changes[:mostChanges]
+		p.Changes, p.Rest = cut(inBrief(s.Changes), mostChanges)
+		if s.Alike {
+			p.Rest = "The same entries, written otherwise"
 		}
-		p.Changes = changedAll(s.Changes)
+		for _, letter := range s.Issued {
+			p.Issued = append(p.Issued, page.Link{Text: "Revision " + letter, Address: h.Address + "/revisions/" + letter})
+		}
 		if s.Stands {
 			p.Do = ""
+		} else if !s.Damaged && !h.Damaged {
+			p.Compare = h.Address + "/compared?from=draft&to=" + StateSide(s.N)
 		}
 		out.States = append(out.States, p)
 	}

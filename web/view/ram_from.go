@@ -49,10 +49,30 @@ func Unshelve(t Typed) Typed {
 	return Take(out, t.Parked)
 }
 
-// ramNews is the note that the shelf's ram has changed.
-func ramNews(name string) *page.RamNews {
-	if name == "" {
+// RamNews is that the shelf's ram has changed since it was copied into a plan.
+type RamNews struct {
+	Name    string
+	Changes []Change // of the plan, if it takes that ram anew
+}
+
+// mostRamNews is how many changes are told one by one.
+const mostRamNews = 4
+
+func (n *RamNews) page() *page.RamNews {
+	if n == nil {
 		return nil
 	}
-	return &page.RamNews{Text: "The shelf's ram “" + name + "” has changed since it was copied into this plan."}
+	out := &page.RamNews{Text: "The shelf's ram “" + n.Name + "” has changed since it was copied into this plan."}
+	var told []Change
+	for _, c := range n.Changes {
+		if c.Path != "ram.shelf_digest" {
+			told = append(told, c)
+		}
+	}
+	if len(told) == 0 {
+		out.Text += " What it holds now is what this plan holds."
+		return out
+	}
+	out.Changes, out.Rest = cut(inBrief(told), mostRamNews)
+	return out
 }

@@ -102,7 +102,7 @@ func (r Ram) figures() []page.RamFigure {
 			continue
 		}
 		text, _ := d.Get(f.Path)
-		one := page.RamFigure{Label: f.Label, Value: text, Unit: f.Unit}
+		one := page.RamFigure{Label: f.Label, Value: bareEntry(f.Path, text), Unit: f.Unit}
 		if strings.TrimSpace(text) == "" {
 			one.Value, one.Empty = standIn(f), true
 			if f.Derived != "" && f.Default == nil {
@@ -130,9 +130,9 @@ func (r Ram) points() [][2]string {
 		}
 		switch {
 		case strings.HasSuffix(e.Path, "][0]"):
-			out[row][0] = e.Text
+			out[row][0] = bareEntry(e.Path, e.Text)
 		case strings.HasSuffix(e.Path, "][1]"):
-			out[row][1] = e.Text
+			out[row][1] = bareEntry(e.Path, e.Text)
 		}
 	}
 	return out
@@ -166,10 +166,11 @@ type RamShelf struct {
 
 // Page gives the page of the list.
 func (s RamShelf) Page(assets page.Assets) page.RamsPage {
-	out := page.RamsPage{Assets: assets, Text: s.Text, Count: counted(len(s.Rams), "ram", "rams"), Empty: len(s.Rams) == 0 && s.Text == ""}
+	out := page.RamsPage{Assets: assets, Text: s.Text, Count: counted(len(s.Rams), "ram", "rams"), Empty: len(s.Rams) == 0 && strings.TrimSpace(s.Text) == ""}
 	if s.Text != "" {
 		out.Count += " found"
 	}
+	out.NoHit = noHit(s.Text, len(s.Rams))
 	for _, r := range s.Rams {
 		out.Rams = append(out.Rams, r.page())
 	}
@@ -184,14 +185,35 @@ type OneRam struct {
 	Ram    Ram
 	Typed  map[string]string // what was typed and not saved; nil for nothing
 	Faults press.Problems
-	Done   string       // what was done just now
+	Done   string       // what was done just now: DoneTold, DoneAnew or nothing
 	Plans  []PlanOption // whose figures it may take
 }
 
+// What may have been done to a ram just now.
+const (
+	DoneTold = "told"
+	DoneAnew = "anew"
+)
+
 // A PlanOption is a plan to choose.
 type PlanOption struct {
-	ID           int64
-	Name, Number string
+	ID                     int64
+	Name, Number, Revision string
+	Changed                time.Time
+}
+
+// label tells plans apart, also those of one name, and in a narrow list.
+func (p PlanOption) label() string {
+	name := Title{Name: p.Name}.page().Name
+	issued := "nothing issued"
+	if p.Revision != "" {
+		issued = "revision " + p.Revision
+	}
+	of := issued + ", changed " + words.When(p.Changed)
+	if number := strings.TrimSpace(p.Number); number != "" {
+		return number + ", " + of + ": " + name
+	}
+	return name + ", " + of
 }
 
 // Page gives the page of the ram.
@@ -201,19 +223,45 @@ func (o OneRam) Page(assets page.Assets) page.RamPage {
 		told = o.Typed
 	}
 	out := page.RamPage{
-		Assets: assets, Ram: o.Ram.page(), Fields: tellingFields(told, o.Faults), Trouble: trouble(o.Faults), Done: o.Done,
+		Assets: assets, Ram: o.Ram.page(), Fields: tellingFields(told, o.Faults), Trouble: trouble(o.Faults),
+	}
+	switch o.Done {
+	case DoneTold:
+		out.Done = "Saved."
+	case DoneAnew:
+		out.Done = "The figures were taken anew."
+		out.Look = o.earlier(out.Fields)
 	}
 	if !o.Ram.Damaged {
 		out.Figures, out.Points, out.Words = o.Ram.figures(), o.Ram.points(), o.Ram.words()
 	}
 	for _, p := range o.Plans {
-		name := Title{Name: p.Name}.page().Name
-		if p.Number != "" {
-			name = p.Number + ", " + name
-		}
-		out.Plans = append(out.Plans, page.Option{Value: strconv.FormatInt(p.ID, 10), Label: name, Chosen: o.Typed["ram.plan"] == strconv.FormatInt(p.ID, 10)})
+		out.Plans = append(out.Plans, page.Option{Value: strconv.FormatInt(p.ID, 10), Label: p.label(), Chosen: o.Typed["ram.plan"] == strconv.FormatInt(p.ID, 10)})
 	}
 	return out
+}
+
+// ofFigures are the fields that speak of where the figures come from.
+var ofFigures = []string{ToldSource, ToldMeasured, ToldMethod}
+
+// earlier marks what still speaks of the figures of before, and says so.
+func (o OneRam) earlier(fields []page.Field) string {
+	said := false
+	for _, path := range ofFigures {
+		if strings.TrimSpace(o.Ram.Told[path]) == "" {
+			continue
+		}
+		said = true
+		for k := range fields {
+			if fields[k].Name == page.NameSigned+path {
+				fields[k].Help = "Said of the earlier figures. " + fields[k].Help
+			}
+		}
+	}
+	if !said {
+		return ""
+	}
+	return "What is said of it (source, date, how measured) was said of the earlier figures: look at it, and save what holds now."
 }
 
 // PlanRam is the page on which a plan takes a ram, or gives its own.
@@ -234,12 +282,13 @@ type PlanRam struct {
 func (v PlanRam) Page(assets page.Assets) page.PlanRamPage {
 	out := page.PlanRamPage{
 		Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Text: v.Text,
-		Count: counted(len(v.Rams), "ram", "rams"), Empty: len(v.Rams) == 0 && v.Text == "", From: v.From,
+		Count: counted(len(v.Rams), "ram", "rams"), Empty: len(v.Rams) == 0 && strings.TrimSpace(v.Text) == "", From: v.From,
 		Nothing: len(v.Entries) == 0, Trouble: trouble(v.Faults),
 	}
 	if v.Text != "" {
 		out.Count += " found"
 	}
+	out.NoHit = noHit(v.Text, len(v.Rams))
 	for _, r := range v.Rams {
 		out.Rams = append(out.Rams, r.page())
 	}

@@ -22,6 +22,8 @@ type Revisions struct {
 	Unsound          int  // faults of a draft that is none
 	Same             bool // the draft is the last revision, to the letter
 	Physical, Others []press.Finding
+	Draft            *press.Draft      // to whose fields the blockers lead
+	Just             string            // letter of the one that was issued just now
 	Typed            map[string]string // by path, what was typed into the form
 	Faults           press.Problems    // why that was not issued
 }
@@ -39,6 +41,7 @@ func (r Revision) page(address string) page.Revision {
 	out := page.Revision{
 		Letter: r.Letter, When: words.Day(r.At), Stamp: words.Stamp(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
 		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
+		Remark: r.oneName(),
 	}
 	if !r.Damaged {
 		out.Address = address + "/revisions/" + r.Letter
@@ -66,6 +69,12 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	for _, r := range v.Issued {
 		out.Issued = append(out.Issued, r.page(v.Address))
 	}
+	if v.Just != "" {
+		out.Just = "Revision " + v.Just + " was issued."
+		if remark := v.Issued[0].oneName(); remark != "" {
+			out.Just += " " + remark
+		}
+	}
 	if len(v.Issued) > 0 {
 		out.Compare = v.Address + "/compared?from=" + v.Issued[0].Letter + "&to=draft"
 	}
@@ -79,11 +88,17 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	words.Explain(v.Result)
 	out.Headline = words.Headline(v.Plan, v.Result)
-	told := func(fs []press.Finding) (out []string) {
+	form := newForm(Take(v.Draft.Entries, nil), nil)
+	form.page() // knows the places only then
+	told := func(fs []press.Finding) (out []page.Finding) {
 		for _, f := range v.Result.Findings {
 			for _, g := range fs {
 				if f.Code == g.Code && f.Path == g.Path {
-					out = append(out, f.Message)
+					one := page.Finding{Severity: string(f.Severity), Text: f.Message, Where: label(f.Path)}
+					if link := form.places.link(f.Path); link != "" {
+						one.Link = v.Address + link
+					}
+					out = append(out, one)
 					break
 				}
 			}
@@ -102,12 +117,30 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	for _, f := range fields {
 		out.Fields = append(out.Fields, v.field(f.path, f.label, f.help))
 	}
+	out.Remark = v.oneName()
 	for _, p := range v.Faults {
 		if !strings.HasPrefix(p.Path, "issue.") {
 			out.Trouble = append(out.Trouble, sentence(p.Message))
 		}
 	}
 	return out
+}
+
+// oneName remarks that one name stands for all three; empty where several do.
+func (r Revision) oneName() string {
+	alike := func(name string) bool {
+		return strings.EqualFold(strings.Join(strings.Fields(name), " "), strings.Join(strings.Fields(r.Prepared), " "))
+	}
+	if strings.TrimSpace(r.Prepared) == "" || !alike(r.Checked) || !alike(r.Approved) {
+		return ""
+	}
+	return "Prepared, checked and approved by one name."
+}
+
+// oneName is the same remark on what stands in the form.
+func (v Revisions) oneName() string {
+	value := func(path string) string { return v.field(path, "", "").Value }
+	return Revision{Prepared: value("issue.prepared"), Checked: value("issue.checked"), Approved: value("issue.approved")}.oneName()
 }
 
 // field is one of the form; it stands at what the title block says until
@@ -134,14 +167,28 @@ type Issued struct {
 	Plan     *press.Plan
 	Result   *press.Result
 	Drawings Drawings
+	Version  int64 // of the draft
+	IsDraft  bool  // the draft makes the same plan
 }
 
 // Page gives the page of an issued revision.
 func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown := result(v.Plan, v.Result, v.Drawings, places{})
 	shown.Copy = copied(v.Plan, v.Result, shown.Setpoints, words.Standing(v.Revision.Letter, true), false)
-	return page.IssuedPage{
+	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
 		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Result: shown,
 	}
+	letter := v.Revision.Letter
+	of := "?revision=" + letter
+	out.Links = []page.Link{
+		{Text: "Its sheet", Address: v.Address + "/sheet" + of},
+		{Text: "Its drill", Address: v.Address + "/drill" + of},
+		{Text: "Compare with the draft", Address: v.Address + "/compared?from=" + letter + "&to=draft"},
+		{Text: "All revisions", Address: v.Address + "/revisions"},
+	}
+	if !v.IsDraft {
+		out.Back = &page.BringBack{Action: v.Address + "/revisions/" + letter, Version: strconv.FormatInt(v.Version, 10), Do: "draft", Label: StartAgain(letter)}
+	}
+	return out
 }

@@ -47,7 +47,7 @@ var orders = []page.Option{
 
 // Page gives the page of the shelf.
 func (s Shelf) Page(assets page.Assets) page.Shelf {
-	out := page.Shelf{Assets: assets, Title: "Plans · ramplan", Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && s.Text == ""}
+	out := page.Shelf{Assets: assets, Title: "Plans · ramplan", Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && strings.TrimSpace(s.Text) == ""}
 	if s.Bin {
 		out.Title, out.Path = "Bin · ramplan", "/bin"
 	}
@@ -59,6 +59,7 @@ func (s Shelf) Page(assets page.Assets) page.Shelf {
 	if s.Text != "" {
 		out.Count += " found"
 	}
+	out.NoHit = noHit(s.Text, s.Total)
 	if s.Binned > 0 {
 		out.Binned = counted(s.Binned, "plan", "plans") + " in the bin"
 	}
@@ -70,6 +71,15 @@ func (s Shelf) Page(assets page.Assets) page.Shelf {
 	}
 	out.Pages = s.pages(out.Path)
 	return out
+}
+
+// noHit says that a search found nothing; empty where it found something or
+// nothing was searched for.
+func noHit(text string, found int) string {
+	if found > 0 || strings.TrimSpace(text) == "" {
+		return ""
+	}
+	return "Nothing holds “" + strings.TrimSpace(text) + "”."
 }
 
 // titled is a name in quotation marks, or what stands for none.

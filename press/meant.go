@@ -1,0 +1,54 @@
+package press
+
+import (
+	"math"
+	"strings"
+)
+
+// AsRead gives a typed text as the check reads it: a figure in plain digits and
+// without its unit, a word of a choice and a fit code without blanks. A text that
+// cannot be read stays as it was typed. given is false for one that counts as not
+// given; a default that was typed counts as given.
+func AsRead(path, typed string) (text string, given bool) {
+	s := schemaAt(path)
+	if s == nil {
+		return typed, true
+	}
+	if s.blank(typed) {
+		return "", false
+	}
+	switch n := s.typed(typed); n.shape {
+	case object:
+		return "{}", true
+	case array:
+		return "[]", true
+	case boolean:
+		return strings.TrimSpace(typed), true
+	case number:
+		if math.IsInf(n.num, 0) {
+			return n.text, true
+		}
+		return plainNumber(n.num), true
+	default:
+		return n.text, true
+	}
+}
+
+// SameMeaning tells whether two typed texts of one entry are read as the same:
+// 3,5 as 3.5 and as 3.5 kg.
+func SameMeaning(path, a, b string) bool {
+	x, xGiven := AsRead(path, a)
+	y, yGiven := AsRead(path, b)
+	return xGiven == yGiven && x == y
+}
+
+// schemaAt gives the place of the document at a path, or nil.
+func schemaAt(path string) *schema {
+	s := root
+	for _, st := range splitPath(path) {
+		if s = s.step(st); s == nil {
+			return nil
+		}
+	}
+	return s
+}

@@ -99,10 +99,14 @@ type Rows struct {
 	AddLabel, Add         string
 	Paste                 *Paste
 	Curve                 *CurveEditor
+	Doubts                []Doubt
 	Title                 bool // the label is not said by the section already
 	Compact               bool // rows of a few short entries
 	Explain               bool // the columns are explained once, above the rows
 }
+
+// A Doubt is a question about what was read, and the command that mends it.
+type Doubt struct{ Text, Do, Button string }
 
 // A Column is the head of one column of rows.
 type Column struct{ Label, Unit, Help, Word string }

@@ -39,6 +39,7 @@ type form struct {
 	places places
 	paste  *page.Paste
 	curve  *page.CurveEditor
+	doubts []page.Doubt // about the points just read
 }
 
 func newForm(t Typed, faults press.Problems) *form {

@@ -75,7 +75,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
-		out.Paste, out.Curve = f.pasteBox(), f.curve
+		out.Paste, out.Curve, out.Doubts = f.pasteBox(), f.curve, f.doubts
 	}
 	columns := columnsOf(base)
 	for _, c := range columns {

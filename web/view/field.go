@@ -15,7 +15,7 @@ const longestStandIn = 17
 
 // field makes the input of one field at one path.
 func (f *form) field(field *press.Field, path string) page.Field {
-	text, typed := f.text[path]
+	text := f.text[path]
 	out := page.Field{
 		ID:       anchor(path),
 		Name:     path,
@@ -40,7 +40,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 	if field.Unit != "" {
 		out.Spoken = "in " + field.Unit
 	}
-	out.Missing = len(out.Messages) > 0 && (!typed || strings.TrimSpace(text) == "")
+	out.Missing = strings.TrimSpace(text) == "" && onlyMissing(f.faults, path)
 	switch field.Kind {
 	case press.Number:
 		out.Kind = "number"
@@ -58,6 +58,20 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		out.Wide = wideText(field)
 	}
 	return out
+}
+
+// onlyMissing tells whether the one fault at a path is that nothing was given.
+func onlyMissing(faults press.Problems, path string) bool {
+	missing := false
+	for _, p := range faults {
+		if p.Path == path {
+			if p.Code != press.CodeRequired {
+				return false
+			}
+			missing = true
+		}
+	}
+	return missing
 }
 
 // wideText tells whether a text is likely to be long.

@@ -162,3 +162,22 @@ func TestTakenTwice(t *testing.T) {
 	typed = Take([]press.Entry{{Path: "joint.kind", Text: "touch"}, {Path: path, Text: "14"}}, twice)
 	assert.Equal(t, []press.Entry{{Path: path, Text: "14"}}, typed.Parked, "what was typed since is newer")
 }
+
+// TestMissing: what is only not given keeps its help and is marked; a fault of
+// another kind in an empty field is none of these.
+func TestMissing(t *testing.T) {
+	faults := press.Problems{
+		{Path: "station.nest", Code: press.CodeRequired, Message: "not given"},
+		{Path: "joint.fit", Code: press.CodeConflict, Message: "give one"},
+		{Path: "ram.stroke", Code: press.CodeRequired, Message: "not given"},
+		{Path: "ram.stroke", Code: press.CodeConflict, Message: "and more"},
+		{Path: "parts[0].nominal", Code: press.CodeRequired, Message: "not given"},
+	}
+	typed := withRows(press.Interference)
+	got := inputs(newForm(typed, faults).page())
+	for name, want := range map[string]bool{"station.nest": true, "joint.fit": false, "ram.stroke": false, "parts[0].nominal": true, "ram.moving_mass": false} {
+		assert.Equal(t, want, got[name].Missing, name)
+	}
+	assert.Equal(t, "needed", got["parts[0].nominal"].StandIn)
+	assert.Empty(t, got["station.nest"].StandIn, "a mark stands beside its label")
+}

@@ -122,6 +122,9 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	}
 	for _, c := range columns {
 		field := f.field(c, press.RowPath(c.Path, i))
+		if field.Missing { // there is no room under a row
+			field.StandIn = "needed"
+		}
 		if inLine(base) {
 			field.InRow = true
 			field.Spoken = c.Label + ", " + strings.ToLower(name)

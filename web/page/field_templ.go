@@ -35,7 +35,7 @@ func FieldOf(f Field) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			var templ_7745c5c3_Var2 = []any{"field", "field-" + f.Kind, templ.KV("wide", f.Kind == "area" || f.Wide), templ.KV("wrong", f.Wrong() && !f.Missing), templ.KV("missing", f.Missing)}
+			var templ_7745c5c3_Var2 = []any{"field", "field-" + f.Kind, templ.KV("wide", f.Kind == "area" || f.Wide), templ.KV("wrong", f.Wrong() && !f.Missing), templ.KV("missing", f.Missing), templ.KV("idle", f.Idle)}
 			templ_7745c5c3_Err = templ.RenderCSSItems(ctx, templ_7745c5c3_ElementWriter, templ_7745c5c3_Var2...)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err

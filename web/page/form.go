@@ -1,6 +1,10 @@
 package page
 
-import "github.com/a-h/templ"
+import (
+	"slices"
+
+	"github.com/a-h/templ"
+)
 
 // Names of the inputs that are no fields of the plan. A colon stands first, so
 // that none of them is ever the path of a field.
@@ -75,6 +79,7 @@ type Field struct {
 	Limit           string // of characters
 	Messages        []string
 	Missing         bool // its only fault is that nothing was typed
+	Idle            bool // of no use beside what is chosen next to it
 	Wide            bool
 	Spoken          string // unit as it is read out; in a row the whole name, such as "Nominal, row 3"
 	InRow           bool
@@ -119,6 +124,11 @@ type Row struct {
 	Messages               []string
 	Remove, Up, Down       string
 	RemoveAs, UpAs, DownAs string // spoken names of the buttons
+}
+
+// HasFlags tells whether the row has boxes to tick; they stand together.
+func (r Row) HasFlags() bool {
+	return slices.ContainsFunc(r.Fields, func(f Field) bool { return f.Kind == "flag" })
 }
 
 // Paste is the place for two columns of text.

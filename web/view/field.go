@@ -36,6 +36,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 	if !strings.Contains(field.Path, "[]") { // rows explain their columns once
 		out.Word = entryLink(field)
 	}
+	f.idle(&out)
 	f.places[path] = out.ID
 	if field.Unit != "" {
 		out.Spoken = "in " + field.Unit
@@ -58,6 +59,19 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		out.Wide = wideText(field)
 	}
 	return out
+}
+
+// idle shows that an entry is of no use beside what is chosen next to it: the
+// standard deviations of a part, unless its lengths are spread normally.
+func (f *form) idle(out *page.Field) {
+	row, is := strings.CutSuffix(out.Name, "].sigmas")
+	if !is || strings.TrimSpace(f.text[row+"].shape"]) == press.Normal {
+		return
+	}
+	out.Idle, out.StandIn = true, "if normal"
+	if out.Value != "" {
+		out.ReadAs = "used with normal only"
+	}
 }
 
 // onlyMissing tells whether the one fault at a path is that nothing was given.

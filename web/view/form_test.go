@@ -181,3 +181,22 @@ func TestMissing(t *testing.T) {
 	assert.Equal(t, "needed", got["parts[0].nominal"].StandIn)
 	assert.Empty(t, got["station.nest"].StandIn, "a mark stands beside its label")
 }
+
+// TestIdleSigmas: the standard deviations of a part are shown as used with the
+// shape normal alone; what is typed there stays.
+func TestIdleSigmas(t *testing.T) {
+	draft := func(shape, sigmas string) page.Field {
+		typed := Take([]press.Entry{{Path: "parts[0].shape", Text: shape}, {Path: "parts[0].sigmas", Text: sigmas}}, nil)
+		return inputs(newForm(typed, nil).page())["parts[0].sigmas"]
+	}
+	assert.Equal(t, "if normal", draft("", "").StandIn)
+	assert.Empty(t, draft(press.Uniform, "").ReadAs)
+	idle := draft(press.Uniform, "4")
+	assert.True(t, idle.Idle)
+	assert.Equal(t, "4", idle.Value)
+	assert.Equal(t, "used with normal only", idle.ReadAs)
+	used := draft(press.Normal, "")
+	assert.False(t, used.Idle)
+	assert.Equal(t, "3", used.StandIn)
+	assert.Empty(t, draft(press.Normal, "4").ReadAs)
+}

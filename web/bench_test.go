@@ -79,6 +79,31 @@ func TestNeededKeepsHelp(t *testing.T) {
 	assert.NotContains(t, under(), "needed")
 }
 
+// TestTypedUnit: a unit typed behind a figure is kept as typed, and not printed a
+// second time beside it.
+func TestTypedUnit(t *testing.T) {
+	s := start(t)
+	suffix := func() string {
+		for n := range s.byID("f-station-nest").Parent.Descendants() {
+			if attr(n, "class") == "unit" {
+				return text(n)
+			}
+		}
+		return ""
+	}
+	require.Equal(t, "mm", suffix())
+	s.typeIn("station.nest", "140 mm")
+	s = s.press("recompute")
+	assert.Equal(t, 200, s.status)
+	typed, _ := s.value("station.nest")
+	assert.Equal(t, "140 mm", typed)
+	assert.Empty(t, suffix())
+	s.typeIn("station.nest", "140 in")
+	s = s.press("recompute")
+	assert.Equal(t, 422, s.status, "another unit is no figure")
+	assert.Equal(t, "mm", suffix())
+}
+
 // TestMarkup holds what every page must have: one main heading, unique ids, a
 // label for every control, and links that lead somewhere.
 func TestMarkup(t *testing.T) {

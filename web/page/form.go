@@ -71,6 +71,7 @@ type Field struct {
 	Help            string
 	Range           string
 	Value           string
+	OwnUnit         bool   // the unit was typed behind the figure
 	ReadAs          string // said of a figure that can be read in two ways
 	StandIn         string // what holds while nothing is typed
 	Checked         bool

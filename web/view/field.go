@@ -24,6 +24,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		Help:     field.Help,
 		Range:    sentence(field.Range()),
 		Value:    Shown(field, text),
+		OwnUnit:  field.Bare(text) != text,
 		ReadAs:   readAs(field, text),
 		StandIn:  standIn(field),
 		Required: field.Required,

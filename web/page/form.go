@@ -45,7 +45,7 @@ type Entry struct {
 // A Section is one question of the engineer.
 type Section struct {
 	ID, Label, Help string
-	Faults          string // such as "2 faults" or "3 needed"; empty without
+	Faults          string // such as "2 faults, 3 needed"; empty without
 	Wrong           bool   // more than missing
 	Word            string // address of its fields in the glossary
 	Groups          []Group
@@ -100,6 +100,7 @@ type Option struct {
 type Rows struct {
 	ID, Path, Label, Help string
 	Messages              []string
+	Need                  string // what is needed where nothing was given at all
 	Columns               []Column
 	Rows                  []Row
 	AddLabel, Add         string

@@ -200,3 +200,46 @@ func TestIdleSigmas(t *testing.T) {
 	assert.Equal(t, "3", used.StandIn)
 	assert.Empty(t, draft(press.Normal, "4").ReadAs)
 }
+
+// TestStanding: faults and what is still needed are told beside each other.
+func TestStanding(t *testing.T) {
+	need := press.Problem{Path: "ram.stroke", Code: press.CodeRequired, Message: "not given; a number is needed"}
+	wrong := press.Problem{Path: "ram.curve.points[1][0]", Code: press.CodeOrder, Message: "found 1"}
+	for _, c := range []struct {
+		faults press.Problems
+		said   string
+		wrong  bool
+	}{
+		{nil, "", false},
+		{press.Problems{need}, "1 needed", false},
+		{press.Problems{wrong}, "1 fault", true},
+		{press.Problems{wrong, need, need, wrong, {Path: "rams", Code: press.CodeRange}}, "2 faults, 2 needed", true},
+	} {
+		said, isWrong := newForm(Typed{}, c.faults).standing("ram")
+		assert.Equal(t, c.said, said)
+		assert.Equal(t, c.wrong, isWrong)
+	}
+}
+
+// TestListNeeded: a list that was not given is needed, and no more wrong than an
+// empty field; one that is too short is wrong.
+func TestListNeeded(t *testing.T) {
+	rows := func(entries ...press.Entry) *page.Rows {
+		typed := Take(entries, nil)
+		_, faults := typed.Draft.Check()
+		for _, s := range newForm(typed, faults).page().Sections {
+			for _, g := range s.Groups {
+				if g.Rows != nil && g.Rows.Path == "ram.curve.points" {
+					return g.Rows
+				}
+			}
+		}
+		return nil
+	}
+	got := rows()
+	assert.Equal(t, "A list of 2 to 500 rows is needed.", got.Need)
+	assert.Empty(t, got.Messages)
+	got = rows(press.Entry{Path: "ram.curve.points[0][0]", Text: "10"}, press.Entry{Path: "ram.curve.points[0][1]", Text: "95"})
+	assert.Empty(t, got.Need)
+	assert.Equal(t, []string{"found 1 row; a list of 2 to 500 rows is needed"}, got.Messages)
+}

@@ -73,6 +73,9 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		Add: "add " + base, AddLabel: "Add a " + noun,
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
+	if onlyMissing(f.faults, base) {
+		out.Need, out.Messages = needOf(out.Messages), nil
+	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
 		out.Paste, out.Curve, out.Doubts = f.pasteBox(), f.curve, f.doubts
@@ -93,6 +96,12 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		out.Add = ""
 	}
 	return out
+}
+
+// needOf says what is needed, as a sentence and without the fault that it is not
+// given: an empty list is no worse than an empty field.
+func needOf(messages []string) string {
+	return sentence(strings.TrimPrefix(strings.Join(messages, "; "), "not given; "))
 }
 
 func columnsOf(base string) []*press.Field {

@@ -36,15 +36,19 @@ func (e LineError) Error() string {
 // "10,5 200" are 10.5 % and 200 N, "10,5" alone is 10 % and 5 N. There are no
 // thousands separators. A % behind the setting and an N behind the force are
 // understood, other units are not. What follows a # is a comment; blank lines are left
-// out, and so are headings: lines before the first point with no field that
-// begins like a number.
+// out.
+//
+// Lines before the first point with no field that begins like a number are
+// headings. Where one names both columns, by unit (%, N) or by word (setting,
+// current, force), the columns are read in its order; the last such line counts.
+// Without one the setting stands first.
 //
 // Every bad line gives one LineError; the good lines are still returned. More
 // than [MaxPoints] points, more than [MaxLines] lines or a line longer than
 // [MaxLineLength] bytes is such an error, and beyond the first two nothing is
 // read. Whether the points make a curve is for [New] to say.
-func ReadColumns(text string) ([]Point, []LineError) {
-	var points []Point
+func ReadColumns(text string) (Table, []LineError) {
+	var table Table
 	var faults []LineError
 	text = strings.TrimPrefix(text, "\uFEFF")
 	for n := 1; text != ""; n++ {
@@ -62,21 +66,28 @@ func ReadColumns(text string) ([]Point, []LineError) {
 		}
 		data, _, _ := strings.Cut(line, "#")
 		fields, comma := split(glue(data))
-		if len(fields) == 0 || len(points) == 0 && heading(fields) {
+		if len(fields) == 0 {
 			continue
 		}
-		p, message := parse(fields, comma)
+		if len(table.Points) == 0 && heading(fields) {
+			table.named(data, fields)
+			if message := otherUnit(fields); message != "" {
+				fail(message)
+			}
+			continue
+		}
+		p, message := parse(fields, comma, table.ForceFirst)
 		if message != "" {
 			fail(message)
 			continue
 		}
-		if len(points) == MaxPoints {
+		if len(table.Points) == MaxPoints {
 			fail(fmt.Sprintf("more than %d points, the rest is not read", MaxPoints))
 			break
 		}
-		points = append(points, p)
+		table.Points = append(table.Points, p)
 	}
-	return points, faults
+	return table, faults
 }
 
 // cutLine takes the first line off the text; CR LF, LF and CR end a line.
@@ -126,19 +137,8 @@ func touches(pair []string) bool {
 	return strings.HasSuffix(pair[0], ",") || strings.HasPrefix(pair[1], ",")
 }
 
-// heading says whether no field begins like a number.
-func heading(fields []string) bool {
-	for _, f := range fields {
-		f = strings.TrimLeft(f, "+-.,")
-		if f != "" && f[0] >= '0' && f[0] <= '9' {
-			return false
-		}
-	}
-	return true
-}
-
 // parse reads the two fields of a line, or says what is wrong.
-func parse(fields []string, comma bool) (Point, string) {
+func parse(fields []string, comma, forceFirst bool) (Point, string) {
 	if len(fields) != 2 {
 		hint, columns := "", "columns"
 		switch {
@@ -149,7 +149,10 @@ func parse(fields []string, comma bool) (Point, string) {
 		case comma && len(fields) > 2:
 			hint = "; with decimal commas separate them by a semicolon or a tab"
 		}
-		return Point{}, fmt.Sprintf("%d %s, want 2: setting and force%s", len(fields), columns, hint)
+		return Point{}, fmt.Sprintf("%d %s, want 2: %s%s", len(fields), columns, order(forceFirst), hint)
+	}
+	if forceFirst {
+		fields = []string{fields[1], fields[0]}
 	}
 	setting, message := quantity(fields[0], "%", !comma)
 	if message != "" {
@@ -160,6 +163,14 @@ func parse(fields []string, comma bool) (Point, string) {
 		return Point{}, "force " + message
 	}
 	return Point{Setting: setting, Force: force}, ""
+}
+
+// order names the two columns as they stand.
+func order(forceFirst bool) string {
+	if forceFirst {
+		return "force and setting"
+	}
+	return "setting and force"
 }
 
 // number reads one decimal number, with a point or, where allowed, a comma.

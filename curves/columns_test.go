@@ -42,8 +42,9 @@ func TestReadColumns(t *testing.T) {
 		"heading of words, with text": "setting, push force, as measured\n10.5, 200\n20, 400.25",
 	} {
 		t.Run(name, func(t *testing.T) {
-			points, faults := curves.ReadColumns(text)
-			assert.Equal(t, want, points)
+			table, faults := curves.ReadColumns(text)
+			assert.Equal(t, want, table.Points)
+			assert.False(t, table.ForceFirst)
 			assert.Empty(t, faults)
 		})
 	}
@@ -53,8 +54,8 @@ func TestReadColumns(t *testing.T) {
 // is for New to refuse.
 func TestReadColumnsNothing(t *testing.T) {
 	for _, text := range []string{"", "\n\n", "# nothing", "setting;force", "\uFEFF"} {
-		points, faults := curves.ReadColumns(text)
-		assert.Empty(t, points, text)
+		table, faults := curves.ReadColumns(text)
+		assert.Empty(t, table.Points, text)
 		assert.Empty(t, faults, text)
 	}
 }
@@ -87,8 +88,8 @@ func TestReadColumnsFaults(t *testing.T) {
 		";30":        `setting "" is not a number`,
 	} {
 		t.Run(line, func(t *testing.T) {
-			points, faults := curves.ReadColumns("10 100\n" + line + "\n50 500")
-			assert.Equal(t, []curves.Point{{10, 100}, {50, 500}}, points)
+			table, faults := curves.ReadColumns("10 100\n" + line + "\n50 500")
+			assert.Equal(t, []curves.Point{{10, 100}, {50, 500}}, table.Points)
 			assert.Equal(t, []curves.LineError{{Line: 2, Text: line, Message: want}}, faults)
 		})
 	}
@@ -106,22 +107,22 @@ func TestReadColumnsLimits(t *testing.T) {
 		}
 		return b.String()
 	}
-	points, faults := curves.ReadColumns(rows(curves.MaxPoints))
-	assert.Len(t, points, curves.MaxPoints)
+	table, faults := curves.ReadColumns(rows(curves.MaxPoints))
+	assert.Len(t, table.Points, curves.MaxPoints)
 	assert.Empty(t, faults)
-	points, faults = curves.ReadColumns(rows(curves.MaxPoints + 7))
-	assert.Len(t, points, curves.MaxPoints)
+	table, faults = curves.ReadColumns(rows(curves.MaxPoints + 7))
+	assert.Len(t, table.Points, curves.MaxPoints)
 	assert.Equal(t, []curves.LineError{{Line: 501, Text: "500;501", Message: "more than 500 points, the rest is not read"}}, faults)
 
 	_, faults = curves.ReadColumns(strings.Repeat("\n", curves.MaxLines))
 	assert.Empty(t, faults)
-	points, faults = curves.ReadColumns(strings.Repeat("\n", curves.MaxLines) + "1;2\n3;4")
-	assert.Empty(t, points)
+	table, faults = curves.ReadColumns(strings.Repeat("\n", curves.MaxLines) + "1;2\n3;4")
+	assert.Empty(t, table.Points)
 	assert.Equal(t, []curves.LineError{{Line: 5001, Text: "1;2", Message: "more than 5000 lines, the rest is not read"}}, faults)
 
 	wide := "1;2" + strings.Repeat(" ", curves.MaxLineLength-3)
-	points, faults = curves.ReadColumns(wide + "\n" + wide + " \n3;4")
-	assert.Equal(t, []curves.Point{{1, 2}, {3, 4}}, points)
+	table, faults = curves.ReadColumns(wide + "\n" + wide + " \n3;4")
+	assert.Equal(t, []curves.Point{{1, 2}, {3, 4}}, table.Points)
 	require.Len(t, faults, 1)
 	assert.Equal(t, 2, faults[0].Line)
 	assert.Equal(t, "the line is longer than 1000 bytes", faults[0].Message)
@@ -134,14 +135,17 @@ func FuzzReadColumns(f *testing.F) {
 	for _, seed := range []string{
 		"", "10,5;200\n20;400,25", "10.5,200", "a;b\n1\t2\r\n3 4\r5, 6", "\uFEFF# c\n1;2;;\n", "1,2,3\n;;\n,\n,,\t",
 		"\xff\xfe1;2", "1e308;1e309", "--1 ++2", "1 \u00a0 2", strings.Repeat("9", 1001), "+.;-.", "\t1\t2", "10 % 95 N\n20% 3kN", "% N", "1 N N %",
+		"Force;Setting\n95;10", "N %\n95 10",
 	} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		points, faults := curves.ReadColumns(text)
-		require.LessOrEqual(t, len(points), curves.MaxPoints)
+		table, faults := curves.ReadColumns(text)
+		require.LessOrEqual(t, len(table.Points), curves.MaxPoints)
+		require.True(t, table.Heading != "" || !table.ForceFirst, "only a heading turns the columns round")
+		require.True(t, utf8.ValidString(table.Heading))
 		var plain strings.Builder
-		for _, p := range points {
+		for _, p := range table.Points {
 			fmt.Fprintf(&plain, "%v;%v\n", p.Setting, p.Force)
 		}
 		last := 0
@@ -154,6 +158,6 @@ func FuzzReadColumns(f *testing.F) {
 		require.LessOrEqual(t, last, curves.MaxLines+1)
 		again, faults := curves.ReadColumns(plain.String())
 		require.Empty(t, faults)
-		require.Equal(t, points, again)
+		require.Equal(t, table.Points, again.Points)
 	})
 }

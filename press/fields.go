@@ -130,14 +130,14 @@ var Fields = []Field{
 	{Path: "station.position_step", Default: 0.01, Low: aboveZero, Unit: "mm", Label: "Position step", Help: "Positions are typed in as whole multiples of it."},
 
 	{Path: "parts", Kind: Rows, Required: true, MinRows: 1, MaxRows: 200, Label: "Parts", Help: "Every length between the nest and the tool, one row each."},
-	{Path: "parts[].name", Kind: Text, Default: "", Label: "Length", Help: "What the row measures."},
+	{Path: "parts[].name", Kind: Text, Default: "", Label: "What is measured", Help: "A name for the row, such as base plate; the figure goes into Nominal."},
 	{Path: "parts[].nominal", Required: true, Unit: "mm", Label: "Nominal", Help: "The nominal length."},
 	{Path: "parts[].minus", Required: true, Low: zero, Unit: "mm", Label: "Minus", Help: "How much shorter it may be, as a positive figure."},
 	{Path: "parts[].plus", Required: true, Low: zero, Unit: "mm", Label: "Plus", Help: "How much longer it may be."},
 	{Path: "parts[].contact", Required: true, Label: "In contact", Help: "How often it counts in the height at first contact: usually −1, 0 or 1."},
 	{Path: "parts[].seat", Required: true, Label: "In seat", Help: "How often it counts in the seated height: usually −1, 0 or 1."},
 	{Path: "parts[].shape", Kind: Choice, Default: Uniform, Choices: []string{Uniform, Triangular, Normal}, Label: "Shape", Help: "How the lengths are spread between the limits."},
-	{Path: "parts[].sigmas", Default: 3.0, Low: aboveZero, Label: "Sigmas", Help: "For normal: how many standard deviations fill half the tolerance."},
+	{Path: "parts[].sigmas", Default: 3.0, Low: aboveZero, Label: "Sigmas", Help: "Used with the shape normal only: how many standard deviations fill half the tolerance."},
 	{Path: "parts[].insert", Kind: Flag, Default: false, Label: "Insert", Help: "The row goes away when the insert is missing."},
 	{Path: "parts[].datum", Kind: Flag, Default: false, Label: "Datum", Help: "The row lies under the face from which the drawing measures the height."},
 

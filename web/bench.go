@@ -19,10 +19,11 @@ type bench struct {
 	typed   view.Typed
 	notices []page.Notice
 	paste   *page.Paste
-	leads   *leads // what the entries lead to, once computed
-	refused bool   // what was asked for was not done
-	stale   bool   // another window changed the plan: nothing was saved
-	failure string // why nothing could be saved
+	doubts  []page.Doubt // about the points just read
+	leads   *leads       // what the entries lead to, once computed
+	refused bool         // what was asked for was not done
+	stale   bool         // another window changed the plan: nothing was saved
+	failure string       // why nothing could be saved
 }
 
 // partHeader is the request header by which a script asks for the body of the
@@ -235,7 +236,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 		}
 	}
 	v := view.Bench{
-		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste,
+		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Doubts: b.doubts,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, Window: b.window, Revision: b.head.Revision,
 			AsIssued: l.asIssued(b.head), CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),

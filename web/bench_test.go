@@ -62,6 +62,48 @@ func TestNewPlan(t *testing.T) {
 	assert.Equal(t, "Bearing sleeve into anemometer hub", name)
 }
 
+// TestNeededKeepsHelp: in an empty plan every field says what it is; that it is
+// needed is a mark, which the control is described by. Other faults take its place.
+func TestNeededKeepsHelp(t *testing.T) {
+	s := start(t).send("/plans", "new", nil)
+	under := func() string {
+		return strings.Join(strings.Fields(text(s.byID(attr(s.byID("f-station-nest"), "aria-describedby")))), " ")
+	}
+	assert.Equal(t, "needed The ram position at which the tool would touch the empty nest, at zero force.", under())
+	assert.Equal(t, "true", attr(s.byID("f-station-nest"), "aria-invalid"))
+	s.typeIn("station.nest", "x")
+	s = s.press("recompute")
+	assert.Equal(t, `found "x"; a number in mm is needed`, under())
+	s.typeIn("station.nest", "140")
+	s = s.press("recompute")
+	assert.NotContains(t, under(), "needed")
+}
+
+// TestTypedUnit: a unit typed behind a figure is kept as typed, and not printed a
+// second time beside it.
+func TestTypedUnit(t *testing.T) {
+	s := start(t)
+	suffix := func() string {
+		for n := range s.byID("f-station-nest").Parent.Descendants() {
+			if attr(n, "class") == "unit" {
+				return text(n)
+			}
+		}
+		return ""
+	}
+	require.Equal(t, "mm", suffix())
+	s.typeIn("station.nest", "140 mm")
+	s = s.press("recompute")
+	assert.Equal(t, 200, s.status)
+	typed, _ := s.value("station.nest")
+	assert.Equal(t, "140 mm", typed)
+	assert.Empty(t, suffix())
+	s.typeIn("station.nest", "140 in")
+	s = s.press("recompute")
+	assert.Equal(t, 422, s.status, "another unit is no figure")
+	assert.Equal(t, "mm", suffix())
+}
+
 // TestMarkup holds what every page must have: one main heading, unique ids, a
 // label for every control, and links that lead somewhere.
 func TestMarkup(t *testing.T) {

@@ -43,6 +43,14 @@ func (p *posted) obey() (*bench, error) {
 	case "paste":
 		p.pasteInto(b)
 		return b, nil
+	case "swap", "hundredfold", "sort":
+		mended, said, ok := view.MendCurve(b.typed, p.do)
+		if !ok {
+			return nil, unknownCommand(p.do)
+		}
+		b.typed, b.doubts = mended, view.CurveDoubts(mended)
+		b.say(said)
+		return b, nil
 	case "unshelve":
 		b.typed = view.Unshelve(b.typed)
 		return b, nil

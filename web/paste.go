@@ -2,6 +2,7 @@ package web
 
 import (
 	"fmt"
+	"slices"
 
 	"ramplan/curves"
 	"ramplan/web/page"
@@ -11,7 +12,7 @@ import (
 // pasteInto reads two columns of text in place of the curve's points. Text with
 // a bad line changes nothing and stays in its box with what is wrong.
 func (p *posted) pasteInto(b *bench) {
-	points, faults := curves.ReadColumns(p.paste)
+	table, faults := curves.ReadColumns(p.paste)
 	box := &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
 	for i, f := range faults {
 		if i == mostShown {
@@ -20,7 +21,7 @@ func (p *posted) pasteInto(b *bench) {
 		}
 		box.Lines = append(box.Lines, fmt.Sprintf("Line %d, %q: %s", f.Line, f.Text, f.Message))
 	}
-	if len(faults) == 0 && len(points) == 0 {
+	if len(faults) == 0 && len(table.Points) == 0 {
 		box.Lines = []string{"Nothing to read: paste two columns of figures, setting and force."}
 	}
 	if len(box.Lines) > 0 {
@@ -28,10 +29,14 @@ func (p *posted) pasteInto(b *bench) {
 		return
 	}
 	b.paste = nil
-	pairs := make([][2]float64, len(points))
-	for i, c := range points {
-		pairs[i] = [2]float64{c.Setting, c.Force}
+	read := view.Reading{Points: make([][2]float64, len(table.Points)), Heading: table.Heading, ForceFirst: table.ForceFirst, Turned: table.Falling()}
+	for i, c := range table.Points {
+		read.Points[i] = [2]float64{c.Setting, c.Force}
 	}
-	b.typed = view.WithCurve(b.typed, pairs)
-	b.say(view.PointsRead(pairs))
+	if read.Turned {
+		slices.Reverse(read.Points)
+	}
+	b.typed = view.WithCurve(b.typed, read.Points)
+	b.say(read.Said())
+	b.doubts = read.Doubts()
 }

@@ -36,7 +36,8 @@ func TestRows(t *testing.T) {
 	s = s.press("add parts")
 	assert.Equal(t, []string{b, a, ""}, s.names())
 	assert.Equal(t, 422, s.status, "an empty row makes no plan")
-	assert.Contains(t, text(s.byID("f-parts-2-nominal-n")), "not given")
+	assert.Contains(t, text(s.byID("f-parts-2-nominal-n")), "needed")
+	assert.Equal(t, "needed", attr(s.byID("f-parts-2-nominal"), "placeholder"))
 	s = s.press("recompute")
 	assert.Equal(t, []string{b, a, ""}, s.names(), "an empty row stays until it is removed")
 	s = s.press("up parts 2").press("up parts 1")
@@ -101,6 +102,58 @@ func TestPaste(t *testing.T) {
 	s = s.press("recompute").press("undo")
 	got, _ = s.value("ram.curve.points[6][1]")
 	assert.Equal(t, "2620", got, "the points of before are back")
+}
+
+// TestPasteOfAnotherOrder reads columns that are meant in another way than they
+// stand: the heading is heeded, a falling list turned round, and both are said;
+// what is only doubtful is asked, and changed by a button alone.
+func TestPasteOfAnotherOrder(t *testing.T) {
+	s := start(t)
+	read := func(text string) {
+		s.typeIn(":paste", text)
+		s = s.press("paste ram.curve.points")
+	}
+	curve := func() (out []string) {
+		for _, name := range []string{"[0][0]", "[0][1]", "[1][0]", "[1][1]"} {
+			v, _ := s.value("ram.curve.points" + name)
+			out = append(out, v)
+		}
+		return out
+	}
+	read("Force;Setting\n120;10\n505;100")
+	assert.Equal(t, []string{"10", "120", "100", "505"}, curve())
+	assert.Contains(t, text(s.byID("lead")), "by the heading “Force;Setting”, force first")
+	assert.Nil(t, s.byID("points-doubts"))
+
+	read("100;505\n10;120")
+	assert.Equal(t, []string{"10", "120", "100", "505"}, curve())
+	assert.Contains(t, text(s.byID("lead")), "turned round because the list fell")
+
+	read("120;10\n505;100")
+	assert.Equal(t, []string{"120", "10", "505", "100"}, curve(), "nothing is changed unasked")
+	assert.Contains(t, text(s.byID("points-doubts")), "are the columns swapped?")
+	s = s.press("swap ram.curve.points")
+	assert.Equal(t, []string{"10", "120", "100", "505"}, curve())
+	assert.Nil(t, s.byID("points-doubts"))
+
+	read("0,1;120\n1;505")
+	assert.Contains(t, text(s.byID("points-doubts")), "are these fractions")
+	s = s.press("hundredfold ram.curve.points")
+	assert.Equal(t, []string{"10", "120", "100", "505"}, curve())
+	s = s.press("undo")
+	assert.Equal(t, []string{"0.1", "120", "1", "505"}, curve())
+
+	read("10;120\n5;60\n100;505")
+	assert.Equal(t, 422, s.status)
+	s = s.press("sort ram.curve.points")
+	assert.Equal(t, []string{"5", "60", "10", "120"}, curve())
+	assert.Nil(t, s.byID("points-doubts"))
+	assert.Equal(t, 400, s.press("sort parts").status)
+
+	read("1;120\n0.5;60")
+	s.typeIn("ram.curve.points[0][1]", "200")
+	s = s.press("swap ram.curve.points")
+	assert.Contains(t, text(s.byID("points-doubts")), "swapped?", "what was made of them is asked about again")
 }
 
 // TestPasteIsKept presses other buttons while columns are typed and not read yet:

@@ -20,8 +20,9 @@ const (
 	curveWidth        = 280
 	curveLeast        = 200
 	curvePlot         = 160
-	curveAxisNames    = 22
+	curveAxisNames    = 26
 	curveSettingLabel = 20
+	curveStepY        = 26 // from figure to figure of the forces, about
 )
 
 // NewCurve makes the drawing of a curve; setting is the plan's, %, or nil while
@@ -67,7 +68,7 @@ type curveDrawing struct {
 }
 
 func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
-	d := &curveDrawing{chart: &chart{width: o.width(curveWidth, curveLeast)}, t: t}
+	d := &curveDrawing{chart: &chart{width: o.width(curveWidth, curveLeast), stepY: curveStepY}, t: t}
 	if setting != nil {
 		d.setting, d.force = setting, forceAt(t.Line, *setting)
 	}
@@ -75,7 +76,7 @@ func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
 	x0, x1 := roundEnds(t.Points[0][0], t.Points[n][0])
 	_, y1 := roundEnds(0, t.Points[n][1])
 	st := style{quiet, small, false}
-	left := margin/2 + st.width(figure(y1, 0)) + 8
+	left := margin/2 + widestForce(st, y1) + 8
 	top := margin/2 + float64(curveAxisNames)
 	if d.setting != nil {
 		top += curveSettingLabel
@@ -86,6 +87,16 @@ func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
 	d.xName, d.yName = "setting, %", "force of the curve, N"
 	d.height = math.Ceil(d.bottom() + margin/2)
 	return d
+}
+
+// widestForce is the width of the widest figure along the forces.
+func widestForce(st style, most float64) float64 {
+	ticks, decimals := newScale(0, most, curvePlot, 0).ticks(curvePlot / curveStepY)
+	widest := 0.0
+	for _, v := range ticks {
+		widest = math.Max(widest, st.width(figure(v, decimals)))
+	}
+	return widest
 }
 
 // roundEnds are the ends of an axis: round figures that leave room to move a

@@ -56,3 +56,28 @@ func TestCurveOfAnyPlan(t *testing.T) {
 	}
 	assert.Greater(t, compared, 10)
 }
+
+// TestCurveFigures: both axes carry figures, whole and left of the axis. Derived
+// by hand.
+func TestCurveFigures(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		points [][2]float64
+		want   []string
+	}{
+		{"thousands", [][2]float64{{10, 200}, {70, 2620}}, []string{"0", "500", "1000", "1500", "2000", "2500", "3000"}},
+		{"tenths", [][2]float64{{1, 0.1}, {1.1, 0.3}}, []string{"0.0", "0.1", "0.2", "0.3"}},
+		{"large", [][2]float64{{10, 2e5}, {70, 2.6e6}}, []string{"0", "500\u202f000", "1\u202f000\u202f000", "1\u202f500\u202f000", "2\u202f000\u202f000", "2\u202f500\u202f000", "3\u202f000\u202f000"}},
+	} {
+		trace := &press.CurveTrace{Points: c.points, Line: []press.Pair{c.points[0], c.points[1]}}
+		d := NewCurve(trace, nil, Options{})
+		var found []string
+		for _, l := range d.on(newSVG(d.Size())) {
+			if l.x1 <= d.d.plot.x0 && l.y0 > d.d.plot.y0-10 {
+				found = append(found, l.text)
+				assert.GreaterOrEqual(t, l.x0, 0.0, c.name)
+			}
+		}
+		assert.ElementsMatch(t, c.want, found, c.name)
+	}
+}

@@ -202,6 +202,7 @@ function fill(field, value) {
 function settle(what) {
   const [verb, list] = what.split(" ");
   const rows = list && document.getElementById("f-" + list.replaceAll(".", "-") + "-rows");
+  document.getElementById("points-doubts")?.scrollIntoView({ block: "nearest" });
   const idle = document.activeElement === document.body || document.activeElement?.nodeName === "BUTTON";
   if (verb === "add" && rows && idle) {
     const row = rows.querySelectorAll(".card, .pair");

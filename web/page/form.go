@@ -1,6 +1,10 @@
 package page
 
-import "github.com/a-h/templ"
+import (
+	"slices"
+
+	"github.com/a-h/templ"
+)
 
 // Names of the inputs that are no fields of the plan. A colon stands first, so
 // that none of them is ever the path of a field.
@@ -41,7 +45,7 @@ type Entry struct {
 // A Section is one question of the engineer.
 type Section struct {
 	ID, Label, Help string
-	Faults          string // such as "2 faults" or "3 needed"; empty without
+	Faults          string // such as "2 faults, 3 needed"; empty without
 	Wrong           bool   // more than missing
 	Word            string // address of its fields in the glossary
 	Groups          []Group
@@ -67,6 +71,7 @@ type Field struct {
 	Help            string
 	Range           string
 	Value           string
+	OwnUnit         bool   // the unit was typed behind the figure
 	ReadAs          string // said of a figure that can be read in two ways
 	StandIn         string // what holds while nothing is typed
 	Checked         bool
@@ -75,6 +80,7 @@ type Field struct {
 	Limit           string // of characters
 	Messages        []string
 	Missing         bool // its only fault is that nothing was typed
+	Idle            bool // of no use beside what is chosen next to it
 	Wide            bool
 	Spoken          string // unit as it is read out; in a row the whole name, such as "Nominal, row 3"
 	InRow           bool
@@ -94,15 +100,20 @@ type Option struct {
 type Rows struct {
 	ID, Path, Label, Help string
 	Messages              []string
+	Need                  string // what is needed where nothing was given at all
 	Columns               []Column
 	Rows                  []Row
 	AddLabel, Add         string
 	Paste                 *Paste
 	Curve                 *CurveEditor
+	Doubts                []Doubt
 	Title                 bool // the label is not said by the section already
 	Compact               bool // rows of a few short entries
 	Explain               bool // the columns are explained once, above the rows
 }
+
+// A Doubt is a question about what was read, and the command that mends it.
+type Doubt struct{ Text, Do, Button string }
 
 // A Column is the head of one column of rows.
 type Column struct{ Label, Unit, Help, Word string }
@@ -115,6 +126,11 @@ type Row struct {
 	Messages               []string
 	Remove, Up, Down       string
 	RemoveAs, UpAs, DownAs string // spoken names of the buttons
+}
+
+// HasFlags tells whether the row has boxes to tick; they stand together.
+func (r Row) HasFlags() bool {
+	return slices.ContainsFunc(r.Fields, func(f Field) bool { return f.Kind == "flag" })
 }
 
 // Paste is the place for two columns of text.

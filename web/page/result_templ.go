@@ -27,7 +27,7 @@ func resultOf(r *Result) templ.Component {
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
 		if r == nil {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<div class=\"empty\"><h2>No result yet</h2><p>Fill in what is needed and recompute. The strip, the setpoints and the verdict table appear here.</p></div>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<div class=\"empty\"><h2>No result yet</h2><p>Fill in what is needed<span class=\"recompute\">and recompute</span>. The strip, the setpoints and the verdict table appear here.</p></div>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

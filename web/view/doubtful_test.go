@@ -52,8 +52,3 @@ func TestCounted(t *testing.T) {
 	f.typed.Parked = f.typed.Parked[:1]
 	assert.Contains(t, f.parked(), ": 1 entry.")
 }
-
-func TestPointsRead(t *testing.T) {
-	assert.Equal(t, "Read 1 point: setting 10\u202f%, force 95.5\u202fN.", PointsRead([][2]float64{{10, 95.5}}))
-	assert.Equal(t, "Read 4 points: settings 10 to 40\u202f%, forces 95 to 455\u202fN.", PointsRead([][2]float64{{20, 200}, {10, 95}, {40, 455}, {30, 300}}))
-}

@@ -15,7 +15,7 @@ const longestStandIn = 17
 
 // field makes the input of one field at one path.
 func (f *form) field(field *press.Field, path string) page.Field {
-	text, typed := f.text[path]
+	text := f.text[path]
 	out := page.Field{
 		ID:       anchor(path),
 		Name:     path,
@@ -24,6 +24,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		Help:     field.Help,
 		Range:    sentence(field.Range()),
 		Value:    Shown(field, text),
+		OwnUnit:  field.Bare(text) != text,
 		ReadAs:   readAs(field, text),
 		StandIn:  standIn(field),
 		Required: field.Required,
@@ -36,11 +37,12 @@ func (f *form) field(field *press.Field, path string) page.Field {
 	if !strings.Contains(field.Path, "[]") { // rows explain their columns once
 		out.Word = entryLink(field)
 	}
+	f.idle(&out)
 	f.places[path] = out.ID
 	if field.Unit != "" {
 		out.Spoken = "in " + field.Unit
 	}
-	out.Missing = len(out.Messages) > 0 && (!typed || strings.TrimSpace(text) == "")
+	out.Missing = strings.TrimSpace(text) == "" && onlyMissing(f.faults, path)
 	switch field.Kind {
 	case press.Number:
 		out.Kind = "number"
@@ -58,6 +60,33 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		out.Wide = wideText(field)
 	}
 	return out
+}
+
+// idle shows that an entry is of no use beside what is chosen next to it: the
+// standard deviations of a part, unless its lengths are spread normally.
+func (f *form) idle(out *page.Field) {
+	row, is := strings.CutSuffix(out.Name, "].sigmas")
+	if !is || strings.TrimSpace(f.text[row+"].shape"]) == press.Normal {
+		return
+	}
+	out.Idle, out.StandIn = true, "if normal"
+	if out.Value != "" {
+		out.ReadAs = "used with normal only"
+	}
+}
+
+// onlyMissing tells whether the one fault at a path is that nothing was given.
+func onlyMissing(faults press.Problems, path string) bool {
+	missing := false
+	for _, p := range faults {
+		if p.Path == path {
+			if p.Code != press.CodeRequired {
+				return false
+			}
+			missing = true
+		}
+	}
+	return missing
 }
 
 // wideText tells whether a text is likely to be long.

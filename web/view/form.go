@@ -39,6 +39,7 @@ type form struct {
 	places places
 	paste  *page.Paste
 	curve  *page.CurveEditor
+	doubts []page.Doubt // about the points just read
 }
 
 func newForm(t Typed, faults press.Problems) *form {
@@ -167,7 +168,7 @@ func subgroupOf(path string) int {
 	return -1
 }
 
-// standing says how a section stands: its faults, or how much is still needed.
+// standing says how a section stands: its faults, and how much is still needed.
 func (f *form) standing(path string) (text string, wrong bool) {
 	faults, needed := 0, 0
 	for _, p := range f.faults {
@@ -179,11 +180,12 @@ func (f *form) standing(path string) (text string, wrong bool) {
 			faults++
 		}
 	}
-	switch {
-	case faults > 0:
-		return counted(faults, "fault", "faults"), true
-	case needed > 0:
-		return strconv.Itoa(needed) + " needed", false
+	var said []string
+	if faults > 0 {
+		said = append(said, counted(faults, "fault", "faults"))
 	}
-	return "", false
+	if needed > 0 {
+		said = append(said, strconv.Itoa(needed)+" needed")
+	}
+	return strings.Join(said, ", "), faults > 0
 }

@@ -162,3 +162,84 @@ func TestTakenTwice(t *testing.T) {
 	typed = Take([]press.Entry{{Path: "joint.kind", Text: "touch"}, {Path: path, Text: "14"}}, twice)
 	assert.Equal(t, []press.Entry{{Path: path, Text: "14"}}, typed.Parked, "what was typed since is newer")
 }
+
+// TestMissing: what is only not given keeps its help and is marked; a fault of
+// another kind in an empty field is none of these.
+func TestMissing(t *testing.T) {
+	faults := press.Problems{
+		{Path: "station.nest", Code: press.CodeRequired, Message: "not given"},
+		{Path: "joint.fit", Code: press.CodeConflict, Message: "give one"},
+		{Path: "ram.stroke", Code: press.CodeRequired, Message: "not given"},
+		{Path: "ram.stroke", Code: press.CodeConflict, Message: "and more"},
+		{Path: "parts[0].nominal", Code: press.CodeRequired, Message: "not given"},
+	}
+	typed := withRows(press.Interference)
+	got := inputs(newForm(typed, faults).page())
+	for name, want := range map[string]bool{"station.nest": true, "joint.fit": false, "ram.stroke": false, "parts[0].nominal": true, "ram.moving_mass": false} {
+		assert.Equal(t, want, got[name].Missing, name)
+	}
+	assert.Equal(t, "needed", got["parts[0].nominal"].StandIn)
+	assert.Empty(t, got["station.nest"].StandIn, "a mark stands beside its label")
+}
+
+// TestIdleSigmas: the standard deviations of a part are shown as used with the
+// shape normal alone; what is typed there stays.
+func TestIdleSigmas(t *testing.T) {
+	draft := func(shape, sigmas string) page.Field {
+		typed := Take([]press.Entry{{Path: "parts[0].shape", Text: shape}, {Path: "parts[0].sigmas", Text: sigmas}}, nil)
+		return inputs(newForm(typed, nil).page())["parts[0].sigmas"]
+	}
+	assert.Equal(t, "if normal", draft("", "").StandIn)
+	assert.Empty(t, draft(press.Uniform, "").ReadAs)
+	idle := draft(press.Uniform, "4")
+	assert.True(t, idle.Idle)
+	assert.Equal(t, "4", idle.Value)
+	assert.Equal(t, "used with normal only", idle.ReadAs)
+	used := draft(press.Normal, "")
+	assert.False(t, used.Idle)
+	assert.Equal(t, "3", used.StandIn)
+	assert.Empty(t, draft(press.Normal, "4").ReadAs)
+}
+
+// TestStanding: faults and what is still needed are told beside each other.
+func TestStanding(t *testing.T) {
+	need := press.Problem{Path: "ram.stroke", Code: press.CodeRequired, Message: "not given; a number is needed"}
+	wrong := press.Problem{Path: "ram.curve.points[1][0]", Code: press.CodeOrder, Message: "found 1"}
+	for _, c := range []struct {
+		faults press.Problems
+		said   string
+		wrong  bool
+	}{
+		{nil, "", false},
+		{press.Problems{need}, "1 needed", false},
+		{press.Problems{wrong}, "1 fault", true},
+		{press.Problems{wrong, need, need, wrong, {Path: "rams", Code: press.CodeRange}}, "2 faults, 2 needed", true},
+	} {
+		said, isWrong := newForm(Typed{}, c.faults).standing("ram")
+		assert.Equal(t, c.said, said)
+		assert.Equal(t, c.wrong, isWrong)
+	}
+}
+
+// TestListNeeded: a list that was not given is needed, and no more wrong than an
+// empty field; one that is too short is wrong.
+func TestListNeeded(t *testing.T) {
+	rows := func(entries ...press.Entry) *page.Rows {
+		typed := Take(entries, nil)
+		_, faults := typed.Draft.Check()
+		for _, s := range newForm(typed, faults).page().Sections {
+			for _, g := range s.Groups {
+				if g.Rows != nil && g.Rows.Path == "ram.curve.points" {
+					return g.Rows
+				}
+			}
+		}
+		return nil
+	}
+	got := rows()
+	assert.Equal(t, "A list of 2 to 500 rows is needed.", got.Need)
+	assert.Empty(t, got.Messages)
+	got = rows(press.Entry{Path: "ram.curve.points[0][0]", Text: "10"}, press.Entry{Path: "ram.curve.points[0][1]", Text: "95"})
+	assert.Empty(t, got.Need)
+	assert.Equal(t, []string{"found 1 row; a list of 2 to 500 rows is needed"}, got.Messages)
+}

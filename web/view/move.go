@@ -92,11 +92,10 @@ func reordered(entries []press.Entry, base string, order []int) []press.Entry {
 
 // WithCurve puts these points (%, N) in place of the curve's.
 func WithCurve(t Typed, points [][2]float64) Typed {
-	const base = "ram.curve.points"
-	out := reordered(t.Draft.Entries, base, nil)
+	out := reordered(t.Draft.Entries, curveRows, nil)
 	for i, p := range points {
 		for k, x := range p {
-			out = append(out, press.Entry{Path: rowPath(rowPath(base, i), k), Text: words.Exact(x)})
+			out = append(out, press.Entry{Path: rowPath(rowPath(curveRows, i), k), Text: words.Exact(x)})
 		}
 	}
 	t.Draft.Entries = out

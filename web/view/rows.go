@@ -73,9 +73,12 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		Add: "add " + base, AddLabel: "Add a " + noun,
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
+	if onlyMissing(f.faults, base) {
+		out.Need, out.Messages = needOf(out.Messages), nil
+	}
 	f.places[base] = out.ID
 	if base == "ram.curve.points" {
-		out.Paste, out.Curve = f.pasteBox(), f.curve
+		out.Paste, out.Curve, out.Doubts = f.pasteBox(), f.curve, f.doubts
 	}
 	columns := columnsOf(base)
 	for _, c := range columns {
@@ -93,6 +96,12 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		out.Add = ""
 	}
 	return out
+}
+
+// needOf says what is needed, as a sentence and without the fault that it is not
+// given: an empty list is no worse than an empty field.
+func needOf(messages []string) string {
+	return sentence(strings.TrimPrefix(strings.Join(messages, "; "), "not given; "))
 }
 
 func columnsOf(base string) []*press.Field {
@@ -122,6 +131,9 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	}
 	for _, c := range columns {
 		field := f.field(c, press.RowPath(c.Path, i))
+		if field.Missing { // there is no room under a row
+			field.StandIn = "needed"
+		}
 		if inLine(base) {
 			field.InRow = true
 			field.Spoken = c.Label + ", " + strings.ToLower(name)

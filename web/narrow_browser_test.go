@@ -1,0 +1,23 @@
+package web
+
+import (
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+)
+
+// TestJumpsAtTop: while the entries scroll, the links to their sections lie right
+// under the bar where it stays, and at the upper edge where it scrolls away.
+func TestJumpsAtTop(t *testing.T) {
+	b, _ := visit(t, example(t))
+	for _, width := range []int64{1440, 1024, 901, 900, 720, 500, 390} {
+		b.do(chromedp.EmulateViewport(width, 900))
+		eval[any](b, "document.getElementById('f-motion').scrollIntoView() ?? 0")
+		b.until("document.getElementById('jumps').getBoundingClientRect().top < 100")
+		over := eval[float64](b, "Math.max(0, document.querySelector('.bar').getBoundingClientRect().bottom)")
+		assert.InDelta(t, over, eval[float64](b, "document.getElementById('jumps').getBoundingClientRect().top"), 1.5, "window of %d", width)
+		assert.True(t, eval[bool](b, "document.getElementById('f-motion').getBoundingClientRect().top >= document.getElementById('jumps').getBoundingClientRect().bottom - 1"), "window of %d: the section begins under the links", width)
+		eval[any](b, "scrollTo(0, 0) ?? 0")
+	}
+}

@@ -16,6 +16,13 @@ func programRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/programs", answer(showPrograms))
 }
 
+// Keys of a result, as the page names them: where what is set on the controller
+// stands, and what else there is.
+var (
+	setKeys  = []string{"force.setting", "travel.approach_end", "travel.push_stroke", "travel.push_end", "window.zone"}
+	restKeys = []string{"stack", "joint", "force", "probe", "travel", "window", "verdict", "risk", "cycle", "impact", "heating", "faults", "samples"}
+)
+
 // addresses are what programs can ask, as the page lists it.
 var addresses = []page.ProgramAddress{
 	{Method: "GET", Path: "/plans", Does: "The plans on the shelf: q searches, order is changed, name or number, limit and offset choose a part, bin=yes lists the bin.", Gives: "200"},
@@ -23,7 +30,7 @@ var addresses = []page.ProgramAddress{
 	{Method: "GET", Path: "/plans/{id}", Does: "The working draft: as a plan where it is a sound one, else as a draft; the format in the media type says which. ETag is its version.", Gives: "200, 304, 404"},
 	{Method: "PUT", Path: "/plans/{id}", Does: "Another draft in its place. If-Match names the version that it replaces. What stood there stays in the history.", Gives: "204, 404, 412, 413, 422, 428"},
 	{Method: "DELETE", Path: "/plans/{id}", Does: "Into the bin, from which the shelf takes it out again. If-Match as for PUT.", Gives: "204, 404, 412, 428"},
-	{Method: "GET", Path: "/plans/{id}/result", Does: "Everything that the draft leads to: setpoints, figures, findings.", Gives: "200, 404, 422"},
+	{Method: "GET", Path: "/plans/{id}/result", Does: "Everything that the draft leads to. What is set stands in " + strings.Join(setKeys, ", ") + "; what there is to say in findings; the rest in " + strings.Join(restKeys, ", ") + ".", Gives: "200, 404, 422"},
 	{Method: "GET", Path: "/plans/{id}/revisions", Does: "The issued revisions, the newest first.", Gives: "200, 404"},
 	{Method: "GET", Path: "/plans/{id}/revisions/{letter}", Does: "One issued revision with its plan, which never changes.", Gives: "200, 404"},
 	{Method: "GET", Path: "/rams", Does: "The rams on the shelf; q searches.", Gives: "200"},

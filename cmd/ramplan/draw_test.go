@@ -146,8 +146,8 @@ func TestNothingInside(t *testing.T) {
 	plain := filepath.Join(t.TempDir(), "plain.svg")
 	require.NoError(t, os.WriteFile(plain, []byte("<svg xmlns='http://www.w3.org/2000/svg'/>"), 0o600))
 	for said, args := range map[string][]string{
-		"no plan is inside":                          {plain},
-		"this is neither an SVG, a PNG nor a PDF":    {examplePlan},
+		"neither a plan nor a sheet with a plan inside": {plain},
+		"this is neither an SVG, a PNG nor a PDF":       {examplePlan},
 		"no such file":                               {"missing.pdf"},
 		"extract takes one SVG, PNG or PDF":          {},
 		"extract takes one SVG, PNG or PDF, after t": {plain, plain},

@@ -1,13 +1,16 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"io"
 	"io/fs"
 	"os"
+	"strings"
 
 	"ramplan/press"
+	"ramplan/press/carry"
 	"ramplan/press/words"
 )
 
@@ -68,6 +71,12 @@ func (c console) readSource(name string) ([]byte, *press.Plan, bool) {
 		c.complain("%s: %s", name, fileFault(err))
 		return nil, nil, false
 	}
+	if inside := carry.Is(data); inside || carry.Foreign(data) {
+		c.complain("%s: %s", name, noPlan(data))
+		if inside || !bytes.HasPrefix(bytes.TrimSpace(data), []byte("{")) {
+			return nil, nil, false
+		}
+	}
 	plan, problems := press.Decode(data)
 	for _, p := range problems {
 		c.complain("%s: %s", name, p)
@@ -75,17 +84,31 @@ func (c console) readSource(name string) ([]byte, *press.Plan, bool) {
 	return data, plan, len(problems) == 0
 }
 
-// read takes one byte more than a plan may have, so that the check can say so.
+// noPlan says why a file is no plan: it is a sheet, or something else.
+func noPlan(data []byte) string {
+	if !carry.Is(data) {
+		return carried(carry.ErrForeign)
+	}
+	if _, err := carry.All(data); err != nil {
+		return carried(err)
+	}
+	return "this is a sheet or a drawing with a plan inside; take the plan out first: ramplan extract -o PLAN.json SHEET"
+}
+
+// carried is an error of the package carry for people.
+func carried(err error) string { return strings.TrimPrefix(err.Error(), "carry: ") }
+
+// read takes one byte more than a file may have, so that the check can say so.
 func (c console) read(name string) ([]byte, error) {
 	if name == "-" {
-		return io.ReadAll(io.LimitReader(c.in, press.MaxBytes+1))
+		return io.ReadAll(io.LimitReader(c.in, carry.MaxFile+1))
 	}
 	f, err := os.Open(name)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, press.MaxBytes+1))
+	return io.ReadAll(io.LimitReader(f, carry.MaxFile+1))
 }
 
 // fileFault says in plain words why a file could not be read.

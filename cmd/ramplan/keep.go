@@ -57,6 +57,16 @@ func (c console) report(r *archive.Report) int {
 	return statusGood
 }
 
+// stopFirst gives an error of a verb that needs the archive for itself: where
+// another process serves it, that is to be stopped.
+func (c console) stopFirst(err error) int {
+	status := c.give(err)
+	if held := (*archive.Held)(nil); errors.As(err, &held) {
+		c.complain("stop that process first (Ctrl-C where it runs), then try again")
+	}
+	return status
+}
+
 // backup copies the archive into a new file.
 func backup(ctx context.Context, c console, args []string) int {
 	dir, names, status, ok := c.archiveVerb("backup", args, 1, 1, "the name of the file to make")
@@ -84,7 +94,7 @@ func restore(ctx context.Context, c console, args []string) int {
 		}
 	}
 	if err != nil {
-		return c.give(err)
+		return c.stopFirst(err)
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", filepath.Join(dir, archive.FileName), report)
 	if aside != "" {

@@ -55,7 +55,7 @@ func verbs() []verb {
 		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup},
 		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore},
 		{"out", "out [-data DIR] FOLDER", "write all plans, revisions and rams as plain files into a new folder", out},
-		{"in", "in [-data DIR] FOLDER|FILE …", "bring plain files in as new plans, with their issued revisions", in},
+		{"in", "in [-data DIR] FOLDER|FILE …", "bring plain files, and sheets that are named, in as new plans, with their issued revisions", in},
 		{"help", "help", "print this page", help},
 		{"version", "version", "print the version", version},
 	}

@@ -30,7 +30,7 @@ func out(ctx context.Context, c console, args []string) int {
 	return c.moved("went out", m, errors.Join(err, a.Close()))
 }
 
-// in brings plain files in as new plans. It writes, so no other process may serve
+// in brings plain files, sheets and drawings in as new plans. It writes, so no other process may serve
 // the archive meanwhile.
 func in(ctx context.Context, c console, args []string) int {
 	dir, names, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, "the folders and files to bring in")
@@ -39,7 +39,7 @@ func in(ctx context.Context, c console, args []string) int {
 	}
 	lock, err := archive.TakeLock(dir)
 	if err != nil {
-		return c.give(err)
+		return c.stopFirst(err)
 	}
 	a, err := archive.Open(ctx, dir, archive.Options{})
 	if err != nil {

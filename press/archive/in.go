@@ -16,9 +16,11 @@ import (
 	"github.com/go-json-experiment/json"
 
 	"ramplan/press"
+	"ramplan/press/carry"
 )
 
-// BringIn brings plain files in: plans and drafts as new plans, with the issued
+// BringIn brings files in: plans, drafts and, where they are named, exported sheets
+// and drawings as new plans, with the issued
 // revisions that stand beside them in a folder, and rams. A revision comes in with
 // its own date, letter and names, and only if it is the plan of which the digest
 // was issued and could be issued today; else its plan stays outside as a whole.
@@ -57,7 +59,7 @@ func plainFault(err error) string {
 	if errors.Is(err, fs.ErrNotExist) {
 		return "no such file or folder"
 	}
-	return strings.TrimPrefix(err.Error(), "archive: ")
+	return strings.TrimPrefix(strings.TrimPrefix(err.Error(), "archive: "), "carry: ")
 }
 
 // A bundle is the files that make one plan or ram.
@@ -87,7 +89,7 @@ func bundles(name string) ([]bundle, error) {
 		return err
 	})
 	if err == nil && len(out) == 0 {
-		err = errors.New("archive: no plan, draft or ram is in this folder")
+		err = errors.New("archive: no plan, draft or ram is in this folder; name a sheet or a drawing by itself")
 	}
 	return out, err
 }
@@ -151,16 +153,23 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 	if err := trueLine(issued); err != nil {
 		return err
 	}
-	var d *press.Draft
-	switch {
-	case b.body != "":
-		var err error
-		if d, err = readDraft(b.body); err != nil {
+	if b.body == "" {
+		return a.planIn(ctx, m, issued[len(issued)-1].Plan.Draft(), issued)
+	}
+	drafts, err := readDrafts(b.body)
+	if err != nil {
+		return err
+	}
+	for _, d := range drafts {
+		if err := a.planIn(ctx, m, d, issued); err != nil {
 			return err
 		}
-	default:
-		d = issued[len(issued)-1].Plan.Draft()
 	}
+	return nil
+}
+
+// planIn brings a draft in, as a plan with its revisions or as a ram.
+func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []Revision) error {
 	if _, is := d.Get(PathRamName); is && len(issued) == 0 {
 		return a.ramIn(ctx, m, d)
 	}
@@ -245,12 +254,39 @@ func readIssue(file string) (Revision, error) {
 	}, nil
 }
 
-// readDraft reads a plan or a draft as a draft.
-func readDraft(file string) (*press.Draft, error) {
+// readDrafts reads a plan or a draft as a draft, and each plan in a sheet or a
+// drawing.
+func readDrafts(file string) ([]*press.Draft, error) {
 	data, err := readFile(file)
 	if err != nil {
 		return nil, err
 	}
+	if carry.Foreign(data) {
+		return nil, carry.ErrForeign
+	}
+	plans := [][]byte{data}
+	if carry.Is(data) {
+		all, err := carry.All(data)
+		if err != nil {
+			return nil, err
+		}
+		plans = nil
+		for _, one := range all {
+			plans = append(plans, one.Plan)
+		}
+	}
+	var out []*press.Draft
+	for _, data := range plans {
+		d, err := decodeDraft(data)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, d)
+	}
+	return out, nil
+}
+
+func decodeDraft(data []byte) (*press.Draft, error) {
 	if d, faults := press.DecodeDraft(data); len(faults) == 0 {
 		return d, nil
 	} else if !faults.Has("format") {
@@ -263,12 +299,12 @@ func readDraft(file string) (*press.Draft, error) {
 	return plan.Draft(), nil
 }
 
-// readFile takes one byte more than a plan may have, so that the check can say so.
+// readFile takes one byte more than a file may have, so that the check can say so.
 func readFile(name string) ([]byte, error) {
 	f, err := os.Open(name)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, press.MaxBytes+1))
+	return io.ReadAll(io.LimitReader(f, carry.MaxFile+1))
 }

@@ -11,7 +11,8 @@ import (
 // sentence for people, behind the prefix of the package.
 var (
 	ErrKind    = errors.New("carry: this is neither an SVG, a PNG nor a PDF file")
-	ErrNoPlan  = errors.New("carry: no plan is inside; a chat tool or an editor may have left it out when it saved the file")
+	ErrNoPlan  = errors.New("carry: this is neither a plan nor a sheet with a plan inside; a chat tool or an editor may have left the plan out when it saved the file")
+	ErrForeign = errors.New("carry: this is neither a plan nor a sheet with a plan inside")
 	ErrDamaged = errors.New("carry: the plan inside is damaged; take another copy of the file")
 	ErrLarge   = fmt.Errorf("carry: the file is larger than %d MiB, which no sheet is", MaxFile>>20)
 	ErrBomb    = fmt.Errorf("carry: what is inside unpacks to more than %d MiB, which no plan does", maxDocument>>20)

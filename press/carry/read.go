@@ -3,6 +3,8 @@ package carry
 import (
 	"bytes"
 	"errors"
+
+	"ramplan/press"
 )
 
 // MaxFile is the largest file that is looked into.
@@ -34,6 +36,16 @@ func Is(data []byte) bool {
 		}
 	}
 	return false
+}
+
+// Foreign tells whether a file that was given as a plan is something else: neither
+// a picture that may hold one nor a document that names a format of this program.
+// One that is larger than any plan is not looked into: its size says enough.
+func Foreign(data []byte) bool {
+	if Is(data) || len(data) > press.MaxBytes {
+		return false
+	}
+	return !bytes.HasPrefix(trimmed(data), []byte("{")) || !bytes.Contains(data, []byte(`"ramplan.`))
 }
 
 // Extract takes the one plan out of a file. The error is one of those named in

@@ -39,3 +39,14 @@ func TestUnderTheHeading(t *testing.T) {
 		}
 	}
 }
+
+// TestLevelButtons: the buttons of the levels, one of them bold, are of one width.
+func TestLevelButtons(t *testing.T) {
+	b, srv := visit(t, example(t))
+	b.do(chromedp.Navigate(srv.URL + benchPath + "/drill"))
+	widths := eval[[]float64](b, "[...document.querySelectorAll('.level > button[value=begin]')].map((e) => e.getBoundingClientRect().width)")
+	assert.GreaterOrEqual(t, len(widths), 4)
+	for _, w := range widths {
+		assert.InDelta(t, widths[0], w, 0.1)
+	}
+}

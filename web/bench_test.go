@@ -79,6 +79,26 @@ func TestNeededKeepsHelp(t *testing.T) {
 	assert.NotContains(t, under(), "needed")
 }
 
+// TestPerfectOnce: what is taken as perfect is said once, over the strip, and by
+// the notes that lead to its fields.
+func TestPerfectOnce(t *testing.T) {
+	s := start(t)
+	for _, path := range []string{"station.nest_drift", "station.reference_uncertainty", "ram.force_scatter"} {
+		s.typeIn(path, "")
+	}
+	s = s.press("recompute")
+	require.Equal(t, 200, s.status)
+	assert.Equal(t, 1, strings.Count(text(s.byID("main")), "Taken as perfect"))
+	assert.Equal(t, 3, strings.Count(text(s.byID("findings")), "is taken as perfect"))
+	for _, link := range []string{"#f-station-nest_drift", "#f-station-reference_uncertainty", "#f-ram-force_scatter"} {
+		found := false
+		for n := range s.byID("findings").Descendants() {
+			found = found || attr(n, "href") == link
+		}
+		assert.True(t, found, "a note leads to %s", link)
+	}
+}
+
 // TestTypedUnit: a unit typed behind a figure is kept as typed, and not printed a
 // second time beside it.
 func TestTypedUnit(t *testing.T) {

@@ -21,3 +21,32 @@ func TestJumpsAtTop(t *testing.T) {
 		eval[any](b, "scrollTo(0, 0) ?? 0")
 	}
 }
+
+// TestUnderTheHeading: in a narrow window what stands in no frame begins where the
+// heading begins.
+func TestUnderTheHeading(t *testing.T) {
+	b, srv := visit(t, example(t))
+	for _, path := range []string{"/programs", benchPath + "/history", benchPath + "/sheet", benchPath + "/compared?from=draft", benchPath + "/revisions"} {
+		b.do(chromedp.Navigate(srv.URL + path))
+		for _, width := range []int64{1440, 980, 500, 390} {
+			b.do(chromedp.EmulateViewport(width, 900))
+			off := eval[[]string](b, `(() => {
+				const left = (e) => e.getBoundingClientRect().left;
+				const at = left(document.querySelector("h1"));
+				return [...document.querySelectorAll("main > *")].filter((e) => e.getClientRects().length && !e.matches(".block, .paper, .sheethead, .sheetbody") && Math.abs(left(e) - at) > 0.5).map((e) => e.outerHTML.slice(0, 60));
+			})()`)
+			assert.Empty(t, off, "%s at %d", path, width)
+		}
+	}
+}
+
+// TestLevelButtons: the buttons of the levels, one of them bold, are of one width.
+func TestLevelButtons(t *testing.T) {
+	b, srv := visit(t, example(t))
+	b.do(chromedp.Navigate(srv.URL + benchPath + "/drill"))
+	widths := eval[[]float64](b, "[...document.querySelectorAll('.level > button[value=begin]')].map((e) => e.getBoundingClientRect().width)")
+	assert.GreaterOrEqual(t, len(widths), 4)
+	for _, w := range widths {
+		assert.InDelta(t, widths[0], w, 0.1)
+	}
+}

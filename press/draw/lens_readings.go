@@ -2,7 +2,6 @@ package draw
 
 import (
 	"math"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -74,9 +73,7 @@ func (l *lens) requirementWords(p *pen, r lensRow, x0, x1 float64) {
 	p.onPaper(st, at, y, middle, text)
 	sides := []sideWord{{words.Say(press.Long), long, math.Min(x0, at-half) - 12, end}, {words.Say(press.Short), short, math.Max(x1, at+half) + 12, start}}
 	if !sides[0].fits(r.box) || !sides[1].fits(r.box) { // too tall is tall, where there is no room, and then on both sides
-		for i := range sides {
-			sides[i].text = strings.TrimPrefix(sides[i].text, "too ")
-		}
+		sides[0].text, sides[1].text = briefly(press.Long), briefly(press.Short)
 	}
 	for _, s := range sides {
 		if !s.fits(r.box) {

@@ -36,9 +36,9 @@ func (d *mini) fates(p *pen) {
 		word   string
 		x0, x1 float64
 	}{
-		{fateLong, words.Say(press.Long), s.x0, s.x(g[0])},
+		{fateLong, briefly(press.Long), s.x0, s.x(g[0])},
 		{fateGood, words.Say(press.Good), s.x(g[0]), s.x(g[1])},
-		{fateShort, words.Say(press.Short), s.x(g[1]), s.x1},
+		{fateShort, briefly(press.Short), s.x(g[1]), s.x1},
 	} {
 		box := laneAt(miniFates, f.x0, f.x1)
 		if box.x1 <= box.x0 {
@@ -55,6 +55,9 @@ func (d *mini) fates(p *pen) {
 		}
 	}
 }
+
+// briefly writes a verdict where there is little room: too tall is tall.
+func briefly(verdict string) string { return strings.TrimPrefix(words.Say(verdict), "too ") }
 
 // zone is the stretch with the zone signal on, a bracket where it ends inside.
 func (d *mini) zone(p *pen) {
@@ -106,9 +109,6 @@ func (d *mini) word(p *pen, st style, box rect, text string) {
 	}
 	const beside = 5
 	from, to := widest(box.x0, box.x1, cuts...)
-	if to-from < st.width(text)+2*beside { // too tall is tall, where there is no room
-		text = strings.TrimPrefix(text, "too ")
-	}
 	if w := st.width(text); to-from >= w+2*beside {
 		mid := (from + to) / 2
 		p.fill(paper, rect{mid - w/2 - 2, box.y0 + 1, mid + w/2 + 2, box.y1 - 1})

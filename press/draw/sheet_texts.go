@@ -11,7 +11,7 @@ import (
 // Headings of the chapters.
 const (
 	findingsTitle = "Findings"
-	unseenTitle   = "What these signals cannot detect"
+	unseenTitle   = "What this logic cannot detect"
 	cautionsTitle = "Cautions"
 	notesTitle    = "Notes of the plan"
 	cutTitle      = "Fields of the title block, whole"

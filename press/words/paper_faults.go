@@ -28,7 +28,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
-	t.Over = "What these signals cannot detect"
+	t.Over = "What this logic cannot detect"
 	t.Notes = Unseen(p, r)
 	return t
 }

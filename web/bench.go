@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"context"
 	"crypto/rand"
 	"errors"
@@ -23,6 +24,7 @@ type bench struct {
 	leads   *leads       // what the entries lead to, once computed
 	refused bool         // what was asked for was not done
 	stale   bool         // another window changed the plan: nothing was saved
+	from    int64        // the state that the form still starts from where nothing was saved
 	failure string       // why nothing could be saved
 }
 
@@ -73,19 +75,19 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	b.head.ID = id
 	ctx := archive.In(r.Context(), p.window)
 	if p.verb() == "choose" {
-		return s.showChoice(w, r, id, b.typed.All(), "")
+		return s.showChoice(w, r, id, ours{b.typed.All(), p.state}, "")
 	}
 	// The disk and the processor work at the same time.
 	kept := make(chan error, 1)
 	saved := *b
-	go func() { kept <- s.keep(ctx, &saved, p.version) }()
+	go func() { kept <- s.keep(ctx, &saved, p) }()
 	if p.shown() {
 		b.leads, err = b.compute()
 	}
 	if err := errors.Join(err, <-kept); err != nil {
 		return err
 	}
-	b.head, b.stale, b.failure = saved.head, saved.stale, saved.failure
+	b.head, b.from, b.stale, b.failure = saved.head, saved.from, saved.stale, saved.failure
 	if b.stale || b.failure != "" {
 		return s.showBench(w, r, b)
 	}
@@ -109,18 +111,18 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 
 // keep saves the entries. That another window was faster, or that the disk does
 // not take them, is told on the page with the entries still in it.
-func (s *site) keep(ctx context.Context, b *bench, from int64) error {
+func (s *site) keep(ctx context.Context, b *bench, p *posted) error {
 	id := b.head.ID
-	head, err := s.store.Save(ctx, id, from, b.typed.All(), "")
+	head, err := s.store.Save(ctx, id, p.version, b.typed.All(), "")
 	var stale *archive.Stale
 	var failure *archive.Failure
 	switch {
 	case errors.As(err, &stale):
 		b.stale = true
-		head.Version = from // the form still starts from there
+		head.Version, b.from = p.version, p.state // the form still starts from there
 	case errors.As(err, &failure):
 		b.failure = failure.Text
-		head = archive.Head{ID: id, Version: from}
+		head, b.from = archive.Head{ID: id, Version: p.version}, p.state
 	case err != nil:
 		return err
 	}
@@ -238,7 +240,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 	v := view.Bench{
 		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Doubts: b.doubts,
 		Kept: view.Kept{
-			Address: planPath(b.head.ID, ""), Version: b.head.Version, Window: b.window, Revision: b.head.Revision,
+			Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
 			AsIssued: l.asIssued(b.head), CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}

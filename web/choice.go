@@ -10,15 +10,27 @@ import (
 	"ramplan/web/view"
 )
 
-// showChoice shows both sides of a plan that two windows changed, entry by entry.
-func (s *site) showChoice(w http.ResponseWriter, r *http.Request, id archive.ID, mine *press.Draft, trouble string) error {
+// ours is the side of a window whose entries were not saved, with the state that
+// they started from; 0 where that is not known.
+type ours struct {
+	draft *press.Draft
+	from  int64
+}
+
+// showChoice shows both sides of a plan that two windows changed, entry by entry,
+// and which window changed what.
+func (s *site) showChoice(w http.ResponseWriter, r *http.Request, id archive.ID, mine ours, trouble string) error {
 	head, err := s.store.Get(r.Context(), id)
 	if err != nil {
 		return err
 	}
 	v := view.Choice{
-		Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, At: head.At,
-		Mine: string(mine.Encode()), Changes: changes(head.Draft, mine), Trouble: trouble,
+		Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, At: head.At, State: mine.from,
+		Mine: string(mine.draft.Encode()), Changes: changes(head.Draft, mine.draft), Trouble: trouble,
+	}
+	// Without what both started from each side is shown as it is.
+	if before, err := s.store.State(r.Context(), id, mine.from); err == nil {
+		v.Before, v.Theirs, v.Ours = before.Draft, changes(before.Draft, head.Draft), changes(before.Draft, mine.draft)
 	}
 	return show(w, r, http.StatusOK, page.ChoiceOf(v.Page(assets.shelfPage())))
 }
@@ -39,7 +51,7 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if head.Version != p.version {
-		return s.showChoice(w, r, id, mine, "The plan was changed once more meanwhile: look at both sides again.")
+		return s.showChoice(w, r, id, ours{mine, p.state}, "The plan was changed once more meanwhile: look at both sides again.")
 	}
 	out := merged(head.Draft, mine, p)
 	if _, err := s.store.Save(r.Context(), id, head.Version, out, archive.DidChoose); err != nil {

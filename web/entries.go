@@ -20,6 +20,8 @@ func sortInputs(inputs []input, file *postedFile) *posted {
 			p.do = value
 		case page.NameVersion:
 			p.version, _ = strconv.ParseInt(value, 10, 64)
+		case page.NameState:
+			p.state, _ = strconv.ParseInt(value, 10, 64)
 		case page.NameWindow:
 			p.window = value
 		case page.NameMine:

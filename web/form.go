@@ -23,6 +23,7 @@ type posted struct {
 	do      string      // what the pressed button wants
 	typed   view.Typed  //
 	version int64       // of the draft that the form started from
+	state   int64       // of the history, that was the draft then; 0 where that is not said
 	window  string      // that sent it
 	paste   string      // two columns of text
 	file    *postedFile // a chosen file

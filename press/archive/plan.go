@@ -264,8 +264,9 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 
 // joins tells whether a change goes on with the typing of the state that stands.
 // A sound plan is never replaced by what is none: it is the last that there was.
+// Nor is what another window typed: what both started from stays known.
 func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string, valid bool) (bool, error) {
-	if h.damaged != nil || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
+	if h.damaged != nil || h.window != windowOf(ctx) || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
 		return false, nil
 	}
 	var last string

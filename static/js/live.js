@@ -85,7 +85,7 @@ export function watch(form) {
       alarm("");
       dirty = queue.stale || main.dataset.saved !== "yes";
       if (isCommand || !queue.stale) show(form, main, question.do, changed);
-      else form.elements[":version"].value = main.querySelector('[name=":version"]').value;
+      else for (const name of [":version", ":state"]) form.elements[name].value = main.querySelector(`[name="${name}"]`).value;
       if (main.dataset.saved === "no") {
         clearTimeout(timer);
         timer = setTimeout(recompute, again); // saved when it can be again

@@ -17,6 +17,7 @@ const (
 	NamePaste  = ":paste"  // two columns to be read into the curve
 
 	NameVersion = ":version" // of the draft that the form started from
+	NameState   = ":state"   // of the draft that the form started from, as the history numbers it
 	NameWindow  = ":window"  // that sends it
 	NameMine    = ":mine"    // the entries of this side, as a draft file
 	NamePick    = ":pick "   // starts the name of what picks a side; the path follows

@@ -38,10 +38,25 @@ type ChoicePage struct {
 	Title   Title
 	Address string
 	Version string
+	State   string // of the history, that this side started from
 	When    string
 	Mine    string
-	Changes []Change // Was: what stands; Is: this side
+	Groups  []ChoiceGroup
+	Known   bool // what both sides started from is
 	Trouble string
+}
+
+// A ChoiceGroup is the entries that the same windows changed.
+type ChoiceGroup struct {
+	Label string // empty where that is not known
+	Rows  []ChoiceRow
+}
+
+// A ChoiceRow is one entry. Was is what stands, Is this side.
+type ChoiceRow struct {
+	Change
+	Before string // what both sides started from
+	Mine   bool   // this side is picked
 }
 
 // A DamagePage tells that a stored draft is not what was stored.

@@ -26,6 +26,7 @@ type Bench struct {
 type Kept struct {
 	Address          string // of the plan
 	Version          int64  // of the draft that the form starts from
+	State            int64  // that this is, as the history numbers it
 	Window           string
 	Revision         string // the last issued
 	AsIssued         bool   // the entries are that revision
@@ -73,6 +74,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	out.News = b.Kept.RamNews.page()
 	out.Form.Hidden = append(out.Form.Hidden,
 		page.Hidden{Name: page.NameVersion, Value: strconv.FormatInt(b.Kept.Version, 10)},
+		page.Hidden{Name: page.NameState, Value: strconv.FormatInt(b.Kept.State, 10)},
 		page.Hidden{Name: page.NameWindow, Value: b.Kept.Window})
 	return out
 }

@@ -89,25 +89,6 @@ func did(what string) string {
 	return strings.ToUpper(what[:min(1, len(what))]) + what[min(1, len(what)):]
 }
 
-// A Choice is the two sides of a plan that two windows changed.
-type Choice struct {
-	Title   Title
-	Address string
-	Version int64     // that stands
-	At      time.Time // when it was made
-	Mine    string    // the entries of this side, as a draft file
-	Changes []Change  // from what stands to this side
-	Trouble string
-}
-
-// Page gives the page on which a side is chosen.
-func (c Choice) Page(assets page.Assets) page.ChoicePage {
-	return page.ChoicePage{
-		Assets: assets, Title: c.Title.page(), Address: c.Address, Version: strconv.FormatInt(c.Version, 10), When: words.When(c.At),
-		Mine: c.Mine, Changes: changedAll(c.Changes), Trouble: c.Trouble,
-	}
-}
-
 // Damage tells of a draft that is not what was stored.
 type Damage struct {
 	Address, What, Name string

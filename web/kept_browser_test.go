@@ -54,7 +54,8 @@ func TestTwoBrowsers(t *testing.T) {
 	two.until("document.querySelector('.sides') !== null")
 	eval[any](two, `document.querySelector('input[name=":pick station.nest"][value="theirs"]').click() ?? 0`)
 	two.do(chromedp.Click(chromedp.CSS(`button[value="picked"]`)))
-	two.until("document.getElementById('f-title-number')?.value === 'WS-299'")
+	two.until("document.readyState === 'complete' && document.getElementById('f-title-number') !== null")
+	assert.Equal(t, "WS-299", valueOf(two, "f-title-number"))
 	assert.Equal(t, "141", valueOf(two, "f-station-nest"))
 }
 

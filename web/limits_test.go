@@ -43,6 +43,32 @@ func TestLargeFile(t *testing.T) {
 	assert.Contains(t, text(s.byID("main")), "4 MiB")
 }
 
+// TestForeignFile: a file of another kind is named as that before anything else; a
+// plan with a fault in it, and a sheet without its plan, are told what they lack.
+func TestForeignFile(t *testing.T) {
+	const neither = "neither a plan nor a sheet with a plan inside"
+	for name, c := range map[string]struct {
+		data    string
+		foreign bool
+		also    string
+	}{
+		"notes.txt":    {"# notes\n10;200\n", true, "not JSON at line 1"},
+		"empty.json":   {"", true, ""},
+		"other.json":   {`{"name": "something else"}`, true, "format"},
+		"list.json":    {`[1, 2]`, true, ""},
+		"broken.json":  {`{"format": "ramplan.plan/1", "title": {"name": "a",}}`, false, "not JSON"},
+		"lacking.json": {`{"format": "ramplan.plan/1"}`, false, "title.name"},
+		"emptied.svg":  {`<svg xmlns="http://www.w3.org/2000/svg"/>`, false, "no plan is inside"},
+	} {
+		s := start(t).open(name, []byte(c.data))
+		assert.Equal(t, 422, s.status, name)
+		said := text(s.byID("main"))
+		assert.Contains(t, said, name+" was not opened", name)
+		assert.Equal(t, c.foreign, strings.Contains(said, neither), "%s: %s", name, said)
+		assert.Contains(t, said, c.also, name)
+	}
+}
+
 // TestLongestPlan opens a plan with as many rows as there may be: more inputs
 // than the ready-made form reader takes.
 func TestLongestPlan(t *testing.T) {

@@ -7,6 +7,7 @@ import { offerOpening, open } from "./opening.js";
 import { offerCopies } from "./copy.js";
 import { acceptColumns } from "./columns.js";
 import { movePoints } from "./curve.js";
+import { roveRows } from "./rows.js";
 
 const form = document.getElementById("plan");
 if (form) {
@@ -18,7 +19,8 @@ if (form) {
     live.command("paste ram.curve.points");
   });
   acceptColumns(form, live);
-  movePoints(form);
+  movePoints(form, live);
+  roveRows(form);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

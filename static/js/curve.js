@@ -3,7 +3,7 @@
 // sent as if they had been typed. The handles always stand where the entries
 // say, on whatever axes the last answer has brought.
 
-export function movePoints(form) {
+export function movePoints(form, live) {
   let held = null; // {handle, wanted, from, at} while the pointer moves a point
 
   form.addEventListener("pointerdown", (e) => {
@@ -40,6 +40,12 @@ export function movePoints(form) {
       write(form, handle, held.from);
       return release();
     }
+    const step = stepOf(e);
+    if (step) {
+      e.preventDefault();
+      release();
+      return takeBack(step, live);
+    }
     const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowDown: [0, -1], ArrowUp: [0, 1] }[e.key];
     if (!way || e.ctrlKey || e.altKey || e.metaKey) return;
     e.preventDefault();
@@ -57,6 +63,21 @@ export function movePoints(form) {
   watcher.observe(form, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-x", "data-y", "transform"] });
   form.addEventListener("input", (e) => e.target.name?.startsWith("ram.curve.points") && place());
   place();
+}
+
+// stepOf is what a key asks for on the drawing, where no text has an undo of its own.
+function stepOf(e) {
+  if (!(e.ctrlKey || e.metaKey) || e.altKey) return "";
+  const key = e.key.toLowerCase();
+  if (key === "z") return e.shiftKey ? "redo" : "undo";
+  return key === "y" && !e.shiftKey ? "redo" : "";
+}
+
+// takeBack does what the button does; what was just moved is saved before.
+async function takeBack(step, live) {
+  const button = document.getElementById(step);
+  if (button.disabled) await live.settled();
+  button.click();
 }
 
 const known = new WeakMap(); // what the entries of a handle said when they could be read

@@ -41,6 +41,8 @@ function own(element, name, keep) {
   switch (element.nodeName) {
     case "DETAILS":
       return name === "open" && keep.fold(element);
+    case "BUTTON":
+      return name === "tabindex"; // which of a group is in the way of the Tab key
     case "OPTION":
       return name === "selected" && keep.entry(element.closest("select"));
     case "INPUT":

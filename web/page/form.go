@@ -127,6 +127,7 @@ type Row struct {
 	Messages               []string
 	Remove, Up, Down       string
 	RemoveAs, UpAs, DownAs string // spoken names of the buttons
+	ActsAs                 string // and of all of them
 }
 
 // HasFlags tells whether the row has boxes to tick; they stand together.

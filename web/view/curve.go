@@ -33,7 +33,7 @@ func (b Bench) curve() *page.CurveEditor {
 	movable := out.Note == "" && len(trace.Points) <= mostHandles
 	switch {
 	case movable:
-		out.Hint = "Drag a point, or move it with the arrow keys; with Shift by ten steps."
+		out.Hint = "Drag a point, or move it with the arrow keys; with Shift by ten steps. Ctrl+Z undoes it."
 	case out.Note == "":
 		out.Hint = "More than " + strconv.Itoa(mostHandles) + " points lie too close together to be moved here; the table below moves them."
 	}

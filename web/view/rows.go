@@ -120,7 +120,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	out := page.Row{
 		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
 		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),
-		UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
+		ActsAs: "Buttons of " + strings.ToLower(name), UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
 	}
 	f.places[path] = out.ID
 	if i > 0 {

@@ -80,8 +80,9 @@ type Field struct {
 	Required        bool
 	Limit           string // of characters
 	Messages        []string
-	Missing         bool // its only fault is that nothing was typed
-	Idle            bool // of no use beside what is chosen next to it
+	Missing         bool   // its only fault is that nothing was typed
+	Why             string // it is needed, where it is not always
+	Idle            bool   // of no use beside what is chosen next to it
 	Wide            bool
 	Spoken          string // unit as it is read out; in a row the whole name, such as "Nominal, row 3"
 	InRow           bool

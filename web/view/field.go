@@ -43,6 +43,9 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		out.Spoken = "in " + field.Unit
 	}
 	out.Missing = strings.TrimSpace(text) == "" && onlyMissing(f.faults, path)
+	if out.Missing && out.Messages[0] != "not given; "+field.Allowed() {
+		out.Why = needOf(out.Messages)
+	}
 	switch field.Kind {
 	case press.Number:
 		out.Kind = "number"

@@ -167,7 +167,7 @@ func TestTakenTwice(t *testing.T) {
 // another kind in an empty field is none of these.
 func TestMissing(t *testing.T) {
 	faults := press.Problems{
-		{Path: "station.nest", Code: press.CodeRequired, Message: "not given"},
+		{Path: "station.nest", Code: press.CodeRequired, Message: "not given; a number in mm is needed"},
 		{Path: "joint.fit", Code: press.CodeConflict, Message: "give one"},
 		{Path: "ram.stroke", Code: press.CodeRequired, Message: "not given"},
 		{Path: "ram.stroke", Code: press.CodeConflict, Message: "and more"},
@@ -178,7 +178,14 @@ func TestMissing(t *testing.T) {
 	for name, want := range map[string]bool{"station.nest": true, "joint.fit": false, "ram.stroke": false, "parts[0].nominal": true, "ram.moving_mass": false} {
 		assert.Equal(t, want, got[name].Missing, name)
 	}
+	assert.Empty(t, got["station.nest"].Why, "it always is")
 	assert.Equal(t, "needed", got["parts[0].nominal"].StandIn)
+	entries := []press.Entry{{Path: "joint.kind", Text: press.Interference}, {Path: "joint.hole[0]", Text: "0"}, {Path: "joint.hole[1]", Text: "21"}}
+	typed = Take(entries, nil)
+	_, faults = typed.Draft.Check()
+	shaft := inputs(newForm(typed, faults).page())["joint.shaft[1]"]
+	assert.True(t, shaft.Missing)
+	assert.Equal(t, "Hole and shaft deviations belong together.", shaft.Why, "what makes it needed is said")
 	assert.Empty(t, got["station.nest"].StandIn, "a mark stands beside its label")
 }
 

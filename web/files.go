@@ -22,7 +22,7 @@ func readFile(f *postedFile) (*press.Draft, error) {
 	d, faults := decodeFile(f.data)
 	if len(faults) > 0 {
 		said := cleanName(f.name) + " was not opened."
-		if isForeign(f.data, faults) {
+		if carry.Foreign(f.data) {
 			said = cleanName(f.name) + " was not opened: it is neither a plan nor a sheet with a plan inside."
 			faults = faults[:1] // what else a plan would need is of no use
 		}
@@ -47,16 +47,6 @@ func decodeFile(data []byte) (*press.Draft, press.Problems) {
 		return nil, faults
 	}
 	return plan.Draft(), nil
-}
-
-// isForeign tells whether a refused file is something else altogether, and no plan
-// with a fault in it.
-func isForeign(data []byte, faults press.Problems) bool {
-	first := faults[0]
-	if carry.Is(data) || first.Code != press.CodeSyntax && first.Code != press.CodeFormat && first.Path != "format" {
-		return false
-	}
-	return !bytes.Contains(data[:min(len(data), 400)], []byte(`"ramplan.`))
 }
 
 // lines are the faults of a file, one a line, as many as a page may show.

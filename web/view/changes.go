@@ -167,7 +167,7 @@ func inBrief(cs []Change) []page.Change {
 	for _, c := range cs {
 		base, n, inRow := rowOf(c.Path)
 		switch {
-		case base == pointsPath:
+		case base == curveRows:
 			if !told[base] {
 				out = append(out, page.Change{Where: "Curve", Path: base, Told: points})
 			}
@@ -188,8 +188,6 @@ func inBrief(cs []Change) []page.Change {
 	return out
 }
 
-const pointsPath = "ram.curve.points"
-
 func rowCalled(base string, n int, name string) string {
 	if name == "" {
 		return RowName(base, n)
@@ -208,7 +206,7 @@ func moved(came bool) string {
 func curvePoints(cs []Change) string {
 	rows := map[int]Change{}
 	for _, c := range cs {
-		if base, n, ok := rowOf(c.Path); ok && base == pointsPath {
+		if base, n, ok := rowOf(c.Path); ok && base == curveRows {
 			rows[n] = c
 		}
 	}

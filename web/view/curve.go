@@ -49,7 +49,7 @@ func (b Bench) curve() *page.CurveEditor {
 	out.Box, out.X, out.Y = "0 0 "+plain(width)+" "+plain(height), axis(x), axis(y)
 	for i := range trace.Points {
 		row := strconv.Itoa(i)
-		out.Points = append(out.Points, page.CurvePoint{ID: "curve-point-" + row, Row: row, Name: RowName("ram.curve.points", i)})
+		out.Points = append(out.Points, page.CurvePoint{ID: "curve-point-" + row, Row: row, Name: RowName(curveRows, i)})
 	}
 	return out
 }

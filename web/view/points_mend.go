@@ -32,8 +32,6 @@ func MendCurve(t Typed, do string) (out Typed, said string, ok bool) {
 	return t, "", false
 }
 
-const curveRows = "ram.curve.points"
-
 // eachSetting gives every entry of the curve's rows to a change.
 func eachSetting(t Typed, change func(press.Entry, string) press.Entry) Typed {
 	out := slices.Clone(t.Draft.Entries)

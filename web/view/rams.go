@@ -122,7 +122,7 @@ func (r Ram) points() [][2]string {
 	var out [][2]string
 	for _, e := range r.Entries {
 		base, row, ok := rowOf(e.Path)
-		if !ok || base != "ram.curve.points" || row >= press.MaxEntries {
+		if !ok || base != curveRows || row >= press.MaxEntries {
 			continue
 		}
 		for len(out) <= row {

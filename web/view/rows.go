@@ -9,11 +9,14 @@ import (
 	"ramplan/web/page"
 )
 
+// curveRows are the points of the curve.
+const curveRows = "ram.curve.points"
+
 // rowNouns name one row of each list.
 var rowNouns = map[string]string{
-	"parts":            "Part",
-	"ram.curve.points": "Point",
-	"faults.other":     "Fault",
+	"parts":        "Part",
+	curveRows:      "Point",
+	"faults.other": "Fault",
 
 	"quality.reactions": "Reaction",
 	"controller.words":  "Word",
@@ -21,7 +24,7 @@ var rowNouns = map[string]string{
 
 // inLine tells whether a row of the list stands on one line: its entries are few
 // and short.
-func inLine(base string) bool { return base == "ram.curve.points" || base == "faults.other" }
+func inLine(base string) bool { return base == curveRows || base == "faults.other" }
 
 // RowName names one row of a list: Part 2.
 func RowName(base string, row int) string { return rowNouns[base] + " " + strconv.Itoa(row+1) }
@@ -77,7 +80,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		out.Need, out.Messages = needOf(out.Messages), nil
 	}
 	f.places[base] = out.ID
-	if base == "ram.curve.points" {
+	if base == curveRows {
 		out.Paste, out.Curve, out.Doubts = f.pasteBox(), f.curve, f.doubts
 	}
 	columns := columnsOf(base)

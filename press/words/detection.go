@@ -38,7 +38,7 @@ func Judged(p *press.Plan, row press.FaultRow) string {
 	case NotLookedAt(p, row):
 		return "no row of the parts is marked as insert"
 	case row.Verdict == press.EarlyContact:
-		return "not judged by these signals: try it on the station"
+		return notTried
 	case d >= p.Faults.SampleProbability:
 		return ""
 	case toss:

@@ -30,7 +30,7 @@ func TestJudged(t *testing.T) {
 		{press.FaultRow{Name: press.RowLong, Detection: 0.52}, "a toss-up by nature: it reads at the edge"},
 		{press.FaultRow{Name: press.RowLong, Detection: 0.9}, "not always detected"},
 		{press.FaultRow{Name: press.RowLong, Own: true, Detection: 0.52}, "not always detected"},
-		{press.FaultRow{Name: press.RowTwoInserts, Verdict: press.EarlyContact}, "not judged by these signals: try it on the station"},
+		{press.FaultRow{Name: press.RowTwoInserts, Verdict: press.EarlyContact}, "not judged by these signals: the approach strikes it"},
 	} {
 		assert.Equal(t, c.want, Judged(p, c.row), "%+v", c.row)
 	}

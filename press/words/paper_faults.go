@@ -89,9 +89,9 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		how := "The station reports: " + SayVerdict(f.Verdict) + "."
 		switch {
 		case NotLookedAt(p, f):
-			how = "Not looked at: no row of the parts is marked as insert. Try it on the station."
+			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
 		case f.Verdict == press.EarlyContact:
-			how = "Not by these signals: the part is met in the approach. Try it on the station."
+			how = struckHow(r)
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:

@@ -11,7 +11,7 @@ var phases = map[press.Phase]Term{
 	press.PhaseRead:     {"Read", "Now the two lamps are read, once, and latched."},
 	press.PhaseRetract:  {"Retract", "The ram goes home. What the lamps show on the way says nothing."},
 	press.PhaseHome:     {"Home", "The cycle is over."},
-	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now: try it on the station."},
+	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now. Set the part apart, whatever they show."},
 }
 
 // Phase names a phase of a cycle and says what goes on in it.

@@ -7,9 +7,9 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	out := []string{}
 	pos := PositionsOf(p)
 	if p.Joint.Kind != press.Touch {
-		s := "A loose fit: it comes to rest in the right place."
+		s := "A loose fit: it rests in the right place."
 		if r.Probe.Possible && r.Probe.HighestSetting != nil {
-			s += " A first push at " + Setting(*r.Probe.HighestSetting) + " can find it."
+			s += " A first push at " + Setting(*r.Probe.HighestSetting) + " can tell."
 		}
 		out = append(out, s,
 			"A tight fit that still reaches its seat, and how much force it took.",
@@ -28,6 +28,9 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if !p.MarksInsert() {
 		out = append(out, "A missing insert is not looked at: no row of the parts is marked as insert.")
 	}
+	if struckTwice(r) {
+		out = append(out, "Two inserts: the approach strikes them.")
+	}
 	for _, row := range r.Faults {
 		if row.Name == press.RowNestWorn && !row.Own && row.Detection < 0.99 {
 			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+noticed(row.Detection)+".")
@@ -45,7 +48,7 @@ func noticed(share float64) string {
 	if share < leastShare {
 		return "hardly ever noticed on a nominal part"
 	}
-	return "noticed on a nominal part with a probability of only " + Share(share)
+	return "noticed on a nominal part only " + Share(share) + " of the time"
 }
 
 // Perfect says what was not given and is taken as perfect; empty when nothing is.

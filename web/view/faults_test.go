@@ -51,7 +51,7 @@ func TestFaultsPage(t *testing.T) {
 	assert.Equal(t, "hardly ever detected", byName["Loose fit"].Mark)
 	assert.Equal(t, "refused now and then", byName["paint"].Mark)
 	assert.Equal(t, "mostly not detected", byName["tilt"].Mark)
-	assert.Equal(t, "not judged by these signals: try it on the station", byName["Two inserts"].Mark)
+	assert.Equal(t, "not judged by these signals: the approach strikes it", byName["Two inserts"].Mark)
 	assert.Equal(t, none, byName["Two inserts"].Arrival)
 	assert.Equal(t, "A fault of your own.", byName["burr"].Means)
 }

@@ -27,7 +27,7 @@ type Item struct {
 	Address, Name, Number, Revision, Strip string
 	Changed, Binned                        time.Time
 	Version                                int64
-	Blockers, Cautions, Faults             int
+	Blockers, Cautions, Notes, Faults      int
 	Damaged                                bool
 	AsIssued                               bool // the draft is the last revision
 }
@@ -107,6 +107,9 @@ func (it Item) card() page.Card {
 		c.State = page.State{Kind: "caution", Text: counted(it.Cautions, "caution", "cautions")}
 	default:
 		c.State = page.State{Kind: "ready", Text: "No blockers, no cautions"}
+		if it.Notes > 0 {
+			c.State.Text += ", " + counted(it.Notes, "note", "notes")
+		}
 	}
 	c.Older = it.Faults > 0 && it.Strip != ""
 	return c

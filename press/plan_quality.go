@@ -39,5 +39,5 @@ type SetpointWord struct {
 // Setpoints are what is typed into a controller, as a plan writes them.
 var Setpoints = []string{
 	"setting", "approach_end", "push_stroke", "push_end", "zone_start", "zone_end",
-	"approach_speed", "slow_speed", "retract_speed", "accel", "decel", "confirm_time", "hold_time",
+	"approach_speed", "slow_speed", "retract_speed", "accel", "decel", "confirm_time", "hold_time", "watch_time",
 }

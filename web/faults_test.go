@@ -104,7 +104,7 @@ func TestFaultsOfExample(t *testing.T) {
 		assert.Len(t, elements(row, "td"), 7)
 	}
 	assert.Len(t, elements(elements(s.byID("samples"), "tbody")[0], "tr"), 4)
-	assert.Contains(t, text(s.byID("rule")), words.ReadingRule)
+	assert.Contains(t, text(s.byID("rule")), words.ReadingRule(plan, press.Evaluate(plan)))
 	for _, c := range append(words.Cautions, words.TradeCautions...) {
 		assert.Contains(t, text(s.byID("cautions")), c)
 	}

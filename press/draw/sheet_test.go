@@ -153,7 +153,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 		assert.Contains(t, all, squeezed(s))
 	}
 	assert.Contains(t, squeezed(flowing), squeezed(p.Title.Notes))
-	assert.Contains(t, all, squeezed(words.ReadingRule))
+	assert.Contains(t, all, squeezed(words.ReadingRule(p, r)))
 	assert.Contains(t, all, squeezed(words.Headline(p, r)))
 	if r.Blocked() {
 		assert.GreaterOrEqual(t, strings.Count(all, "Notreadyforuse:"), 1+len(o.Pages), "a page of a blocked plan does not say so")

@@ -127,7 +127,7 @@ func (s *sheet) texts(g *sheetPage, underStrip, underForce float64) {
 
 // rule is the reading rule.
 func (s *sheet) rule() chapter {
-	return chapter{ps: []paragraph{{opening: "Reading rule:", text: words.ReadingRule, style: sheetText, above: 7, whole: true}}}
+	return chapter{ps: []paragraph{{opening: "Reading rule:", text: words.ReadingRule(s.p, s.r), style: sheetText, above: 7, whole: true}}}
 }
 
 // arrange places the texts of a choice: each in a column of its own where that

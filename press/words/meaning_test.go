@@ -68,7 +68,8 @@ func TestTexts(t *testing.T) {
 			wellFormed(t, term.Meaning)
 		}
 	}
-	for _, s := range append(append([]string{ReadingRule}, Cautions...), TradeCautions...) {
+	p := decoded(t)
+	for _, s := range append(append([]string{ReadingRule(p, press.Evaluate(p)), WatchNote}, Cautions...), TradeCautions...) {
 		wellFormed(t, s)
 	}
 }

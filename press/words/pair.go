@@ -77,11 +77,6 @@ func meaning(words []string) (sentence, brief string) {
 	return upperFirst(strings.Join(long, "; or ")) + ".", strings.Join(short, ", or ")
 }
 
-// ReadingRule says when the two signals may be read, because a signal that is
-// stuck looks like any other.
-const ReadingRule = "Both signals must have been seen off earlier in the cycle; read them once, at arrival plus the confirm time or after the watch time, and latch them before the ram retracts. " +
-	"Push an empty nest before the first part: a move that merely ends must give no arrival."
-
 // doubt names the first pair that cannot be trusted.
 func doubt(table press.Table) string {
 	for _, on := range AllPairs {

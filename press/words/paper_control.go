@@ -69,7 +69,7 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 	if len(t.Rows) == 0 {
 		t.Lacking = "The window is not known to its end: no pair of lamps has a meaning yet."
 	}
-	t.Notes = []string{ReactionNote, ReadingRule}
+	t.Notes = []string{ReactionNote, ReadingRule(p, r)}
 	return t
 }
 

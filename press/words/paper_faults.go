@@ -21,7 +21,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 			reading = pos.At(*f.Reading)
 		}
 		if f.Time != nil {
-			time = Seconds(*f.Time)
+			time = After(*f.Time)
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(f.Verdict), reading, time, Detected(p, f)})
 	}
@@ -105,7 +105,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 	t.Notes = []string{
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
-		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule),
+		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule(p, r)),
 	}
 	return t
 }

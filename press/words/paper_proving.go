@@ -55,7 +55,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	if f := row(r, press.RowLoose); f != nil {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), reads(f.Reading, pos))
 	}
-	t.Notes = []string{ReadingRule}
+	t.Notes = []string{ReadingRule(p, r)}
 	return t
 }
 

@@ -26,7 +26,12 @@ func typedIn(p *press.Plan, r *press.Result) []Setpoint {
 		s.Value = Trimmed(*s.Number, 4)
 		out = append(out, s)
 	}
-	return out
+	watch := Setpoint{Name: "watch_time", Label: "Watch time, at least", Value: none}
+	if least := r.Cycle.WatchTime; least != nil {
+		up := whenOver(*least)
+		watch.Number, watch.Value, watch.Unit = &up, AfterBare(up), "s"
+	}
+	return append(out, watch)
 }
 
 // An OwnWord is a setpoint as the user's own controller has it.
@@ -79,6 +84,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 		t.Columns = []Column{{"Setpoint", 1.4, false}, {"To be entered", 1.2, false}, {"Read back", 1, true}, {"Signed", 1, true}}
 		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}
+	t.Notes = append(t.Notes, WatchNote)
 	if r.Blocked() {
 		t.Notes = append(t.Notes, NotTyped(r))
 	}

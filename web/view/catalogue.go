@@ -26,7 +26,7 @@ func (w writer) catalogue() []page.FaultRow {
 			row.Reading = w.pos.Fine().Bare(*f.Reading)
 		}
 		if f.Time != nil {
-			row.Time = words.Fixed(*f.Time, 2)
+			row.Time = words.AfterBare(*f.Time)
 		}
 		out = append(out, row)
 	}

@@ -77,11 +77,20 @@ func (w writer) cycle() []page.Figure {
 		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
 		figure("Retract", c.Retract, 2, "s"),
 		figure("Handling", c.Handling, 2, "s"),
-		maybe("Watch time", c.WatchTime, 2, "s", "only then does a missing arrival mean anything"),
+		watchTime(c.WatchTime),
 		maybe("Cycle, part missing", c.MissingTotal, 2, "s", ""),
 		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
 	}
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
+}
+
+// watchTime is rounded up: who waits for less hears too early.
+func watchTime(least *float64) page.Figure {
+	f := maybe("Watch time, at least", least, 2, "s", "only then does a missing arrival mean anything")
+	if least != nil {
+		f.Value = words.AfterBare(*least)
+	}
+	return f
 }
 
 func maybe(label string, x *float64, decimals int, unit, note string) page.Figure {

@@ -30,7 +30,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Faults:    w.catalogue(),
 		Lead:      words.CatalogueLead(r),
 		Samples:   w.samples(),
-		Rule:      words.ReadingRule,
+		Rule:      words.ReadingRule(p, r),
 		Unseen:    words.Unseen(p, r),
 		Perfect:   words.Perfect(r),
 		Cautions:  words.Cautions,

@@ -1,0 +1,36 @@
+package words
+
+import (
+	"math"
+
+	"ramplan/press"
+)
+
+// ReadingRule says when the two signals of a plan may be read, because a signal
+// that is stuck looks like any other.
+func ReadingRule(p *press.Plan, r *press.Result) string {
+	return "Both signals must have been seen off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
+		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
+		"Push an empty nest before the first part: a move that merely ends must give no arrival."
+}
+
+// atLeast says how long the watch time is; empty without a push end.
+func atLeast(r *press.Result) string {
+	if r.Cycle.WatchTime == nil {
+		return ""
+	}
+	return " (wait at least " + After(*r.Cycle.WatchTime) + " from leaving home)"
+}
+
+// WatchNote says what the watch time is made of, and that it leaves nothing over.
+const WatchNote = "The watch time is counted from leaving home: to the end of the push at the plan's speeds, plus the confirm time. It is the least to wait, with nothing over: " +
+	"the shortest accepted part arrives when the push is about to end, and a ram that slows down under load arrives later. Time it on the station, and set it longer."
+
+// After writes a time that has to have gone by: to 0.01 s, rounded up.
+func After(s float64) string { return Unit(AfterBare(s), "s") }
+
+// AfterBare is the same without its unit.
+func AfterBare(s float64) string { return Fixed(whenOver(s), 2) }
+
+// whenOver rounds a time up to what is typed in.
+func whenOver(s float64) float64 { return math.Ceil(s*100-1e-6) / 100 }

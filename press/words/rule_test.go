@@ -1,0 +1,58 @@
+package words
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// TestTheReadingRuleSaysItsTimes: the rule and the setpoint list give the figures
+// that the rule speaks of (derived: the watch time of the example's result is
+// 1.69934 s, its confirm time 0.05 s).
+func TestTheReadingRuleSaysItsTimes(t *testing.T) {
+	p := decoded(t)
+	r := press.Evaluate(p)
+	rule := ReadingRule(p, r)
+	assert.Contains(t, rule, "at arrival plus the confirm time of 0.05\u202fs")
+	assert.Contains(t, rule, "after the watch time (wait at least 1.70\u202fs from leaving home)")
+	list := paperOf(t, "setpoints", p)
+	assert.Contains(t, list.Rows, []string{"Confirm time", "0.05\u202fs", "", ""})
+	assert.Contains(t, list.Rows, []string{"Watch time, at least", "1.70\u202fs", "", ""})
+	assert.Contains(t, list.Notes, WatchNote)
+	for _, name := range []string{"shift", "reactions"} {
+		assert.Contains(t, paperOf(t, name, p).Notes, rule, name)
+	}
+
+	open := press.Evaluate(p)
+	open.Cycle.WatchTime = nil
+	assert.NotContains(t, ReadingRule(p, open), "at least")
+	found := false
+	for _, s := range typedIn(p, open) {
+		found = found || s.Name == "watch_time" && s.Value == none && s.Number == nil
+	}
+	assert.True(t, found, "a watch time that is not known is said so")
+}
+
+// TestTheWatchTimeIsTypedIn: the controller's own words can name it, and what is
+// typed in is rounded up in its unit as well.
+func TestTheWatchTimeIsTypedIn(t *testing.T) {
+	p := decoded(t, `"window": {}`, `"window": {}, "controller": {"words": [{"setpoint": "watch_time", "name": "T3", "unit": "ms", "factor": 1000}]}`)
+	list := paperOf(t, "setpoints", p)
+	last := list.Rows[len(list.Rows)-1]
+	require.Equal(t, "Watch time, at least", last[0])
+	assert.Equal(t, []string{"1.70\u202fs", "T3", "1700", "ms"}, last[1:5])
+}
+
+// TestAfter: a time that has to have gone by is never rounded down.
+func TestAfter(t *testing.T) {
+	for s, want := range map[float64]string{1.6993: "1.70", 1.7: "1.70", 1.7001: "1.71", 0: "0.00", 0.004: "0.01"} {
+		assert.Equal(t, want, AfterBare(s), "%v", s)
+		got := whenOver(s)
+		assert.True(t, got >= s-1e-7 && got < s+0.01, "%v", s)
+	}
+	assert.Equal(t, none, AfterBare(math.Inf(1)))
+}

@@ -216,8 +216,8 @@ var Fields = []Field{
 
 	{Path: "quality.sample_size", Kind: Text, Default: "100 %", Label: "Sample size", Help: "How many parts the two signals judge."},
 	{Path: "quality.frequency", Kind: Text, Default: "every cycle", Label: "Frequency", Help: "How often they are judged."},
-	{Path: "quality.limit_check", Kind: Text, Default: "at the start of each shift", Label: "Limit samples are pressed", Help: "When the limit samples are put through the station."},
-	{Path: "quality.samples_each", Default: 3.0, Low: one, High: &Limit{Value: 100}, Label: "Samples of each height", Help: "How many of each limit sample are made."},
+	{Path: "quality.limit_check", Kind: Text, Default: "at the start of each shift", Label: "Shift check is made", Help: "When the shift check is made: empty nest, master, one sample too tall and one too short."},
+	{Path: "quality.samples_each", Default: 3.0, Low: one, High: &Limit{Value: 100}, Label: "Samples of each height", Help: "How many of each limit sample are made. All are pressed at set-up and after a change, one too tall and one too short in the shift check."},
 	{Path: "quality.reject_place", Kind: Text, Default: "", Label: "Refused parts go to", Help: "Such as a locked box at the station; printed in the reaction plan."},
 	{Path: "quality.reactions", Kind: Rows, MaxRows: 80, Label: "Own reactions", Help: "Checks of your own works; for a pair of lamps and a situation they take the place of the proposed ones."},
 	{Path: "quality.reactions[].lamps", Kind: Choice, Required: true, Choices: LampPairs, Label: "Lamps", Help: "Arrival, then zone."},

@@ -35,8 +35,7 @@ func (w *work) readings() {
 	st, force := &w.p.Station, w.force.now
 	s := &w.seated
 	s.deflection = w.under(force.typical)
-	s.sigma = math.Sqrt(square(w.p.Ram.Repeatability/2) + square(force.scatter/2/st.Stiffness) +
-		square(s.deflection*st.StiffnessTolerance/100/2) + square(st.ReferenceUncertainty/2))
+	s.sigma = w.readingError(force)
 	s.u = math.Sqrt(square(s.sigma) + square(st.NestDrift)/3 + square(w.parts.under.SD))
 	s.base = st.Nest - w.parts.under.Mean + s.deflection
 	s.nominal, s.stalled = w.rest(0, force.typical, w.joint.push[mid])
@@ -48,6 +47,14 @@ func (w *work) readings() {
 		r.Acceptance = &a
 	}
 	w.r.Window = r
+}
+
+// readingError is the normal part of the error of a reading at a force: one
+// standard deviation, mm.
+func (w *work) readingError(force thrust) float64 {
+	st := &w.p.Station
+	return math.Sqrt(square(w.p.Ram.Repeatability/2) + square(force.scatter/2/st.Stiffness) +
+		square(w.under(force.typical)*st.StiffnessTolerance/100/2) + square(st.ReferenceUncertainty/2))
 }
 
 // drift is the nest's wander as a row of its own.

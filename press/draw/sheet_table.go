@@ -3,6 +3,7 @@ package draw
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"ramplan/press/words"
 )
@@ -123,7 +124,19 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 			ps = append(ps, paragraph{text: text, style: sheetText, above: 3})
 		}
 	}
+	if len(t.Fill) > 0 {
+		ps = append(ps, paragraph{text: blanks(t.Fill), style: sheetText, above: 14})
+	}
 	return set(ps, width)
+}
+
+// blanks are lines to write on, each behind its name.
+func blanks(names []string) string {
+	var out []string
+	for _, name := range names {
+		out = append(out, name+": "+strings.Repeat("_", 24))
+	}
+	return strings.Join(out, "   ")
 }
 
 // manyNotes is from how many notes on they stand in two columns.

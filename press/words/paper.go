@@ -16,9 +16,10 @@ type Table struct {
 	Columns []Column
 	Rows    [][]string
 	Notes   []string
-	Over    string // stands over the notes; empty where they need no heading
-	Grouped bool   // leading cells that say the same as those above are one with them
-	Lacking string // why there are no rows; empty with rows
+	Over    string   // stands over the notes; empty where they need no heading
+	Grouped bool     // leading cells that say the same as those above are one with them
+	Lacking string   // why there are no rows; empty with rows
+	Fill    []string // what is written in by hand over the rows: date, shift
 }
 
 // A Column of a table.

@@ -28,7 +28,10 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap)
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
-	add("Limit samples", "Judged as written", "Samples of known height", Trimmed(p.Quality.SamplesEach, 0)+" of each height", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
+	if r.Samples != nil {
+		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", "at set-up and after a change", "Set-up and proving", "No release before all are judged as written")
+		add("Limit samples, shift check", "Judged as written, every time", "Samples of known height, and a master that is good", "1 too tall, 1 too short, 1 master", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
+	}
 	if f := row(r, press.RowMissing); f != nil {
 		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)
 		if NotLookedAt(p, *f) {

@@ -1,10 +1,6 @@
 package words
 
-import (
-	"strconv"
-
-	"ramplan/press"
-)
+import "ramplan/press"
 
 const noCatalogue = "The window is not known to its end: there is no verdict, and no catalogue."
 
@@ -30,49 +26,6 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Over = "What this logic cannot detect"
 	t.Notes = Unseen(p, r)
-	return t
-}
-
-func sampleTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p).Fine()
-	t := Table{
-		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. Each must be judged as written, every time. They are pressed " + p.Quality.LimitCheck + ".",
-		Columns: []Column{{"Sample", 1.2, false}, {"Seated height", 1.6, false}, {"How many", 0.7, false}, {"Lamps", 1.6, false}, {"The station must", 1, false},
-			{"Measured height", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.9, true}},
-	}
-	s := r.Samples
-	if s == nil {
-		t.Lacking = "No reading is accepted: there are no limit samples."
-		return t
-	}
-	many := strconv.Itoa(int(p.Quality.SamplesEach))
-	shows := func(height float64) string {
-		sig, ok := r.Signals()
-		reading := r.ReadingOf(p, height)
-		if !ok || sig.Early(reading) {
-			return "not known"
-		}
-		arrival, zone := sig.At(reading)
-		return Pair{arrival, zone}.String()
-	}
-	add := func(name, height string, at float64, must string) {
-		t.Rows = append(t.Rows, []string{name, height, many, shows(at), must, "", "", ""})
-	}
-	add("Too tall", pos.Above(s.Long)+" or taller", s.Long, "refuse it")
-	if s.TallestGood != nil {
-		add("Tallest good", pos.Below(*s.TallestGood)+", no taller", *s.TallestGood, "accept it")
-	}
-	if s.ShortestGood != nil {
-		add("Shortest good", pos.Above(*s.ShortestGood)+", no shorter", *s.ShortestGood, "accept it")
-	}
-	add("Too short", pos.Below(s.Short)+" or shorter", s.Short, "refuse it")
-	t.Notes = []string{
-		"Judged as written with a probability of at least " + TargetShare(s.Probability) + ".",
-		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
-	}
-	if p.Joint.Kind != press.Touch {
-		t.Notes = append(t.Notes, "One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
-	}
 	return t
 }
 

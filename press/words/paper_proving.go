@@ -1,142 +1,146 @@
 package words
 
-import (
-	"ramplan/press"
-)
+import "ramplan/press"
 
-// shiftTable is what is pressed before the first part of a shift.
-func shiftTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p)
-	t := Table{
-		Lead:    "Before the first part, in this order. Any other answer: stop, set no part free, and quarantine back to the last good check.",
-		Columns: []Column{{"Push", 1.4, false}, {"Why", 2.6, false}, {"Lamps that must show", 1.6, false}, {"Reading to expect", 1.2, false}, {"Lamps seen", 1.1, true}, {"Reading", 0.9, true}, {"Signed", 0.9, true}},
-	}
-	add := func(what, why, shows, reading string) {
-		t.Rows = append(t.Rows, []string{what, why, shows, reading, "", "", ""})
-	}
-	sig, ok := r.Signals()
-	if !ok {
-		t.Lacking = "The window is not known to its end: there is nothing to check against."
-		return t
-	}
-	shows := func(reading float64) string {
-		if sig.Early(reading) {
-			return "met in the approach: do not press it"
-		}
-		a, z := sig.At(reading)
-		return Pair{a, z}.String()
-	}
-	ends := "none; the ram ends at " + pos.At(sig.End)
-	reads := func(reading *float64, pos Positions) string {
-		switch {
-		case reading == nil:
-			return ends
-		case sig.Early(*reading):
-			return none
-		case !sig.Arrives(*reading):
-			return ends
-		}
-		return "about " + pos.At(*reading)
-	}
-	if f := row(r, press.RowMissing); f != nil {
-		why := "A move that merely ends must give no arrival; both lamps are seen off on the way."
-		if f.Arrival != nil && *f.Arrival {
-			why = "Without an insert something else stops the ram: another check has to refuse it. Both lamps are seen off on the way."
-		}
-		add("Empty nest", why, lamps(f.Arrival, f.Zone), reads(f.Reading, pos))
-	}
-	nominal := r.Nominal()
-	add("Master that is good", "The station accepts what is good, where it should stand.", shows(nominal), reads(&nominal, pos))
-	if s := r.Samples; s != nil {
-		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
-		add("Sample too tall", "The upper limit still refuses.", shows(long), reads(&long, pos.Fine()))
-		add("Sample too short", "The lower limit still refuses.", shows(short), reads(&short, pos.Fine()))
-	}
-	if f := row(r, press.RowLoose); f != nil {
-		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), reads(f.Reading, pos))
-	}
-	t.Notes = []string{ReadingRule(p, r)}
-	return t
+// firstParts is how many good parts prove the station at full speed. Common
+// practice, no source.
+const firstParts = 30
+
+// A checklist is a table of numbered steps, with what must be found.
+type checklist struct {
+	Table
+	p  *press.Plan
+	r  *press.Result
+	at shown
 }
 
-// reprovingTable says what a change takes back. Common practice, no source.
-func reprovingTable(*press.Plan, *press.Result) Table {
-	t := Table{
-		Lead:    "What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first.",
-		Columns: []Column{{"After", 1.8, false}, {"Prove again", 4, false}, {"Done", 0.8, true}, {"Signed", 1, true}},
-	}
-	for _, x := range [][2]string{
-		{"Tool changed", "Approach end and nest position; weight on the ram, and with it the curve when it was taken at the tool; empty nest, master, limit samples."},
-		{"Nest changed or reworked", "Nest position and drift; stiffness; empty nest, master, limit samples."},
-		{"Ram, motor or drive changed", "Curve with a load cell, at the station's own speed and temperature; scatter; repeatability; then everything below set-up and proving."},
-		{"Controller changed", "Every setpoint, read back; scan and confirm time; both signals on and off; reading rule; then master and limit samples."},
-		{"Software or program changed", "Every setpoint, read back; reading rule; stuck-signal check; master and limit samples."},
-		{"Lubricant or coating changed", "Press-in force with a load cell over a new lot; force window; limit samples."},
-		{"Part drawing revised", "Rows of the tolerance stack, fit and requirement in the plan; new revision of the plan; new limit samples where heights moved."},
-		{"A crash, or the ram ran into something", "Guarding and stopping by a qualified person first; then nest position, stiffness, straightness of the ram, curve at three points, master, limit samples."},
-		{"Maintenance of screw, bearings or frame", "Stiffness; repeatability; curve at three points; master, limit samples."},
-		{"A long stop, or a cold start", "Warm up, reference anew; empty nest, master."},
-	} {
-		t.Rows = append(t.Rows, []string{x[0], x[1], "", ""})
-	}
-	return t
-}
-
-// provingTable is the order in which setpoints are entered and proved.
+// provingTable is the order in which setpoints are entered and proved: the load cell
+// before any part, everything at reduced speed before full speed.
 func provingTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p)
-	t := Table{
-		Lead:    "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything.",
+	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p)}, Table: Table{
+		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
+			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
 		Columns: []Column{{"Step", 0.5, false}, {"What is done", 4.2, false}, {"Must be", 2, false}, {"Found", 1.2, true}, {"Signed", 1, true}},
-	}
-	step := func(what, must string) {
-		t.Rows = append(t.Rows, []string{Trimmed(float64(len(t.Rows)+1), 0), what, must, "", ""})
-	}
-	f := r.Force
-	step("Guarding, two-hand control, emergency stop and lock-out are proved by whoever may.", "released for set-up")
-	step("Load cell in the nest, no parts; push at setting "+Setting(f.Setting)+" at reduced speed, three times.", Force(f.Low)+" to "+Force(f.High)+", typically "+Force(f.Typical))
-	step("The same at the plan's slow speed of "+Speed(p.Motion.SlowSpeed)+".", Force(f.Low)+" to "+Force(f.High))
-	step("Reference the ram; touch the empty nest at the least force; read the position.", "nest "+pos.At(p.Station.Nest))
-	step("Enter the approach end; approach at reduced speed with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
-	if r.Travel.PushStroke != nil {
-		shows := "no arrival"
-		if m := row(r, press.RowMissing); m != nil && m.Arrival != nil {
-			shows = "arrival " + OnOff(*m.Arrival)
-		}
-		step("Enter the push stroke; push the empty nest at reduced speed.", pos.At(*r.Travel.PushStroke)+"; "+shows)
-	}
+		Fill:    []string{"Date", "Station"},
+	}}
+	c.force()
+	c.positions()
 	if sig, ok := r.Signals(); ok {
-		step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.between(sig.ZoneStart, sig.ZoneEnd))
-		if m := row(r, press.RowMissing); m != nil {
-			step("Push the empty nest at full speed.", lamps(m.Arrival, m.Zone))
-		}
-		at := func(reading float64) string {
-			if sig.Early(reading) {
-				return "met in the approach"
-			}
-			a, z := sig.At(reading)
-			return Pair{a, z}.String()
-		}
-		nominal, reads := r.Nominal(), ""
-		if !sig.Early(nominal) && sig.Arrives(nominal) {
-			reads = "about " + pos.At(nominal) + "; "
-		}
-		step("Press a good part at reduced approach speed; read the position at arrival.", reads+at(nominal))
-		if s := r.Samples; s != nil {
-			step("Press the sample too tall, "+pos.Fine().Above(s.Long)+".", at(r.ReadingOf(p, s.Long)))
-			step("Press the sample too short, "+pos.Fine().Below(s.Short)+".", at(r.ReadingOf(p, s.Short)))
-		}
-		if a, z := sig.At(nominal); reads != "" && a && z {
-			step("Press thirty good parts at full speed; note the readings.", "mean about "+pos.At(nominal)+", all accepted")
-		}
+		c.at.sig = sig
+		c.signals()
+		c.parts()
 	}
-	if p.Joint.Kind == press.Touch {
-		step("Cut or measure samples: seated without a gap.", "no gap")
+	c.step("The whole setpoint list is read back once more; sign-off by whoever may release the station.", "as the setpoint list; released for production")
+	c.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}
+	if over := overStrike(r); struckTwice(r) && over != "" {
+		c.Notes = append(c.Notes, "Two inserts are not tried: the approach strikes them with "+over+".")
+	}
+	return c.Table
+}
+
+func (c *checklist) step(what, must string) {
+	c.Rows = append(c.Rows, []string{Trimmed(float64(len(c.Rows)+1), 0), what, must, "", ""})
+}
+
+// force proves the push on a load cell, from the least setting up to the one in
+// force.
+func (c *checklist) force() {
+	rising := c.r.Rising(c.p)
+	least := Setting(rising[0])
+	c.step("Guarding, two-hand control, emergency stop and lock-out are proved by whoever may.", "released for set-up")
+	c.step("Reference the ram at reduced speed, the work space empty.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
+	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; no speed over "+Speed(c.p.Motion.SlowSpeed))
+	for i, setting := range rising {
+		what := "Load cell in the nest, no parts, the approach ending before it: push at setting " + least + ", three times."
+		if i > 0 {
+			what = "The load cell at setting " + Setting(setting) + ", three times."
+		}
+		c.step(what, c.pushes(setting))
+	}
+	c.step("The same at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; then take the load cell out.", c.pushes(rising[len(rising)-1]))
+}
+
+func (c *checklist) pushes(setting float64) string {
+	f := c.r.PushAt(c.p, setting)
+	return Force(f.Low) + " to " + Force(f.High) + ", typically " + Force(f.Typical)
+}
+
+// positions enters nest, approach end and push stroke.
+func (c *checklist) positions() {
+	p, r, pos := c.p, c.r, c.at.pos
+	least := r.PushAt(p, r.Rising(p)[0])
+	reads := pos.down(least.Reading - least.Within)
+	must := pos.Bare(reads) + " to " + pos.Above(least.Reading+least.Within) + ", typically " + pos.At(least.Reading)
+	if least.Reading <= p.Ram.Stroke {
+		c.step("Touch the empty nest at setting "+Setting(least.Setting)+"; read the position. The push of "+Force(least.Typical)+" is in the figure.", must)
 	} else {
-		step("Pull or cut samples: seated without a gap, and held.", "no gap; "+holds(p))
+		c.step("The nest lies beyond the stroke: lay a measured block on it, touch that at setting "+Setting(least.Setting)+", and add its height to what is read.", must)
 	}
-	step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
-	step("Force each signal on in turn, at the input: the cycle must be refused, because the signal was not seen off.", "refused, both signals")
-	t.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}
-	return t
+	c.step("Enter the approach end; approach with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
+	if r.Travel.PushStroke == nil {
+		return
+	}
+	nest, arrives := emptyNest(p, r), "no arrival"
+	ends := *r.Travel.PushEnd
+	if nest <= ends {
+		ends, arrives = nest, "arrival on"
+	}
+	c.step("Enter the setting "+Setting(r.Force.Setting)+" and the push stroke "+Unit(pos.Set(*r.Travel.PushStroke), "mm")+"; push the empty nest.", "ends at "+pos.At(ends)+"; "+arrives)
+}
+
+// signals enters zone and times, and proves what the lamps say of no part.
+func (c *checklist) signals() {
+	sig, pos := c.at.sig, c.at.pos
+	c.step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.between(sig.ZoneStart, sig.ZoneEnd))
+	c.step("Enter confirm time, reading rule and a watch time that outlasts the push at reduced speed.", "confirm "+Seconds(c.p.Motion.ConfirmTime))
+	c.step("Push the empty nest; read the lamps by the rule.", c.at.lampsAt(emptyNest(c.p, c.r)))
+	if m := withoutInsert(c.p, c.r); m != nil {
+		c.step("Push the other parts without an insert.", lamps(m.Arrival, m.Zone))
+	}
+}
+
+// parts proves samples and first parts, and only then full speed.
+func (c *checklist) parts() {
+	p, r, pos := c.p, c.r, c.at.pos
+	if s := r.Samples; s != nil {
+		one := func(name, height string, at float64) {
+			c.step("Press "+allSamples(p)+" of the samples “"+name+"”, "+height+".", c.at.lampsAt(r.ReadingOf(p, at)))
+		}
+		one("too tall", pos.Fine().Above(s.Long)+" or taller", s.Long)
+		if s.TallestGood != nil {
+			one("tallest good", pos.Fine().Below(*s.TallestGood)+", no taller", *s.TallestGood)
+		}
+		if s.ShortestGood != nil {
+			one("shortest good", pos.Fine().Above(*s.ShortestGood)+", no shorter", *s.ShortestGood)
+		}
+		one("too short", pos.Fine().Below(s.Short)+" or shorter", s.Short)
+	}
+	nominal, must := r.Nominal(), ""
+	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
+	if accepted {
+		must = c.at.readingAt(&nominal) + "; "
+	}
+	c.step("Press the first good parts, five of them; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
+	if p.Joint.Kind == press.Touch {
+		c.step("Cut or measure some of them: seated without a gap.", "no gap")
+	} else {
+		c.step("Pull or cut some of them: seated without a gap, and held.", "no gap; "+holds(p))
+	}
+	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
+	c.step("Force each signal on in turn, at the input: the cycle must be refused, because the signal was not seen off.", "refused, both signals")
+	if struckTwice(r) && overStrike(r) == "" {
+		c.step("Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.", "what the lamps show is written down")
+	}
+	m := &p.Motion
+	times := ""
+	if w := r.Cycle.WatchTime; w != nil {
+		times = "; watch at least " + After(*w)
+	}
+	c.step("Enter full speed: approach, slow and retract speed, acceleration, deceleration; and the watch time.",
+		Trimmed(m.ApproachSpeed, 3)+", "+Trimmed(m.SlowSpeed, 3)+", "+Speed(m.RetractSpeed)+times)
+	c.step("Push the empty nest at full speed.", c.at.lampsAt(emptyNest(p, r)))
+	if a, z := c.at.sig.At(nominal); accepted && a && z {
+		within := r.MeanWithin(firstParts)
+		c.step("Press thirty good parts at full speed; note the readings.", "all accepted; mean "+pos.Bare(pos.down(nominal-within))+" to "+pos.Above(nominal+within))
+	}
 }

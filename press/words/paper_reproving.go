@@ -1,0 +1,26 @@
+package words
+
+import "ramplan/press"
+
+// reprovingTable says what a change takes back. Common practice, no source.
+func reprovingTable(*press.Plan, *press.Result) Table {
+	t := Table{
+		Lead:    "What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first. Limit samples are all of them here, as at set-up.",
+		Columns: []Column{{"After", 1.8, false}, {"Prove again", 4, false}, {"Done", 0.8, true}, {"Signed", 1, true}},
+	}
+	for _, x := range [][2]string{
+		{"Tool changed", "Approach end and nest position; weight on the ram, and with it the curve when it was taken at the tool; empty nest, master, limit samples."},
+		{"Nest changed or reworked", "Nest position and drift; stiffness; empty nest, master, limit samples."},
+		{"Ram, motor or drive changed", "Curve with a load cell, at the station's own speed and temperature; scatter; repeatability; then everything below set-up and proving."},
+		{"Controller changed", "Every setpoint, read back; scan and confirm time; both signals on and off; reading rule; then master and limit samples."},
+		{"Software or program changed", "Every setpoint, read back; reading rule; stuck-signal check; master and limit samples."},
+		{"Lubricant or coating changed", "Press-in force with a load cell over a new lot; force window; limit samples."},
+		{"Part drawing revised", "Rows of the tolerance stack, fit and requirement in the plan; new revision of the plan; new limit samples where heights moved."},
+		{"A crash, or the ram ran into something", "Guarding and stopping by a qualified person first; then nest position, stiffness, straightness of the ram, curve at three points, master, limit samples."},
+		{"Maintenance of screw, bearings or frame", "Stiffness; repeatability; curve at three points; master, limit samples."},
+		{"A long stop, or a cold start", "Warm up, reference anew; empty nest, master."},
+	} {
+		t.Rows = append(t.Rows, []string{x[0], x[1], "", ""})
+	}
+	return t
+}

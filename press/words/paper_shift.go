@@ -1,0 +1,102 @@
+package words
+
+import (
+	"math"
+
+	"ramplan/press"
+)
+
+// A shown is what the station shows of what stops the ram at a reading.
+type shown struct {
+	sig press.Signals
+	pos Positions
+}
+
+// lampsAt is the pair of lamps.
+func (s shown) lampsAt(reading float64) string {
+	if s.sig.Early(reading) {
+		return "met in the approach: do not press it"
+	}
+	a, z := s.sig.At(reading)
+	return Pair{a, z}.String()
+}
+
+// readingAt is where the ram comes to rest; nil: on nothing.
+func (s shown) readingAt(reading *float64) string {
+	switch {
+	case reading == nil || !s.sig.Early(*reading) && !s.sig.Arrives(*reading):
+		return "none; the ram ends at " + s.pos.At(s.sig.End)
+	case s.sig.Early(*reading):
+		return none
+	}
+	return "about " + s.pos.At(*reading)
+}
+
+// lampsOf is the pair of lamps of a part of a height.
+func lampsOf(p *press.Plan, r *press.Result, height float64) string {
+	sig, ok := r.Signals()
+	reading := r.ReadingOf(p, height)
+	if !ok || sig.Early(reading) {
+		return "not known"
+	}
+	arrival, zone := sig.At(reading)
+	return Pair{arrival, zone}.String()
+}
+
+// emptyNest is where the ram would come to rest with nothing in the nest at all.
+func emptyNest(p *press.Plan, r *press.Result) float64 {
+	return r.PushAt(p, r.Force.Setting).Reading
+}
+
+// withoutInsert is the row of the missing insert where parts stay in the nest
+// without it, so that this is another push than the one of the empty nest.
+func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
+	at := r.Traces(p).NoInsert
+	if !p.MarksInsert() || at == nil || math.Abs(*at-emptyNest(p, r)) < 1e-6 {
+		return nil
+	}
+	return row(r, press.RowMissing)
+}
+
+// shiftTable is what is pressed before the first part of a shift.
+func shiftTable(p *press.Plan, r *press.Result) Table {
+	t := Table{
+		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer,
+		Columns: []Column{{"Push", 1.4, false}, {"Why", 2.6, false}, {"Lamps that must show", 1.6, false}, {"Reading to expect", 1.2, false}, {"Lamps seen", 1.1, true}, {"Reading", 0.9, true}, {"Signed", 0.9, true}},
+	}
+	add := func(what, why, lamps, reading string) {
+		t.Rows = append(t.Rows, []string{what, why, lamps, reading, "", "", ""})
+	}
+	sig, ok := r.Signals()
+	if !ok {
+		t.Lacking = "The window is not known to its end: there is nothing to check against."
+		return t
+	}
+	t.Fill = []string{"Date", "Shift", "Name"}
+	at := shown{sig, PositionsOf(p)}
+	nest := emptyNest(p, r)
+	why := "A move that merely ends must give no arrival; both lamps are seen off on the way."
+	if sig.Arrives(nest) {
+		why = "The nest itself stops the ram before the push ends. Both lamps are seen off on the way."
+	}
+	add("Empty nest: nothing in it", why, at.lampsAt(nest), at.readingAt(&nest))
+	if f := withoutInsert(p, r); f != nil {
+		why := "The other parts lie in the nest, the insert is missing: no part may pass."
+		if r.MissingPasses() {
+			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
+		}
+		add("Without an insert", why, lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
+	}
+	nominal := r.Nominal()
+	add("Master that is good", "The station accepts what is good, where it should stand.", at.lampsAt(nominal), at.readingAt(&nominal))
+	if s := r.Samples; s != nil {
+		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
+		add("One sample too tall", "The upper limit still refuses.", at.lampsAt(long), at.readingAt(&long))
+		add("One sample too short", "The lower limit still refuses.", at.lampsAt(short), at.readingAt(&short))
+	}
+	if f := row(r, press.RowLoose); f != nil {
+		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
+	}
+	t.Notes = []string{ReadingRule(p, r)}
+	return t
+}

@@ -68,7 +68,7 @@ func (s *sheet) setpoints(g *sheetPage, box rect) (bottom float64) {
 			p.text(sheetText, box.x0, y+12.5, start, q.Label)
 			p.text(sheetLarge, box.x0+170, y+12.5, end, q.Value)
 			p.text(sheetText, box.x0+175, y+12.5, start, q.Unit)
-			p.text(sheetQuiet, box.x1, y+12.5, end, q.From)
+			p.text(sheetQuiet, box.x1, y+12.5, end, q.Source(s.o.Issue != nil))
 			y += row
 			p.line(faint, sheetThin, solid, [2]float64{box.x0, y}, [2]float64{box.x1, y})
 		}

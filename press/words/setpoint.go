@@ -15,6 +15,15 @@ func SetpointNote(r *press.Result, byHand bool) string {
 	return s + "; holds only once the blockers are mended"
 }
 
+// Source says in a word or two where a setpoint of an issued sheet or of a draft
+// comes from: what is issued is no proposal any more.
+func (s Setpoint) Source(issued bool) string {
+	if issued && s.From == chosen(false) {
+		return "computed"
+	}
+	return s.From
+}
+
 func chosen(byHand bool) string {
 	if byHand {
 		return "by hand"

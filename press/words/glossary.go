@@ -47,7 +47,7 @@ var Glossary = []Term{
 	{"confirm time", "From arrival until the two signals are read."},
 	{"false accept", "A bad part that passes, as a share of all parts."},
 	{"false reject", "A good part that is refused, as a share of all parts."},
-	{"judged rightly", "Good said of a good part; something else than good said of a bad part, or while a signal or the nest is at fault. It is a probability over the errors of a reading."},
+	{"judged rightly", JudgedRightly},
 	{"limit sample", "A complete assembly of known height that the station must judge rightly: made to prove the station."},
 	{"probe", "A first push with little force: a loose part already moves, a sound one does not."},
 	{"ppm", "Parts in a million. Shares here are averages over stations and days."},

@@ -56,7 +56,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		t.Lacking = noCatalogue
 	}
 	t.Notes = []string{
-		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting.",
+		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
 		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule(p, r)),
 	}

@@ -9,7 +9,7 @@ var faultRows = map[string]Term{
 	press.RowShortest:        {"Shortest accepted", "A part that reads just inside the window, on the short side."},
 	press.RowLong:            {"Just refused, tall side", "A part that reads 0.001\u202fmm before the window: refused, though perhaps within the drawing."},
 	press.RowShort:           {"Just refused, short side", "A part that reads 0.001\u202fmm past the window: refused, though perhaps within the drawing."},
-	press.RowMissing:         {"Missing insert", "Nothing was put in, and the ram goes on to whatever stops it."},
+	press.RowMissing:         {"Missing insert", "No insert was put in, and the ram goes on to whatever stops it."},
 	press.RowTwoInserts:      {"Two inserts", "A second insert lies on the first."},
 	press.RowAlreadyPressed:  {"Pressed before", "A finished part comes round again and is seated already."},
 	press.RowTight:           {"Too tight", "The fit asks for 1.2 times what a strong ram gives, and the insert stalls on its way."},

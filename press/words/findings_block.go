@@ -84,7 +84,7 @@ func nominalRejected(t *told) string {
 		return s + "move the zone and the push end around it."
 	}
 	height, least := t.pos.both(t.f("height"), t.f("height_low"))
-	return s + "it stands " + height + " above the datum, where the drawing asks for " + least + " to " + t.pos.At(t.f("height_high")) +
+	return s + "its seated height is " + height + ", where the drawing asks for " + least + " to " + t.pos.At(t.f("height_high")) +
 		"; check the heights, which rows lie under the datum, and the position step."
 }
 

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"ramplan/press"
 )
 
@@ -40,13 +42,26 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		if p.Station.PresenceCheck != "" {
 			how = p.Station.PresenceCheck
 		}
-		add("Insert present", "One insert in the nest", how, p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+twoInserts(p, r), p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	}
 	if p.Joint.Kind != press.Touch {
 		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", "for the team to set", "for the team to set", "Incoming inspection of the diameters", "Quarantine the lot")
 	}
 	t.Notes = []string{"Sample sizes and frequencies are what the plan says; entries “for the team to set” belong to your own quality planning."}
 	return t
+}
+
+// twoInserts says in the row of the insert how surely two of them are found; empty
+// where the two signals find them.
+func twoInserts(p *press.Plan, r *press.Result) string {
+	f := row(r, press.RowTwoInserts)
+	switch {
+	case f == nil || f.Verdict != press.EarlyContact && f.Detection >= p.Faults.SampleProbability:
+		return ""
+	case f.Verdict == press.EarlyContact:
+		return ". Two inserts are not found: the approach strikes them, and another check is needed"
+	}
+	return ". Two inserts are found only " + Share(f.Detection) + " of the time: another check is needed"
 }
 
 func holds(p *press.Plan) string {

@@ -135,3 +135,29 @@ func TestReadingsOnThePageAreAlike(t *testing.T) {
 		assert.Regexp(t, `\d+\.\d{2}\x{202f}mm$`, row[3])
 	}
 }
+
+// TestTwoInsertsInTheControlPlan: the row of the insert says that two are not found,
+// and says nothing where they are (derived: the example's approach strikes them; with
+// an approach that ends before the second insert the ram reads far too tall).
+func TestTwoInsertsInTheControlPlan(t *testing.T) {
+	assert.Contains(t, allOf(paperOf(t, "control", decoded(t))), "they show arrival off, zone on. Two inserts are not found: the approach strikes them, and another check is needed|")
+	slow := decoded(t, `"window": {}`, `"window": {"approach_end": 98}`)
+	require.False(t, struckTwice(press.Evaluate(slow)))
+	assert.NotContains(t, allOf(paperOf(t, "control", slow)), "Two inserts")
+}
+
+// TestSeatedHeightHasOneName: no page and no finding calls the datum by two names.
+func TestSeatedHeightHasOneName(t *testing.T) {
+	p := decoded(t, `"height_low": 24.91`, `"height_low": 25.30`, `"height_high": 25.09`, `"height_high": 25.48`)
+	r := press.Evaluate(p)
+	Explain(r)
+	s := ""
+	for _, f := range r.Findings {
+		s += f.Message
+	}
+	require.Contains(t, s, "its seated height is 25.00\u202fmm")
+	for _, name := range PaperNames() {
+		s += allOf(paperOf(t, name, p))
+	}
+	assert.NotContains(t, s, "above the datum")
+}

@@ -57,12 +57,13 @@ func (c *checklist) force() {
 		}
 		c.step(what, c.pushes(setting))
 	}
-	c.step("The same at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; then take the load cell out.", c.pushes(rising[len(rising)-1]))
+	c.step("The same at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; note the peak as well; then take the load cell out.",
+		c.pushes(rising[len(rising)-1])+"; peak not over "+Force(c.r.Force.Cap))
 }
 
 func (c *checklist) pushes(setting float64) string {
 	f := c.r.PushAt(c.p, setting)
-	return Force(f.Low) + " to " + Force(f.High) + ", typically " + Force(f.Typical)
+	return "at rest " + Force(f.Low) + " to " + Force(f.High) + ", typically " + Force(f.Typical)
 }
 
 // positions enters nest, approach end and push stroke.

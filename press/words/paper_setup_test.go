@@ -56,8 +56,9 @@ func TestProvingGivesTheFigures(t *testing.T) {
 		require.GreaterOrEqual(t, i, 0, text)
 		return strings.ReplaceAll(table.Rows[i][2], thin, " ")
 	}
-	assert.Equal(t, "179 N to 221 N, typically 200 N", must("Load cell in the nest"))
-	assert.Equal(t, "2294 N to 2641 N, typically 2468 N", must("The load cell at setting 66"))
+	assert.Equal(t, "at rest 179 N to 221 N, typically 200 N", must("Load cell in the nest"))
+	assert.Equal(t, "at rest 2294 N to 2641 N, typically 2468 N", must("The load cell at setting 66"))
+	assert.Equal(t, "at rest 2294 N to 2641 N, typically 2468 N; peak not over 2900 N", must("at the plan's slow speed"))
 	assert.Equal(t, "139.98 to 140.04 mm, typically 140.01 mm", must("Touch the empty nest"))
 	assert.Equal(t, "ends at 115.19 mm; no arrival", must("push stroke 7.73"))
 	assert.Equal(t, "180, 8, 200 mm/s; watch at least 1.70 s", must("Enter full speed"))

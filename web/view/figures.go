@@ -28,7 +28,7 @@ func (w writer) force() []page.Figure {
 	out := []page.Figure{
 		figure("Needed at the seat", f.Need, 0, "N"),
 		figure("Allowed at most", f.Cap, 0, "N"),
-		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: "typically " + words.Fixed(f.Typical, 0)},
+		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: "at rest; typically " + words.Fixed(f.Typical, 0)},
 	}
 	if f.Settings != nil {
 		out = append(out, page.Figure{Label: "Settings inside", Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})
@@ -41,7 +41,7 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "undamped bound " + words.Fixed(w.r.Impact.SeatBound, 0)},
+		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: words.SeatNote(w.r)},
 		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
 	)
 }

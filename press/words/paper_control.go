@@ -13,7 +13,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	q := p.Requirement
 	t := Table{
 		Lead: "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
-		Columns: []Column{{"Characteristic", 1.4, false}, {"Specification", 1.6, false}, {"Evaluation technique", 1.9, false}, {"Sample size", 0.9, false},
+		Columns: []Column{{"Characteristic", 1.3, false}, {"Specification", 1.3, false}, {"Evaluation technique", 2.6, false}, {"Sample size", 0.9, false},
 			{"Frequency", 1.2, false}, {"Control method", 1.8, false}, {"Reaction plan", 1.4, false}},
 	}
 	name := p.Title.Characteristic
@@ -59,7 +59,7 @@ func twoInserts(p *press.Plan, r *press.Result) string {
 	case f == nil || f.Verdict != press.EarlyContact && f.Detection >= p.Faults.SampleProbability:
 		return ""
 	case f.Verdict == press.EarlyContact:
-		return ". Two inserts are not found: the approach strikes them, and another check is needed"
+		return ". Two inserts are not found (the approach strikes them): another check is needed"
 	}
 	return ". Two inserts are found only " + Share(f.Detection) + " of the time: another check is needed"
 }

@@ -43,6 +43,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
+		case !f.Own && (f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn):
+			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
 			how = struckHow(r)
 		case f.Detection < leastShare:

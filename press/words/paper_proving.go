@@ -20,7 +20,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p)}, Table: Table{
 		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
-		Columns: []Column{{"Step", 0.5, false}, {"What is done", 4.2, false}, {"Must be", 2, false}, {"Found", 1.2, true}, {"Signed", 1, true}},
+		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
 		Fill:    []string{"Date", "Station"},
 	}}
 	c.force()
@@ -49,7 +49,7 @@ func (c *checklist) force() {
 	least := Setting(rising[0])
 	c.step("Guarding, two-hand control, emergency stop and lock-out are proved by whoever may.", "released for set-up")
 	c.step("Reference the ram at reduced speed, the work space empty.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
-	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; no speed over "+Speed(c.p.Motion.SlowSpeed))
+	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; at most "+Speed(c.p.Motion.SlowSpeed))
 	for i, setting := range rising {
 		what := "Load cell in the nest, no parts, the approach ending before it: push at setting " + least + ", three times."
 		if i > 0 {
@@ -128,7 +128,7 @@ func (c *checklist) parts() {
 		c.step("Pull or cut some of them: seated without a gap, and held.", "no gap; "+holds(p))
 	}
 	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
-	c.step("Force each signal on in turn, at the input: the cycle must be refused, because the signal was not seen off.", "refused, both signals")
+	c.step("Force each signal on in turn, at the input: it is never seen off, so the cycle must be refused.", "refused, both signals")
 	if struckTwice(r) && overStrike(r) == "" {
 		c.step("Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.", "what the lamps show is written down")
 	}

@@ -63,7 +63,7 @@ func TestProvingGivesTheFigures(t *testing.T) {
 	assert.Equal(t, "ends at 115.19 mm; no arrival", must("push stroke 7.73"))
 	assert.Equal(t, "180, 8, 200 mm/s; watch at least 1.70 s", must("Enter full speed"))
 	assert.Equal(t, "all accepted; mean 115.10 to 115.17 mm", must("thirty good parts"))
-	assert.Contains(t, must("Enter the limits"), "10 %; no speed over 8 mm/s")
+	assert.Contains(t, must("Enter the limits"), "10 %; at most 8 mm/s")
 
 	far := decoded(t, `"stroke": 150`, `"stroke": 130`)
 	table = paperOf(t, "proving", far)
@@ -117,7 +117,7 @@ func TestEmptyNestIsNotTheMissingInsert(t *testing.T) {
 	p := decoded(t, `"window": {}`, `"window": {"push_stroke": 12}`)
 	r := press.Evaluate(p)
 	shift := paperOf(t, "shift", p)
-	assert.Equal(t, "Empty nest: nothing in it", shift.Rows[0][0])
+	assert.Equal(t, "Empty nest", shift.Rows[0][0])
 	assert.Contains(t, shift.Rows[0][2], "arrival off")
 	assert.Equal(t, "Without an insert", shift.Rows[1][0])
 	assert.Contains(t, shift.Rows[1][2], "arrival on")
@@ -141,7 +141,7 @@ func TestReadingsOnThePageAreAlike(t *testing.T) {
 // and says nothing where they are (derived: the example's approach strikes them; with
 // an approach that ends before the second insert the ram reads far too tall).
 func TestTwoInsertsInTheControlPlan(t *testing.T) {
-	assert.Contains(t, allOf(paperOf(t, "control", decoded(t))), "they show arrival off, zone on. Two inserts are not found: the approach strikes them, and another check is needed|")
+	assert.Contains(t, allOf(paperOf(t, "control", decoded(t))), "they show arrival off, zone on. Two inserts are not found (the approach strikes them): another check is needed|")
 	slow := decoded(t, `"window": {}`, `"window": {"approach_end": 98}`)
 	require.False(t, struckTwice(press.Evaluate(slow)))
 	assert.NotContains(t, allOf(paperOf(t, "control", slow)), "Two inserts")

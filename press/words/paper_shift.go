@@ -62,7 +62,7 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer,
-		Columns: []Column{{"Push", 1.4, false}, {"Why", 2.6, false}, {"Lamps that must show", 1.6, false}, {"Reading to expect", 1.2, false}, {"Lamps seen", 1.1, true}, {"Reading", 0.9, true}, {"Signed", 0.9, true}},
+		Columns: []Column{{"Push", 1.3, false}, {"Why", 3, false}, {"Lamps that must show", 1.3, false}, {"Reading to expect", 1.75, false}, {"Lamps seen", 1, true}, {"Reading", 0.8, true}, {"Signed", 0.8, true}},
 	}
 	add := func(what, why, lamps, reading string) {
 		t.Rows = append(t.Rows, []string{what, why, lamps, reading, "", "", ""})
@@ -75,11 +75,11 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	t.Fill = []string{"Date", "Shift", "Name"}
 	at := shown{sig, PositionsOf(p)}
 	nest := emptyNest(p, r)
-	why := "A move that merely ends must give no arrival; both lamps are seen off on the way."
+	why := "Nothing lies in it: a move that merely ends must give no arrival."
 	if sig.Arrives(nest) {
-		why = "The nest itself stops the ram before the push ends. Both lamps are seen off on the way."
+		why = "Nothing lies in it: the nest itself stops the ram before the push ends."
 	}
-	add("Empty nest: nothing in it", why, at.lampsAt(nest), at.readingAt(&nest))
+	add("Empty nest", why, at.lampsAt(nest), at.readingAt(&nest))
 	if f := withoutInsert(p, r); f != nil {
 		why := "The other parts lie in the nest, the insert is missing: no part may pass."
 		if r.MissingPasses() {

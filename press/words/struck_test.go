@@ -36,6 +36,8 @@ func TestNobodyIsSentToTryAStrike(t *testing.T) {
 	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), "Two inserts: the approach strikes them.")
 	assert.NotContains(t, Phase(press.PhaseStruck).Meaning, "try")
 
+	assert.Contains(t, allOf(failures), "|Not by the two signals alone: the reading rule finds it.|0\u202f%")
+
 	gentle := decoded(t, `"max_force": 2900`, `"max_force": 5000`)
 	g := press.Evaluate(gentle)
 	require.True(t, struckTwice(g))

@@ -9,7 +9,7 @@ import (
 // ReadingRule says when the two signals of a plan may be read, because a signal
 // that is stuck looks like any other.
 func ReadingRule(p *press.Plan, r *press.Result) string {
-	return "Both signals must have been seen off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
+	return "See both signals off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
 		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
 		"Push an empty nest before the first part: a move that merely ends must give no arrival."
 }
@@ -19,7 +19,7 @@ func atLeast(r *press.Result) string {
 	if r.Cycle.WatchTime == nil {
 		return ""
 	}
-	return " (wait at least " + After(*r.Cycle.WatchTime) + " from leaving home)"
+	return " (wait at least " + After(*r.Cycle.WatchTime) + " from home)"
 }
 
 // WatchNote says what the watch time is made of, and that it leaves nothing over.

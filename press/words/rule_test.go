@@ -18,7 +18,7 @@ func TestTheReadingRuleSaysItsTimes(t *testing.T) {
 	r := press.Evaluate(p)
 	rule := ReadingRule(p, r)
 	assert.Contains(t, rule, "at arrival plus the confirm time of 0.05\u202fs")
-	assert.Contains(t, rule, "after the watch time (wait at least 1.70\u202fs from leaving home)")
+	assert.Contains(t, rule, "after the watch time (wait at least 1.70\u202fs from home)")
 	list := paperOf(t, "setpoints", p)
 	assert.Contains(t, list.Rows, []string{"Confirm time", "0.05\u202fs", "", ""})
 	assert.Contains(t, list.Rows, []string{"Watch time, at least", "1.70\u202fs", "", ""})

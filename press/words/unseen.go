@@ -48,7 +48,7 @@ func noticed(share float64) string {
 	if share < leastShare {
 		return "hardly ever noticed on a nominal part"
 	}
-	return "noticed on a nominal part only " + Share(share) + " of the time"
+	return "seen on a nominal part only " + Share(share) + " of the time"
 }
 
 // Perfect says what was not given and is taken as perfect; empty when nothing is.

@@ -16,11 +16,25 @@ func allSamples(p *press.Plan) string {
 // otherAnswer is what follows when a sample or the master is judged in another way.
 const otherAnswer = "Any other answer counts: stop, set no part free, quarantine back to the last good check, and find out why."
 
+// samplesPressed says which samples are pressed when, and what is asked of them.
+func samplesPressed(p *press.Plan) string {
+	return "All are pressed at set-up and after a change, one too tall and one too short in the shift check, " + p.Quality.LimitCheck + ". Each must be judged as written every time."
+}
+
+// SamplesMade says how many limit samples are made and what becomes of them.
+func SamplesMade(p *press.Plan) string {
+	are := " of each height are made. "
+	if p.Quality.SamplesEach == 1 {
+		are = " of each height is made. "
+	}
+	return samplesMade(p) + are + samplesPressed(p)
+}
+
 func sampleTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. " +
-			"All are pressed at set-up and after a change, one too tall and one too short in the shift check, " + p.Quality.LimitCheck + ". Each must be judged as written every time. " + otherAnswer,
+			samplesPressed(p) + " " + otherAnswer,
 		Columns: []Column{{"Sample", 1.1, false}, {"Seated height", 1.6, false}, {"Made", 0.5, false}, {"Pressed at set-up", 0.8, false}, {"In the shift check", 0.8, false}, {"Lamps", 1.5, false},
 			{"The station must", 0.9, false}, {"Measured heights", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.8, true}},
 		Fill: []string{"Date", "Station", "Instrument"},

@@ -95,6 +95,7 @@ func TestSamplesAreOneStory(t *testing.T) {
 	}
 	assert.Contains(t, samples.Lead, "in the shift check, every four hours")
 	assert.Contains(t, samples.Lead, otherAnswer)
+	assert.Equal(t, "5 of each height are made. "+samplesPressed(p), SamplesMade(p))
 	control := allOf(paperOf(t, "control", p))
 	assert.Contains(t, control, "|all 5 of each height|at set-up and after a change|")
 	assert.Contains(t, control, "|1 too tall, 1 too short, 1 master|every four hours|")

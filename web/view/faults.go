@@ -111,6 +111,7 @@ func (w writer) sampleTable() page.SampleTable {
 	if s == nil {
 		return out
 	}
+	out.Asked += " " + words.SamplesMade(w.p)
 	p, fine := words.TargetShare(s.Probability), w.pos.Fine()
 	out.Rows = []page.Sample{
 		w.limitSample("Too tall", &s.Long, fine.Above, " or taller", "Refuse it: not both signals on.", p),

@@ -30,7 +30,11 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		c.signals()
 		c.parts()
 	}
-	c.step("The whole setpoint list is read back once more; sign-off by whoever may release the station.", "as the setpoint list; released for production")
+	release := "as the setpoint list; released for production"
+	if r.Blocked() {
+		release = "no release: the plan is not ready"
+	}
+	c.step("The whole setpoint list is read back once more; sign-off by whoever may release the station.", release)
 	c.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}
 	if over := overStrike(r); struckTwice(r) && over != "" {
 		c.Notes = append(c.Notes, "Two inserts are not tried: the approach strikes them with "+over+".")
@@ -103,18 +107,8 @@ func (c *checklist) signals() {
 // parts proves samples and first parts, and only then full speed.
 func (c *checklist) parts() {
 	p, r, pos := c.p, c.r, c.at.pos
-	if s := r.Samples; s != nil {
-		one := func(name, height string, at float64) {
-			c.step("Press "+allSamples(p)+" of the samples “"+name+"”, "+height+".", c.at.lampsAt(r.ReadingOf(p, at)))
-		}
-		one("too tall", pos.Fine().Above(s.Long)+" or taller", s.Long)
-		if s.TallestGood != nil {
-			one("tallest good", pos.Fine().Below(*s.TallestGood)+", no taller", *s.TallestGood)
-		}
-		if s.ShortestGood != nil {
-			one("shortest good", pos.Fine().Above(*s.ShortestGood)+", no shorter", *s.ShortestGood)
-		}
-		one("too short", pos.Fine().Below(s.Short)+" or shorter", s.Short)
+	for _, x := range samplesOf(p, r) {
+		c.step("Press "+allSamples(p)+" of the samples “"+lowerFirst(x.name)+"”, "+x.height+".", c.at.lampsAt(r.ReadingOf(p, x.at)))
 	}
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)

@@ -30,8 +30,33 @@ func SamplesMade(p *press.Plan) string {
 	return samplesMade(p) + are + samplesPressed(p)
 }
 
+// A limitSample is one height to make.
+type limitSample struct {
+	name, height string
+	at           float64 // mm, the height as it is written, a hair to its own side
+	good         bool
+}
+
+// hair keeps a sample that stands at the very edge of the window on its own side.
+const hair = 1e-6
+
+// samplesOf are the limit samples of a plan with their heights as they are written.
+func samplesOf(p *press.Plan, r *press.Result) []limitSample {
+	s, pos := r.Samples, PositionsOf(p).Fine()
+	if s == nil {
+		return nil
+	}
+	out := []limitSample{{"Too tall", pos.Above(s.Long) + " or taller", pos.up(s.Long) + hair, false}}
+	if x := s.TallestGood; x != nil {
+		out = append(out, limitSample{"Tallest good", pos.Below(*x) + ", no taller", pos.down(*x) - hair, true})
+	}
+	if x := s.ShortestGood; x != nil {
+		out = append(out, limitSample{"Shortest good", pos.Above(*x) + ", no shorter", pos.up(*x) + hair, true})
+	}
+	return append(out, limitSample{"Too short", pos.Below(s.Short) + " or shorter", pos.down(s.Short) - hair, false})
+}
+
 func sampleTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. " +
 			samplesPressed(p) + " " + otherAnswer,
@@ -45,17 +70,13 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		t.Fill = nil
 		return t
 	}
-	add := func(name, height string, at float64, shift, must string) {
-		t.Rows = append(t.Rows, []string{name, height, samplesMade(p), allSamples(p), shift, lampsOf(p, r, at), must, "", "", ""})
+	for _, x := range samplesOf(p, r) {
+		shift, must := "1", "refuse it"
+		if x.good {
+			shift, must = none, "accept it"
+		}
+		t.Rows = append(t.Rows, []string{x.name, x.height, samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.at), must, "", "", ""})
 	}
-	add("Too tall", pos.Above(s.Long)+" or taller", s.Long, "1", "refuse it")
-	if s.TallestGood != nil {
-		add("Tallest good", pos.Below(*s.TallestGood)+", no taller", *s.TallestGood, none, "accept it")
-	}
-	if s.ShortestGood != nil {
-		add("Shortest good", pos.Above(*s.ShortestGood)+", no shorter", *s.ShortestGood, none, "accept it")
-	}
-	add("Too short", pos.Below(s.Short)+" or shorter", s.Short, "1", "refuse it")
 	t.Notes = []string{
 		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least " + TargetShare(s.Probability) + ", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",

@@ -163,3 +163,30 @@ func TestSeatedHeightHasOneName(t *testing.T) {
 	}
 	assert.NotContains(t, s, "above the datum")
 }
+
+// TestSamplesShowWhatTheyMust: a sample that must be refused never stands with both
+// lamps on, one that must be accepted always does; also where the samples are judged
+// no surer than a coin and so stand at the very edge.
+func TestSamplesShowWhatTheyMust(t *testing.T) {
+	for _, p := range []*press.Plan{decoded(t), decoded(t, `"window": {}`, `"window": {}, "faults": {"sample_probability": 0.5}`), fromExample(t, "pivot-pin"), fromExample(t, "rain-gauge-lid")} {
+		samples := paperOf(t, "samples", p)
+		require.Len(t, samples.Rows, 4)
+		for _, row := range samples.Rows {
+			assert.Equal(t, row[6] == "accept it", row[5] == "arrival on, zone on", "%v", row)
+		}
+		for _, row := range paperOf(t, "shift", p).Rows {
+			if strings.HasPrefix(row[0], "One sample") {
+				assert.NotEqual(t, "arrival on, zone on", row[2], row[0])
+			}
+		}
+	}
+}
+
+// TestABlockedPlanIsNotReleased: the checklist of a plan that is not ready does not end
+// in a release.
+func TestABlockedPlanIsNotReleased(t *testing.T) {
+	rows := paperOf(t, "proving", decoded(t, `"max_force": 2900`, `"max_force": 2000`)).Rows
+	assert.Equal(t, "no release: the plan is not ready", rows[len(rows)-1][2])
+	rows = paperOf(t, "proving", decoded(t)).Rows
+	assert.Contains(t, rows[len(rows)-1][2], "released for production")
+}

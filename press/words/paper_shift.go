@@ -89,12 +89,17 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	}
 	nominal := r.Nominal()
 	add("Master that is good", "The station accepts what is good, where it should stand.", at.lampsAt(nominal), at.readingAt(&nominal))
-	if s := r.Samples; s != nil {
-		long, short := r.ReadingOf(p, s.Long), r.ReadingOf(p, s.Short)
-		add("One sample too tall", "The upper limit still refuses.", at.lampsAt(long), at.readingAt(&long))
-		add("One sample too short", "The lower limit still refuses.", at.lampsAt(short), at.readingAt(&short))
+	for _, x := range samplesOf(p, r) {
+		if x.good {
+			continue
+		}
+		why, reading := "The upper limit still refuses.", r.ReadingOf(p, x.at)
+		if reading > nominal {
+			why = "The lower limit still refuses."
+		}
+		add("One sample "+lowerFirst(x.name), why, at.lampsAt(reading), at.readingAt(&reading))
 	}
-	if f := row(r, press.RowLoose); f != nil {
+	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
 	}
 	t.Notes = []string{ReadingRule(p, r)}

@@ -6,13 +6,13 @@ import "ramplan/press"
 func reprovingTable(*press.Plan, *press.Result) Table {
 	t := Table{
 		Lead:    "What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first. Limit samples are all of them here, as at set-up.",
-		Columns: []Column{{"After", 1.8, false}, {"Prove again", 4, false}, {"Done", 0.8, true}, {"Signed", 1, true}},
+		Columns: []Column{{"After", 1.5, false}, {"Prove again", 4.9, false}, {"Done", 0.6, true}, {"Signed", 0.8, true}},
 	}
 	for _, x := range [][2]string{
 		{"Tool changed", "Approach end and nest position; weight on the ram, and with it the curve when it was taken at the tool; empty nest, master, limit samples."},
 		{"Nest changed or reworked", "Nest position and drift; stiffness; empty nest, master, limit samples."},
-		{"Ram, motor or drive changed", "Curve with a load cell, at the station's own speed and temperature; scatter; repeatability; then everything below set-up and proving."},
-		{"Controller changed", "Every setpoint, read back; scan and confirm time; both signals on and off; reading rule; then master and limit samples."},
+		{"Ram, motor or drive changed", "Curve with a load cell, at the station's own speed and temperature; scatter; repeatability; then the whole of set-up and proving."},
+		{"Controller changed", "Every setpoint, read back; scan, confirm and watch time; both signals on and off; reading rule; then master and limit samples."},
 		{"Software or program changed", "Every setpoint, read back; reading rule; stuck-signal check; master and limit samples."},
 		{"Lubricant or coating changed", "Press-in force with a load cell over a new lot; force window; limit samples."},
 		{"Part drawing revised", "Rows of the tolerance stack, fit and requirement in the plan; new revision of the plan; new limit samples where heights moved."},

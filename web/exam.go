@@ -135,6 +135,6 @@ func (x *sitting) training() archive.Training {
 	return archive.Training{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest,
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
-		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
 	}
 }

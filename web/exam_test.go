@@ -142,6 +142,41 @@ func TestExamBecomesARecord(t *testing.T) {
 	assert.Equal(t, http.StatusNotFound, code)
 }
 
+// Who passes on a refused part does not pass, however much else is right: it is said
+// before, in the result, the record, the table and the sheet.
+func TestExamFailedByOneAnswer(t *testing.T) {
+	h, d := drillSite(t)
+	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
+	assert.Contains(t, text, drill.GraveRule)
+	at := examAddress(t, h)
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, drill.GraveRule)
+	form := allRight(t, 0)
+	x, err := d.NewExam(drill.UsualRules(5))
+	require.NoError(t, err)
+	why := ""
+	for i := range x.Keys {
+		for _, c := range x.Exercise(i).Choices {
+			if why == "" && c.Grave != "" {
+				why = c.Grave
+				form.Set("a"+strconv.Itoa(i+1), c.ID)
+			}
+		}
+	}
+	require.NotEmpty(t, why)
+	sent(t, h, at, form)
+	for _, path := range []string{at, "/records/1", "/plans/1/records", "/records/1/sheet.svg"} {
+		_, _, text = asked(t, h, http.MethodGet, path, nil)
+		assert.Contains(t, text, "Not passed: "+why, path)
+	}
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, "19 of 20 questions right")
+	assert.Contains(t, text, "this answer alone fails: "+why)
+	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
+	assert.Contains(t, text, ",false,false,"+why+",")
+	assert.True(t, strings.HasPrefix(text, "\uFEFFrecord,"), "the mark by which spreadsheets know UTF-8")
+}
+
 // The server keeps the time: what comes too late does not pass.
 func TestExamOverTime(t *testing.T) {
 	a := exampleArchive(t)

@@ -5,6 +5,7 @@ import (
 	"encoding/csv"
 	"net/http"
 	"strconv"
+	"strings"
 
 	"ramplan/press/archive"
 	"ramplan/press/words"
@@ -91,14 +92,14 @@ func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
 
 // recordColumns are the columns of a table of records.
 var recordColumns = []string{
-	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time",
+	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time", "failed_by",
 	"seconds", "limit_seconds", "missed", "state",
 }
 
 // sendTable answers with records as comma-separated values (RFC 4180).
 func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
-	var b bytes.Buffer
-	c := csv.NewWriter(&b)
+	b := bytes.NewBufferString("\uFEFF") // by which spreadsheets know UTF-8
+	c := csv.NewWriter(b)
 	c.UseCRLF = true
 	_ = c.Write(recordColumns)
 	for _, t := range all {
@@ -112,7 +113,7 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		}
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
-			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime),
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),
 			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
 		}
 		if t.Damaged { // nothing that it says can be relied on

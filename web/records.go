@@ -74,7 +74,7 @@ func viewTrainings(all []archive.Training) []view.Training {
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged,
+			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged, Grave: t.Grave,
 		})
 	}
 	return out
@@ -154,7 +154,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	sheet := draw.NewRecord(draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses,
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses, Grave: t.Grave,
 	}, draw.Options{})
 	var b bytes.Buffer
 	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {

@@ -37,6 +37,7 @@ type Training struct {
 	Took     time.Duration
 	OverTime bool
 	Passed   bool
+	Grave    []string // what failed it whatever the score; none in records of older programs
 	Repeat   bool     // the same person had handed in this seed of this plan before
 	Missed   []string // keys of the items
 	Misses   []Miss   // the same in words, in that order; none in records of older programs
@@ -76,6 +77,7 @@ type trainingDocument struct {
 	Missed   []string `json:"missed"`
 	Repeat   bool     `json:"repeat,omitzero"`
 	Misses   []Miss   `json:"misses,omitempty"`
+	Grave    []string `json:"grave,omitempty"`
 }
 
 // MaxWho is the longest name or number of a person, in characters.
@@ -229,7 +231,7 @@ func (t *Training) document() ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
-		t.Repeat, t.Misses,
+		t.Repeat, t.Misses, t.Grave,
 	})
 }
 
@@ -253,7 +255,7 @@ func scanTraining(scan scanner) (Training, error) {
 	t.Items, t.Right, t.Needed, t.Pass = s.Items, s.Right, s.Needed, s.Pass
 	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
 	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
-	t.Repeat, t.Misses = s.Repeat, s.Misses
+	t.Repeat, t.Misses, t.Grave = s.Repeat, s.Misses, s.Grave
 	return t, nil
 }
 

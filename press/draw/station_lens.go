@@ -153,7 +153,12 @@ func (d *Station) paintLamps(p *pen, q Pose) {
 // signalLamp is a round indicator: full for on, empty for off, dashed with a
 // question mark where nobody knows. The word stands in it.
 func (p *pen) signalLamp(x, y, r float64, state string) {
-	s := style{black, 0.56 * r, true}
+	p.lampSaying(x, y, r, 0.56*r, state)
+}
+
+// lampSaying is a lamp with its word in a size of its own.
+func (p *pen) lampSaying(x, y, r, size float64, state string) {
+	s := style{black, size, true}
 	text := state
 	switch state {
 	case "on":

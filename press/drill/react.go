@@ -120,9 +120,6 @@ func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) 
 			"A new lot of parts was opened; this is its first.",
 		})
 	case words.Start:
-		if d.plain(t) {
-			return "The shift begins; this is its first part."
-		}
 		return fmt.Sprintf("The shift began %d minutes ago, and all %d parts since showed these lamps.", 10+5*rng.IntN(5), 4+rng.IntN(8))
 	}
 	return fmt.Sprintf("The %d parts before it were good.", good)

@@ -105,11 +105,11 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 // judge tries a zone on the parts.
 func (t *ZoneTask) judge(zone *press.Pair) Judged {
 	if zone == nil {
-		return Judged{false, "No zone was given."}
+		return Judged{Reason: "No zone was given."}
 	}
 	d := t.d
 	if !(zone[0] < zone[1]) {
-		return Judged{false, "The zone start must stand before the zone end."}
+		return Judged{Reason: "The zone start must stand before the zone end."}
 	}
 	s := t.s
 	s.ZoneStart, s.ZoneEnd = zone[0], zone[1]
@@ -121,9 +121,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{false, "The part of " + at(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
+			return Judged{Reason: "The part of " + at(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
 		case !both && x.Word == press.Good:
-			return Judged{false, "The part of " + at(x.Height) + " is good and would be refused. " + with.story(ev)}
+			return Judged{Reason: "The part of " + at(x.Height) + " is good and would be refused. " + with.story(ev)}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -134,11 +134,11 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{false, "The part of " + at(long.Height) + " is too tall, the one of " + at(short.Height) + " too short, and both show " + on.String() +
+			return Judged{Reason: "The part of " + at(long.Height) + " is too tall, the one of " + at(short.Height) + " too short, and both show " + on.String() +
 				": nobody could tell them apart. " + with.story(event{reading: short.Reading})}
 		}
 	}
-	return Judged{true, t.near(s)}
+	return Judged{Right: true, Reason: t.near(s)}
 }
 
 // near says how close the zone comes to a part that it judges.

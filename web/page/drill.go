@@ -20,6 +20,7 @@ type DrillHead struct {
 type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
+	When       string   // when the lamps are read
 	Impossible []string // kinds that this plan does not allow, and why
 	Exam       string   // its rules in a sentence
 	Seed       string   // for what is begun now
@@ -132,6 +133,7 @@ type StationStill struct{ Caption, SVG string }
 // A LampsPage tells what two lamps mean at the station.
 type LampsPage struct {
 	DrillHead
+	When          string // when the lamps are read
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string

@@ -53,12 +53,12 @@ var levelWhat = []string{
 
 // kindNames name the kinds of exercise.
 var kindNames = map[drill.Kind]string{
-	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone",
+	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
 }
 
 // Home is the page on which a learner begins.
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	out := page.DrillHome{DrillHead: h, When: words.WhenRead, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}
@@ -92,7 +92,7 @@ func examRules(x *drill.Exam) string {
 	if l := x.Rules.Limit; l > 0 {
 		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
 	}
-	return s + "."
+	return s + ". " + drill.GraveRule
 }
 
 // Question is an exercise as it is asked.
@@ -126,6 +126,9 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQuestion {
 	j := e.Judge(a)
 	q.Right, q.Reason, q.Verdict = j.Right, j.Reason, "Wrong"
+	if j.Grave != "" {
+		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
+	}
 	if j.Right {
 		q.Verdict = "Right"
 	}
@@ -175,6 +178,9 @@ func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
 	out := &page.DrillScore{Passed: "Not passed", Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed."}
 	if s.Passed {
 		out.Passed = "Passed"
+	}
+	if len(s.Grave) > 0 {
+		out.Passed += ": " + strings.Join(s.Grave, "; ")
 	}
 	if s.OverTime {
 		out.Score += " It took longer than allowed."

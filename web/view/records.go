@@ -25,6 +25,7 @@ type Training struct {
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
 	Repeat, Damaged      bool
+	Grave                []string // what failed it whatever the score
 }
 
 // RepeatOfASeenSet says of an exam that its taker had handed in the same seed of
@@ -55,8 +56,12 @@ func (t Training) result() string {
 	switch {
 	case t.Passed:
 		return "Passed"
+	case t.OverTime && len(t.Grave) > 0:
+		return "Not passed: over the time; " + strings.Join(t.Grave, "; ")
 	case t.OverTime:
 		return "Not passed: over the time"
+	case len(t.Grave) > 0:
+		return "Not passed: " + strings.Join(t.Grave, "; ")
 	}
 	return "Not passed"
 }

@@ -117,8 +117,9 @@ func TestDrillRoundByForms(t *testing.T) {
 		asks++
 		e, _ := d.Exercise(key, 7)
 		form.Set("do", "answer")
+		wrong := !missed && e.Zone == nil
 		switch {
-		case !missed:
+		case wrong:
 			missed = true
 			form.Set("a", "no such answer")
 		case e.Zone != nil:
@@ -128,7 +129,7 @@ func TestDrillRoundByForms(t *testing.T) {
 			form.Set("a", e.Right[0])
 		}
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
-		if asks == 1 {
+		if wrong {
 			assert.Contains(t, text, "Wrong.")
 			assert.Contains(t, text, "Right would be")
 		} else {
@@ -145,6 +146,68 @@ func TestDrillRoundByForms(t *testing.T) {
 		}
 	}
 	t.Fatal("the round does not end")
+}
+
+// What cannot be read as a zone is asked again, in a round and in an exam, with what
+// was filled in; an answer that was handed in stands filled in.
+func TestZoneIsAskedAgain(t *testing.T) {
+	h, d := drillSite(t)
+	var given []drill.Answer
+	form := url.Values{}
+	for seed := uint64(1); form.Get("seed") == ""; seed++ {
+		given = given[:0]
+		for _, key := range d.Round(4, drill.RoundLength, seed)[:10] {
+			e, _ := d.Exercise(key, seed)
+			if e.Zone != nil {
+				form.Set("seed", strconv.FormatUint(seed, 10))
+				break
+			}
+			given = append(given, drill.Answer{Choice: e.Right[0]})
+		}
+	}
+	carried, err := json.Marshal(given)
+	require.NoError(t, err)
+	form.Set("level", "4")
+	form.Set("digest", mustExample(t).Digest())
+	form.Set("answers", string(carried))
+	form.Set("do", "answer")
+	form.Set("a-from", "abc")
+	form.Set("a-to", "115.2")
+	code, doc, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+	assert.Equal(t, http.StatusUnprocessableEntity, code)
+	assert.Contains(t, text, "This cannot be read as the two ends of a zone")
+	assert.Contains(t, text, `value="abc"`)
+	assert.Contains(t, text, `value="answer"`, "asked again")
+	assert.NotContains(t, text, "Wrong.")
+	assert.JSONEq(t, string(carried), inputs(doc).Get("answers"), "nothing was counted")
+	form.Set("a-from", "115.1 mm")
+	code, _, text = asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+	assert.Equal(t, http.StatusOK, code)
+	assert.Contains(t, text, `role="status"`)
+
+	at, exam := "", ""
+	for seed := 1; exam == ""; seed++ {
+		x, err := d.NewExam(drill.UsualRules(uint64(seed)))
+		require.NoError(t, err)
+		for i, key := range x.Keys {
+			if d.KindOf(key) == drill.Zone {
+				exam = "a" + strconv.Itoa(i+1)
+			}
+		}
+		if exam != "" {
+			_, at, _ = sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}, "seed": {strconv.Itoa(seed)}})
+		}
+	}
+	status, _, text := sent(t, h, at, url.Values{exam + "-from": {"abc"}, exam + "-to": {"115.3"}, "a1": {"nothing"}})
+	assert.Equal(t, http.StatusUnprocessableEntity, status)
+	assert.Contains(t, text, "Not handed in yet")
+	assert.Contains(t, text, `value="abc"`)
+	code, _, _ = asked(t, h, http.MethodGet, "/records/1", nil)
+	assert.Equal(t, http.StatusNotFound, code)
+	status, _, _ = sent(t, h, at, url.Values{exam + "-from": {"115.123"}, exam + "-to": {"115.3"}})
+	assert.Equal(t, http.StatusSeeOther, status)
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, `value="115.123"`, "what was handed in stands filled in")
 }
 
 func TestDrillPages(t *testing.T) {

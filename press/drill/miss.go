@@ -3,6 +3,8 @@ package drill
 import (
 	"slices"
 	"strings"
+
+	"ramplan/press/words"
 )
 
 // A Miss is an item that was missed, in words: what was asked with its situation,
@@ -52,7 +54,7 @@ func (e Exercise) Said(a Answer) string {
 // RightInWords is the right answer in words, or all of them.
 func (e Exercise) RightInWords() string {
 	if e.Zone != nil {
-		return "for example zone from " + at(e.Zone.Solution[0]) + " to " + at(e.Zone.Solution[1])
+		return "for example zone from " + e.Zone.d.pos.Set(e.Zone.Solution[0]) + " to " + words.Unit(e.Zone.d.pos.Set(e.Zone.Solution[1]), "mm")
 	}
 	var out []string
 	for _, c := range e.Choices {

@@ -428,6 +428,15 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
 		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
 	}
+	for _, x := range task.Parts { // on the plan's own nest, by its own window
+		a, z := q.s.At(x.Reading - task.Shift)
+		assert.Equal(t, x.Word == press.Good, a && z, "%s: the plan itself judges the part of %v mm otherwise", e.Key, x.Height)
+	}
+	for _, x := range task.Solution {
+		if by := x / q.p.Station.PositionStep; math.Abs(by-math.Round(by)) > 1e-6 {
+			q.stepless(t, task)
+		}
+	}
 	assert.False(t, q.works(task, q.s.ZoneStart, q.s.ZoneEnd), "%s: the plan's own zone, which other items print, does it", e.Key)
 	assert.True(t, q.works(task, task.Solution[0], task.Solution[1]), "%s: the solution %v", e.Key, task.Solution)
 	for _, by := range []float64{-0.4, -0.1, -0.03, 0, 0.03, 0.1, 0.4} {
@@ -439,6 +448,19 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		}
 	}
 	assert.False(t, e.Judge(Answer{}).Right)
+}
+
+// stepless: a solution that cannot be set in steps is given only where the readings
+// that a zone start must tell apart have no step between them, or those of its end.
+func (q proof) stepless(t *testing.T, task *ZoneTask) {
+	t.Helper()
+	step := q.p.Station.PositionStep
+	for z1 := math.Floor((task.Solution[0]-0.05)/step) * step; z1 < task.Solution[0]+0.05; z1 += step {
+		for z2 := math.Floor((task.Solution[1]-0.05)/step) * step; z2 < task.Solution[1]+0.05; z2 += step {
+			a, z := z1, z2
+			assert.False(t, a < z && q.works(task, a, z) && math.Abs(a-task.Solution[0]) <= step/2 && math.Abs(z-task.Solution[1]) <= step/2, "zone %v to %v can be set, but %v is given", a, z, task.Solution)
+		}
+	}
 }
 
 // noZone: where the drill says that no zone can be set, none of all that differ

@@ -71,6 +71,7 @@ type DrillQuestion struct {
 	Choices  []DrillChoice
 	Parts    []DrillPart // where a zone is asked for
 	From, To string      // as typed
+	Trouble  string      // why what was typed is no answer; then it is asked again
 	Verdict  string      // Right or Wrong; empty before the answer
 	Right    bool
 	Reason   string
@@ -105,6 +106,7 @@ type DrillExam struct {
 	Address   string // of the exam
 	Rules     string
 	Left      string // how much time there is
+	Trouble   string // why it was not handed in
 	Items     []DrillQuestion
 	Done      *DrillScore
 	Record    string // address; empty when it was not kept

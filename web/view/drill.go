@@ -122,6 +122,27 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	return q, nil
 }
 
+// NoZone asks again for a zone that cannot be read.
+const NoZone = "This cannot be read as the two ends of a zone: type two positions in mm, such as 115.08."
+
+// TypedLength reads a length or position as it was typed, with or without its unit.
+func TypedLength(text string) (float64, bool) {
+	text = strings.TrimSpace(text)
+	if n := len(text) - 2; n > 0 && strings.EqualFold(text[n:], "mm") {
+		text = strings.TrimSpace(text[:n])
+	}
+	return press.TypedNumber(text)
+}
+
+// StillAsked puts what was given back into a question that is asked still.
+func StillAsked(q page.DrillQuestion, a drill.Answer, from, to string) page.DrillQuestion {
+	for i := range q.Choices {
+		q.Choices[i].Chosen = q.Choices[i].ID == a.Choice
+	}
+	q.From, q.To = from, to
+	return q
+}
+
 // Judge puts an answer and what it is worth into a question.
 func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQuestion {
 	j := e.Judge(a)
@@ -142,6 +163,9 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 		if !j.Right && c.Right {
 			q.Answers = append(q.Answers, c.Text)
 		}
+	}
+	if a.Zone != nil && q.From+q.To == "" {
+		q.From, q.To = words.Exact(a.Zone[0]), words.Exact(a.Zone[1])
 	}
 	if e.Zone != nil && !j.Right {
 		q.Answers = []string{e.Explain}

@@ -232,12 +232,21 @@ func TestDrillPages(t *testing.T) {
 	}
 	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"115.06"}})
 	assert.Contains(t, text, "In doubt: set apart")
+	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"24.99"}})
+	assert.Contains(t, text, "the height of the part?")
+	_, text = get("/station", url.Values{"arrival": {"off"}, "zone": {"off"}, "reading": {"115.1"}})
+	assert.Contains(t, text, ">Fault</h2>")
+	assert.Contains(t, text, "<li>Stop: no part")
+	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"115.06"}})
+	assert.Contains(t, text, "within the guard band")
+	assert.NotContains(t, text, "In doubt")
+	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"115.06"}})
 	assert.NotContains(t, text, "pass it on")
 	code, text := get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"114,98"}, "when": {"run"}})
 	assert.Equal(t, http.StatusOK, code)
 	assert.Contains(t, text, "Too tall")
 	assert.Contains(t, text, "Look for a chip")
-	for reading, fault := range map[string]bool{"": false, "  ": false, "abc": true, "114,98,1": true, "NaN": true, "1e999": true, "114.98": false} {
+	for reading, fault := range map[string]bool{"": false, "  ": false, "abc": true, "114,98,1": true, "NaN": true, "1e999": true, "114.98": false, "114.98 mm": false, "114.98mm": false, "mm": true} {
 		code, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {reading}})
 		assert.Equal(t, http.StatusOK, code, "the lamps are answered with the reading %q", reading)
 		assert.Contains(t, text, `id="advice"`)
@@ -253,6 +262,10 @@ func TestDrillPages(t *testing.T) {
 	assert.Contains(t, text, "Part 25.20")
 	assert.Contains(t, text, "data-motion")
 	assert.Less(t, len(text), 400_000)
+	assert.NotContains(t, text, `id="hint"`)
+	code, text = get("/motion", url.Values{"height": {"115.14 mm"}})
+	assert.Equal(t, http.StatusOK, code)
+	assert.Contains(t, text, "looks like a reading")
 	code, _ = get("/motion", url.Values{"height": {"tall"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)
 }

@@ -72,7 +72,7 @@ func (d *Drill) against(a *Advice, x float64) {
 	a.Doubt = "Lamps and reading do not fit: "
 	switch ev := (event{reading: x}); {
 	case d.s.Early(x):
-		a.Doubt += d.story(event{early: true})
+		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
 		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + at(x) + "."
 	case !a.Pair.Arrival:
@@ -81,6 +81,9 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(ev).String() + "."
 	}
 	a.Doubt += " Either the station is not set as the plan says, or a signal is at fault."
+	if ForHeight(d.p, d.r, x) {
+		a.Doubt += " Is " + at(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
+	}
 	if len(a.words) == 0 {
 		return // no reading makes a fault of the station less than that
 	}

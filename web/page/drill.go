@@ -118,6 +118,7 @@ type StationPage struct {
 	Rows    []Pick
 	Height  string // as typed
 	Trouble string
+	Hint    string // what the height looks like, if not like one
 	Scene   string // what is shown
 	Figures []StationFigure
 	Strip   string // SVG of both forms

@@ -134,6 +134,15 @@ func TypedLength(text string) (float64, bool) {
 	return press.TypedNumber(text)
 }
 
+// HeightHint says of a height that it looks like a reading; empty otherwise.
+func (v Drill) HeightHint(mm float64) string {
+	if !drill.ForReading(v.P, v.R, mm) {
+		return ""
+	}
+	return words.Unit(words.Fixed(mm, 3), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
+		words.Unit(words.Fixed(v.R.HeightOf(v.P, mm), 3), "mm") + " high."
+}
+
 // StillAsked puts what was given back into a question that is asked still.
 func StillAsked(q page.DrillQuestion, a drill.Answer, from, to string) page.DrillQuestion {
 	for i := range q.Choices {

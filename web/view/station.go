@@ -33,7 +33,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	var reading *float64
 	if text := strings.TrimSpace(out.Reading); text != "" {
-		if x, ok := press.TypedNumber(text); ok {
+		if x, ok := TypedLength(text); ok {
 			reading = &x
 		} else {
 			out.ReadingFault = "This cannot be read as a position in mm, so the answer is from the lamps alone."

@@ -55,7 +55,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	if err != nil {
 		return err
 	}
-	p.Outdated = view.OutdatedNote(len(archive.Outdated(all, d.newest)))
+	p.Outdated = view.OutdatedNote(len(archive.Due(all, d.newest)))
 	return show(w, r, status, page.DrillHomeOf(p))
 }
 

@@ -12,6 +12,7 @@ type DrillHead struct {
 	State   string // which state of the plan it is, in a sentence
 	States  []Option
 	Notices []string
+	Shout   string // in a bar over everything else: that this is nothing to judge by
 	First   bool   // the cautions stand before everything else
 	Refused string // why this plan has no drill; then there is nothing else
 }

@@ -37,10 +37,26 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
+	h.Shout = v.shout(kind)
 	if v.D != nil {
 		h.Notices = v.D.Notices()
 	}
 	return h
+}
+
+// shout says over a page at which parts or people are judged that its figures are none
+// to judge by, as the card on the wall does.
+func (v Drill) shout(kind string) string {
+	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "this exam is not about what the station runs by"}[kind]
+	switch {
+	case !judged:
+		return ""
+	case v.R.Blocked():
+		return "NOT READY: " + what
+	case v.Letter == "":
+		return "DRAFT: " + what
+	}
+	return ""
 }
 
 // levelWhat says what each level has.

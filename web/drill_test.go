@@ -217,6 +217,11 @@ func TestDrillPages(t *testing.T) {
 		return code, text
 	}
 	_, text := get("/drill", nil)
+	assert.Less(t, strings.Index(text, "Look first"), strings.Index(text, "Practise"))
+	for _, term := range words.FirstTerms() {
+		assert.Contains(t, text, html.EscapeString(term.Meaning))
+	}
+	assert.Contains(t, text, `href="/glossary"`)
 	for _, part := range []string{"Level 4", "Never put a hand", "no safety function", "20 questions"} {
 		assert.Contains(t, text, part)
 	}

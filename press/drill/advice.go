@@ -58,9 +58,9 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Height = "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
 	default:
 		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
-		if word == press.Good && !a.Pair.Zone {
+		if word == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
 			a.Height = strings.TrimSuffix(a.Height, ".") + ", yet it is refused: it lies within the guard band, where a reading cannot be sure. Measure it."
-			if measure := d.measure(); d.fits(a.Pair, x) && a.Clear {
+			if measure := d.measure(); a.Clear {
 				a.Checks = append([]string{measure}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
 				a.Checks = a.Checks[:min(3, len(a.Checks))]
 			}

@@ -72,6 +72,20 @@ func TestAdvice(t *testing.T) {
 	}
 }
 
+// Only what the lamps do refuse within the guard band is said to lie there. Derived:
+// the drawing's good readings begin at 115.047, the zone at 115.08.
+func TestGuardBandIsSaid(t *testing.T) {
+	p, r := example(t)
+	for x, within := range map[float64]bool{115.06: true, 115.14: false, 115.03: false} {
+		a := advice(t, p, r, words.Pair{Arrival: true}, words.One, &x)
+		if within {
+			assert.Contains(t, a.Height, "within the guard band")
+		} else {
+			assert.NotContains(t, a.Height, "guard band", "%v", x)
+		}
+	}
+}
+
 // What the plan itself shows of a reading is never called a contradiction.
 func TestAdviceTrustsWhatThePlanShows(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 2))

@@ -117,7 +117,7 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(d.p, h)}
 	e := Exercise{
-		Question: "This part is " + at(h) + " high above the datum. What will the lamps show?",
+		Question: "This part is " + at(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
 		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
 		Picture:  &Picture{Height: &h},
 	}

@@ -22,6 +22,8 @@ type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
 	When       string   // when the lamps are read
+	FirstWords []Term   // the words to be read first
+	Glossary   string   // where the others are
 	Impossible []string // kinds that this plan does not allow, and why
 	Exam       string   // its rules in a sentence
 	Seed       string   // for what is begun now

@@ -74,7 +74,7 @@ var kindNames = map[drill.Kind]string{
 
 // Home is the page on which a learner begins.
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, When: words.WhenRead, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	out := page.DrillHome{DrillHead: h, When: words.WhenRead, FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}
@@ -99,6 +99,15 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	}
 	if x, err := v.D.NewExam(drill.UsualRules(seed)); err == nil {
 		out.Exam = examRules(x)
+	}
+	return out
+}
+
+// firstTerms are the words that a learner reads first.
+func firstTerms() []page.Term {
+	var out []page.Term
+	for _, t := range words.FirstTerms() {
+		out = append(out, page.Term{Word: t.Word, Meaning: t.Meaning})
 	}
 	return out
 }

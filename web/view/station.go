@@ -50,6 +50,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	if a.Doubt != "" {
 		out.Advice.Verdict = "In doubt: set apart"
+		out.Advice.Meaning = "By the lamps alone it would be: " + a.Verdict + "."
 		if a.Verdict == press.FaultWord {
 			out.Advice.Verdict = "Fault"
 		}

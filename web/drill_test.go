@@ -243,7 +243,7 @@ func TestDrillPages(t *testing.T) {
 	assert.Contains(t, text, ">Fault</h2>")
 	assert.Contains(t, text, "<li>Stop: no part")
 	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {"115.06"}})
-	assert.Contains(t, text, "within the guard band")
+	assert.Contains(t, text, "Refused within the guard band: measure it.")
 	assert.NotContains(t, text, "In doubt")
 	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"115.06"}})
 	assert.NotContains(t, text, "pass it on")

@@ -300,7 +300,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get("/plans/1/drill"), "nothing was issued yet")
 	assert.Contains(t, get("/plans/1/station"), "DRAFT: do not judge parts by this page")
 	_, draft, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Early"}, "seed": {"5"}})
-	assert.Contains(t, get(draft), "DRAFT: this exam")
+	assert.Contains(t, get(draft), "DRAFT: do not judge parts by what this exam asks")
 	sent(t, h, draft, allRight(t, 0))
 	assert.NotContains(t, get("/records/1"), "became")
 	issue("first")

@@ -59,7 +59,8 @@ func (d *Drill) against(a *Advice, x float64) {
 	default:
 		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
 		if word == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-			a.Height = strings.TrimSuffix(a.Height, ".") + ", yet it is refused: it lies within the guard band, where a reading cannot be sure. Measure it."
+			a.Height = strings.TrimSuffix(a.Height, ".") + ", yet it is refused: so near to a limit of the drawing a reading cannot be sure."
+			a.Meaning = "Refused within the guard band: measure it."
 			if measure := d.measure(); a.Clear {
 				a.Checks = append([]string{measure}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
 				a.Checks = a.Checks[:min(3, len(a.Checks))]

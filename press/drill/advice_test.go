@@ -79,9 +79,11 @@ func TestGuardBandIsSaid(t *testing.T) {
 	for x, within := range map[float64]bool{115.06: true, 115.14: false, 115.03: false} {
 		a := advice(t, p, r, words.Pair{Arrival: true}, words.One, &x)
 		if within {
-			assert.Contains(t, a.Height, "within the guard band")
+			assert.Equal(t, "Refused within the guard band: measure it.", a.Meaning)
+			assert.Contains(t, a.Height, "yet it is refused")
 		} else {
-			assert.NotContains(t, a.Height, "guard band", "%v", x)
+			assert.NotContains(t, a.Meaning+a.Height, "guard band", "%v", x)
+			assert.NotContains(t, a.Height, "yet it is", "%v", x)
 		}
 	}
 }

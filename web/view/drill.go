@@ -47,7 +47,7 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 // shout says over a page at which parts or people are judged that its figures are none
 // to judge by, as the card on the wall does.
 func (v Drill) shout(kind string) string {
-	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "this exam is not about what the station runs by"}[kind]
+	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "do not judge parts by what this exam asks"}[kind]
 	switch {
 	case !judged:
 		return ""

@@ -17,7 +17,7 @@ const (
 )
 
 // GraveRule says before an exam what fails it alone.
-const GraveRule = "One answer alone fails the exam, whatever the score: to pass on a refused part, to press again what must not be, to go on after a fault, to put a hand into the work space."
+const GraveRule = "Whatever the score, nobody passes who passes on a refused part, presses again what must not be, goes on after a fault, or puts a hand into the work space."
 
 // when says when the lamps are read.
 func (d *Drill) when() string {

@@ -74,7 +74,12 @@ func TestWhatIsGrave(t *testing.T) {
 				good := slices.Contains(r.Verdict.Table.Words(on.Arrival, on.Zone), press.Good)
 				text := strings.ToLower(c.Text)
 				switch {
-				case strings.Contains(text, "pass the part on"), strings.Contains(text, "pass it on"), key[:4] == "read" && c.ID == press.Good:
+				case strings.Contains(text, "setting one step higher"):
+					assert.Equal(t, len(r.Verdict.Table.Words(on.Arrival, on.Zone)) == 0, c.Grave == graveGoOn, "%s: %s", key, c.Text)
+				case strings.Contains(text, "go on with the next part"):
+					assert.Equal(t, len(r.Verdict.Table.Words(on.Arrival, on.Zone)) == 0, c.Grave == graveGoOn, "%s: %s", key, c.Text)
+				case strings.Contains(text, "the part is good as far"), strings.Contains(text, "until both lamps come on"),
+					strings.Contains(text, "pass the part on"), strings.Contains(text, "pass it on"), key[:4] == "read" && c.ID == press.Good:
 					assert.Equal(t, !good, c.Grave == gravePass, "%s: %s", key, c.Text)
 				case strings.Contains(text, "press the part once more"):
 					assert.NotEmpty(t, c.Grave, "%s: %s", key, c.Text)

@@ -78,6 +78,9 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	if len(list) == 0 {
 		e.Right = []string{press.FaultWord}
 	}
+	if slices.Equal(list, []string{press.Good}) {
+		e.Explain = d.says(on) + " " + d.onlyThat(list)
+	}
 	if unclear {
 		e.Right = append(e.Right, unclearID)
 		e.Explain += " The lamps do not tell which: set the part apart and measure it."

@@ -21,6 +21,9 @@ func (d *Drill) traps(t words.PairText) []Choice {
 	out := []Choice{
 		{ID: trapForce, Text: "Press the next part with the setting one step higher, and see what changes.", Reason: d.raise()},
 	}
+	if len(t.Words) == 0 {
+		out[0].Grave = graveGoOn
+	}
 	if d.plain(t) {
 		return append(out, Choice{ID: trapGoOn, Text: "Nothing: with these lamps there is nothing to check.", Reason: d.says(t.Pair) + " A lamp that is stuck on shows the same."})
 	}
@@ -30,7 +33,7 @@ func (d *Drill) traps(t words.PairText) []Choice {
 	}
 	out = append(out, goOn)
 	if !t.Pair.Arrival || !t.Pair.Zone {
-		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen()})
+		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: d.passes(t.Pair)})
 	}
 	return append(out,
 		Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},

@@ -49,10 +49,8 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		Doubt: a.Doubt, Part: a.Part, Checks: a.Checks, Note: a.Note,
 	}
 	if a.Doubt != "" {
-		out.Advice.Verdict = "In doubt: set apart"
-		out.Advice.Meaning = "By the lamps alone it would be: " + a.Verdict + "."
-		if a.Verdict == press.FaultWord {
-			out.Advice.Verdict = "Fault"
+		if a.Verdict != press.FaultWord { // which no reading makes less of
+			out.Advice.Verdict, out.Advice.Meaning = "In doubt: set apart", "By the lamps alone it would be: "+a.Verdict+"."
 		}
 		return out
 	}

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"net/http"
 	"strconv"
+	"strings"
 
 	"github.com/go-chi/chi/v5"
 
@@ -54,7 +55,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	if err != nil {
 		return err
 	}
-	p.Outdated = view.OutdatedNote(len(archive.Outdated(all, d.newest)))
+	p.Outdated = view.OutdatedNote(len(archive.Due(all, d.newest)))
 	return show(w, r, status, page.DrillHomeOf(p))
 }
 
@@ -101,10 +102,16 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if p.Question, err = d.Question(e, "a"); err != nil {
 		return err
 	}
+	status := http.StatusOK
 	if r.PostForm.Get("do") == "answer" {
-		a := answerOf(r, e, "a")
-		p.Question = view.Judge(p.Question, e, a)
 		p.Question.From, p.Question.To = r.PostForm.Get("a-from"), r.PostForm.Get("a-to")
+		if a, readable := answerOf(r, e, "a"); !readable || e.Zone != nil && a.Zone == nil {
+			status, p.Question.Trouble = http.StatusUnprocessableEntity, view.NoZone
+		}
+	}
+	if r.PostForm.Get("do") == "answer" && status == http.StatusOK {
+		a, _ := answerOf(r, e, "a")
+		p.Question = view.Judge(p.Question, e, a)
 		given = append(given, a)
 		p.Answered, p.Progress = true, view.Progress(s, s.Answered(p.Question.Right))
 	}
@@ -113,7 +120,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	p.Answers = string(carried)
-	return show(w, r, http.StatusOK, page.DrillRoundOf(p))
+	return show(w, r, status, page.DrillRoundOf(p))
 }
 
 func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
@@ -128,17 +135,22 @@ func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
 	return seed, level, nil
 }
 
-// answerOf reads the answer to an exercise from a form.
-func answerOf(r *http.Request, e drill.Exercise, name string) drill.Answer {
+// answerOf reads the answer to an exercise from a form. It is not readable where
+// something was typed that is no zone: then it is to be asked again.
+func answerOf(r *http.Request, e drill.Exercise, name string) (a drill.Answer, readable bool) {
 	if e.Zone == nil {
-		return drill.Answer{Choice: r.PostForm.Get(name)}
+		return drill.Answer{Choice: r.PostForm.Get(name)}, true
 	}
-	from, ok1 := press.TypedNumber(r.PostForm.Get(name + "-from"))
-	to, ok2 := press.TypedNumber(r.PostForm.Get(name + "-to"))
+	text1, text2 := strings.TrimSpace(r.PostForm.Get(name+"-from")), strings.TrimSpace(r.PostForm.Get(name+"-to"))
+	if text1+text2 == "" {
+		return drill.Answer{}, true
+	}
+	from, ok1 := view.TypedLength(text1)
+	to, ok2 := view.TypedLength(text2)
 	if !ok1 || !ok2 {
-		return drill.Answer{}
+		return drill.Answer{}, false
 	}
-	return drill.Answer{Zone: &press.Pair{from, to}}
+	return drill.Answer{Zone: &press.Pair{from, to}}, true
 }
 
 // whatTheyMean answers GET …/station.

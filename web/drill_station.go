@@ -13,6 +13,7 @@ import (
 	"ramplan/press/drill"
 	"ramplan/press/words"
 	"ramplan/web/page"
+	"ramplan/web/view"
 )
 
 // scenes draw what comes to the station of a plan.
@@ -72,9 +73,9 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 	}
 	scene, _ := s.row(row)
 	if strings.TrimSpace(p.Height) != "" {
-		if h, ok := press.TypedNumber(p.Height); ok {
+		if h, ok := view.TypedLength(p.Height); ok {
 			scene, _ = s.height(h)
-			row = -1
+			row, p.Hint = -1, d.HeightHint(h)
 		} else {
 			status, p.Trouble = http.StatusUnprocessableEntity, "The height is no number."
 		}

@@ -108,10 +108,15 @@ func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
 	x.mu.Lock()
 	defer x.mu.Unlock()
 	if x.score == nil {
-		x.given = map[string]drill.Answer{}
+		given, unreadable := map[string]drill.Answer{}, false
 		for i, key := range x.exam.Keys {
-			x.given[key] = answerOf(r, x.exam.Exercise(i), view.ItemName(i))
+			a, readable := answerOf(r, x.exam.Exercise(i), view.ItemName(i))
+			given[key], unreadable = a, unreadable || !readable
 		}
+		if unreadable {
+			return s.askAgain(w, r, x, given)
+		}
+		x.given = given
 		score := x.exam.Judge(x.given, s.desk.now().Sub(x.started))
 		x.score = &score
 	}
@@ -125,6 +130,25 @@ func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
 	return seeOther(w, r, planPath(x.drilling.id, "drill/exam/"+x.id))
 }
 
+// askAgain shows an exam with what was filled in, because a zone cannot be read:
+// nothing is handed in yet, and the clock runs on.
+func (s *site) askAgain(w http.ResponseWriter, r *http.Request, x *sitting, given map[string]drill.Answer) error {
+	p, err := x.ExamPage(x.head("Exam"), x.exam)
+	if err != nil {
+		return err
+	}
+	p.Who, p.Address = x.who, planPath(x.drilling.id, "drill/exam/"+x.id)
+	p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
+	for i, key := range x.exam.Keys {
+		name := view.ItemName(i)
+		p.Items[i] = view.StillAsked(p.Items[i], given[key], r.PostForm.Get(name+"-from"), r.PostForm.Get(name+"-to"))
+		if _, readable := answerOf(r, x.exam.Exercise(i), name); !readable {
+			p.Items[i].Trouble, p.Trouble = view.NoZone, "Not handed in yet: question "+strconv.Itoa(i+1)+" has a zone that cannot be read. The time runs on."
+		}
+	}
+	return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(p))
+}
+
 // training is the record of a sitting that was handed in.
 func (x *sitting) training() archive.Training {
 	rules := x.exam.Rules
@@ -135,6 +159,6 @@ func (x *sitting) training() archive.Training {
 	return archive.Training{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest,
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
-		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
 	}
 }

@@ -106,7 +106,7 @@ func TestExamBecomesARecord(t *testing.T) {
 
 	_, text = get("/plans/1/records")
 	assert.Contains(t, text, "Learner 7")
-	assert.Contains(t, text, "Nobody passed last on another state")
+	assert.Contains(t, text, "whoever was examined has passed on it")
 	_, text = get("/people")
 	assert.Contains(t, text, `href="/people?who=Learner+7"`)
 	for _, path := range []string{"/plans/1/records.csv", "/people.csv?who=learner+7", "/people.csv"} {
@@ -140,6 +140,41 @@ func TestExamBecomesARecord(t *testing.T) {
 	}
 	code, _ = get("/records/1")
 	assert.Equal(t, http.StatusNotFound, code)
+}
+
+// Who passes on a refused part does not pass, however much else is right: it is said
+// before, in the result, the record, the table and the sheet.
+func TestExamFailedByOneAnswer(t *testing.T) {
+	h, d := drillSite(t)
+	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
+	assert.Contains(t, text, drill.GraveRule)
+	at := examAddress(t, h)
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, drill.GraveRule)
+	form := allRight(t, 0)
+	x, err := d.NewExam(drill.UsualRules(5))
+	require.NoError(t, err)
+	why := ""
+	for i := range x.Keys {
+		for _, c := range x.Exercise(i).Choices {
+			if why == "" && c.Grave != "" {
+				why = c.Grave
+				form.Set("a"+strconv.Itoa(i+1), c.ID)
+			}
+		}
+	}
+	require.NotEmpty(t, why)
+	sent(t, h, at, form)
+	for _, path := range []string{at, "/records/1", "/plans/1/records", "/records/1/sheet.svg"} {
+		_, _, text = asked(t, h, http.MethodGet, path, nil)
+		assert.Contains(t, text, "Not passed: "+why, path)
+	}
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, "19 of 20 questions right")
+	assert.Contains(t, text, "this answer alone fails: "+why)
+	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
+	assert.Contains(t, text, ",false,false,"+why+",")
+	assert.True(t, strings.HasPrefix(text, "\uFEFFrecord,"), "the mark by which spreadsheets know UTF-8")
 }
 
 // The server keeps the time: what comes too late does not pass.
@@ -263,13 +298,25 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 		return text
 	}
 	assert.Contains(t, get("/plans/1/drill"), "nothing was issued yet")
+	assert.Contains(t, get("/plans/1/station"), "DRAFT: do not judge parts by this page")
+	_, draft, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Early"}, "seed": {"5"}})
+	assert.Contains(t, get(draft), "DRAFT: do not judge parts by what this exam asks")
+	sent(t, h, draft, allRight(t, 0))
+	assert.NotContains(t, get("/records/1"), "became")
 	issue("first")
+	for _, path := range []string{"/records/1", "/plans/1/records", "/people?who=Early", "/records/1/sheet.svg"} {
+		_, _, text := asked(t, h, http.MethodGet, strings.Split(path, "?")[0], values(path))
+		assert.Contains(t, strings.ToLower(text), "draft that became revision a", path)
+	}
+	assert.NotContains(t, get("/plans/1/station"), `id="shout"`)
+	assert.Contains(t, get("/plans/1/station?revision=draft"), "DRAFT: do not judge")
 	assert.Contains(t, get("/plans/1/drill"), "Revision A, the last that was issued")
 	examined(t, h)
 	assert.NotContains(t, get("/plans/1/drill"), `id="outdated"`)
-	record, err := a.TrainingOf(t.Context(), 1)
+	record, err := a.TrainingOf(t.Context(), 2)
 	require.NoError(t, err)
 	assert.Equal(t, "A", record.Revision)
+	assert.NotContains(t, get("/people"), "To be trained again")
 
 	head, err := a.Get(t.Context(), 1)
 	require.NoError(t, err)
@@ -279,14 +326,22 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.NotContains(t, get("/plans/1/drill"), `id="outdated"`, "a draft that goes on asks nobody to be trained again")
 	issue("second")
 	home := get("/plans/1/drill")
-	assert.Contains(t, home, "1 person passed last on another state")
+	assert.Contains(t, home, "2 people have not passed on the state")
+	people := get("/people")
+	assert.Equal(t, 2, strings.Count(people, "To be trained again: Bearing sleeve into anemometer hub"))
+	assert.Contains(t, people, "WS-210 Bearing sleeve into anemometer hub")
+	_, failed, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Learner 7"}})
+	sent(t, h, failed, nil)
+	assert.Contains(t, get("/people"), "Not passed</b> 0 of 20 right")
+	assert.Contains(t, get("/plans/1/records"), "failed the last exam on it")
 	assert.Contains(t, home, "Revision B, the last that was issued")
 	assert.Contains(t, get("/plans/1/drill?revision=a"), "an older one: what was issued last is revision B")
 	assert.Contains(t, get("/plans/1/drill?revision=draft"), "The station runs by what was issued last, revision B")
 	records := get("/plans/1/records")
 	again := records[strings.Index(records, `id="again"`):strings.Index(records, `id="all"`)]
 	assert.Contains(t, again, "Learner 7")
-	assert.Contains(t, again, "Revision A")
+	assert.Contains(t, again, "Revision B", "the exam that was failed")
+	assert.Contains(t, again, "Draft that became revision A", "Early passed on what was revision A then")
 	code, _, _ := asked(t, h, http.MethodGet, "/plans/1/drill?revision=Q", nil)
 	assert.Equal(t, http.StatusNotFound, code)
 	for format, begin := range map[string]string{"pdf": "%PDF-", "svg": "<svg", "png": "\x89PNG"} {

@@ -2,9 +2,14 @@ package web
 
 import (
 	"bytes"
+	"context"
 	"encoding/csv"
+	"errors"
+	"maps"
 	"net/http"
+	"slices"
 	"strconv"
+	"strings"
 
 	"ramplan/press/archive"
 	"ramplan/press/words"
@@ -21,11 +26,58 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	all, err := s.store.AllTrainings(r.Context())
+	if err != nil {
+		return err
+	}
+	due, err := s.dueByPerson(r.Context(), all)
+	if err != nil {
+		return err
+	}
+	newest := map[string]archive.Training{}
+	for _, t := range slices.Backward(all) {
+		newest[archive.PersonKey(t.Who)] = t
+	}
 	v := view.People{}
 	for _, p := range people {
-		v.All = append(v.All, view.Person{Who: p.Who, Records: p.Records, Last: p.Last})
+		key := archive.PersonKey(p.Who)
+		x := view.Person{Who: p.Who, Records: p.Records, Due: due[key]}
+		x.Newest = s.viewTrainings(r.Context(), []archive.Training{newest[key]})[0]
+		v.All = append(v.All, x)
 	}
 	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
+}
+
+// dueByPerson gives the names of the plans on which people have to be trained again.
+// A plan that is gone asks nobody.
+func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[string][]string, error) {
+	byPlan := map[archive.ID][]archive.Training{}
+	for _, t := range all {
+		byPlan[t.Plan] = append(byPlan[t.Plan], t)
+	}
+	out := map[string][]string{}
+	for _, id := range slices.Sorted(maps.Keys(byPlan)) {
+		head, err := s.store.Get(ctx, id)
+		var damaged *archive.Damaged
+		if errors.Is(err, archive.ErrNotFound) || errors.As(err, &damaged) {
+			continue
+		}
+		if err != nil {
+			return nil, err
+		}
+		counts, _, err := s.counting(ctx, head)
+		if err != nil {
+			return nil, err
+		}
+		if counts == "" {
+			continue
+		}
+		for _, t := range archive.Due(byPlan[id], counts) {
+			key := archive.PersonKey(t.Who)
+			out[key] = append(out[key], titleOf(head).Name)
+		}
+	}
+	return out, nil
 }
 
 // person shows somebody's records, and why they were not removed.
@@ -37,7 +89,7 @@ func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, t
 	if len(all) == 0 {
 		return refusal{http.StatusNotFound, "There are no records of this person.", []string{"They may have been removed."}}
 	}
-	v := view.Personal{Who: all[0].Who, All: viewTrainings(all), Trouble: trouble}
+	v := view.Personal{Who: all[0].Who, All: s.viewTrainings(r.Context(), all), Trouble: trouble}
 	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage())))
 }
 
@@ -91,14 +143,14 @@ func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
 
 // recordColumns are the columns of a table of records.
 var recordColumns = []string{
-	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time",
+	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time", "failed_by",
 	"seconds", "limit_seconds", "missed", "state",
 }
 
 // sendTable answers with records as comma-separated values (RFC 4180).
 func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
-	var b bytes.Buffer
-	c := csv.NewWriter(&b)
+	b := bytes.NewBufferString("\uFEFF") // by which spreadsheets know UTF-8
+	c := csv.NewWriter(b)
 	c.UseCRLF = true
 	_ = c.Write(recordColumns)
 	for _, t := range all {
@@ -112,7 +164,7 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		}
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
-			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime),
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),
 			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
 		}
 		if t.Damaged { // nothing that it says can be relied on

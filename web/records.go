@@ -46,9 +46,9 @@ func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), Letter: letter, All: viewTrainings(all)}
+	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), Letter: letter, All: s.viewTrainings(r.Context(), all)}
 	if counts != "" {
-		v.Outdated = viewTrainings(archive.Outdated(all, counts))
+		v.Due = s.viewTrainings(r.Context(), archive.Due(all, counts))
 	}
 	return show(w, r, http.StatusOK, page.RecordsOf(v.Page(assets.drillPage())))
 }
@@ -69,15 +69,37 @@ func (s *site) counting(ctx context.Context, head archive.Head) (digest, letter 
 	return "", "", nil
 }
 
-func viewTrainings(all []archive.Training) []view.Training {
+func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view.Training {
 	var out []view.Training
+	became := map[archive.ID][]archive.Revision{}
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged,
+			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
 		})
 	}
 	return out
+}
+
+// became gives the letter of the revision that is, to the last figure, what was a
+// draft when somebody was examined on it; empty without. What was issued is read once
+// a plan.
+func (s *site) became(ctx context.Context, t archive.Training, issued map[archive.ID][]archive.Revision) string {
+	if t.Revision != "" || t.Damaged {
+		return ""
+	}
+	list, read := issued[t.Plan]
+	if !read {
+		list, _ = s.store.Revisions(ctx, t.Plan) // a plan that is gone has none
+		issued[t.Plan] = list
+	}
+	letter := ""
+	for _, rev := range list { // the newest first: the oldest of them is what it became
+		if rev.PlanDigest == t.Digest {
+			letter = rev.Letter
+		}
+	}
+	return letter
 }
 
 // recordOf finds the record that a request names.
@@ -131,7 +153,7 @@ func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.Record{Training: viewTrainings([]archive.Training{t})[0], Missed: s.missed(r.Context(), t)}
+	v := view.Record{Training: s.viewTrainings(r.Context(), []archive.Training{t})[0], Missed: s.missed(r.Context(), t)}
 	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage())))
 }
 
@@ -154,7 +176,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	sheet := draw.NewRecord(draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses,
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
 	}, draw.Options{})
 	var b bytes.Buffer
 	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {

@@ -37,6 +37,7 @@ type Training struct {
 	Took     time.Duration
 	OverTime bool
 	Passed   bool
+	Grave    []string // what failed it whatever the score; none in records of older programs
 	Repeat   bool     // the same person had handed in this seed of this plan before
 	Missed   []string // keys of the items
 	Misses   []Miss   // the same in words, in that order; none in records of older programs
@@ -76,6 +77,7 @@ type trainingDocument struct {
 	Missed   []string `json:"missed"`
 	Repeat   bool     `json:"repeat,omitzero"`
 	Misses   []Miss   `json:"misses,omitempty"`
+	Grave    []string `json:"grave,omitempty"`
 }
 
 // MaxWho is the longest name or number of a person, in characters.
@@ -229,7 +231,7 @@ func (t *Training) document() ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
-		t.Repeat, t.Misses,
+		t.Repeat, t.Misses, t.Grave,
 	})
 }
 
@@ -253,15 +255,15 @@ func scanTraining(scan scanner) (Training, error) {
 	t.Items, t.Right, t.Needed, t.Pass = s.Items, s.Right, s.Needed, s.Pass
 	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
 	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
-	t.Repeat, t.Misses = s.Repeat, s.Misses
+	t.Repeat, t.Misses, t.Grave = s.Repeat, s.Misses, s.Grave
 	return t, nil
 }
 
 func (t *Training) what() string { return fmt.Sprintf("training record %d", t.ID) }
 
-// personKey is the same for names that the archive takes for one person's: it
+// PersonKey is the same for names that the archive takes for one person's: it
 // does not tell small letters of ASCII from capital ones.
-func personKey(who string) string {
+func PersonKey(who string) string {
 	return strings.Map(func(r rune) rune {
 		if r >= 'A' && r <= 'Z' {
 			r += 'a' - 'A'
@@ -270,29 +272,41 @@ func personKey(who string) string {
 	}, PersonName(who))
 }
 
-// LastPassed gives for each person the newest record that was passed, of records
-// that stand newest first, in that order.
-func LastPassed(all []Training) []Training {
-	seen := map[string]bool{}
-	var out []Training
-	for _, t := range all {
-		who := personKey(t.Who)
-		if !t.Passed || t.Damaged || seen[who] {
+// Due lists who has to be trained again on the state of a plan that has a digest, of
+// records of that plan that stand newest first: who has not passed on it since the
+// last exam that was passed, and who failed the last exam on it. Of each there is the
+// record that says so.
+func Due(all []Training, digest string) []Training {
+	type person struct{ newest, passed, here *Training }
+	people := map[string]*person{}
+	var order []*person
+	for i := range all {
+		t := &all[i]
+		if t.Damaged {
 			continue
 		}
-		seen[who] = true
-		out = append(out, t)
+		x := people[PersonKey(t.Who)]
+		if x == nil {
+			x = &person{newest: t}
+			people[PersonKey(t.Who)] = x
+			order = append(order, x)
+		}
+		if x.passed == nil && t.Passed {
+			x.passed = t
+		}
+		if x.here == nil && t.Digest == digest {
+			x.here = t
+		}
 	}
-	return out
-}
-
-// Outdated lists who was trained last on another plan than that of a digest:
-// the newest record that each of them passed.
-func Outdated(all []Training, digest string) []Training {
 	var out []Training
-	for _, t := range LastPassed(all) {
-		if t.Digest != digest {
-			out = append(out, t)
+	for _, x := range order {
+		switch {
+		case x.here != nil && !x.here.Passed:
+			out = append(out, *x.here)
+		case x.passed == nil:
+			out = append(out, *x.newest)
+		case x.passed.Digest != digest:
+			out = append(out, *x.passed)
 		}
 	}
 	return out

@@ -115,8 +115,9 @@ func TestTrainingsByPlanAndPerson(t *testing.T) {
 	assert.Equal(t, c.at.Add(-2*time.Minute), people[0].Last)
 
 	all, err := a.Trainings(background(), 1)
-	assert.Equal(t, []TrainingID{1}, ids(Outdated(all, "new"), err), "Ada passed on the old plan and failed on the new one; Cy never passed")
-	assert.Equal(t, []TrainingID{4}, ids(Outdated(all, "old"), err))
+	assert.Equal(t, []TrainingID{6, 5}, ids(Due(all, "new"), err), "Ada passed on the old plan and failed on the new one; Cy never passed")
+	assert.Equal(t, []TrainingID{6, 4}, ids(Due(all, "old"), err), "Bo was trained last on the new one; Cy never passed")
+	assert.Equal(t, []TrainingID{6, 1, 4}, ids(Due(all, "newest"), err), "nobody was examined on it")
 
 	n, err := a.RemovePerson(background(), "Ada")
 	require.NoError(t, err)

@@ -45,7 +45,8 @@ func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Pict
 	}
 	return paged(cardHeight, func(height float64) *Picture {
 		var c *card
-		for mm := cardCapitalsMost; ; mm -= 0.2 {
+		for step := 0.0; ; step++ {
+			mm := cardCapitalsMost - 0.2*step
 			c = layCard(p, r, issue, mm, 0)
 			c.bottom = height - cardMargin
 			if c.end <= c.bottom-cardFoot && c.named() || mm <= cardCapitalsLeast {
@@ -87,6 +88,8 @@ type card struct {
 	draft, broken bool
 	pairs         []cardPair
 	lists         []cardList
+	when          block // when the lamps are read, before what they mean
+	whenTop       float64
 	none          block // said instead of the pairs
 	end, bottom   float64
 }
@@ -118,7 +121,8 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 	if c.draft || c.broken {
 		y += 1.2 * c.size
 	}
-	y += 22 // the names of the lamps
+	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(words.WhenRead, cardWidth-2*cardMargin), y
+	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
 	left := c.textLeft()
 	room := cardWidth - cardMargin - left
 	for _, t := range words.PairTexts(r) {
@@ -134,7 +138,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 		for _, b := range q.body {
 			q.high += b.height()
 		}
-		q.high += 12 + free
+		q.high += 8 + free
 		c.pairs = append(c.pairs, q)
 		y += q.high
 	}
@@ -160,7 +164,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 			l.body.lines = append(l.body.lines, l.body.style.fill(text, cardWidth-2*cardMargin).lines...)
 		}
 		c.lists = append(c.lists, l)
-		y += 0.95*c.size + l.body.height() + 8 + free
+		y += 0.95*c.size + l.body.height() + 6 + free
 	}
 	c.end = y
 	return c
@@ -171,6 +175,7 @@ func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*floa
 func (c *card) glyphX() float64     { return cardMargin + c.size*4.15 }
 func (c *card) textLeft() float64   { return cardMargin + c.size*5.55 }
 func (c *card) headStyle() style    { return style{black, 0.62 * c.size, true} }
+func (c *card) lampStyle() style    { return style{black, 0.66 * c.size, true} }
 func (c *card) ruleAt(p *pen, y float64) {
 	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{cardWidth - cardMargin, y})
 }
@@ -191,11 +196,12 @@ func (c *card) paint(p *pen) {
 		p.fill(black, bar)
 		p.text(s, (bar.x0+bar.x1)/2, bar.y1-0.3*c.size, middle, text)
 	}
+	p.block(c.when, cardMargin, c.whenTop)
 	if len(c.pairs) == 0 {
-		p.block(c.none, cardMargin, y+1.7*c.size)
+		p.block(c.none, cardMargin, c.whenTop+c.when.height()+0.3*c.size)
 	} else {
 		for i, name := range []string{"arrival", "zone"} {
-			p.text(c.headStyle(), c.lampX(i), c.pairs[0].top-6, middle, name)
+			p.text(c.lampStyle(), c.lampX(i), c.pairs[0].top-6, middle, name)
 		}
 	}
 	for _, q := range c.pairs {
@@ -216,9 +222,9 @@ func (c *card) pair(p *pen, q cardPair) {
 	y := q.top + q.high/2
 	r := 0.9 * c.size
 	for i, on := range []bool{q.text.Pair.Arrival, q.text.Pair.Zone} {
-		p.signalLamp(c.lampX(i), y, r, words.OnOff(on))
+		p.lampSaying(c.lampX(i), y, r, 0.8*r, words.OnOff(on))
 	}
-	c.glyph(p, q, rect{c.glyphX(), q.top + 10, c.glyphX() + c.size, q.top + q.high - 10})
+	c.glyph(p, q, rect{c.glyphX(), q.top + 8, c.glyphX() + c.size, q.top + q.high - 8})
 	high := 0.0
 	for _, b := range q.body {
 		high += b.height()
@@ -266,7 +272,7 @@ func (c *card) named() bool {
 }
 
 func (c *card) desc() string {
-	var s []string
+	s := []string{words.WhenRead}
 	for _, q := range c.pairs {
 		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].lines), q.body[2].lines...), " "))
 	}

@@ -66,7 +66,7 @@ func TestCardIsReadFromTwoMetres(t *testing.T) {
 		assert.GreaterOrEqual(t, sizes[text], 2000.0/300, text)
 	}
 	assert.GreaterOrEqual(t, sizes["Set apart. Do not press again."], CardCapitals)
-	assert.GreaterOrEqual(t, sizes["Passed: 24.990 to 25.014."], 5.0)
+	assert.GreaterOrEqual(t, sizes["Passed: 24.990 to 25.014. Between: either way."], 5.0)
 	assert.Greater(t, lowest, 0.93*cardHeight, "the foot of the page is empty")
 	assert.Contains(t, sizes, "Limit samples: seated height above the nest, mm")
 	assert.Contains(t, sizes, "Bearing sleeve into anemometer hub", "a title that fits when it is smaller is not cut")
@@ -90,7 +90,7 @@ func TestCardSays(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
 	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
-	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function"} {
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function", words.WhenRead, "Between: either way", "Stop. No push ends like this."} {
 		assert.Contains(t, text, part)
 	}
 	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")
@@ -133,7 +133,7 @@ func TestRecordSheet(t *testing.T) {
 	d := NewRecord(r, Options{})
 	labelsApart(t, d, "record")
 	text := strings.Join(cardTexts(d), " ")
-	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Answered: no answer. Right: Hardly ever, or never.", "Learner", "Trainer"} {
+	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Answered: no answer. Right: Hardly ever, or never.", "Learner", "Trainer", "2026-03-04 10:05 UTC+00:00"} {
 		assert.Contains(t, text, part)
 	}
 	for range 200 {
@@ -146,6 +146,15 @@ func TestRecordSheet(t *testing.T) {
 	labelsApart(t, d, "record with many misses")
 	text = strings.Join(cardTexts(d), " ")
 	assert.Contains(t, text, "Not passed: over the time")
+	assert.Contains(t, text, "draft, not issued")
+	r.As, r.Grave = "A", []string{"a refused part was passed on", "work went on after a fault"}
+	d = NewRecord(r, Options{})
+	labelsApart(t, d, "record of who passed on a refused part")
+	text = strings.Join(cardTexts(d), " ")
+	assert.Contains(t, text, "Not passed: over the time; a refused part was passed on; work went on after a fault")
+	assert.Contains(t, text, "draft that became revision A")
+	d = NewRecord(Record{Who: "Ada", Grave: []string{"a refused part was passed on"}}, Options{})
+	assert.Contains(t, strings.Join(cardTexts(d), " "), "Not passed: a refused part was passed on")
 	assert.Contains(t, text, "42: repeat of a seen set")
 	assert.Contains(t, text, "more, in the archive")
 	var pdf bytes.Buffer

@@ -23,7 +23,9 @@ type Record struct {
 	Limit    time.Duration // 0: none
 	Passed   bool
 	OverTime bool
-	Repeat   bool // of a set of questions that the person had seen
+	Grave    []string // what failed it whatever the score, each once
+	As       string   // letter of the revision that a draft became; empty without
+	Repeat   bool     // of a set of questions that the person had seen
 	Missed   []RecordMiss
 	Signs    []string // who signs, a line each; nil: learner and trainer
 }
@@ -66,8 +68,8 @@ func layRecord(r Record) *record {
 	if r.Passed {
 		d.result = "Passed"
 	}
-	if r.OverTime {
-		d.result += ": over the time"
+	for i, why := range append(overTime(r.OverTime), r.Grave...) {
+		d.result += [2]string{": ", "; "}[min(i, 1)] + why
 	}
 	if len(r.Signs) == 0 {
 		d.r.Signs = []string{"Learner", "Trainer"}
@@ -75,6 +77,9 @@ func layRecord(r Record) *record {
 	revision := r.Revision
 	if revision == "" {
 		revision = "draft, not issued"
+		if r.As != "" {
+			revision = "draft that became revision " + r.As
+		}
 	}
 	limit := "no limit"
 	if r.Limit > 0 {
@@ -86,7 +91,7 @@ func layRecord(r Record) *record {
 	}
 	d.rows = [][2]string{
 		{"Who", r.Who},
-		{"When", r.When.Format("2006-01-02 15:04")},
+		{"When", r.When.Format("2006-01-02 15:04 UTC-07:00")},
 		{"Plan", r.Plan},
 		{"Number", r.Number},
 		{"Revision", revision},
@@ -107,6 +112,13 @@ func layRecord(r Record) *record {
 		d.missed = append(d.missed, pair)
 	}
 	return d
+}
+
+func overTime(over bool) []string {
+	if over {
+		return []string{"over the time"}
+	}
+	return nil
 }
 
 // minutes writes a time as minutes and seconds.
@@ -135,8 +147,13 @@ func (d *record) paint(p *pen) {
 		p.line(black, 0.5, solid, [2]float64{recordMargin, y}, [2]float64{right, y})
 	}
 	box := rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
+	said := head
+	said.size *= fit(said.width(d.result), box.x1-box.x0-24, 1)
+	said.size = max(said.size, capital(2))
+	lines := said.fill(d.result, box.x1-box.x0-24)
+	box.y1 = max(box.y1, box.y0+lines.height()+16)
 	p.frame(black, outline, solid, box)
-	p.text(head, box.x0+12, box.y0+1.4*head.size, start, d.result)
+	p.block(lines, box.x0+12, (box.y0+box.y1-lines.height())/2)
 	y = box.y1 + 22
 	signs := d.bottom - 30 - float64(len(d.r.Signs))*52
 	d.paintMissed(p, y, signs-40)

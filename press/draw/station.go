@@ -40,6 +40,7 @@ func (s Scene) kind() string {
 type Station struct {
 	m       *stripModel
 	p       *press.Plan
+	r       *press.Result
 	s       Scene
 	compact bool
 	id      string
@@ -62,7 +63,7 @@ const (
 
 // NewStation lays out the side view.
 func NewStation(p *press.Plan, r *press.Result, s Scene, o Options) *Station {
-	d := &Station{m: newStripModel(p, r, press.Traces{}), p: p, s: s, compact: o.Compact, id: o.ID}
+	d := &Station{m: newStripModel(p, r, press.Traces{}), p: p, r: r, s: s, compact: o.Compact, id: o.ID}
 	d.part = sectionOf(p, r, s)
 	const top = margin + 42
 	if o.Compact {
@@ -126,8 +127,11 @@ func (d *Station) Poses() []Pose {
 			Time: f.Time, Position: f.Position, Ram: d.travel.x(f.Position), Tip: d.glass.x(f.Position),
 			Arrival: words.OnOff(f.Arrival), Zone: words.OnOff(f.Zone), Phase: t.Word, Says: t.Meaning,
 		}
-		if f.Phase == press.PhaseStruck {
+		switch f.Phase {
+		case press.PhaseStruck:
 			q.Arrival, q.Zone = unknownLamp, unknownLamp
+		case press.PhaseRead:
+			q.Says += " " + d.verdict(words.Pair{Arrival: f.Arrival, Zone: f.Zone})
 		}
 		if d.part.pushed && f.Phase != press.PhaseApproach {
 			deepest = math.Max(deepest, math.Min(f.Position, d.s.Course.Rest))
@@ -150,7 +154,32 @@ type Motion struct {
 
 // Motion of a picture that shows a pose.
 func (d *Station) Motion(drawn Pose) Motion {
-	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses(), d.m.pos.Decimals()}
+	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses(), d.decimals()}
+}
+
+// decimals of a position in this scene: so many that the place of rest is not written
+// like an end of the zone or the push end beside which it lies.
+func (d *Station) decimals() int {
+	n := d.m.pos.Decimals()
+	for _, edge := range []*float64{d.m.zoneStart, d.m.zoneEnd, d.m.end} {
+		for edge != nil && n < 6 && math.Abs(d.s.Course.Rest-*edge) > 1e-6 && words.Fixed(d.s.Course.Rest, n) == words.Fixed(*edge, n) {
+			n++
+		}
+	}
+	return n
+}
+
+// at writes a position of the scene.
+func (d *Station) at(mm float64) string { return words.Unit(words.Fixed(mm, d.decimals()), "mm") }
+
+// verdict says what the lamps that are read mean.
+func (d *Station) verdict(on words.Pair) string {
+	for _, t := range words.PairTexts(d.r) {
+		if t.Pair == on {
+			return words.UpperFirst(on.String()) + ": " + t.Verdict + "."
+		}
+	}
+	return words.UpperFirst(on.String()) + "."
 }
 
 // Before is the pose before the cycle, with lamps that say nothing yet.
@@ -195,11 +224,11 @@ func (d *Station) Steps() []string {
 		if i > 0 && q.Phase == last.Phase && q.Arrival == last.Arrival && q.Zone == last.Zone {
 			continue
 		}
-		line := words.Seconds(q.Time) + ", at " + d.m.pos.At(q.Position) + ": " + q.Phase + "."
+		line := words.Seconds(q.Time) + ", at " + d.at(q.Position) + ": " + q.Phase + "."
 		if q.Phase != last.Phase {
 			line += " " + q.Says
 		}
-		if i == 0 || q.Arrival != last.Arrival || q.Zone != last.Zone {
+		if d.s.Course.Frames[i].Phase != press.PhaseRead && (i == 0 || q.Arrival != last.Arrival || q.Zone != last.Zone) {
 			line += " Arrival " + q.Arrival + ", zone " + q.Zone + "."
 		}
 		out, last = append(out, line), q
@@ -221,14 +250,14 @@ func (d *Station) Picture(q Pose) *Picture {
 func (d *Station) title() string { return "The station with: " + d.s.name() }
 
 func (d *Station) desc(q Pose) string {
-	s := []string{q.Phase + ": the ram stands at " + d.m.pos.At(q.Position) + ", " + words.Seconds(q.Time) + " after the start."}
+	s := []string{q.Phase + ": the ram stands at " + d.at(q.Position) + ", " + words.Seconds(q.Time) + " after the start."}
 	if q.Arrival == unknownLamp {
 		s = append(s, "What the lamps show is not known.")
 	} else {
 		s = append(s, "Arrival "+q.Arrival+", zone "+q.Zone+".")
 	}
 	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && z.end != nil {
-		s = append(s, "Zone "+z.pos.Bare(*z.zoneStart)+" to "+z.pos.At(*z.zoneEnd)+", push end "+z.pos.At(*z.end)+".")
+		s = append(s, "Zone "+z.pos.Bare(*z.zoneStart)+" to "+z.pos.At(*z.zoneEnd)+", push end "+z.pos.At(*z.end)+". Required by the drawing: "+z.pos.Bare(z.requirement[0])+" to "+z.pos.At(z.requirement[1])+".")
 	}
 	return strings.Join(s, " ")
 }

@@ -10,11 +10,12 @@ import (
 
 // Columns of the magnified stretch, px.
 const (
-	glassFates = 42
+	glassFates = 56
 	glassZone  = 14 // of the bracket
 )
 
-// paintLens draws the last tenths, downward: what the drawing calls a reading, the
+// paintLens draws the last tenths, downward: what the drawing calls a reading, which
+// is more than passes: good by the drawing is named "required", as on the strip; the
 // zone, the push end, and the tip of the ram as it moves.
 func (d *Station) paintLens(p *pen, q Pose) {
 	box, s, m := d.lens, d.glass, d.m
@@ -35,7 +36,7 @@ func (d *Station) paintLens(p *pen, q Pose) {
 		y0, y1 float64
 	}{
 		{fateLong, words.Say(press.Long), s.x0, s.x(m.requirement[0])},
-		{fateGood, words.Say(press.Good), s.x(m.requirement[0]), s.x(m.requirement[1])},
+		{fateGood, "required", s.x(m.requirement[0]), s.x(m.requirement[1])},
 		{fateShort, words.Say(press.Short), s.x(m.requirement[1]), s.x1},
 	} {
 		r := rect{fates.x0, f.y0, fates.x1, f.y1}
@@ -143,7 +144,7 @@ func (d *Station) paintLamps(p *pen, q Pose) {
 		y += leading * (s.size + 4)
 	}
 	line("station-phase", style{black, body, true}, q.Phase)
-	line("station-position", style{black, body, false}, d.m.pos.At(q.Position))
+	line("station-position", style{black, body, false}, d.at(q.Position))
 	line("station-clock", style{black, body, false}, words.Seconds(q.Time))
 	if d.p.Ram.Direction != press.Down {
 		p.text(style{quiet, small, false}, x, y, start, "drawn as if it pressed down")
@@ -153,7 +154,12 @@ func (d *Station) paintLamps(p *pen, q Pose) {
 // signalLamp is a round indicator: full for on, empty for off, dashed with a
 // question mark where nobody knows. The word stands in it.
 func (p *pen) signalLamp(x, y, r float64, state string) {
-	s := style{black, 0.56 * r, true}
+	p.lampSaying(x, y, r, 0.56*r, state)
+}
+
+// lampSaying is a lamp with its word in a size of its own.
+func (p *pen) lampSaying(x, y, r, size float64, state string) {
+	s := style{black, size, true}
 	text := state
 	switch state {
 	case "on":

@@ -118,6 +118,27 @@ func TestStationSteps(t *testing.T) {
 		assert.Contains(t, strings.ToLower(text), part)
 	}
 	assert.Equal(t, 9, len(steps))
+	assert.Contains(t, text, "Now the two lamps are read, once, and latched. Arrival on, zone on: good.")
+	assert.Equal(t, 2, strings.Count(text, "rrival on, zone on"), "at rest, and as it is read")
+}
+
+// A place of rest beside the zone start is not written like the zone start. Derived:
+// the zone of the example starts at 115.08, and a part of 25.061 reads 115.076.
+func TestStationPositionsAreToldApart(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	h := r.HeightOf(p, 115.076)
+	c, _ := r.CourseAt(p, h)
+	d := NewStation(p, r, Scene{Course: c, Height: h}, Options{})
+	text := strings.Join(d.Steps(), "\n")
+	assert.Contains(t, text, "at 115.076\u202fmm: Read.")
+	assert.Contains(t, text, "Arrival on, zone off: too tall.")
+	assert.NotContains(t, text, "115.08")
+	assert.Equal(t, 3, d.Motion(d.Read()).Decimals)
+	assert.Contains(t, strings.Join(cardTexts(d.Picture(d.Read())), " "), "required")
+	assert.Contains(t, d.desc(d.Read()), "Required by the drawing: 115.05 to 115.23")
+	c, _ = r.CourseOf(p, 0)
+	assert.Equal(t, 2, NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{}).Motion(Pose{}).Decimals)
 }
 
 func BenchmarkStationSVG(b *testing.B) {

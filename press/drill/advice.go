@@ -2,6 +2,7 @@ package drill
 
 import (
 	"slices"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -19,6 +20,7 @@ type Advice struct {
 	Part    string   // what happens to the part
 	Checks  []string // three, in order
 	Note    string   // whose list it is
+	words   []string // behind the lamps
 }
 
 // AtStation says what two lamps mean, and the reading if there is one. A reading
@@ -32,7 +34,7 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
 	for _, t := range words.PairTexts(r) {
 		if t.Pair == on {
-			a.Verdict, a.Clear, a.Meaning = t.Verdict, t.Clear, t.Meaning
+			a.Verdict, a.Clear, a.Meaning, a.words = t.Verdict, t.Clear, t.Meaning, t.Words
 		}
 	}
 	if x, ok := words.ReactionTo(list, on, when); ok {
@@ -56,6 +58,14 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Height = "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
 	default:
 		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
+		if word == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
+			a.Height = strings.TrimSuffix(a.Height, ".") + ", yet it is refused: so near to a limit of the drawing a reading cannot be sure."
+			a.Meaning = "Refused within the guard band: measure it."
+			if measure := d.measure(); a.Clear {
+				a.Checks = append([]string{measure}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
+				a.Checks = a.Checks[:min(3, len(a.Checks))]
+			}
+		}
 	}
 	if d.fits(a.Pair, x) {
 		return
@@ -63,7 +73,7 @@ func (d *Drill) against(a *Advice, x float64) {
 	a.Doubt = "Lamps and reading do not fit: "
 	switch ev := (event{reading: x}); {
 	case d.s.Early(x):
-		a.Doubt += d.story(event{early: true})
+		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
 		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + at(x) + "."
 	case !a.Pair.Arrival:
@@ -72,15 +82,28 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(ev).String() + "."
 	}
 	a.Doubt += " Either the station is not set as the plan says, or a signal is at fault."
+	if ForHeight(d.p, d.r, x) {
+		a.Doubt += " Is " + at(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
+	}
+	if len(a.words) == 0 {
+		return // no reading makes a fault of the station less than that
+	}
 	m := "Compare what is set with the plan: " + lower(d.figures())
 	// What the lamps alone would advise does not hold here.
 	a.Checks = []string{m, "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
 	a.Part = "Set the part apart: do not judge it by these lamps."
 }
 
-// fits tells whether a reading, give or take its uncertainty, can go with a pair.
+// measure is the check of a part that only a measurement tells.
+func (d *Drill) measure() string {
+	return "Measure its height: from " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + " it is good by the drawing."
+}
+
+// fits tells whether a reading can go with a pair. Zone and push end are compared
+// with the same position of the ram that is read, at rest: only the step in which a
+// position is shown lies between them, and not the uncertainty of the part's height.
 func (d *Drill) fits(on words.Pair, x float64) bool {
-	u := d.unsure()
+	u := d.p.Station.PositionStep
 	near := func(a, b float64) bool { return x >= a-u-1e-9 && x <= b+u+1e-9 }
 	if !on.Arrival {
 		return on.Zone == d.s.InZone(d.s.End) && near(d.s.End, d.s.End)

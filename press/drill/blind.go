@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"slices"
 	"strconv"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -48,22 +49,25 @@ func (d *Drill) likeGood(f press.FaultRow) bool {
 
 // blindItems ask whether the lamps find a fault at all.
 func (d *Drill) blindItems() {
-	var rows, never []int
+	var rows, never, found []int
 	for i, f := range d.r.Faults {
 		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || d.found(f) == vagueID || !f.Own && !slices.Contains(blindRows, f.Name) {
 			continue
 		}
 		rows = append(rows, i)
-		if d.found(f) == unfoundID {
+		switch d.found(f) {
+		case unfoundID:
 			never = append(never, i)
+		case foundID:
+			found = append(found, i)
 		}
-		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, "row/"+d.rowKey(i))
+		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, d.rowTopic(i))
 	}
 	if len(rows) == 0 {
 		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."
 	}
-	if len(never) > 0 && len(rows) > len(never) {
-		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, rows) })
+	if len(never) > 0 && len(found) > 1 {
+		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, never, found) })
 	}
 }
 
@@ -77,9 +81,12 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
 	}
+	if !f.Own && stuckRow(f.Name) {
+		e.Question = t.Word + ": would the lamps at the end of the push show that something is wrong, because they refuse what is in the nest?"
+	}
 	e.Choices = unreasoned([]Choice{
 		{ID: foundID, Text: "Yes, as good as always", Reason: d.seen(i)},
-		{ID: luckID, Text: "Sometimes: one time it is found, another time not", Reason: d.seen(i)},
+		{ID: luckID, Text: "Not surely: some are found, and some pass", Reason: d.seen(i)},
 		{ID: unfoundID, Text: "Hardly ever, or never", Reason: d.seen(i)},
 	}, e.Right)
 	return e
@@ -89,6 +96,9 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 func (d *Drill) seen(i int) string {
 	f := d.r.Faults[i]
 	s := d.story(d.eventOf(i)) + " Found with a probability of " + words.Share(f.Detection) + "."
+	if how := words.Judged(d.p, f); how != "" && d.found(f) == luckID {
+		s = strings.TrimSuffix(s, ".") + ": " + how + "."
+	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
 		s = d.story(d.eventOf(i)) + " It is refused in " + words.Share(f.Detection) + " of the cases, no more often than a good part: that is not finding it."
 	}
@@ -109,15 +119,12 @@ func (d *Drill) seen(i int) string {
 	return s
 }
 
-// which shows some rows, one at least that is found and one that is not.
-func (d *Drill) which(rng *rand.Rand, rows []int) Exercise {
-	rows = slices.Clone(rows)
-	rng.Shuffle(len(rows), func(i, j int) { rows[i], rows[j] = rows[j], rows[i] })
-	slices.SortStableFunc(rows, func(a, b int) int { return d.rank(a) - d.rank(b) })
-	never := slices.IndexFunc(rows, func(i int) bool { return d.found(d.r.Faults[i]) != unfoundID })
-	shown := slices.Clone(rows[:1])
-	rest := rows[never:]
-	shown = append(shown, rest[:min(3, len(rest))]...)
+// which shows one row that is hardly ever found and some that always are: what is
+// found now and then would be no clear answer beside it.
+func (d *Drill) which(rng *rand.Rand, never, found []int) Exercise {
+	found = slices.Clone(found)
+	rng.Shuffle(len(found), func(i, j int) { found[i], found[j] = found[j], found[i] })
+	shown := append([]int{pick(rng, never)}, found[:min(3, len(found))]...)
 	e := Exercise{Question: "Which of these do the two lamps hardly ever find, or never?", Facts: []string{d.figures(), d.off()}}
 	for _, i := range shown {
 		c := Choice{ID: strconv.Itoa(i), Text: d.named(i), Reason: d.seen(i)}
@@ -138,11 +145,4 @@ func (d *Drill) named(i int) string {
 		return words.Fault(f).Word
 	}
 	return words.Fault(f).Word + ", the ram stopped at " + at(*f.Reading)
-}
-
-func (d *Drill) rank(i int) int {
-	if d.found(d.r.Faults[i]) == unfoundID {
-		return 0
-	}
-	return 1
 }

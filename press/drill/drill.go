@@ -21,10 +21,11 @@ const (
 	React   Kind = "react"   // lamps and recent history: what to check first, and next
 	Zone    Kind = "zone"    // set the zone so that some parts are judged rightly
 	Blind   Kind = "blind"   // what the lamps cannot find
+	Safe    Kind = "safe"    // what no lamp makes safe
 )
 
 // Kinds are all kinds, in the order in which they are learned.
-var Kinds = []Kind{Read, Predict, React, Blind, Zone}
+var Kinds = []Kind{Read, Safe, Predict, React, Blind, Zone}
 
 // Levels: 1 has the lamps only, Levels has everything.
 const Levels = 4
@@ -64,6 +65,7 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	}
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
+	d.handlingItems()
 	d.predictItems()
 	d.reactItems()
 	d.blindItems()

@@ -3,6 +3,7 @@ package drill
 import (
 	"errors"
 	"math"
+	"slices"
 	"time"
 )
 
@@ -58,22 +59,27 @@ type Score struct {
 	Missed   []string      `json:"missed"` // keys, in the order of the exam
 	Took     time.Duration `json:"took"`
 	OverTime bool          `json:"over_time"`
+	Grave    []string      `json:"grave"` // what was done that fails an exam alone, each once
 	Passed   bool          `json:"passed"`
 }
 
 // Judge scores an exam. An item without an answer is missed; over the time limit
-// nobody passes.
+// nobody passes, and nobody whose answer does what no score makes up for.
 func (x *Exam) Judge(answers map[string]Answer, took time.Duration) Score {
 	s := Score{Items: len(x.Keys), Needed: x.Needed(), Took: took, OverTime: x.Rules.Limit > 0 && took > x.Rules.Limit}
 	for i, key := range x.Keys {
 		a, given := answers[key]
-		if given && x.Exercise(i).Judge(a).Right {
+		j := x.Exercise(i).Judge(a)
+		if given && j.Right {
 			s.Right++
 			continue
 		}
+		if given && j.Grave != "" && !slices.Contains(s.Grave, j.Grave) {
+			s.Grave = append(s.Grave, j.Grave)
+		}
 		s.Missed = append(s.Missed, key)
 	}
-	s.Passed = s.Right >= s.Needed && !s.OverTime
+	s.Passed = s.Right >= s.Needed && !s.OverTime && len(s.Grave) == 0
 	return s
 }
 

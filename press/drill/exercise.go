@@ -27,6 +27,7 @@ type Choice struct {
 	ID     string
 	Text   string
 	Reason string // why it is wrong; empty for a right one
+	Grave  string // what it does that fails an exam alone; empty for most
 }
 
 // A Picture says what is to be shown beside the question.
@@ -46,6 +47,7 @@ type Answer struct {
 type Judged struct {
 	Right  bool
 	Reason string // why it is right or wrong
+	Grave  string // what fails an exam alone
 }
 
 // Judge looks at an answer.
@@ -54,14 +56,14 @@ func (e Exercise) Judge(a Answer) Judged {
 		return e.Zone.judge(a.Zone)
 	}
 	if slices.Contains(e.Right, a.Choice) {
-		return Judged{true, e.Explain}
+		return Judged{Right: true, Reason: e.Explain}
 	}
 	for _, c := range e.Choices {
 		if c.ID == a.Choice {
-			return Judged{false, c.Reason}
+			return Judged{Reason: c.Reason, Grave: c.Grave}
 		}
 	}
-	return Judged{false, "No answer was given. " + e.Explain}
+	return Judged{Reason: "No answer was given. " + e.Explain}
 }
 
 // pairs as choices

@@ -3,6 +3,8 @@ package drill
 import (
 	"slices"
 	"strings"
+
+	"ramplan/press/words"
 )
 
 // A Miss is an item that was missed, in words: what was asked with its situation,
@@ -52,7 +54,7 @@ func (e Exercise) Said(a Answer) string {
 // RightInWords is the right answer in words, or all of them.
 func (e Exercise) RightInWords() string {
 	if e.Zone != nil {
-		return "for example zone from " + at(e.Zone.Solution[0]) + " to " + at(e.Zone.Solution[1])
+		return "for example zone from " + e.Zone.d.pos.Set(e.Zone.Solution[0]) + " to " + words.Unit(e.Zone.d.pos.Set(e.Zone.Solution[1]), "mm")
 	}
 	var out []string
 	for _, c := range e.Choices {
@@ -65,7 +67,7 @@ func (e Exercise) RightInWords() string {
 
 // kindsOfKeys are the kinds of items by what their keys begin with, of this plan
 // or another.
-var kindsOfKeys = map[string]Kind{"read": Read, "lamps": Read, "do": Read, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
+var kindsOfKeys = map[string]Kind{"when": Read, "hands": Safe, "read": Read, "lamps": Read, "do": Read, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
 
 // KindOfKey gives the kind of an item of any plan; empty for an unknown one.
 func KindOfKey(key string) Kind {

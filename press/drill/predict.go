@@ -61,10 +61,27 @@ func (d *Drill) predictItems() {
 	}
 }
 
+// stuckTopic is that of every lamp that is stuck, on or off: who knows one knows the
+// others.
+const stuckTopic = "stuck"
+
+// rowTopic is what a row of the catalogue is about.
+func (d *Drill) rowTopic(i int) string {
+	f := d.r.Faults[i]
+	if !f.Own && stuckRow(f.Name) {
+		return stuckTopic
+	}
+	return "row/" + d.rowKey(i)
+}
+
+func stuckRow(name string) bool {
+	return slices.Contains([]string{press.RowArrivalStuckOn, press.RowArrivalStuckOff, press.RowZoneStuckOn, press.RowZoneStuckOff}, name)
+}
+
 // rowTopics are those of a row of the catalogue: a missing insert and a good part
 // are asked for in other items too.
 func (d *Drill) rowTopics(i int) []string {
-	out := []string{"row/" + d.rowKey(i)}
+	out := []string{d.rowTopic(i)}
 	if f := d.r.Faults[i]; !f.Own && f.Name == press.RowMissing {
 		return append(out, "lamps/"+press.Missing)
 	} else if !f.Own && f.Name == press.RowNominal {
@@ -100,7 +117,7 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(d.p, h)}
 	e := Exercise{
-		Question: "This part is " + at(h) + " high above the datum. What will the lamps show?",
+		Question: "This part is " + at(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
 		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
 		Picture:  &Picture{Height: &h},
 	}
@@ -142,7 +159,7 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 		}
 		choices = append(choices, c)
 	}
-	early := Choice{ID: earlyID, Text: "Nobody knows: the part is met before the push begins"}
+	early := Choice{ID: earlyID, Text: "None of these: it is struck in the fast approach, before the push, and what the lamps then show does not count"}
 	switch {
 	case ev.early:
 	case ev.nowhere:

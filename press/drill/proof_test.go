@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/verdict"
+	"ramplan/press/words"
 )
 
 // proof is the other way to the right answers: the signals from readings and the
@@ -214,6 +215,7 @@ func sound(t *testing.T, e Exercise) {
 		}
 		got := e.Judge(Answer{Choice: c.ID})
 		assert.Equal(t, right, got.Right, "%s: %s", e.Key, c.ID)
+		assert.False(t, right && c.Grave != "", "%s: %s", e.Key, c.ID)
 		assert.NotEmpty(t, got.Reason)
 	}
 	assert.Equal(t, len(e.Right), rights, "%s: every right answer can be chosen", e.Key)
@@ -254,6 +256,10 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		q.proveClear(t, e, q.x.High+q.p.Requirement.HeightLow-h, nil, nil)
 	case "predict":
 		q.proveRow(t, e)
+	case "when":
+		q.proveWhen(t, e)
+	case "hands":
+		q.proveHands(t, e)
 	case "blind":
 		q.proveBlind(t, d, e)
 	case "react":
@@ -262,6 +268,45 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		q.proveZone(t, e)
 	default:
 		t.Errorf("no proof for %s", e.Key)
+	}
+}
+
+// proveWhen: what a course of the nominal part shows when it is read, on its way
+// back and at home.
+func (q proof) proveWhen(t *testing.T, e Exercise) {
+	t.Helper()
+	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}}[e.Key], e.Right)
+	c, ok := q.r.CourseOf(q.p, 0)
+	if !ok || c.Early {
+		return
+	}
+	for _, f := range c.Frames {
+		switch f.Phase {
+		case press.PhaseRead:
+			a, z := q.s.At(c.Rest)
+			assert.Equal(t, [2]bool{a && c.Met, z}, [2]bool{f.Arrival, f.Zone}, "read")
+		case press.PhaseRetract:
+			assert.False(t, f.Arrival && f.Position < c.Rest-1e-6, "nothing stops the ram on its way back")
+			if f.Position > q.s.ZoneStart+1e-6 && f.Position < math.Min(c.Rest, q.s.ZoneEnd)-1e-6 {
+				assert.True(t, f.Zone, "on the way back through the zone")
+			}
+		case press.PhaseHome:
+			assert.False(t, f.Arrival || f.Zone, "off at home")
+		}
+	}
+}
+
+// proveHands: nothing but standing still is right, every other way in is grave, and
+// the blow of the approach is that of the plan.
+func (q proof) proveHands(t *testing.T, e Exercise) {
+	t.Helper()
+	for _, c := range e.Choices {
+		wrong := !slices.Contains(e.Right, c.ID)
+		if e.Key == "hands/approach" {
+			assert.Equal(t, !wrong, strings.Contains(c.Text, "up to "+words.Force(q.r.Impact.Early)+": the approach"), c.Text)
+			continue
+		}
+		assert.Equal(t, wrong, c.Grave == graveHand, c.Text)
 	}
 }
 
@@ -383,6 +428,15 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
 		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
 	}
+	for _, x := range task.Parts { // on the plan's own nest, by its own window
+		a, z := q.s.At(x.Reading - task.Shift)
+		assert.Equal(t, x.Word == press.Good, a && z, "%s: the plan itself judges the part of %v mm otherwise", e.Key, x.Height)
+	}
+	for _, x := range task.Solution {
+		if by := x / q.p.Station.PositionStep; math.Abs(by-math.Round(by)) > 1e-6 {
+			q.stepless(t, task)
+		}
+	}
 	assert.False(t, q.works(task, q.s.ZoneStart, q.s.ZoneEnd), "%s: the plan's own zone, which other items print, does it", e.Key)
 	assert.True(t, q.works(task, task.Solution[0], task.Solution[1]), "%s: the solution %v", e.Key, task.Solution)
 	for _, by := range []float64{-0.4, -0.1, -0.03, 0, 0.03, 0.1, 0.4} {
@@ -394,6 +448,19 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		}
 	}
 	assert.False(t, e.Judge(Answer{}).Right)
+}
+
+// stepless: a solution that cannot be set in steps is given only where the readings
+// that a zone start must tell apart have no step between them, or those of its end.
+func (q proof) stepless(t *testing.T, task *ZoneTask) {
+	t.Helper()
+	step := q.p.Station.PositionStep
+	for z1 := math.Floor((task.Solution[0]-0.05)/step) * step; z1 < task.Solution[0]+0.05; z1 += step {
+		for z2 := math.Floor((task.Solution[1]-0.05)/step) * step; z2 < task.Solution[1]+0.05; z2 += step {
+			a, z := z1, z2
+			assert.False(t, a < z && q.works(task, a, z) && math.Abs(a-task.Solution[0]) <= step/2 && math.Abs(z-task.Solution[1]) <= step/2, "zone %v to %v can be set, but %v is given", a, z, task.Solution)
+		}
+	}
 }
 
 // noZone: where the drill says that no zone can be set, none of all that differ

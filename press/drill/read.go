@@ -21,7 +21,7 @@ func verdictText(id string) string {
 	case press.FaultWord:
 		return "Something at the station is wrong: no part leads to these lamps"
 	case unclearID:
-		return "These lamps do not tell: they stand for parts that must be treated differently"
+		return "Two of these at once: the lamps stand for parts that must be treated differently"
 	case press.Long:
 		return "Too tall: the ram was stopped too early"
 	case press.Short:
@@ -29,7 +29,7 @@ func verdictText(id string) string {
 	case press.Missing:
 		return "No insert in the nest"
 	}
-	return "Good: seated as the drawing wants it"
+	return "Good, as far as these lamps can tell"
 }
 
 // partOf names a part by its verdict word inside a sentence.
@@ -78,18 +78,25 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	if len(list) == 0 {
 		e.Right = []string{press.FaultWord}
 	}
+	if slices.Equal(list, []string{press.Good}) {
+		e.Explain = d.says(on) + " " + d.onlyThat(list)
+	}
 	if unclear {
 		e.Right = append(e.Right, unclearID)
 		e.Explain += " The lamps do not tell which: set the part apart and measure it."
 	}
 	var choices []Choice
 	for _, id := range verdictWords {
-		choices = append(choices, Choice{ID: id, Text: verdictText(id), Reason: d.notThat(id, on, list)})
+		c := Choice{ID: id, Text: verdictText(id), Reason: d.notThat(id, on, list)}
+		if id == press.Good {
+			c.Grave = d.passes(on)
+		}
+		choices = append(choices, c)
 	}
 	choices = shuffled(rng, choices)
 	choices = append(choices,
 		Choice{ID: press.FaultWord, Text: verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " leads to that: it need not be a fault of the station."},
-		Choice{ID: unclearID, Text: verdictText(unclearID), Reason: d.says(on) + " That is " + orWords(list) + " and nothing else."})
+		Choice{ID: unclearID, Text: verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
 	e.Choices = unreasoned(choices, e.Right)
 	return e
 }
@@ -151,7 +158,7 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 			continue
 		}
 		seen[other.Do] = true
-		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do,
+		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.graveOf(t, other),
 			Reason: "That belongs to " + other.Pair.String() + ", which is " + orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + orWords(t.Words) + "."})
 	}
 	for _, trap := range d.traps(t) {
@@ -163,11 +170,36 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 	return e
 }
 
+// graveOf says what it does to a part of some lamps to treat it as one of others.
+func (d *Drill) graveOf(t, as words.PairText) string {
+	switch {
+	case d.plain(as):
+		return d.passes(t.Pair)
+	case slices.Equal(as.Words, []string{press.Missing}) && len(t.Words) == 0:
+		return graveGoOn
+	case slices.Equal(as.Words, []string{press.Missing}):
+		return graveAgain
+	}
+	return ""
+}
+
+// onlyThat says of a pair that its words do not contradict each other: what the
+// lamps cannot tell is no contradiction.
+func (d *Drill) onlyThat(list []string) string {
+	if len(list) == 0 {
+		return "No part leads to these lamps."
+	}
+	if slices.Equal(list, []string{press.Good}) {
+		return "That is good as far as these lamps can tell: no part that they can tell from a good one shows them, and it is passed on."
+	}
+	return "That is " + orWords(list) + ": whichever it is, it is treated the same way."
+}
+
 // unreasoned takes the reasons of the right answers away.
 func unreasoned(choices []Choice, right []string) []Choice {
 	for i := range choices {
 		if slices.Contains(right, choices[i].ID) {
-			choices[i].Reason = ""
+			choices[i].Reason, choices[i].Grave = "", ""
 		}
 	}
 	return choices

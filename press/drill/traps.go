@@ -9,28 +9,43 @@ import (
 
 // The traps: what people under time pressure do, and what it leads to here.
 const (
-	trapAgain  = "again"
-	trapPass   = "pass"
-	trapWiden  = "widen"
-	trapForce  = "force"
-	trapByHand = "by-hand"
+	trapAgain = "again"
+	trapPass  = "pass"
+	trapWiden = "widen"
+	trapForce = "force"
+	trapGoOn  = "go-on"
 )
 
 // traps are answers that are wrong with a pair, whatever happened before.
 func (d *Drill) traps(t words.PairText) []Choice {
 	out := []Choice{
-		{ID: trapByHand, Text: "Hold the part straight by hand while the ram comes down.", Reason: d.byHand()},
-		{ID: trapForce, Text: "Raise the setting one step.", Reason: d.raise()},
+		{ID: trapForce, Text: "Press the next part with the setting one step higher, and see what changes.", Reason: d.raise()},
 	}
+	if len(t.Words) == 0 {
+		out[0].Grave = graveGoOn
+	}
+	if d.plain(t) {
+		return append(out, Choice{ID: trapGoOn, Text: "Nothing: with these lamps there is nothing to check.", Reason: d.says(t.Pair) + " A lamp that is stuck on shows the same."})
+	}
+	goOn := Choice{ID: trapGoOn, Text: "Wipe the nest and go on with the next part.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."}
+	if len(t.Words) == 0 {
+		goOn.Grave = graveGoOn
+	}
+	out = append(out, goOn)
 	if !t.Pair.Arrival || !t.Pair.Zone {
-		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen()})
+		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: d.passes(t.Pair)})
 	}
-	if good := t.Clear && len(t.Words) == 1 && t.Words[0] == press.Good; !good {
-		out = append(out,
-			Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again()},
-			Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ": not good beyond doubt."})
+	return append(out,
+		Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
+		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ": not good beyond doubt.", Grave: d.passes(t.Pair)})
+}
+
+// graveAgain says what a second push does with some lamps.
+func (d *Drill) graveAgain(t words.PairText) string {
+	if len(t.Words) == 0 {
+		return graveGoOn
 	}
-	return out
+	return graveAgain
 }
 
 func (d *Drill) byHand() string {

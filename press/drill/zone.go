@@ -70,10 +70,12 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 		{from, (last + d.r.Window.GoodRange[1] + task.Shift) / 2},
 		{task.s.ZoneStart, task.s.ZoneEnd},
 	} {
-		zone = press.Pair{math.Round(zone[0]/grain) * grain, math.Round(zone[1]/grain) * grain}
-		if task.judge(&zone).Right {
-			task.Solution = zone
-			return ""
+		for _, step := range []float64{d.p.Station.PositionStep, grain} { // as it can be set, where that does
+			zone := press.Pair{math.Round(zone[0]/step) * step, math.Round(zone[1]/step) * step}
+			if task.judge(&zone).Right {
+				task.Solution = zone
+				return ""
+			}
 		}
 	}
 	return "The push end at " + d.pos.At(d.s.End) + " lies where no zone can tell too tall from too short."
@@ -92,9 +94,10 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 			"The push end was moved along and stands at " + at(task.s.End) + ".",
 			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
 			d.off(),
+			"This is to learn what a zone does: at the station only a setter who is allowed to changes it.",
 		},
 		Zone:    task,
-		Explain: "For example from " + at(sol[0]) + " to " + at(sol[1]) + ": every reading stands " + by + " " + way + ", so the zone does too.",
+		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
 	}
 	if !task.Told {
 		e.Facts = append([]string{"On this nest a part of " + at(d.r.HeightOf(d.p, d.r.Nominal())) + " stops the ram at " + at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
@@ -105,11 +108,11 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 // judge tries a zone on the parts.
 func (t *ZoneTask) judge(zone *press.Pair) Judged {
 	if zone == nil {
-		return Judged{false, "No zone was given."}
+		return Judged{Reason: "No zone was given."}
 	}
 	d := t.d
 	if !(zone[0] < zone[1]) {
-		return Judged{false, "The zone start must stand before the zone end."}
+		return Judged{Reason: "The zone start must stand before the zone end."}
 	}
 	s := t.s
 	s.ZoneStart, s.ZoneEnd = zone[0], zone[1]
@@ -121,9 +124,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{false, "The part of " + at(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
+			return Judged{Reason: "The part of " + at(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
 		case !both && x.Word == press.Good:
-			return Judged{false, "The part of " + at(x.Height) + " is good and would be refused. " + with.story(ev)}
+			return Judged{Reason: "The part of " + at(x.Height) + " is good and would be refused. " + with.story(ev)}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -134,26 +137,31 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{false, "The part of " + at(long.Height) + " is too tall, the one of " + at(short.Height) + " too short, and both show " + on.String() +
+			return Judged{Reason: "The part of " + at(long.Height) + " is too tall, the one of " + at(short.Height) + " too short, and both show " + on.String() +
 				": nobody could tell them apart. " + with.story(event{reading: short.Reading})}
 		}
 	}
-	return Judged{true, t.near(s)}
+	return Judged{Right: true, Reason: t.near(s)}
 }
 
-// near says how close the zone comes to a part that it judges.
+// near says how close the zone comes to the nearest part that it judges.
 func (t *ZoneTask) near(s press.Signals) string {
 	d := t.d
+	by, name, part := math.Inf(1), "", ZonePart{}
 	for _, x := range t.Parts {
-		for _, e := range []struct {
-			at   float64
-			name string
-		}{{s.ZoneStart, "zone start"}, {s.ZoneEnd, "zone end"}} {
-			if by := math.Abs(x.Reading - e.at); s.Arrives(x.Reading) && by < d.unsure() {
-				return "For these readings it is. But the " + e.name + " stands only " + d.pos.Length(by) + " from the part of " + at(x.Height) +
-					", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
-			}
+		if !s.Arrives(x.Reading) {
+			continue
 		}
+		if room := math.Abs(x.Reading - s.ZoneStart); room < by {
+			by, name, part = room, "zone start", x
+		}
+		if room := math.Abs(x.Reading - s.ZoneEnd); room < by {
+			by, name, part = room, "zone end", x
+		}
+	}
+	if by < d.unsure() {
+		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + at(part.Height) +
+			", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
 	}
 	return "There is more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."
 }

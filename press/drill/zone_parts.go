@@ -42,6 +42,15 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 	if low > high {
 		return nil, "No good part reads between the approach end at " + d.pos.At(d.s.Start) + " and the push end at " + d.pos.At(d.s.End) + ": no zone can be right."
 	}
+	first, last, passes := d.s.Overlap()
+	if !passes {
+		return nil, "No part passes with the zone of this plan, so no part can be asked to."
+	}
+	// A part is asked to pass only where the plan's own window, moved, lets it pass.
+	low, high = math.Max(low, first), math.Min(high, last)
+	if low > high {
+		return nil, "The zone of this plan lets no part pass that is surely good, so none can be asked to."
+	}
 	task := &ZoneTask{d: d, Told: n == 0, Shift: d.shift(rng, n)}
 	task.s = d.s
 	for _, x := range []*float64{&task.s.Start, &task.s.End, &task.s.ZoneStart, &task.s.ZoneEnd} {
@@ -49,12 +58,12 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 	}
 	// What reads at the push end is judged by chance, whatever the zone is.
 	high = math.Max(low, math.Min(high, d.s.End-d.unsure()))
-	width, room := good[1]-good[0], 2*d.unsure()+2*grain
+	width, room := good[1]-good[0], math.Max(2*d.unsure(), 2*d.p.Station.PositionStep)+2*grain
 	near := func() float64 { return (0.02 + 0.1*rng.Float64()) * width }
 	task.add(low+0.1*(high-low)*rng.Float64(), press.Good)
 	task.add(high-0.1*(high-low)*rng.Float64(), press.Good)
 	task.add(low+(high-low)*(0.2+0.6*rng.Float64()), press.Good)
-	tall, short := math.Min(good[0], low-room), math.Max(good[1], d.s.End+d.unsure())
+	tall, short := math.Min(math.Min(good[0], first), low-room), math.Max(good[1], d.s.End+d.unsure())
 	for _, further := range []float64{0, width * (0.2 + rng.Float64())} {
 		task.add(tall-near()-further, press.Long)
 		task.add(short+near()+further, press.Short)
@@ -84,8 +93,8 @@ func (t *ZoneTask) add(reading float64, word string) {
 	if d.s.Early(reading) || d.r.Window.Word(reading) != word {
 		return
 	}
-	if word == press.Good && !d.s.Arrives(reading) {
-		return
+	if arrival, zone := d.s.At(reading); (arrival && zone) != (word == press.Good) {
+		return // the plan itself judges it otherwise
 	}
 	for _, x := range t.Parts {
 		if x.Height == h {

@@ -43,7 +43,7 @@ func CardAct(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return "Stop. No part does this."
+		return "Stop. No push ends like this."
 	case !t.Clear:
 		return "Set apart: the lamps do not tell."
 	case has(press.Good):
@@ -77,7 +77,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	pos := PositionsOf(p).Fine()
 	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and shorter."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
-		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+".")
+		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+". Between: either way.")
 	}
 	return out
 }

@@ -85,6 +85,15 @@ func TestGlossaryHasTheWordsOfTheModel(t *testing.T) {
 	}
 }
 
+// TestFirstTerms: what a learner reads first stands in the glossary, each word once.
+func TestFirstTerms(t *testing.T) {
+	first := FirstTerms()
+	require.Len(t, first, 5)
+	for _, term := range first {
+		assert.Contains(t, Glossary, term)
+	}
+}
+
 // TestUnseen: what is never detected depends on the joint and the window.
 func TestUnseen(t *testing.T) {
 	has := func(p *press.Plan, start string) bool {

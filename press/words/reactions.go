@@ -118,7 +118,9 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 		return apartPart, m.fault(t.Pair, when)
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
-	case has(press.Good) && (when == Change || when == Start):
+	case has(press.Good) && when == Start:
+		return "Take the part out and pass it on: good parts in a row are what a shift is made of. Keep it back where a lamp never goes off, or where the push without an insert or a limit sample was not refused: then the run is too good to be true.", m.good(when)
+	case has(press.Good) && when == Change:
 		return "Take the part out and keep it back until these checks have passed.", m.good(when)
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
@@ -185,7 +187,7 @@ func (m reactions) good(when Situation) []string {
 	case Change:
 		return []string{m.empty(), m.limits(), "Measure the first good part: " + m.pos.Bare(m.p.Requirement.HeightLow) + " to " + m.pos.At(m.p.Requirement.HeightHigh) + "."}
 	case Start:
-		return []string{m.empty(), "See both lamps off before the next push: a lamp that never goes off says nothing.", m.limits()}
+		return []string{"See both lamps off before the next push: a lamp that never goes off says nothing.", m.empty(), m.limits()}
 	case Run:
 		return []string{"See both lamps off between the parts: a lamp that never goes off says nothing.", "Measure a part at the interval that your instructions ask for.", m.empty()}
 	}
@@ -239,8 +241,8 @@ func (m reactions) short(t PairText, when Situation) []string {
 	switch when {
 	case Run:
 		return []string{look, ran, m.master()}
-	case Change:
-		return []string{fixture, m.setpoints(), m.master()}
+	case Change: // a new lot first of all: what was put in is looked at before what holds it
+		return []string{look, measure, fixture, m.setpoints()}
 	case Start:
 		last := home
 		if stuck, ok := catalogued(m.r, press.RowArrivalStuckOff); ok && shows(stuck, t.Pair) {

@@ -12,6 +12,7 @@ type DrillHead struct {
 	State   string // which state of the plan it is, in a sentence
 	States  []Option
 	Notices []string
+	Shout   string // in a bar over everything else: that this is nothing to judge by
 	First   bool   // the cautions stand before everything else
 	Refused string // why this plan has no drill; then there is nothing else
 }
@@ -20,6 +21,9 @@ type DrillHead struct {
 type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
+	When       string   // when the lamps are read
+	FirstWords []Term   // the words to be read first
+	Glossary   string   // where the others are
 	Impossible []string // kinds that this plan does not allow, and why
 	Exam       string   // its rules in a sentence
 	Seed       string   // for what is begun now
@@ -70,6 +74,7 @@ type DrillQuestion struct {
 	Choices  []DrillChoice
 	Parts    []DrillPart // where a zone is asked for
 	From, To string      // as typed
+	Trouble  string      // why what was typed is no answer; then it is asked again
 	Verdict  string      // Right or Wrong; empty before the answer
 	Right    bool
 	Reason   string
@@ -104,6 +109,7 @@ type DrillExam struct {
 	Address   string // of the exam
 	Rules     string
 	Left      string // how much time there is
+	Trouble   string // why it was not handed in
 	Items     []DrillQuestion
 	Done      *DrillScore
 	Record    string // address; empty when it was not kept
@@ -115,6 +121,7 @@ type StationPage struct {
 	Rows    []Pick
 	Height  string // as typed
 	Trouble string
+	Hint    string // what the height looks like, if not like one
 	Scene   string // what is shown
 	Figures []StationFigure
 	Strip   string // SVG of both forms
@@ -132,6 +139,7 @@ type StationStill struct{ Caption, SVG string }
 // A LampsPage tells what two lamps mean at the station.
 type LampsPage struct {
 	DrillHead
+	When          string // when the lamps are read
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string

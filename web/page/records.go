@@ -3,10 +3,10 @@ package page
 // A RecordsPage lists who was trained on a plan.
 type RecordsPage struct {
 	DrillHead
-	Counts   string // which state people must know, in a sentence
-	Outdated []TrainingLine
-	All      []TrainingLine
-	CSV      string // address
+	Counts string // which state people must know, in a sentence
+	Due    []TrainingLine
+	All    []TrainingLine
+	CSV    string // address
 }
 
 // A TrainingLine is a record in a list.
@@ -34,7 +34,11 @@ type PeoplePage struct {
 }
 
 // A PersonLine is one of them.
-type PersonLine struct{ Who, Address, Records, Last, Stamp string }
+type PersonLine struct {
+	Who, Address, Records string
+	Newest                TrainingLine
+	Due                   string // where the person has to be trained again; empty for nowhere
+}
 
 // A PersonPage is one person's records.
 type PersonPage struct {

@@ -37,10 +37,26 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
+	h.Shout = v.shout(kind)
 	if v.D != nil {
 		h.Notices = v.D.Notices()
 	}
 	return h
+}
+
+// shout says over a page at which parts or people are judged that its figures are none
+// to judge by, as the card on the wall does.
+func (v Drill) shout(kind string) string {
+	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "do not judge parts by what this exam asks"}[kind]
+	switch {
+	case !judged:
+		return ""
+	case v.R.Blocked():
+		return "NOT READY: " + what
+	case v.Letter == "":
+		return "DRAFT: " + what
+	}
+	return ""
 }
 
 // levelWhat says what each level has.
@@ -53,12 +69,12 @@ var levelWhat = []string{
 
 // kindNames name the kinds of exercise.
 var kindNames = map[drill.Kind]string{
-	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone",
+	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
 }
 
 // Home is the page on which a learner begins.
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	out := page.DrillHome{DrillHead: h, When: words.WhenRead, FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}
@@ -87,12 +103,21 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	return out
 }
 
+// firstTerms are the words that a learner reads first.
+func firstTerms() []page.Term {
+	var out []page.Term
+	for _, t := range words.FirstTerms() {
+		out = append(out, page.Term{Word: t.Word, Meaning: t.Meaning})
+	}
+	return out
+}
+
 func examRules(x *drill.Exam) string {
 	s := counted(len(x.Keys), "question", "questions") + " of everything; " + strconv.Itoa(x.Needed()) + " must be right"
 	if l := x.Rules.Limit; l > 0 {
 		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
 	}
-	return s + "."
+	return s + ". " + drill.GraveRule
 }
 
 // Question is an exercise as it is asked.
@@ -122,10 +147,43 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	return q, nil
 }
 
+// NoZone asks again for a zone that cannot be read.
+const NoZone = "This cannot be read as the two ends of a zone: type two positions in mm, such as 115.08."
+
+// TypedLength reads a length or position as it was typed, with or without its unit.
+func TypedLength(text string) (float64, bool) {
+	text = strings.TrimSpace(text)
+	if n := len(text) - 2; n > 0 && strings.EqualFold(text[n:], "mm") {
+		text = strings.TrimSpace(text[:n])
+	}
+	return press.TypedNumber(text)
+}
+
+// HeightHint says of a height that it looks like a reading; empty otherwise.
+func (v Drill) HeightHint(mm float64) string {
+	if !drill.ForReading(v.P, v.R, mm) {
+		return ""
+	}
+	return words.Unit(words.Fixed(mm, 3), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
+		words.Unit(words.Fixed(v.R.HeightOf(v.P, mm), 3), "mm") + " high."
+}
+
+// StillAsked puts what was given back into a question that is asked still.
+func StillAsked(q page.DrillQuestion, a drill.Answer, from, to string) page.DrillQuestion {
+	for i := range q.Choices {
+		q.Choices[i].Chosen = q.Choices[i].ID == a.Choice
+	}
+	q.From, q.To = from, to
+	return q
+}
+
 // Judge puts an answer and what it is worth into a question.
 func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQuestion {
 	j := e.Judge(a)
 	q.Right, q.Reason, q.Verdict = j.Right, j.Reason, "Wrong"
+	if j.Grave != "" {
+		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
+	}
 	if j.Right {
 		q.Verdict = "Right"
 	}
@@ -139,6 +197,9 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 		if !j.Right && c.Right {
 			q.Answers = append(q.Answers, c.Text)
 		}
+	}
+	if a.Zone != nil && q.From+q.To == "" {
+		q.From, q.To = words.Exact(a.Zone[0]), words.Exact(a.Zone[1])
 	}
 	if e.Zone != nil && !j.Right {
 		q.Answers = []string{e.Explain}
@@ -175,6 +236,9 @@ func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
 	out := &page.DrillScore{Passed: "Not passed", Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed."}
 	if s.Passed {
 		out.Passed = "Passed"
+	}
+	if len(s.Grave) > 0 {
+		out.Passed += ": " + strings.Join(s.Grave, "; ")
 	}
 	if s.OverTime {
 		out.Score += " It took longer than allowed."

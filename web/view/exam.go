@@ -104,7 +104,7 @@ func OutdatedNote(n int) string {
 	case 0:
 		return ""
 	case 1:
-		return "1 person passed last on another state of this plan than the one that counts now."
+		return "1 person has not passed on the state of this plan that counts now."
 	}
-	return strconv.Itoa(n) + " people passed last on another state of this plan than the one that counts now."
+	return strconv.Itoa(n) + " people have not passed on the state of this plan that counts now."
 }

@@ -25,6 +25,8 @@ type Training struct {
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
 	Repeat, Damaged      bool
+	Became               string   // letter of the revision that is what was a draft then
+	Grave                []string // what failed it whatever the score
 }
 
 // RepeatOfASeenSet says of an exam that its taker had handed in the same seed of
@@ -55,8 +57,12 @@ func (t Training) result() string {
 	switch {
 	case t.Passed:
 		return "Passed"
+	case t.OverTime && len(t.Grave) > 0:
+		return "Not passed: over the time; " + strings.Join(t.Grave, "; ")
 	case t.OverTime:
 		return "Not passed: over the time"
+	case len(t.Grave) > 0:
+		return "Not passed: " + strings.Join(t.Grave, "; ")
 	}
 	return "Not passed"
 }
@@ -66,11 +72,18 @@ func (t Training) score() string {
 }
 
 func (t Training) state() string {
-	s := "Draft"
-	if t.Revision != "" {
-		s = "Revision " + t.Revision
+	return t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
+}
+
+// revision says which state of its plan an exam was about.
+func (t Training) revision(before string) string {
+	switch {
+	case t.Revision != "":
+		return before + t.Revision
+	case t.Became != "":
+		return "Draft that became revision " + t.Became
 	}
-	return s + ", plan " + words.ShortDigest(t.Digest)
+	return "Draft"
 }
 
 func lineList(all []Training) []page.TrainingLine {
@@ -83,11 +96,11 @@ func lineList(all []Training) []page.TrainingLine {
 
 // Records are those of one station.
 type Records struct {
-	Title    Title
-	Plan     string // its address
-	Letter   string // of the last revision that was issued; empty without
-	All      []Training
-	Outdated []Training // the last that were passed, on another state than what counts
+	Title  Title
+	Plan   string // its address
+	Letter string // of the last revision that was issued; empty without
+	All    []Training
+	Due    []Training // the records by which people have to be trained again
 }
 
 // Page gives the page of a station's records.
@@ -95,12 +108,12 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 	t := v.Title.page()
 	out := page.RecordsPage{
 		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
-		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who passed last on another state of the plan.",
-		All:       lineList(v.All), Outdated: lineList(v.Outdated), CSV: v.Plan + "/records.csv",
+		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who has not passed on it, or failed the last exam on it.",
+		All:       lineList(v.All), Due: lineList(v.Due), CSV: v.Plan + "/records.csv",
 	}
 	if v.Letter == "" {
 		out.Letter = "draft"
-		out.Counts = "Nothing was issued yet, so the draft counts as it stands now. Here is who passed last on another state of it."
+		out.Counts = "Nothing was issued yet, so the draft counts as it stands now. Here is who has not passed on it, or failed the last exam on it."
 	}
 	return out
 }
@@ -112,14 +125,19 @@ type People struct{ All []Person }
 type Person struct {
 	Who     string
 	Records int
-	Last    time.Time
+	Newest  Training
+	Due     []string // names of the plans on which the person has to be trained again
 }
 
 // Page gives the page of everybody.
 func (v People) Page(assets page.Assets) page.PeoplePage {
 	out := page.PeoplePage{Assets: assets}
 	for _, p := range v.All {
-		out.All = append(out.All, page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Last: words.When(p.Last), Stamp: words.Stamp(p.Last)})
+		line := page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Newest: p.Newest.line()}
+		if len(p.Due) > 0 {
+			line.Due = "To be trained again: " + strings.Join(p.Due, "; ")
+		}
+		out.All = append(out.All, line)
 	}
 	return out
 }
@@ -154,12 +172,8 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 	if v.Limit > 0 {
 		took += " of " + Lasting(v.Limit)
 	}
-	revision := "Draft"
-	if v.Revision != "" {
-		revision = v.Revision
-	}
 	out.Facts = []page.Fact{
-		{Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: revision}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
+		{Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
 		{Name: "Score", Text: v.score() + ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"},
 		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
 	}

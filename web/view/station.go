@@ -13,7 +13,7 @@ import (
 // Lamps is the page that tells what two lamps mean; typed is what stands in its
 // form, by name.
 func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage {
-	out := page.LampsPage{DrillHead: h, Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
+	out := page.LampsPage{DrillHead: h, When: words.WhenRead, Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
 	when := words.One
 	for _, s := range words.Situations {
 		if string(s) == typed("when") {
@@ -33,7 +33,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	var reading *float64
 	if text := strings.TrimSpace(out.Reading); text != "" {
-		if x, ok := press.TypedNumber(text); ok {
+		if x, ok := TypedLength(text); ok {
 			reading = &x
 		} else {
 			out.ReadingFault = "This cannot be read as a position in mm, so the answer is from the lamps alone."
@@ -49,7 +49,9 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		Doubt: a.Doubt, Part: a.Part, Checks: a.Checks, Note: a.Note,
 	}
 	if a.Doubt != "" {
-		out.Advice.Verdict = "In doubt: " + a.Verdict
+		if a.Verdict != press.FaultWord { // which no reading makes less of
+			out.Advice.Verdict, out.Advice.Meaning = "In doubt: set apart", "By the lamps alone it would be: "+a.Verdict+"."
+		}
 		return out
 	}
 	if list := v.R.Verdict.Table.Words(on.Arrival, on.Zone); a.Clear && len(list) == 1 && list[0] != press.Missing {

@@ -1,0 +1,125 @@
+package drill
+
+import (
+	"math/rand/v2"
+	"slices"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// What an answer does that nobody may do at the station, whatever else is known.
+const (
+	gravePass  = "a refused part was passed on"
+	graveAgain = "a part was pressed again that must not be"
+	graveGoOn  = "work went on after a fault"
+	graveHand  = "a hand was put into the work space"
+)
+
+// GraveRule says before an exam what fails it alone.
+const GraveRule = "Whatever the score, nobody passes who passes on a refused part, presses again what must not be, goes on after a fault, or puts a hand into the work space."
+
+// when says when the lamps are read.
+func (d *Drill) when() string {
+	return "The lamps are read once, at the end of the push, before the ram goes back."
+}
+
+// returning says what the lamps show on the way back, and what they would be taken
+// for.
+func (d *Drill) returning() string {
+	on := words.Returning
+	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
+	return "On the way back nothing stops the ram, so arrival is off, and zone stays on until the ram has left the zone at " + d.pos.At(d.s.ZoneStart) +
+		": every part, a good one too, then shows what means " + orWords(list) + " at the end of the push."
+}
+
+// waiting says what both lamps off mean at home.
+func (d *Drill) waiting() string {
+	return "At home nothing stops the ram and it stands outside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ": both lamps must be off there. It is a verdict only at the end of the push."
+}
+
+// handlingItems: when the lamps count, and what no lamp makes safe.
+func (d *Drill) handlingItems() {
+	d.add(Read, 1, "when/read", d.whenRead, "when")
+	if words.OffAtHome(d.p, d.s) {
+		d.add(Read, 1, "when/home", d.atHome, "when")
+		d.add(Read, 1, "when/lit", d.litAtHome, stuckTopic)
+	}
+	d.add(Safe, 1, "hands/insert", d.handAtInsert)
+	d.add(Safe, 1, "hands/guard", d.handAtGuard)
+	if d.r.Impact.Early > 0 {
+		d.add(Safe, 1, "hands/approach", d.strike)
+	}
+}
+
+// asked makes an exercise whose first choice is the right one.
+func (d *Drill) asked(rng *rand.Rand, question, explain string, choices ...Choice) Exercise {
+	e := Exercise{Question: question, Explain: explain, Right: []string{choices[0].ID}}
+	e.Choices = shuffled(rng, slices.Clone(choices))
+	return e
+}
+
+func (d *Drill) whenRead(rng *rand.Rand) Exercise {
+	explain := d.when() + " " + d.returning()
+	wrong := []Choice{
+		{ID: "back", Text: "While the ram goes back", Reason: d.returning() + " " + d.when()},
+		{ID: "zone", Text: "As soon as the zone lamp comes on", Reason: "Zone comes on when the ram passes " + d.pos.At(d.s.ZoneStart) + ", whether a part has stopped it or not. " + d.when()},
+	}
+	if words.OffAtHome(d.p, d.s) {
+		explain += " " + d.waiting()
+		wrong = append(wrong, Choice{ID: "home", Text: "When the ram stands at home again", Reason: d.waiting() + " " + d.when()})
+	}
+	return d.asked(rng, "When are the two lamps read?", explain, append([]Choice{{ID: "end", Text: "Once, at the end of the push, before the ram goes back"}}, wrong...)...)
+}
+
+func (d *Drill) atHome(rng *rand.Rand) Exercise {
+	return d.asked(rng, "The ram stands at home, the next part is not pressed yet, and both lamps are off. What is it?", d.waiting(),
+		Choice{ID: "right", Text: "As it has to be: the lamps say nothing of a part now"},
+		Choice{ID: "stop", Text: "A fault of the station: stop", Reason: "That is what it would be at the end of a push. " + d.waiting()},
+		Choice{ID: "last", Text: "The part before was refused: take it out of the good ones", Reason: "What the part before was, its own push has said. " + d.waiting()},
+		Choice{ID: "empty", Text: "There is no insert in the nest", Reason: "Nothing has been pushed yet. " + d.waiting()})
+}
+
+func (d *Drill) litAtHome(rng *rand.Rand) Exercise {
+	why := d.waiting() + " A lamp that is on here is on whatever the ram does, and would call the next part what it is not."
+	return d.asked(rng, "The ram stands at home, the next part is not pressed yet, and the zone lamp is on. What do you do?", why,
+		Choice{ID: "stop", Text: "Stop, and have the zone signal tested before the next push"},
+		Choice{ID: "go", Text: "Press the next part: the lamp counts at the end of the push only", Reason: why, Grave: graveGoOn},
+		Choice{ID: "twice", Text: "Press the next part and look twice at the arrival lamp", Reason: "Arrival alone does not tell a part that is too tall from a good one. " + why, Grave: graveGoOn},
+		Choice{ID: "wait", Text: "Wait until it goes off by itself, and go on", Reason: why + " That it went off once does not say why it was on.", Grave: graveGoOn})
+}
+
+func (d *Drill) handAtInsert(rng *rand.Rand) Exercise {
+	return d.asked(rng, "The cycle has begun, and you see that the insert stands askew in the nest. What do you do?", d.byHand(),
+		Choice{ID: "stop", Text: "Stop the cycle; set it straight when the ram stands still at home, as your instructions say"},
+		Choice{ID: "quick", Text: "Set it straight quickly, while the ram is still far up", Reason: d.byHand(), Grave: graveHand},
+		Choice{ID: "slow", Text: "Set it straight when the ram has become slow", Reason: d.byHand(), Grave: graveHand},
+		Choice{ID: "side", Text: "Steady it from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
+}
+
+func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
+	why := "The lamps tell where the ram stands and what stopped it, and nothing of whether it will move. " + d.byHand()
+	return d.asked(rng, "A screw has fallen beside the nest, and both lamps are off. May you reach in for it?", why,
+		Choice{ID: "no", Text: "No lamp answers that: only with the station stopped and secured, as your instructions say"},
+		Choice{ID: "off", Text: "Yes: with arrival off the ram presses on nothing", Reason: why, Grave: graveHand},
+		Choice{ID: "zone", Text: "Yes, as long as zone is off: the ram is far away", Reason: why, Grave: graveHand},
+		Choice{ID: "cycle", Text: "Yes, between two cycles, if you are quick", Reason: why, Grave: graveHand})
+}
+
+func (d *Drill) strike(rng *rand.Rand) Exercise {
+	hit, push := words.Force(d.r.Impact.Early), words.Force(d.r.Force.High)
+	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with up to " + hit + ". " + d.byHand()
+	return d.asked(rng, "Something stands in the way of the fast approach. How hard is it struck?", why,
+		Choice{ID: "strike", Text: "With up to " + hit + ": the approach is not force-limited"},
+		Choice{ID: "push", Text: "No harder than the push, which gives up to " + push, Reason: why},
+		Choice{ID: "stop", Text: "Hardly at all: the ram stops at the first touch", Reason: why},
+		Choice{ID: "lamp", Text: "Not at all: the ram stops when arrival comes on", Reason: "Arrival judges parts at the end of a push and stops nothing. " + why})
+}
+
+// passes marks the choices that would pass a part on which its lamps refuse.
+func (d *Drill) passes(on words.Pair) string {
+	if slices.Contains(d.r.Verdict.Table.Words(on.Arrival, on.Zone), press.Good) {
+		return ""
+	}
+	return gravePass
+}

@@ -74,7 +74,7 @@ func holds(p *press.Plan) string {
 func reactionTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Grouped: true,
-		Lead:    "What to do for each pair of lamps. A refused part is locked away, acknowledged by name, never pressed a second time, put into its place and decided on by whoever may. When a check of the station fails, every part back to the last good check is quarantined.",
+		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; only who is named for it says what becomes of it. When a check of the station fails, every part back to the last good check is quarantined.",
 		Columns: []Column{{"Lamps", 1.1, false}, {"Verdict", 0.9, false}, {"When", 1.3, false}, {"The part", 1.8, false}, {"Checks, in this order", 4.6, false}},
 	}
 	verdicts := map[Pair]string{}

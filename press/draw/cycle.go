@@ -193,7 +193,7 @@ func (m *cycleModel) describe(r *press.Result) string {
 		s = append(s, "Without an insert: "+words.Seconds(*c.MissingTotal)+".")
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.Seconds(*c.WatchTime)+", nothing will.")
+		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will.")
 	}
 	for _, q := range m.reads {
 		s = append(s, "At "+words.Seconds(q.at)+": "+q.when+".")

@@ -8,7 +8,7 @@ func presenceByOtherCheck(t *told) string {
 
 func impactEarly(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "A part in the way of the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: end it earlier, or go slower."
+	return "A part in the way of the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
 }
 
 func clampedHot(t *told) string {

@@ -25,12 +25,6 @@ func struckHow(r *press.Result) string {
 	return s + ". Another check is needed."
 }
 
-// SeatNote says beside the greatest force to be expected at the seat what it is, and
-// what the bound is that lies so far over the push at rest.
-func SeatNote(r *press.Result) string {
-	return "the blow of the moving mass included; at most " + Force(r.Impact.SeatBound) + " were nothing damped: a bound, no forecast"
-}
-
 // struckTwice tells whether two inserts are met in the approach.
 func struckTwice(r *press.Result) bool {
 	f := row(r, press.RowTwoInserts)

@@ -46,10 +46,3 @@ func TestNobodyIsSentToTryAStrike(t *testing.T) {
 	assert.Contains(t, allOf(failures), "the approach strikes it. Another check is needed.")
 	assert.NotContains(t, allOf(failures), "Do not try it")
 }
-
-// TestSeatNote tells the push at rest from the blow and from its bound (derived: impact
-// of the example's result, 5003 N without damping).
-func TestSeatNote(t *testing.T) {
-	r := press.Evaluate(decoded(t))
-	assert.Equal(t, "the blow of the moving mass included; at most 5003\u202fN were nothing damped: a bound, no forecast", SeatNote(r))
-}

@@ -41,7 +41,8 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: words.SeatNote(w.r)},
+		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "expected, the blow included"},
+		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
 		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
 	)
 }
@@ -86,7 +87,7 @@ func (w writer) cycle() []page.Figure {
 
 // watchTime is rounded up: who waits for less hears too early.
 func watchTime(least *float64) page.Figure {
-	f := maybe("Watch time, at least", least, 2, "s", "only then does a missing arrival mean anything")
+	f := maybe("Watch time, at least", least, 2, "s", "only then is an arrival missing")
 	if least != nil {
 		f.Value = words.AfterBare(*least)
 	}

@@ -37,7 +37,7 @@ func at(mm float64) string { return words.Unit(words.Fixed(mm, 3), "mm") }
 func (d *Drill) story(e event) string {
 	if e.early {
 		return "The part is met in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
-			": the push limit is not in force there, and what the lamps then show must be tried on the station."
+			": the push limit is not in force there, and nobody can say what the lamps then show. It is not tried: the approach strikes it."
 	}
 	met := !e.nowhere && d.s.Arrives(e.reading)
 	var out []string

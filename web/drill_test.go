@@ -239,6 +239,11 @@ func TestDrillPages(t *testing.T) {
 	assert.Contains(t, text, "In doubt: set apart")
 	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"24.99"}})
 	assert.Contains(t, text, "the height of the part?")
+	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"115.07"}})
+	assert.Contains(t, text, "In doubt: set apart")
+	assert.NotContains(t, text, "it rests between")
+	_, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"on"}, "reading": {"115.075"}})
+	assert.Contains(t, text, "It reads at the edge")
 	_, text = get("/station", url.Values{"arrival": {"off"}, "zone": {"off"}, "reading": {"115.1"}})
 	assert.Contains(t, text, ">Fault</h2>")
 	assert.Contains(t, text, "<li>Stop: no part")
@@ -251,13 +256,14 @@ func TestDrillPages(t *testing.T) {
 	assert.Equal(t, http.StatusOK, code)
 	assert.Contains(t, text, "Too tall")
 	assert.Contains(t, text, "Look for a chip")
-	for reading, fault := range map[string]bool{"": false, "  ": false, "abc": true, "114,98,1": true, "NaN": true, "1e999": true, "114.98": false, "114.98 mm": false, "114.98mm": false, "mm": true} {
+	for reading, fault := range map[string]bool{"": false, "  ": false, "abc": true, "114,98,1": true, "NaN": true, "115.137 cm": true, "1e999": true, "114.98": false, "114.98 mm": false, "114.98mm": false, "mm": true} {
 		code, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"off"}, "reading": {reading}})
 		assert.Equal(t, http.StatusOK, code, "the lamps are answered with the reading %q", reading)
 		assert.Contains(t, text, `id="advice"`)
 		assert.Contains(t, text, "<ol>")
 		assert.Equal(t, fault, strings.Contains(text, `aria-describedby="reading-fault"`), "%q", reading)
 		assert.Equal(t, fault, strings.Contains(text, "from the lamps alone"), "%q", reading)
+		assert.Equal(t, fault, strings.Contains(text[strings.Index(text, `id="advice"`):], "From the lamps alone; the reading was not understood."), "%q: inside the verdict", reading)
 	}
 	code, text = get("/station", url.Values{"arrival": {"on"}, "zone": {"blue"}, "reading": {"abc"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)

@@ -17,6 +17,7 @@ type Advice struct {
 	Why     string   // what the lamps say about the ram, with the plan's positions
 	Height  string   // what the reading makes of the part; empty without one
 	Doubt   string   // lamps and reading do not fit each other; empty where they do
+	Edge    string   // they do, by less than half a step; empty where it is clear
 	Part    string   // what happens to the part
 	Checks  []string // three, in order
 	Note    string   // whose list it is
@@ -49,29 +50,29 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 
 // against holds a reading against the lamps.
 func (d *Drill) against(a *Advice, x float64) {
-	h := d.r.HeightOf(d.p, x)
-	word := d.r.Window.Word(x)
-	switch {
-	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
-		// No part stops the ram there: nothing is said of its height.
-	case !a.Pair.Arrival:
-		a.Height = "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
-	default:
-		a.Height = "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(d.unsure()) + "; by the drawing that is " + orWords([]string{word}) + "."
-		if word == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-			a.Height = strings.TrimSuffix(a.Height, ".") + ", yet it is refused: so near to a limit of the drawing a reading cannot be sure."
-			a.Meaning = "Refused within the guard band: measure it."
-			if measure := d.measure(); a.Clear {
-				a.Checks = append([]string{measure}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
-				a.Checks = a.Checks[:min(3, len(a.Checks))]
-			}
-		}
-	}
+	a.Height = d.heightBy(a, x)
 	if d.fits(a.Pair, x) {
+		if d.shows(event{reading: x}) != a.Pair && a.Pair.Arrival {
+			a.Edge = "It reads at the edge: at " + at(x) + " itself this plan shows " + d.shows(event{reading: x}).String() + ", but the position is shown in steps of " + d.pos.Length(d.p.Station.PositionStep) + ". " + d.agree()
+			a.Why = "By the lamps the ram rests on the other side of the edge, less than half a step away."
+		}
+		return
+	}
+	a.Why = "" // it would tell of a ram that rests elsewhere
+	if len(a.words) == 0 {
+		a.Why = "No part of this plan leads to these lamps."
+	}
+	if ForHeight(d.p, d.r, x) {
+		a.Height = ""
+		a.Doubt = "Is " + at(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
+		if len(a.words) > 0 {
+			a.Checks = []string{"Read the ram position again, and type it in here.", "If it does read so: " + lower(d.setpoints()), "Test each lamp by itself: both must be off before the push."}
+			a.Part = "Set the part apart until the reading is clear."
+		}
 		return
 	}
 	a.Doubt = "Lamps and reading do not fit: "
-	switch ev := (event{reading: x}); {
+	switch {
 	case d.s.Early(x):
 		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
@@ -79,19 +80,60 @@ func (d *Drill) against(a *Advice, x float64) {
 	case !a.Pair.Arrival:
 		a.Doubt += "without arrival the ram must stand at the push end, " + d.pos.At(d.s.End) + ", with zone " + words.OnOff(d.s.InZone(d.s.End)) + "."
 	default:
-		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(ev).String() + "."
+		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(event{reading: x}).String() + "."
 	}
-	a.Doubt += " Either the station is not set as the plan says, or a signal is at fault."
-	if ForHeight(d.p, d.r, x) {
-		a.Doubt += " Is " + at(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
-	}
+	a.Doubt += " " + d.agree() + " Either the station is not set as the plan says, or a signal is at fault."
 	if len(a.words) == 0 {
 		return // no reading makes a fault of the station less than that
 	}
-	m := "Compare what is set with the plan: " + lower(d.figures())
 	// What the lamps alone would advise does not hold here.
-	a.Checks = []string{m, "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
+	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
 	a.Part = "Set the part apart: do not judge it by these lamps."
+}
+
+// setpoints asks for a look at what is set.
+func (d *Drill) setpoints() string { return "Compare what is set with the plan: " + lower(d.figures()) }
+
+// agree says why lamps and reading must agree, and how closely.
+func (d *Drill) agree() string {
+	return "Lamps and reading tell of one and the same position of the ram, so they must agree within half a step of the reading, " + d.pos.Length(d.p.Station.PositionStep/2) + "."
+}
+
+// heightBy says what a reading makes of the part. By the drawing it is good, or not,
+// only where all that the height may be lies on one side of its limits.
+func (d *Drill) heightBy(a *Advice, x float64) string {
+	switch {
+	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
+		return "" // no part stops the ram there
+	case !a.Pair.Arrival:
+		return "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
+	}
+	h, u, q := d.r.HeightOf(d.p, x), d.unsure(), d.p.Requirement
+	s := "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(u)
+	told := true
+	switch {
+	case h-u > q.HeightHigh:
+		s += "; by the drawing that is " + words.Say(press.Long)
+	case h+u < q.HeightLow:
+		s += "; by the drawing that is " + words.Say(press.Short)
+	case h-u >= q.HeightLow-1e-9 && h+u <= q.HeightHigh+1e-9:
+		s += "; by the drawing that is " + words.Say(press.Good)
+	default:
+		s, told = s+"; whether it is good by the drawing cannot be told from the reading", false
+	}
+	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
+		if told {
+			s += ", yet it is refused: it lies within the guard band"
+		} else {
+			s += ", and it is refused: it lies so near to a limit"
+		}
+		a.Meaning = "Refused within the guard band: measure it."
+		if a.Clear {
+			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
+			a.Checks = a.Checks[:min(3, len(a.Checks))]
+		}
+	}
+	return s + "."
 }
 
 // measure is the check of a part that only a measurement tells.
@@ -100,10 +142,10 @@ func (d *Drill) measure() string {
 }
 
 // fits tells whether a reading can go with a pair. Zone and push end are compared
-// with the same position of the ram that is read, at rest: only the step in which a
-// position is shown lies between them, and not the uncertainty of the part's height.
+// with the same position of the ram that is read, at rest: only half the step in which
+// a position is shown lies between them, and not the uncertainty of the part's height.
 func (d *Drill) fits(on words.Pair, x float64) bool {
-	u := d.p.Station.PositionStep
+	u := d.p.Station.PositionStep / 2
 	near := func(a, b float64) bool { return x >= a-u-1e-9 && x <= b+u+1e-9 }
 	if !on.Arrival {
 		return on.Zone == d.s.InZone(d.s.End) && near(d.s.End, d.s.End)

@@ -157,6 +157,8 @@ type LampsAdvice struct {
 	Why     string
 	Height  string
 	Doubt   string
+	Edge    string // lamps and reading fit by less than half a step
+	Alone   string // that a reading was left out
 	Part    string
 	Checks  []string
 	Note    string

@@ -46,7 +46,10 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	out.Advice = &page.LampsAdvice{
 		Lamps: words.UpperFirst(on.String()), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: a.Why, Height: a.Height,
-		Doubt: a.Doubt, Part: a.Part, Checks: a.Checks, Note: a.Note,
+		Doubt: a.Doubt, Edge: a.Edge, Part: a.Part, Checks: a.Checks, Note: a.Note,
+	}
+	if out.ReadingFault != "" {
+		out.Advice.Alone = "From the lamps alone; the reading was not understood."
 	}
 	if a.Doubt != "" {
 		if a.Verdict != press.FaultWord { // which no reading makes less of

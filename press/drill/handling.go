@@ -10,14 +10,17 @@ import (
 
 // What an answer does that nobody may do at the station, whatever else is known.
 const (
-	gravePass  = "a refused part was passed on"
-	graveAgain = "a part was pressed again that must not be"
-	graveGoOn  = "work went on after a fault"
-	graveHand  = "a hand was put into the work space"
+	gravePass   = "a refused part was passed on"
+	graveAgain  = "a part was pressed again that must not be"
+	graveGoOn   = "work went on after a fault"
+	graveRow    = "work went on after several refused parts in a row"
+	graveChange = "the setting or the zone was changed in answer to the lamps"
+	graveHand   = "a hand was put into the work space"
 )
 
-// GraveRule says before an exam what fails it alone.
-const GraveRule = "Whatever the score, nobody passes who passes on a refused part, presses again what must not be, goes on after a fault, or puts a hand into the work space."
+// GraveRule says before an exam what fails it alone: every one of them, in this order.
+const GraveRule = "Whatever the score, nobody passes who passes on a refused part, presses a part again that must not be, goes on after a fault or after several refused parts in a row, " +
+	"changes the setting or moves the zone in answer to the lamps, or puts a hand into the work space. An answer that does one of these fails alone."
 
 // when says when the lamps are read.
 func (d *Drill) when() string {

@@ -44,7 +44,29 @@ func TestGraveAnswersFailAnExam(t *testing.T) {
 			}
 		}
 	}
-	assert.Len(t, seen, 4, "every kind comes up: %v", seen)
+	assert.Len(t, seen, 6, "every kind comes up: %v", seen)
+}
+
+// The rule that is said before names what the failures are called. Derived: from the
+// words of both.
+func TestTheRuleNamesEveryFailure(t *testing.T) {
+	for said, rule := range map[string]string{
+		gravePass: "passes on a refused part", graveAgain: "presses a part again that must not be", graveGoOn: "goes on after a fault", graveRow: "after several refused parts in a row",
+		graveChange: "changes the setting or moves the zone in answer to the lamps", graveHand: "puts a hand into the work space",
+	} {
+		assert.Contains(t, GraveRule, rule)
+		long := func(s string) (out []string) {
+			for _, w := range strings.FieldsFunc(s, func(r rune) bool { return r < 'a' || r > 'z' }) {
+				if len(w) > 4 && !slices.Contains([]string{"changed", "passed", "pressed"}, w) {
+					out = append(out, w)
+				}
+			}
+			return out
+		}
+		for _, w := range long(said) {
+			assert.Contains(t, GraveRule, w, said)
+		}
+	}
 }
 
 // What passes on, presses again or goes on is grave wherever it is wrong, in 100
@@ -75,10 +97,14 @@ func TestWhatIsGrave(t *testing.T) {
 				text := strings.ToLower(c.Text)
 				switch {
 				case strings.Contains(text, "setting one step higher"):
-					assert.Equal(t, len(r.Verdict.Table.Words(on.Arrival, on.Zone)) == 0, c.Grave == graveGoOn, "%s: %s", key, c.Text)
+					assert.Equal(t, graveChange, c.Grave, "%s: %s", key, c.Text)
+				case strings.Contains(text, "until both lamps come on"):
+					assert.Equal(t, graveChange, c.Grave, "%s: %s", key, c.Text)
 				case strings.Contains(text, "go on with the next part"):
-					assert.Equal(t, len(r.Verdict.Table.Words(on.Arrival, on.Zone)) == 0, c.Grave == graveGoOn, "%s: %s", key, c.Text)
-				case strings.Contains(text, "the part is good as far"), strings.Contains(text, "until both lamps come on"),
+					fault, several := len(r.Verdict.Table.Words(on.Arrival, on.Zone)) == 0, strings.Contains(key, "/run/") || strings.Contains(key, "/start/")
+					assert.Equal(t, fault, c.Grave == graveGoOn, "%s: %s", key, c.Text)
+					assert.Equal(t, !fault && !good && several, c.Grave == graveRow, "%s: %s", key, c.Text)
+				case strings.Contains(text, "the part is good as far"),
 					strings.Contains(text, "pass the part on"), strings.Contains(text, "pass it on"), key[:4] == "read" && c.ID == press.Good:
 					assert.Equal(t, !good, c.Grave == gravePass, "%s: %s", key, c.Text)
 				case strings.Contains(text, "press the part once more"):

@@ -77,7 +77,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: reason})
 	}
 	choices = append(choices, d.strangers(rng, x, used)...)
-	traps := d.traps(t)
+	traps := d.traps(t, x.Situation)
 	rng.Shuffle(len(traps), func(i, j int) { traps[i], traps[j] = traps[j], traps[i] })
 	e.Choices = shuffled(rng, append(choices, traps[:2]...))
 	return e

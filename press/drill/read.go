@@ -161,7 +161,7 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.graveOf(t, other),
 			Reason: "That belongs to " + other.Pair.String() + ", which is " + orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + orWords(t.Words) + "."})
 	}
-	for _, trap := range d.traps(t) {
+	for _, trap := range d.traps(t, words.One) {
 		if trap.ID == trapAgain {
 			choices = append(choices, trap)
 		}

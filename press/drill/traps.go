@@ -16,28 +16,35 @@ const (
 	trapGoOn  = "go-on"
 )
 
-// traps are answers that are wrong with a pair, whatever happened before.
-func (d *Drill) traps(t words.PairText) []Choice {
+// traps are answers that are wrong with a pair, whatever happened before; what
+// happened decides how grave it is to go on.
+func (d *Drill) traps(t words.PairText, when words.Situation) []Choice {
 	out := []Choice{
-		{ID: trapForce, Text: "Press the next part with the setting one step higher, and see what changes.", Reason: d.raise()},
-	}
-	if len(t.Words) == 0 {
-		out[0].Grave = graveGoOn
+		{ID: trapForce, Text: "Press the next part with the setting one step higher, and see what changes.", Reason: d.raise(), Grave: graveChange},
 	}
 	if d.plain(t) {
 		return append(out, Choice{ID: trapGoOn, Text: "Nothing: with these lamps there is nothing to check.", Reason: d.says(t.Pair) + " A lamp that is stuck on shows the same."})
 	}
-	goOn := Choice{ID: trapGoOn, Text: "Wipe the nest and go on with the next part.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."}
-	if len(t.Words) == 0 {
-		goOn.Grave = graveGoOn
-	}
-	out = append(out, goOn)
+	out = append(out, Choice{ID: trapGoOn, Text: "Wipe the nest and go on with the next part.", Grave: d.graveGoOn(t, when),
+		Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."})
 	if !t.Pair.Arrival || !t.Pair.Zone {
-		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: d.passes(t.Pair)})
+		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: graveChange})
 	}
 	return append(out,
 		Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
 		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ": not good beyond doubt.", Grave: d.passes(t.Pair)})
+}
+
+// graveGoOn says what going on with some lamps is: harmless after one part, not after
+// several of them, and never after a fault.
+func (d *Drill) graveGoOn(t words.PairText, when words.Situation) string {
+	switch {
+	case len(t.Words) == 0:
+		return graveGoOn
+	case d.passes(t.Pair) != "" && (when == words.Run || when == words.Start):
+		return graveRow
+	}
+	return ""
 }
 
 // graveAgain says what a second push does with some lamps.

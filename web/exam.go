@@ -27,7 +27,7 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 		return d.home(w, r, http.StatusUnprocessableEntity, page.ExamForm{})
 	}
 	who := archive.PersonName(r.PostForm.Get("who"))
-	fresh, err := d.freshSeed(r.Context(), who)
+	fresh, err := d.freshSeed(r.Context())
 	if err != nil {
 		return err
 	}
@@ -49,12 +49,12 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	return seeOther(w, r, planPath(d.id, "drill/exam/"+s.id))
 }
 
-// freshSeed draws a seed that a person has not handed in yet on this plan.
-func (d drilling) freshSeed(ctx context.Context, who string) (uint64, error) {
-	all, err := d.site.store.TrainingsOf(ctx, who)
+// freshSeed draws a seed that nobody has handed in yet on this plan.
+func (d drilling) freshSeed(ctx context.Context) (uint64, error) {
+	all, err := d.site.store.Trainings(ctx, d.id)
 	for {
 		seed := 1 + chance.Uint64N(999_999_999)
-		if !slices.ContainsFunc(all, func(t archive.Training) bool { return t.Plan == d.id && t.Seed == seed }) {
+		if !slices.ContainsFunc(all, func(t archive.Training) bool { return t.Seed == seed }) {
 			return seed, err
 		}
 	}

@@ -255,6 +255,14 @@ func TestExamAsUsual(t *testing.T) {
 		_, _, text := asked(t, h, http.MethodGet, strings.Split(path, "?")[0], values(path))
 		assert.Equal(t, want, strings.Count(text, "repeat of a seen set"), path)
 	}
+
+	status, next, _ := sent(t, h, "/plans/1/drill/exam", examForm("Bo"))
+	require.Equal(t, http.StatusSeeOther, status)
+	sent(t, h, next, allRight(t, 0))
+	for path, want := range map[string]int{"/records/4": 0, "/records/6": 1, "/plans/1/records": 1, "/people?who=Bo": 1, "/people.csv": 1, "/records/6/sheet.svg": 2} {
+		_, _, text := asked(t, h, http.MethodGet, strings.Split(path, "?")[0], values(path))
+		assert.Equal(t, want, strings.Count(text, "a set given before to another person"), path)
+	}
 }
 
 func values(path string) url.Values {

@@ -2,6 +2,7 @@ package web
 
 import (
 	"bytes"
+	"cmp"
 	"context"
 	"encoding/csv"
 	"errors"
@@ -158,10 +159,7 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		if revision == "" {
 			revision = draftSide
 		}
-		set := "fresh set"
-		if t.Repeat {
-			set = view.RepeatOfASeenSet
-		}
+		set := cmp.Or(words.SetOf(t.Repeat, t.Known), "fresh set")
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
 			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),

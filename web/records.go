@@ -75,7 +75,7 @@ func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
+			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
 		})
 	}
 	return out
@@ -176,7 +176,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	sheet := draw.NewRecord(draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
 	}, draw.Options{})
 	var b bytes.Buffer
 	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {

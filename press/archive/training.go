@@ -5,7 +5,6 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -39,6 +38,7 @@ type Training struct {
 	Passed   bool
 	Grave    []string // what failed it whatever the score; none in records of older programs
 	Repeat   bool     // the same person had handed in this seed of this plan before
+	Known    bool     // another person had been given this seed of this plan before, and this one had not
 	Missed   []string // keys of the items
 	Misses   []Miss   // the same in words, in that order; none in records of older programs
 	Damaged  bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
@@ -76,6 +76,7 @@ type trainingDocument struct {
 	Passed   bool     `json:"passed"`
 	Missed   []string `json:"missed"`
 	Repeat   bool     `json:"repeat,omitzero"`
+	Known    bool     `json:"known,omitzero"`
 	Misses   []Miss   `json:"misses,omitempty"`
 	Grave    []string `json:"grave,omitempty"`
 }
@@ -97,7 +98,7 @@ func PersonName(typed string) string {
 }
 
 // KeepTraining keeps a record with the time of now, and finds out whether it is of
-// a set that the person has seen. The same sitting is kept once: asked again, as
+// a set that the person has seen, or another one. The same sitting is kept once: asked again, as
 // after a lost answer, it gives what was kept.
 func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error) {
 	if t.Who = PersonName(t.Who); t.Who == "" {
@@ -109,7 +110,7 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 			t = kept
 			return err
 		}
-		if t.Repeat, err = seenBefore(ctx, tx, t); err != nil {
+		if t.Repeat, t.Known, err = seenBefore(ctx, tx, t); err != nil {
 			return err
 		}
 		t.At = readStamp(a.stamp())
@@ -132,10 +133,32 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 	return t, err
 }
 
-// seenBefore tells whether a person handed in the same seed of the same plan before.
-func seenBefore(ctx context.Context, q querier, t Training) (bool, error) {
-	all, err := trainings(ctx, q, "where who = $1 collate nocase and plan = $2", t.Who, t.Plan)
-	return slices.ContainsFunc(all, func(old Training) bool { return !old.Damaged && old.Seed == t.Seed }), err
+// seenBefore tells whether a person handed in the same seed of the same plan before,
+// and, if not, whether another person did or was given it in an exam that began before.
+func seenBefore(ctx context.Context, q querier, t Training) (own, other bool, err error) {
+	all, err := trainings(ctx, q, "where plan = $1", t.Plan)
+	if err != nil {
+		return false, false, err
+	}
+	for _, old := range all {
+		if same := PersonKey(old.Who) == PersonKey(t.Who); !old.Damaged && old.Seed == t.Seed {
+			own, other = own || same, other || !same
+		}
+	}
+	if own || other {
+		return own, !own, nil
+	}
+	begun := "where plan = $1 and who <> $2 collate nocase and started < (select started from sitting where id = $3)"
+	err = each(ctx, q, "select body from sitting "+begun, []any{t.Plan, t.Who, t.Sitting}, func(scan scanner) error {
+		var body []byte
+		if err := scan(&body); err != nil {
+			return err
+		}
+		var s sittingDocument
+		other = other || json.Unmarshal(body, &s) == nil && s.Seed == t.Seed
+		return nil
+	})
+	return false, other, err
 }
 
 // TrainingOf gives one record.
@@ -231,7 +254,7 @@ func (t *Training) document() ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
-		t.Repeat, t.Misses, t.Grave,
+		t.Repeat, t.Known, t.Misses, t.Grave,
 	})
 }
 
@@ -255,7 +278,7 @@ func scanTraining(scan scanner) (Training, error) {
 	t.Items, t.Right, t.Needed, t.Pass = s.Items, s.Right, s.Needed, s.Pass
 	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
 	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
-	t.Repeat, t.Misses, t.Grave = s.Repeat, s.Misses, s.Grave
+	t.Repeat, t.Known, t.Misses, t.Grave = s.Repeat, s.Known, s.Misses, s.Grave
 	return t, nil
 }
 

@@ -76,6 +76,32 @@ func TestTrainingOfASeenSet(t *testing.T) {
 	assert.Equal(t, TrainingID(7), all[0].ID, "the newest first")
 }
 
+// A seed that another person was given before is told, also while that person's exam is
+// under way; who has had it itself repeats it. Derived: by hand from that rule.
+func TestSeedOfAnotherPerson(t *testing.T) {
+	c := newClock()
+	a := opened(t, t.TempDir(), Options{Now: c.now})
+	begin := func(id, who string, seed uint64, minute int) {
+		require.NoError(t, a.KeepSitting(background(), Sitting{ID: id, Plan: 1, Who: who, Started: c.now().Add(time.Duration(minute) * time.Minute), Document: []byte("{}"), Seed: seed}))
+	}
+	begin("1", "Ada", 5, 0)
+	begin("2", "Bo", 5, 1)
+	begin("3", "Cy", 6, 2)
+	for _, one := range []struct {
+		sitting, who  string
+		seed          uint64
+		repeat, known bool
+	}{{"2", "Bo", 5, false, true}, {"1", "Ada", 5, false, true}, {"3", "Cy", 6, false, false}, {"4", "bo", 5, true, false}, {"5", "Di", 6, false, true}} {
+		s := sat(one.sitting, one.who, 1, "d", true)
+		s.Seed = one.seed
+		kept, err := a.KeepTraining(background(), s)
+		require.NoError(t, err)
+		read, err := a.TrainingOf(background(), kept.ID)
+		require.NoError(t, err)
+		assert.Equal(t, []bool{one.repeat, one.known}, []bool{read.Repeat, read.Known}, one.who)
+	}
+}
+
 func TestTrainingNeedsAName(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{})
 	for name, who := range map[string]string{"nothing": "", "blanks": " \t ", "control": "a\x01b", "long": string(make([]rune, MaxWho+1))} {

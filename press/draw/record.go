@@ -26,6 +26,7 @@ type Record struct {
 	Grave    []string // what failed it whatever the score, each once
 	As       string   // letter of the revision that a draft became; empty without
 	Repeat   bool     // of a set of questions that the person had seen
+	Known    bool     // of one that another person had been given
 	Missed   []RecordMiss
 	Signs    []string // who signs, a line each; nil: learner and trainer
 }
@@ -86,8 +87,8 @@ func layRecord(r Record) *record {
 		limit = "limit " + minutes(r.Limit)
 	}
 	seed := words.Exact(float64(r.Seed))
-	if r.Repeat {
-		seed += ": repeat of a seen set"
+	if set := words.SetOf(r.Repeat, r.Known); set != "" {
+		seed += ": " + set
 	}
 	d.rows = [][2]string{
 		{"Who", r.Who},

@@ -773,7 +773,7 @@ func examForm(p DrillHome) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 66, "<p class=\"help\">Without a seed the questions are drawn anew. Who takes a seed of this plan again gets a record that says so.</p></div></details><p class=\"help\">The time runs from the moment the exam begins.</p><button class=\"primary\" type=\"submit\">Begin the exam</button></form>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 66, "<p class=\"help\">Without a seed the questions are drawn anew. With a seed of this plan that was given before, the record says so: to the same person, or to another one.</p></div></details><p class=\"help\">The time runs from the moment the exam begins.</p><button class=\"primary\" type=\"submit\">Begin the exam</button></form>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -23,7 +23,7 @@ type TrainingLine struct {
 	When    string
 	Stamp   string
 	Took    string
-	Repeat  string // that the set had been seen; empty for a fresh one
+	Repeat  string // that the set had been given before; empty for a fresh one
 	Damaged bool
 }
 

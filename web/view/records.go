@@ -24,14 +24,11 @@ type Training struct {
 	Pass                 float64
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
-	Repeat, Damaged      bool
+	Repeat, Known        bool
+	Damaged              bool
 	Became               string   // letter of the revision that is what was a draft then
 	Grave                []string // what failed it whatever the score
 }
-
-// RepeatOfASeenSet says of an exam that its taker had handed in the same seed of
-// the same plan before.
-const RepeatOfASeenSet = "repeat of a seen set"
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
 
@@ -39,9 +36,7 @@ func (t Training) line() page.TrainingLine {
 	out := page.TrainingLine{
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
 		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
-	}
-	if t.Repeat {
-		out.Repeat = RepeatOfASeenSet
+		Repeat: words.SetOf(t.Repeat, t.Known),
 	}
 	if t.Damaged {
 		out.Plan = "A plan that cannot be read"

@@ -84,12 +84,8 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 	for i, key := range x.exam.Keys {
 		p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), x.given[key])
 	}
-	p.Done = x.ExamScore(*x.score)
-	for _, q := range p.Items {
-		if !q.Right {
-			p.Done.Missed = append(p.Done.Missed, q.Number+" "+q.Text)
-		}
-	}
+	asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
+	p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
 	if x.record != 0 {
 		p.Record = recordPath(x.record)
 	}

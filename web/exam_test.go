@@ -154,11 +154,11 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 	form := allRight(t, 0)
 	x, err := d.NewExam(drill.UsualRules(5))
 	require.NoError(t, err)
-	why := ""
+	why, at1 := "", 0
 	for i := range x.Keys {
 		for _, c := range x.Exercise(i).Choices {
 			if why == "" && c.Grave != "" {
-				why = c.Grave
+				why, at1 = c.Grave, i+1
 				form.Set("a"+strconv.Itoa(i+1), c.ID)
 			}
 		}
@@ -171,9 +171,18 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 	}
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
 	assert.Contains(t, text, "19 of 20 questions right")
-	assert.Contains(t, text, "this answer alone fails: "+why)
+	assert.Contains(t, text, "This alone fails: "+why)
+	number := strconv.Itoa(at1)
+	assert.Contains(t, text, `href="#q`+number+`"`, "the list leads to the question")
+	assert.Contains(t, text, `id="q`+number+`"`)
+	for _, path := range []string{"/records/1", "/records/1/sheet.svg"} {
+		_, _, text = asked(t, h, http.MethodGet, path, nil)
+		assert.Contains(t, text, number+". ", "%s: the exam's own number", path)
+		assert.Contains(t, text, words.AloneFails, path)
+	}
 	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
 	assert.Contains(t, text, ",false,false,"+why+",")
+	assert.Contains(t, text, " (this alone fails). Right: ")
 	assert.True(t, strings.HasPrefix(text, "\uFEFFrecord,"), "the mark by which spreadsheets know UTF-8")
 }
 
@@ -191,7 +200,7 @@ func TestExamOverTime(t *testing.T) {
 	assert.Contains(t, text, "does not pass")
 	sent(t, h, at, allRight(t, 0))
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
-	for _, part := range []string{"Not passed", "20 of 20 questions right", "longer than allowed"} {
+	for _, part := range []string{"Not passed: over the time<", "20 of 20 questions right", "longer than allowed"} {
 		assert.Contains(t, text, part)
 	}
 	kept, err := a.TrainingOf(t.Context(), 1)
@@ -311,7 +320,12 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get(draft), "DRAFT: do not judge parts by what this exam asks")
 	sent(t, h, draft, allRight(t, 0))
 	assert.NotContains(t, get("/records/1"), "became")
+	for _, path := range []string{draft, "/records/1", "/records/1/sheet.svg", "/people", "/plans/1/records"} {
+		_, _, text := asked(t, h, http.MethodGet, path, nil)
+		assert.Contains(t, text, "Passed on a draft", path)
+	}
 	issue("first")
+	assert.NotContains(t, get("/people"), "Passed on a draft", "what is a revision now")
 	for _, path := range []string{"/records/1", "/plans/1/records", "/people?who=Early", "/records/1/sheet.svg"} {
 		_, _, text := asked(t, h, http.MethodGet, strings.Split(path, "?")[0], values(path))
 		assert.Contains(t, strings.ToLower(text), "draft that became revision a", path)
@@ -340,7 +354,8 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, people, "WS-210 Bearing sleeve into anemometer hub")
 	_, failed, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Learner 7"}})
 	sent(t, h, failed, nil)
-	assert.Contains(t, get("/people"), "Not passed</b> 0 of 20 right")
+	assert.Contains(t, get("/people"), "Not passed: the score is below the mark</b> 0 of 20 right")
+	assert.Contains(t, get(failed), "Not passed: the score is below the mark")
 	assert.Contains(t, get("/plans/1/records"), "failed the last exam on it")
 	assert.Contains(t, home, "Revision B, the last that was issued")
 	assert.Contains(t, get("/plans/1/drill?revision=a"), "an older one: what was issued last is revision B")

@@ -49,6 +49,8 @@ type Miss struct {
 	Question string `json:"question"`
 	Given    string `json:"given"`
 	Right    string `json:"right"`
+	Number   int    `json:"number,omitzero"` // of the question in the exam, from 1; 0 in records of older programs
+	Alone    bool   `json:"alone,omitzero"`  // this answer failed the exam whatever the score
 }
 
 // trainingFormat is the name of the format of a stored record.

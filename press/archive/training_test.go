@@ -15,7 +15,7 @@ func sat(sitting, who string, plan ID, digest string, passed bool) Training {
 	t := Training{
 		Plan: plan, Sitting: sitting, Who: who, Name: "Vane hub", Number: "WS-210", Revision: "A", Digest: digest, Seed: 1 << 60, Items: 20, Right: 18, Needed: 16,
 		Pass: 0.8, Limit: 15 * time.Minute, Took: 312 * time.Second, Passed: passed, Missed: []string{"read/on-off", "zone/1"},
-		Misses: []Miss{{"What is it?", "good", "too tall"}, {"Set the zone.", "no answer", "for example 1 to 2"}},
+		Misses: []Miss{{"What is it?", "good", "too tall", 3, true}, {"Set the zone.", "no answer", "for example 1 to 2", 0, false}},
 	}
 	if !passed {
 		t.Right = 3

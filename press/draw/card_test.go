@@ -128,7 +128,7 @@ func TestRecordSheet(t *testing.T) {
 	r := Record{
 		Who: "Learner 7", When: time.Date(2026, 3, 4, 10, 5, 0, 0, time.UTC), Plan: "Bearing sleeve into anemometer hub", Number: "WS-210",
 		Revision: "B", Digest: "sha256:0123456789abcdef", Seed: 42, Items: 20, Right: 17, Needed: 16, Took: 432 * time.Second, Limit: 15 * time.Minute, Passed: true,
-		Missed: []RecordMiss{{"Which lamps does a missing insert show?", "Arrival on, zone on", "Arrival off, zone on"}, {"Would the two lamps find this: Loose fit?", "no answer", "Hardly ever, or never"}, {Question: strings.Repeat("a long question ", 20)}},
+		Missed: []RecordMiss{{"Which lamps does a missing insert show?", "Arrival on, zone on", "Arrival off, zone on", 4, true}, {"Would the two lamps find this: Loose fit?", "no answer", "Hardly ever, or never", 7, false}, {Question: strings.Repeat("a long question ", 20)}},
 	}
 	d := NewRecord(r, Options{})
 	labelsApart(t, d, "record")

@@ -33,13 +33,29 @@ type Record struct {
 
 // RecordMiss is an item that was missed, in words; what was given and what is right
 // are empty where they were not kept.
-type RecordMiss struct{ Question, Given, Right string }
+type RecordMiss struct {
+	Question, Given, Right string
+	Number                 int  // of the question in the exam; 0 where it is not known
+	Alone                  bool // the answer alone failed it
+}
+
+// asked is what was asked, with its number.
+func (m RecordMiss) asked() string {
+	if m.Number == 0 {
+		return m.Question
+	}
+	return words.Fixed(float64(m.Number), 0) + ". " + m.Question
+}
 
 func (m RecordMiss) said() string {
 	if m.Right == "" {
 		return ""
 	}
-	return "Answered: " + strings.TrimSuffix(m.Given, ".") + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
+	given := strings.TrimSuffix(m.Given, ".")
+	if m.Alone {
+		given += " (" + words.AloneFails + ")"
+	}
+	return "Answered: " + given + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
 }
 
 // Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
@@ -65,13 +81,8 @@ type record struct {
 func recordText() style { return style{black, capital(2.5), false} }
 
 func layRecord(r Record) *record {
-	d := &record{r: r, result: "Not passed"}
-	if r.Passed {
-		d.result = "Passed"
-	}
-	for i, why := range append(overTime(r.OverTime), r.Grave...) {
-		d.result += [2]string{": ", "; "}[min(i, 1)] + why
-	}
+	d := &record{r: r}
+	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave}.String()
 	if len(r.Signs) == 0 {
 		d.r.Signs = []string{"Learner", "Trainer"}
 	}
@@ -104,7 +115,7 @@ func layRecord(r Record) *record {
 	for _, m := range r.Missed {
 		small, room := recordText(), cardWidth-2*recordMargin-16
 		small.size = capital(2)
-		pair := [2]block{small.fill(m.Question, room)}
+		pair := [2]block{small.fill(m.asked(), room)}
 		if text := m.said(); text != "" {
 			bold := small
 			bold.bold = true
@@ -113,13 +124,6 @@ func layRecord(r Record) *record {
 		d.missed = append(d.missed, pair)
 	}
 	return d
-}
-
-func overTime(over bool) []string {
-	if over {
-		return []string{"over the time"}
-	}
-	return nil
 }
 
 // minutes writes a time as minutes and seconds.
@@ -194,7 +198,7 @@ func (d *record) desc() string {
 		text += " " + row[0] + ": " + row[1] + "."
 	}
 	for _, m := range d.r.Missed {
-		text += " Missed: " + strings.TrimSpace(m.Question+" "+m.said())
+		text += " Missed: " + strings.TrimSpace(m.asked()+" "+m.said())
 	}
 	return text
 }

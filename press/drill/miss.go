@@ -9,7 +9,11 @@ import (
 
 // A Miss is an item that was missed, in words: what was asked with its situation,
 // what was answered, and what would have been right.
-type Miss struct{ Question, Given, Right string }
+type Miss struct {
+	Question, Given, Right string
+	Number                 int  // of the question in its exam, from 1; 0 where it is not known
+	Alone                  bool // the answer alone failed the exam
+}
 
 // Misses gives what was missed in an exam, in the order of its score.
 func (x *Exam) Misses(answers map[string]Answer, s Score) []Miss {
@@ -17,7 +21,7 @@ func (x *Exam) Misses(answers map[string]Answer, s Score) []Miss {
 	for i, key := range x.Keys {
 		if slices.Contains(s.Missed, key) {
 			e := x.Exercise(i)
-			out = append(out, Miss{e.InWords(), e.Said(answers[key]), e.RightInWords()})
+			out = append(out, Miss{e.InWords(), e.Said(answers[key]), e.RightInWords(), i + 1, e.Judge(answers[key]).Grave != ""})
 		}
 	}
 	return out

@@ -65,6 +65,7 @@ type DrillRound struct {
 // A DrillQuestion is one exercise as it is asked, or answered.
 type DrillQuestion struct {
 	Number   string // in an exam; empty in a round
+	Alone    string // that the answer given alone fails; empty for most
 	Name     string // of its inputs
 	Text     string
 	Facts    []string
@@ -98,8 +99,16 @@ type DrillPart struct{ Height, Reading, Word string }
 // A DrillScore is what a round or an exam came to.
 type DrillScore struct {
 	Score  string // in a sentence
-	Passed string // of an exam: Passed or Not passed
-	Missed []string
+	Passed string // of an exam: Passed or Not passed, and why
+	Missed []DrillMiss
+}
+
+// A DrillMiss is a question that was missed.
+type DrillMiss struct {
+	Text   string
+	Lamps  []DrillLamp
+	Alone  string // that the answer alone failed; empty for most
+	Number string // of the question in an exam, and its anchor; empty in a round
 }
 
 // A DrillExam is an exam to be filled in, or judged.

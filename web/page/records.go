@@ -64,4 +64,7 @@ type Fact struct{ Name, Text string }
 
 // A MissLine is an item that was missed; what was given and what is right are
 // empty where they were not kept.
-type MissLine struct{ Question, Given, Right string }
+type MissLine struct {
+	Question, Given, Right string
+	Alone                  string // that the answer alone failed; empty for most
+}

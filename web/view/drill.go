@@ -181,7 +181,9 @@ func StillAsked(q page.DrillQuestion, a drill.Answer, from, to string) page.Dril
 func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQuestion {
 	j := e.Judge(a)
 	q.Right, q.Reason, q.Verdict = j.Right, j.Reason, "Wrong"
-	if j.Grave != "" {
+	if j.Grave != "" && q.Number != "" {
+		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
+	} else if j.Grave != "" {
 		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
 	}
 	if j.Right {
@@ -225,23 +227,26 @@ func (v Drill) RoundScore(s drill.Session, seed uint64) *page.DrillScore {
 	out := &page.DrillScore{Score: strconv.Itoa(s.Right) + " of " + counted(len(s.Seen), "question", "questions") + " right at the first go; " + counted(s.Tried, "answer", "answers") + " in all."}
 	for _, key := range s.Missed {
 		if e, ok := v.D.Exercise(key, seed); ok {
-			out.Missed = append(out.Missed, e.InWords()+" Right: "+e.RightInWords())
+			out.Missed = append(out.Missed, page.DrillMiss{Text: e.InWords() + " Right: " + e.RightInWords()})
 		}
 	}
 	return out
 }
 
-// ExamScore is what an exam came to.
-func (v Drill) ExamScore(s drill.Score) *page.DrillScore {
-	out := &page.DrillScore{Passed: "Not passed", Score: strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed."}
-	if s.Passed {
-		out.Passed = "Passed"
-	}
-	if len(s.Grave) > 0 {
-		out.Passed += ": " + strings.Join(s.Grave, "; ")
+// ExamScore is what an exam came to, with the questions that were missed; draft: on a
+// draft that is no revision yet.
+func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.DrillScore {
+	out := &page.DrillScore{
+		Passed: words.Outcome{Passed: s.Passed, Draft: draft, Below: s.Right < s.Needed, OverTime: s.OverTime, Grave: s.Grave}.String(),
+		Score:  strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed.",
 	}
 	if s.OverTime {
 		out.Score += " It took longer than allowed."
+	}
+	for _, q := range asked {
+		if !q.Right {
+			out.Missed = append(out.Missed, page.DrillMiss{Text: q.Text, Lamps: q.Lamps, Alone: q.Alone, Number: strings.TrimSuffix(q.Number, ".")})
+		}
 	}
 	return out
 }

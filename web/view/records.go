@@ -49,17 +49,7 @@ func (t Training) plan() string {
 }
 
 func (t Training) result() string {
-	switch {
-	case t.Passed:
-		return "Passed"
-	case t.OverTime && len(t.Grave) > 0:
-		return "Not passed: over the time; " + strings.Join(t.Grave, "; ")
-	case t.OverTime:
-		return "Not passed: over the time"
-	case len(t.Grave) > 0:
-		return "Not passed: " + strings.Join(t.Grave, "; ")
-	}
-	return "Not passed"
+	return words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Grave: t.Grave}.String()
 }
 
 func (t Training) score() string {
@@ -161,7 +151,11 @@ type Record struct {
 func (v Record) Page(assets page.Assets) page.RecordPage {
 	out := page.RecordPage{Assets: assets, Line: v.line()}
 	for _, m := range v.Missed {
-		out.Missed = append(out.Missed, page.MissLine(m))
+		line := page.MissLine{Question: numbered(m) + m.Question, Given: m.Given, Right: m.Right}
+		if m.Alone {
+			line.Alone = words.AloneFails
+		}
+		out.Missed = append(out.Missed, line)
 	}
 	took := Lasting(v.Took)
 	if v.Limit > 0 {
@@ -203,13 +197,25 @@ func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
 	return out
 }
 
+// numbered is what stands before a question that was missed: its number in the exam.
+func numbered(m drill.Miss) string {
+	if m.Number == 0 {
+		return ""
+	}
+	return strconv.Itoa(m.Number) + ". "
+}
+
 // MissesInWords puts what was missed into one text.
 func MissesInWords(all []drill.Miss) string {
 	var out []string
-	for i, m := range all {
-		s := strconv.Itoa(i+1) + ". " + m.Question
+	for _, m := range all {
+		s := numbered(m) + m.Question
 		if m.Right != "" {
-			s += " Answered: " + strings.TrimSuffix(m.Given, ".") + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
+			s += " Answered: " + strings.TrimSuffix(m.Given, ".")
+			if m.Alone {
+				s += " (" + words.AloneFails + ")"
+			}
+			s += ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
 		}
 		out = append(out, s)
 	}

@@ -99,6 +99,9 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if s.Again() {
 		e = e.Reordered(seed, s.Times())
 	}
+	if e.Kind == drill.Safe && r.PostForm.Get("do") != "answer" { // the cautions would answer it
+		p.Notices = d.D.BriefNotices()
+	}
 	if p.Question, err = d.Question(e, "a"); err != nil {
 		return err
 	}
@@ -106,7 +109,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if r.PostForm.Get("do") == "answer" {
 		p.Question.From, p.Question.To = r.PostForm.Get("a-from"), r.PostForm.Get("a-to")
 		if a, readable := answerOf(r, e, "a"); !readable || e.Zone != nil && a.Zone == nil {
-			status, p.Question.Trouble = http.StatusUnprocessableEntity, view.NoZone
+			status, p.Question.Trouble = http.StatusUnprocessableEntity, view.Unreadable(e)
 		}
 	}
 	if r.PostForm.Get("do") == "answer" && status == http.StatusOK {
@@ -136,10 +139,12 @@ func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
 }
 
 // answerOf reads the answer to an exercise from a form. It is not readable where
-// something was typed that is no zone: then it is to be asked again.
+// something was typed that is no zone, or chosen that the page of this program does not
+// have: then it is to be asked again.
 func answerOf(r *http.Request, e drill.Exercise, name string) (a drill.Answer, readable bool) {
 	if e.Zone == nil {
-		return drill.Answer{Choice: r.PostForm.Get(name)}, true
+		id, readable := view.Chosen(e, r.PostForm.Get(name))
+		return drill.Answer{Choice: id}, readable
 	}
 	text1, text2 := strings.TrimSpace(r.PostForm.Get(name+"-from")), strings.TrimSpace(r.PostForm.Get(name+"-to"))
 	if text1+text2 == "" {

@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -23,6 +24,7 @@ import (
 	"ramplan/press/drill"
 	"ramplan/press/words"
 	"ramplan/static"
+	"ramplan/web/view"
 )
 
 // drillSite serves the drill of the example plan, with some entries changed.
@@ -116,17 +118,31 @@ func TestDrillRoundByForms(t *testing.T) {
 		require.True(t, ok)
 		asks++
 		e, _ := d.Exercise(key, 7)
+		if s.Again() {
+			e = e.Reordered(7, s.Times())
+		}
 		form.Set("do", "answer")
+		if asks == 1 && e.Zone == nil {
+			form.Set("a", "no such answer")
+			code, _, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+			assert.Equal(t, http.StatusUnprocessableEntity, code)
+			assert.Contains(t, text, view.OldAnswer)
+			assert.NotContains(t, text, "Wrong.")
+		}
 		wrong := !missed && e.Zone == nil
 		switch {
 		case wrong:
 			missed = true
-			form.Set("a", "no such answer")
+			for _, c := range e.Choices {
+				if !slices.Contains(e.Right, c.ID) {
+					form.Set("a", view.ValueOf(e, c.ID))
+				}
+			}
 		case e.Zone != nil:
 			form.Set("a-from", strings.ReplaceAll(strconv.FormatFloat(e.Zone.Solution[0], 'f', -1, 64), ".", ","))
 			form.Set("a-to", strconv.FormatFloat(e.Zone.Solution[1], 'f', -1, 64))
 		default:
-			form.Set("a", e.Right[0])
+			form.Set("a", view.ValueOf(e, e.Right[0]))
 		}
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 		if wrong {
@@ -198,7 +214,7 @@ func TestZoneIsAskedAgain(t *testing.T) {
 			_, at, _ = sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}, "seed": {strconv.Itoa(seed)}})
 		}
 	}
-	status, _, text := sent(t, h, at, url.Values{exam + "-from": {"abc"}, exam + "-to": {"115.3"}, "a1": {"nothing"}})
+	status, _, text := sent(t, h, at, url.Values{exam + "-from": {"abc"}, exam + "-to": {"115.3"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, status)
 	assert.Contains(t, text, "Not handed in yet")
 	assert.Contains(t, text, `value="abc"`)

@@ -78,6 +78,7 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 	}
 	p.Who, p.Address = x.who, planPath(x.drilling.id, "drill/exam/"+x.id)
 	if x.score == nil {
+		p.Notices = x.D.BriefNotices()
 		p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
 		return show(w, r, http.StatusOK, page.DrillExamOf(p))
 	}
@@ -126,20 +127,21 @@ func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
 	return seeOther(w, r, planPath(x.drilling.id, "drill/exam/"+x.id))
 }
 
-// askAgain shows an exam with what was filled in, because a zone cannot be read:
+// askAgain shows an exam with what was filled in, because an answer cannot be read:
 // nothing is handed in yet, and the clock runs on.
 func (s *site) askAgain(w http.ResponseWriter, r *http.Request, x *sitting, given map[string]drill.Answer) error {
 	p, err := x.ExamPage(x.head("Exam"), x.exam)
 	if err != nil {
 		return err
 	}
-	p.Who, p.Address = x.who, planPath(x.drilling.id, "drill/exam/"+x.id)
+	p.Who, p.Address, p.Notices = x.who, planPath(x.drilling.id, "drill/exam/"+x.id), x.D.BriefNotices()
 	p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
 	for i, key := range x.exam.Keys {
 		name := view.ItemName(i)
-		p.Items[i] = view.StillAsked(p.Items[i], given[key], r.PostForm.Get(name+"-from"), r.PostForm.Get(name+"-to"))
-		if _, readable := answerOf(r, x.exam.Exercise(i), name); !readable {
-			p.Items[i].Trouble, p.Trouble = view.NoZone, "Not handed in yet: question "+strconv.Itoa(i+1)+" has a zone that cannot be read. The time runs on."
+		e := x.exam.Exercise(i)
+		p.Items[i] = view.StillAsked(p.Items[i], e, given[key], r.PostForm.Get(name+"-from"), r.PostForm.Get(name+"-to"))
+		if _, readable := answerOf(r, e, name); !readable {
+			p.Items[i].Trouble, p.Trouble = view.Unreadable(e), "Not handed in yet: question "+strconv.Itoa(i+1)+" has an answer that cannot be read. The time runs on."
 		}
 	}
 	return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(p))

@@ -17,6 +17,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/press/words"
+	"ramplan/web/view"
 )
 
 // sent gives the status and where an answer leads, without going there.
@@ -59,7 +60,7 @@ func allRight(t testing.TB, butFor int) url.Values {
 			form.Set(name+"-to", strconv.FormatFloat(e.Zone.Solution[1], 'f', -1, 64))
 			continue
 		}
-		form.Set(name, e.Right[0])
+		form.Set(name, view.ValueOf(e, e.Right[0]))
 	}
 	return form
 }
@@ -142,6 +143,38 @@ func TestExamBecomesARecord(t *testing.T) {
 	assert.Equal(t, http.StatusNotFound, code)
 }
 
+// An exam page gives nothing away: its values are places, and its cautions are brief; in
+// full they stand before it and with the result. Answers of another page are asked again.
+func TestExamPageGivesNothingAway(t *testing.T) {
+	h, d := drillSite(t)
+	blow := d.Notices()[0]
+	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
+	assert.Contains(t, text, blow)
+	at := examAddress(t, h)
+	_, doc, text := asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, drill.BriefCaution)
+	assert.NotContains(t, text, blow)
+	assert.NotContains(t, text, "They judge parts, and nothing else")
+	values := 0
+	for n := range doc.Descendants() {
+		if attr(n, "type") == "radio" {
+			values++
+			assert.Regexp(t, `^[1-9]$`, attr(n, "value"))
+		}
+	}
+	assert.Greater(t, values, 60)
+	code, _, text := asked(t, h, http.MethodPost, at, url.Values{"a1": {"step-1"}, "a2": {"2"}})
+	assert.Equal(t, http.StatusUnprocessableEntity, code)
+	assert.Contains(t, text, "Not handed in yet: question 1 has an answer that cannot be read")
+	assert.Contains(t, text, view.OldAnswer)
+	assert.Contains(t, text, drill.BriefCaution)
+	assert.Equal(t, 1, strings.Count(text, " checked"), "what can be read stays chosen")
+	sent(t, h, at, allRight(t, 0))
+	_, _, text = asked(t, h, http.MethodGet, at, nil)
+	assert.Contains(t, text, "20 of 20")
+	assert.Contains(t, text, blow)
+}
+
 // Who passes on a refused part does not pass, however much else is right: it is said
 // before, in the result, the record, the table and the sheet.
 func TestExamFailedByOneAnswer(t *testing.T) {
@@ -159,7 +192,7 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 		for _, c := range x.Exercise(i).Choices {
 			if why == "" && c.Grave != "" {
 				why, at1 = c.Grave, i+1
-				form.Set("a"+strconv.Itoa(i+1), c.ID)
+				form.Set("a"+strconv.Itoa(i+1), view.ValueOf(x.Exercise(i), c.ID))
 			}
 		}
 	}

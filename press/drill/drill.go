@@ -144,11 +144,22 @@ func (d *Drill) hands() string {
 
 // Notices are what a learner must be told before the first exercise.
 func (d *Drill) Notices() []string {
-	out := []string{
+	return append([]string{
 		d.hands() + ".",
 		"The lamps are no safety function. They judge parts, and nothing else.",
 		"At the station the instructions of your own works go before this drill.",
-	}
+	}, d.ofThisPlan()...)
+}
+
+// BriefCaution stands where the cautions in full would answer what is asked.
+const BriefCaution = "Never a hand in the work space. The lamps are no safety function."
+
+// BriefNotices are what stands under questions that the cautions would answer.
+func (d *Drill) BriefNotices() []string { return append([]string{BriefCaution}, d.ofThisPlan()...) }
+
+// ofThisPlan are the notices about one plan.
+func (d *Drill) ofThisPlan() []string {
+	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
 		out = append(out, "This plan is not ready: "+strings.TrimSuffix(words.Headline(d.p, d.r), ".")+". Practise with it to learn, and press no parts by it.")
 	}

@@ -87,9 +87,9 @@ type DrillLamp struct{ Name, State string }
 
 // A DrillChoice is one answer to choose from.
 type DrillChoice struct {
-	ID, Text string
-	Chosen   bool
-	Right    bool // shown after the answer
+	Value, Text string // its value tells nothing
+	Chosen      bool
+	Right       bool // shown after the answer
 }
 
 // A DrillPart is a part that a zone must judge; its reading is empty where it is to

@@ -132,8 +132,8 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 		}
 		q.Picture = svg
 	}
-	for _, c := range e.Choices {
-		q.Choices = append(q.Choices, page.DrillChoice{ID: c.ID, Text: c.Text})
+	for i, c := range e.Choices {
+		q.Choices = append(q.Choices, page.DrillChoice{Value: choiceValue(i), Text: c.Text})
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
@@ -169,9 +169,9 @@ func (v Drill) HeightHint(mm float64) string {
 }
 
 // StillAsked puts what was given back into a question that is asked still.
-func StillAsked(q page.DrillQuestion, a drill.Answer, from, to string) page.DrillQuestion {
+func StillAsked(q page.DrillQuestion, e drill.Exercise, a drill.Answer, from, to string) page.DrillQuestion {
 	for i := range q.Choices {
-		q.Choices[i].Chosen = q.Choices[i].ID == a.Choice
+		q.Choices[i].Chosen = e.Choices[i].ID == a.Choice
 	}
 	q.From, q.To = from, to
 	return q
@@ -195,7 +195,8 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	}
 	for i := range q.Choices {
 		c := &q.Choices[i]
-		c.Chosen, c.Right = c.ID == a.Choice, right[c.ID]
+		id := e.Choices[i].ID
+		c.Chosen, c.Right = id == a.Choice, right[id]
 		if !j.Right && c.Right {
 			q.Answers = append(q.Answers, c.Text)
 		}

@@ -69,6 +69,26 @@ func TestTheRuleNamesEveryFailure(t *testing.T) {
 	}
 }
 
+// Where the lamps mean two parts that are treated alike, one answer names both, and it
+// stands beside the other lamps too. Derived: off/on of the example means either.
+func TestBothInOneAnswer(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for _, on := range []string{"on-on", "on-off", "off-on", "off-off"} {
+		e, ok := d.Exercise("read/"+on, 1)
+		require.True(t, ok)
+		var texts []string
+		for _, c := range e.Choices {
+			texts = append(texts, c.Text)
+		}
+		assert.Contains(t, texts, "Too short or no insert", on)
+		assert.NotContains(t, texts, "No insert in the nest", on)
+		if on == "off-on" {
+			assert.Equal(t, "Too short or no insert", e.RightInWords())
+		}
+	}
+}
+
 // What passes on, presses again or goes on is grave wherever it is wrong, in 100
 // random plans. Derived: from the texts that are shown.
 func TestWhatIsGrave(t *testing.T) {

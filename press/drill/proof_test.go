@@ -234,6 +234,13 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		list := slices.Clone(q.cells()[part[1]])
 		if verdict.Contradict(part[1] == "on-on", list) {
 			list = append(list, "unclear")
+		} else if len(list) > 1 { // one answer for both
+			sorted = strings.Split(e.Right[0], "+")
+			slices.Sort(sorted)
+			assert.Len(t, e.Right, 1, e.Key)
+			for _, c := range e.Choices {
+				assert.NotContains(t, list, c.ID, e.Key)
+			}
 		}
 		if len(list) == 0 {
 			list = []string{"fault"}

@@ -29,7 +29,36 @@ func verdictText(id string) string {
 	case press.Missing:
 		return "No insert in the nest"
 	}
+	if list := strings.Split(id, andID); len(list) > 1 {
+		return upper(orWords(list))
+	}
 	return "Good, as far as these lamps can tell"
+}
+
+// andID joins the words of an answer that is right for several parts at once.
+const andID = "+"
+
+// together are the words that some lamps mean at once and that are treated the same
+// way, such as too short and no insert; nil where there are none.
+func (d *Drill) together() []string {
+	for _, on := range words.AllPairs {
+		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
+		if len(list) > 1 && !d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone) {
+			return list
+		}
+	}
+	return nil
+}
+
+// answersTo are the ids of the answers to what a pair means. Words that stand together
+// are one answer, wherever this pair does not mean one of them by itself.
+func (d *Drill) answersTo(list []string, unclear bool) []string {
+	both := d.together()
+	if len(both) == 0 || unclear || !slices.Equal(list, both) && slices.ContainsFunc(list, func(w string) bool { return slices.Contains(both, w) }) {
+		return verdictWords
+	}
+	out := slices.DeleteFunc(slices.Clone(verdictWords), func(w string) bool { return slices.Contains(both, w) })
+	return append(out, strings.Join(both, andID))
 }
 
 // partOf names a part by its verdict word inside a sentence.
@@ -72,11 +101,16 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	e := Exercise{
 		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
 		Picture:  &Picture{Lamps: &on},
-		Right:    slices.Clone(list),
 		Explain:  d.says(on) + " In this plan that is " + orWords(list) + ".",
 	}
-	if len(list) == 0 {
+	answers := d.answersTo(list, unclear)
+	switch joined := strings.Join(list, andID); {
+	case len(list) == 0:
 		e.Right = []string{press.FaultWord}
+	case slices.Contains(answers, joined):
+		e.Right = []string{joined}
+	default:
+		e.Right = slices.Clone(list)
 	}
 	if slices.Equal(list, []string{press.Good}) {
 		e.Explain = d.says(on) + " " + d.onlyThat(list)
@@ -86,8 +120,9 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 		e.Explain += " The lamps do not tell which: set the part apart and measure it."
 	}
 	var choices []Choice
-	for _, id := range verdictWords {
-		c := Choice{ID: id, Text: verdictText(id), Reason: d.notThat(id, on, list)}
+	for _, id := range answers {
+		word, _, _ := strings.Cut(id, andID)
+		c := Choice{ID: id, Text: verdictText(id), Reason: d.notThat(word, on, list)}
 		if id == press.Good {
 			c.Grave = d.passes(on)
 		}

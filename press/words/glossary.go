@@ -3,7 +3,7 @@ package words
 // FirstTerms are the words of the glossary without which nobody reads two lamps.
 func FirstTerms() []Term {
 	var out []Term
-	for _, word := range []string{"ram", "reading", "arrival signal", "zone", "push end"} {
+	for _, word := range []string{"ram", "setting", "insert", "seat", "reading", "arrival signal", "zone", "push end", "limit sample"} {
 		for _, t := range Glossary {
 			if t.Word == word {
 				out = append(out, t)
@@ -20,6 +20,8 @@ var Glossary = []Term{
 	{"setting", "The motor-current limit in force during the push, in percent of the motor's rated current."},
 	{"curve", "Push force against setting, entered point by point as it was measured."},
 	{"nest", "The fixture face that carries the parts; also the ram position at which the tool would touch it empty, at zero force."},
+	{"insert", "The part that the ram pushes in: it comes last, and the other parts lie in the nest before it."},
+	{"seat", "Where the insert comes to rest when it is fully in: the face that stops it."},
 	{"approach", "The fast move from home to the approach end. It is not force-limited."},
 	{"slow-contact travel", "From the approach end, at slow speed, to the nominal first contact with the part."},
 	{"press-in travel", "From first contact to the seated position."},

@@ -21,9 +21,11 @@ type DrillHead struct {
 type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
-	When       string   // when the lamps are read
-	FirstWords []Term   // the words to be read first
-	Glossary   string   // where the others are
+	When       string // when the lamps are read
+	FirstWords []Term // the words to be read first
+	Glossary   string // where the others are
+	Pairs      []DrillPair
+	Advice     string   // which level to take before an exam
 	Impossible []string // kinds that this plan does not allow, and why
 	Exam       string   // its rules in a sentence
 	Seed       string   // for what is begun now
@@ -47,6 +49,9 @@ func (f ExamForm) Wrong() bool {
 func (f ExamForm) Unusual() bool {
 	return f.SeedFault+f.ItemsFault+f.PassFault+f.MinutesFault != ""
 }
+
+// A DrillPair is what two lamps mean in this plan.
+type DrillPair struct{ Arrival, Zone, Verdict, Act string }
 
 // A DrillLevel is one level to begin a round of.
 type DrillLevel struct{ Number, What, Items string }

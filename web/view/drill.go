@@ -84,6 +84,10 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	if v.D == nil {
 		return out
 	}
+	out.Advice = "Only one round before the exam? Take level " + strconv.Itoa(drill.Levels) + "."
+	for _, t := range words.PairTexts(v.R) {
+		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
+	}
 	for i, what := range levelWhat {
 		n := len(v.D.Round(i+1, drill.RoundLength, seed))
 		items := counted(n, "question", "questions")

@@ -32,7 +32,7 @@ func TestAdvice(t *testing.T) {
 		doubt   string
 		first   string
 	}{
-		{"good", words.Pair{Arrival: true, Zone: true}, 115.14, "good", "", "Nothing"},
+		{"good", words.Pair{Arrival: true, Zone: true}, 115.14, "good", "", "See both lamps off"},
 		{"tall", words.Pair{Arrival: true}, 114.98, "too tall", "", "Look for a chip"},
 		{"tall without a reading", words.Pair{Arrival: true}, 0, "too tall", "", "Look for a chip"},
 		{"low", words.Pair{Zone: true}, 115.19, "too short or no insert", "", "Look into the nest"},
@@ -43,9 +43,9 @@ func TestAdvice(t *testing.T) {
 		{"half a step inside the zone", words.Pair{Arrival: true}, 115.085, "too tall", "", "Measure its height"},
 		{"one step inside the zone", words.Pair{Arrival: true}, 115.09, "too tall", "this plan shows arrival on, zone on", "Compare what is set"},
 		{"two steps inside the zone", words.Pair{Arrival: true}, 115.10, "too tall", "this plan shows arrival on, zone on", "Compare what is set"},
-		{"half a step before the zone", words.Pair{Arrival: true, Zone: true}, 115.075, "good", "", "Nothing"},
+		{"half a step before the zone", words.Pair{Arrival: true, Zone: true}, 115.075, "good", "", "See both lamps off"},
 		{"one step before the zone", words.Pair{Arrival: true, Zone: true}, 115.07, "good", "this plan shows arrival on, zone off", "Compare what is set"},
-		{"half a step past the push end", words.Pair{Arrival: true, Zone: true}, 115.195, "good", "", "Nothing"},
+		{"half a step past the push end", words.Pair{Arrival: true, Zone: true}, 115.195, "good", "", "See both lamps off"},
 		{"a step past the push end", words.Pair{Arrival: true, Zone: true}, 115.2, "good", "the push ends at 115.19", "Compare what is set"},
 		{"the height of a part", words.Pair{Arrival: true, Zone: true}, 24.99, "good", "the height of the part?", "Read the ram position again"},
 		{"two steps before the zone", words.Pair{Arrival: true, Zone: true}, 115.06, "good", "this plan shows arrival on, zone off", "Compare what is set"},

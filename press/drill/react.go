@@ -95,7 +95,6 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Grave:  d.carriesOn(x.Pair, other),
 			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is, in this order:" + strings.TrimPrefix(inOrder(x.Checks), "In this order:"),
 		})
 	}
@@ -103,15 +102,6 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		out = []Choice{pick(rng, out)}
 	}
 	return slices.Clip(out)
-}
-
-// carriesOn says what it does to a part of some lamps to check nothing, as the list of a
-// good part begins.
-func (d *Drill) carriesOn(on words.Pair, as words.Reaction) string {
-	if as.Own || as.Situation != words.One || d.passes(as.Pair) != "" || d.r.Verdict.Table.Contradicts(as.Pair.Arrival, as.Pair.Zone) {
-		return ""
-	}
-	return d.passes(on)
 }
 
 // history tells what happened before, as the situation wants it.

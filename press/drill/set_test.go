@@ -114,6 +114,27 @@ func TestNoItemAnswersAnother(t *testing.T) {
 	}
 }
 
+// No exam asks twice, with the same lamps, for a first check that is the same.
+func TestFirstChecksDiffer(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	asked := map[string]bool{}
+	for seed := range uint64(200) {
+		x, err := d.NewExam(UsualRules(seed))
+		require.NoError(t, err)
+		seen := map[string]string{}
+		for i, key := range x.Keys {
+			if part := strings.Split(key, "/"); part[0] == "react" && part[3] == "first" {
+				asked[key] = true
+				answer := part[1] + ": " + x.Exercise(i).RightInWords()
+				assert.Empty(t, seen[answer], "seed %d: %s asks what %s asks: %s", seed, key, seen[answer], answer)
+				seen[answer] = key
+			}
+		}
+	}
+	assert.True(t, asked["react/on-on/run/first"] && asked["react/on-on/start/first"], "both come up, each in its own exam")
+}
+
 // Another seed draws other parts for the same way of asking.
 func TestZonesDiffer(t *testing.T) {
 	p, r := example(t)

@@ -119,7 +119,7 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
 	case has(press.Good) && when == Start:
-		return "Take the part out and pass it on: good parts in a row are what a shift is made of. Keep it back where a lamp never goes off, or where the push without an insert or a limit sample was not refused: then the run is too good to be true.", m.good(when)
+		return "Keep the part back where a lamp never goes off, or where the push without an insert or a limit sample was not refused: then the run is too good to be true. Otherwise take it out and pass it on: good parts in a row are what a shift is made of.", m.good(when)
 	case has(press.Good) && when == Change:
 		return "Take the part out and keep it back until these checks have passed.", m.good(when)
 	case has(press.Good):
@@ -179,7 +179,11 @@ const (
 	fixture = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
 	home    = "Reference the ram anew and compare the position at home with the plan."
 	call    = "Call whoever keeps the plan; change no setting yourself."
-	newest  = "Quarantine every part back to the last one that is known to be good."
+	// the first step with good lamps, whatever happened before
+	lampsOff = "See both lamps off before the next push: a lamp that never goes off says nothing."
+	interval = "Measure a part at the interval that your instructions ask for."
+	newLot   = "After a new lot: measure one of its parts before it is pressed, and compare it with one of the lot before."
+	newest   = "Quarantine every part back to the last one that is known to be good."
 )
 
 func (m reactions) good(when Situation) []string {
@@ -187,11 +191,11 @@ func (m reactions) good(when Situation) []string {
 	case Change:
 		return []string{m.empty(), m.limits(), "Measure the first good part: " + m.pos.Bare(m.p.Requirement.HeightLow) + " to " + m.pos.At(m.p.Requirement.HeightHigh) + "."}
 	case Start:
-		return []string{"See both lamps off before the next push: a lamp that never goes off says nothing.", m.empty(), m.limits()}
+		return []string{lampsOff, m.empty(), m.limits()}
 	case Run:
-		return []string{"See both lamps off between the parts: a lamp that never goes off says nothing.", "Measure a part at the interval that your instructions ask for.", m.empty()}
+		return []string{lampsOff, interval, m.empty()}
 	}
-	return []string{"Nothing: the part is good as far as these two lamps can tell.", "See both lamps off before the next push.", "Measure a part at the interval that your instructions ask for."}
+	return []string{lampsOff, interval, "Nothing more: the part is good as far as these two lamps can tell."}
 }
 
 func (m reactions) tall(t PairText, when Situation) []string {
@@ -216,7 +220,7 @@ func (m reactions) tall(t PairText, when Situation) []string {
 		}
 		return []string{look, m.master(), m.showing("Measure three parts of this lot before they are pressed", lot)}
 	case Change:
-		return []string{fixture, m.setpoints(), m.master()}
+		return []string{fixture, newLot, m.setpoints(), m.master()}
 	case Start:
 		return []string{m.setpoints(), m.master(), home}
 	}

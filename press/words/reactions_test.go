@@ -28,6 +28,12 @@ func TestReactions(t *testing.T) {
 	assert.Contains(t, start.Part, "a lamp never goes off")
 	assert.Contains(t, start.Part, "a limit sample was not refused")
 	assert.Contains(t, start.Checks[0], "See both lamps off")
+	assert.Regexp(t, "^Keep the part back", start.Part, "what holds a part back comes first")
+	for _, when := range []Situation{One, Run, Start} {
+		assert.Regexp(t, "^See both lamps off", of(good, when).Checks[0], when)
+		assert.Equal(t, of(good, One).Asked[0], of(good, when).Asked[0], "one step is called the same wherever it stands")
+	}
+	assert.Contains(t, of(Pair{Arrival: true}, Change).Checks[1], "new lot")
 	assert.Contains(t, of(good, Change).Part, "keep it back")
 	change := of(Pair{Zone: true}, Change)
 	assert.Contains(t, change.Checks[0], "is there an insert")

@@ -160,3 +160,16 @@ func TestRecordSheet(t *testing.T) {
 	var pdf bytes.Buffer
 	require.NoError(t, d.PDF(&pdf))
 }
+
+// TestGraveAnswersHaveRoom: what alone failed an exam is on its sheet, however much
+// else was missed.
+func TestGraveAnswersHaveRoom(t *testing.T) {
+	r := Record{Who: "Ada", Needed: 16, Items: 30}
+	for i := range 30 {
+		r.Missed = append(r.Missed, RecordMiss{Question: strings.Repeat("A question with a long situation. ", 4), Given: "An answer", Right: "Another", Number: i + 1, Alone: i == 29})
+	}
+	text := strings.Join(cardTexts(NewRecord(r, Options{})), " ")
+	assert.Contains(t, text, "more, in the archive")
+	assert.Contains(t, text, "30. A question")
+	assert.Equal(t, 1, r.Missed[0].Number, "the record given is left alone")
+}

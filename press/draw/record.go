@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -47,6 +48,17 @@ func (m RecordMiss) asked() string {
 	return words.Fixed(float64(m.Number), 0) + ". " + m.Question
 }
 
+// gravestFirst puts the answers that alone failed an exam before the others.
+func gravestFirst(a, b RecordMiss) int {
+	switch {
+	case a.Alone == b.Alone:
+		return 0
+	case a.Alone:
+		return -1
+	}
+	return 1
+}
+
 func (m RecordMiss) said() string {
 	if m.Right == "" {
 		return ""
@@ -81,6 +93,8 @@ type record struct {
 func recordText() style { return style{black, capital(2.5), false} }
 
 func layRecord(r Record) *record {
+	r.Missed = slices.Clone(r.Missed)
+	slices.SortStableFunc(r.Missed, gravestFirst) // there may not be room for all
 	d := &record{r: r}
 	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave}.String()
 	if len(r.Signs) == 0 {

@@ -28,16 +28,15 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 	at := func(name, label, path, word string, mm *float64) Setpoint {
 		s := Setpoint{Name: name, Label: label, Number: mm, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
 		if mm != nil {
-			s.Value, s.Unit, s.Exact = pos.Bare(*mm), "mm", Exact(*mm)
-			if name != "" {
-				s.Value = pos.Set(*mm)
-			}
+			s.Value, s.Unit, s.Exact = pos.Set(*mm), "mm", Exact(*mm)
 			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(p.Given(path))
 		}
 		return s
 	}
-	reading := at("", "Expected reading", "", "reading", &t.SeatReading)
-	reading.Note, reading.From = "nominal part, seated", "nominal part, seated"
+	const seated = "nominal part, seated"
+	reading := Setpoint{
+		Label: "Expected reading", Number: &t.SeatReading, Value: pos.Bare(t.SeatReading), Unit: "mm", Exact: Exact(t.SeatReading), Note: seated, From: seated, Word: "reading",
+	}
 	return []Setpoint{
 		setting(p, r),
 		at("approach_end", "Approach end", "window.approach_end", "approach", &t.ApproachEnd),

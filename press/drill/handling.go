@@ -111,9 +111,9 @@ func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {
 	hit, push := words.Force(d.r.Impact.Early), words.Force(d.r.Force.High)
-	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with up to " + hit + ". " + d.byHand()
+	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with at least " + hit + ". " + d.byHand()
 	return d.asked(rng, "Something stands in the way of the fast approach. How hard is it struck?", why,
-		Choice{ID: "strike", Text: "With up to " + hit + ": the approach is not force-limited"},
+		Choice{ID: "strike", Text: "With at least " + hit + ": the approach is not force-limited"},
 		Choice{ID: "push", Text: "No harder than the push, which gives up to " + push, Reason: why},
 		Choice{ID: "stop", Text: "Hardly at all: the ram stops at the first touch", Reason: why},
 		Choice{ID: "lamp", Text: "Not at all: the ram stops when arrival comes on", Reason: "Arrival judges parts at the end of a push and stops nothing. " + why})

@@ -78,7 +78,7 @@ func (d *Drill) again() string {
 // widen says what the drawing thinks of another zone.
 func (d *Drill) widen() string {
 	good := d.r.Window.GoodRange
-	s := "The zone is part of the plan. Good by the drawing are readings from " + at(good[0]) + " to " + at(good[1])
+	s := "The zone is part of the plan. Good by the drawing are readings from " + d.at(good[0]) + " to " + d.at(good[1])
 	if w := d.r.Window.Overlap; w != nil {
 		s += "; both lamps are on from " + d.pos.Bare(w[0]) + " to " + d.pos.At(w[1])
 	}

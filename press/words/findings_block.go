@@ -166,9 +166,9 @@ func overlapWider(t *told) string {
 	}
 	s := "Both signals are on from " + t.pos.between(from, to) + ", which is " + strings.Join(past, " and ")
 	if t.Severity == press.Blocker {
-		s += ", and more bad parts pass than the target allows"
+		s += ", and more parts of a wrong height are accepted than the target allows"
 	} else {
-		s += "; by the spread of the heights alone no more bad parts pass than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
+		s += "; by the spread of the heights alone no more wrong heights are accepted than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
 	}
 	return s + ": bring zone start and push end inside the drawing."
 }

@@ -74,7 +74,7 @@ func conformingShareLow(t *told) string {
 }
 
 func falseAccept(t *told) string {
-	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are bad and pass, " + TargetPPM(t.f("limit")) + " being the target: raise the guard factor, or make the reading surer."
+	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts have a wrong height and are accepted, " + TargetPPM(t.f("limit")) + " being the target: raise the guard factor, or make the reading surer."
 }
 
 // blocksReadings tells whether a finding is a blocker that has a say in which parts
@@ -113,7 +113,7 @@ func impactContact(t *told) string {
 
 func impactSeat(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "The moving mass is expected to drive the force at the seat to " + force + ", over the " + limit + " that part and tool may bear: push more slowly."
+	return "With the blow of the moving mass the force at the seat may reach " + force + ", over the " + limit + " that part and tool may bear: push more slowly."
 }
 
 func noForceAsked(*told) string {

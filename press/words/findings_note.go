@@ -8,7 +8,7 @@ func presenceByOtherCheck(t *told) string {
 
 func impactEarly(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "A part in the way of the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
+	return "A part in the way of the approach is struck with at least " + force + ", over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
 }
 
 func clampedHot(t *told) string {
@@ -30,10 +30,11 @@ func freeTravel(t *told) string {
 
 func looseFitUnseen(t *told) string {
 	s := "A loose fit comes to rest in the right place, and these two signals never see it"
+	s += ": sort the parts before pressing, or pull-test samples"
 	if t.f("probe") > 0 {
-		return s + ": a first push at " + Setting(t.f("highest")) + " would, because only a loose part travels on into the zone."
+		return s + ". " + ProbeMay(t.f("highest"))
 	}
-	return s + ": sort the parts before pressing, or pull-test samples."
+	return s + "."
 }
 
 func smoothingLarge(t *told) string {

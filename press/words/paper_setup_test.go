@@ -76,7 +76,7 @@ func TestProvingGivesTheFigures(t *testing.T) {
 func TestTwoInsertsAtSetUp(t *testing.T) {
 	hard := paperOf(t, "proving", decoded(t))
 	assert.Equal(t, -1, stepOf(hard, "Two inserts"))
-	assert.Contains(t, strings.Join(hard.Notes, "\n"), "Two inserts are not tried: the approach strikes them with up to 4708\u202fN")
+	assert.Contains(t, strings.Join(hard.Notes, "\n"), "Two inserts are not tried: the approach strikes them with at least 4708\u202fN")
 	gentle := paperOf(t, "proving", decoded(t, `"max_force": 2900`, `"max_force": 5000`))
 	at := stepOf(gentle, "Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.")
 	assert.Greater(t, at, 0)

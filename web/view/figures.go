@@ -41,9 +41,9 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "expected, the blow included"},
+		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: "the push alone, to push and blow"},
 		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
-		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
+		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: "the motor pushes on behind it"},
 	)
 }
 
@@ -107,7 +107,7 @@ func (w writer) risk() []page.Figure {
 	r := w.r.Risk
 	return []page.Figure{
 		{Label: "Parts within the drawing", Value: words.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
-		share("Bad parts accepted", r.ConsumerPPM),
+		share("Wrong heights accepted", r.ConsumerPPM),
 		share("Good parts refused", r.ProducerPPM),
 		share("Met in the approach", &r.EarlyContactPPM),
 	}
@@ -115,7 +115,7 @@ func (w writer) risk() []page.Figure {
 
 func share(label string, x *float64) page.Figure {
 	if x == nil {
-		return page.Figure{Label: label, Value: none}
+		return page.Figure{Label: label, Value: "not known"}
 	}
 	return page.Figure{Label: label, Value: words.PPM(*x), Exact: words.Exact(*x)}
 }

@@ -43,7 +43,7 @@ func drillSite(t testing.TB, changes ...string) (http.Handler, *drill.Drill) {
 	t.Cleanup(func() { _ = a.Close() })
 	result := press.Evaluate(p)
 	made, _ := drill.New(p, result, words.Reactions(p, result))
-	return (&site{a, newDesk()}).router(), made
+	return newSite(a).router(), made
 }
 
 // roundOf is the round that a page carries.

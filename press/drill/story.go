@@ -43,7 +43,9 @@ func (d *Drill) at(mm float64) string {
 	good := d.r.Window.GoodRange
 	edges := []float64{d.s.Start, d.s.End, d.s.ZoneStart, d.s.ZoneEnd, good[0], good[1]}
 	same := func(x float64) bool {
-		return !slices.ContainsFunc(edges, func(edge float64) bool { return cmp.Compare(x, edge) != cmp.Compare(mm, edge) && math.Abs(mm-edge) > 1e-9 })
+		return !slices.ContainsFunc(edges, func(edge float64) bool {
+			return cmp.Compare(x, edge) != cmp.Compare(mm, edge) && math.Abs(mm-edge) > 1e-9
+		})
 	}
 	decimals := d.pos.Decimals()
 	for scale := math.Pow10(decimals); decimals < 3 && !same(math.Round(mm*scale)/scale); decimals++ {

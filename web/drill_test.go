@@ -240,7 +240,7 @@ func TestDrillPages(t *testing.T) {
 	assert.Contains(t, text, `href="/glossary"`)
 	assert.Len(t, words.FirstTerms(), 9)
 	table := text[strings.Index(text, `id="pairs"`):strings.Index(text, `class="firstwords"`)]
-	for _, pair := range words.PairTexts(press.Evaluate(mustExample(t))) {
+	for _, pair := range words.PairTexts(mustExample(t), press.Evaluate(mustExample(t))) {
 		assert.Contains(t, table, "<td>"+words.OnOff(pair.Pair.Arrival)+"</td><td>"+words.OnOff(pair.Pair.Zone)+"</td><td><b>"+words.UpperFirst(pair.Verdict)+"</b>")
 	}
 	assert.Contains(t, text, "Only one round before the exam? Take level 4.")

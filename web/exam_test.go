@@ -413,7 +413,9 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 func TestExamAfterARestart(t *testing.T) {
 	a := exampleArchive(t)
 	clock := time.Now()
-	again := func() http.Handler { return (&site{store: a, desk: &desk{now: func() time.Time { return clock }}}).router() }
+	again := func() http.Handler {
+		return (&site{store: a, desk: &desk{now: func() time.Time { return clock }}}).router()
+	}
 	h := again()
 	done, open := examined(t, h), examAddress(t, h)
 	_, _, before := asked(t, h, http.MethodGet, open, nil)

@@ -33,7 +33,7 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 	}
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p)}
 	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
-	for _, t := range words.PairTexts(r) {
+	for _, t := range words.PairTexts(p, r) {
 		if t.Pair == on {
 			a.Verdict, a.Clear, a.Meaning, a.words = t.Verdict, t.Clear, t.Meaning, t.Words
 		}

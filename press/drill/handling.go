@@ -33,7 +33,7 @@ func (d *Drill) returning() string {
 	on := words.Returning
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 	return "On the way back nothing stops the ram, so arrival is off, and zone stays on until the ram has left the zone at " + d.pos.At(d.s.ZoneStart) +
-		": every part, a good one too, then shows what means " + orWords(list) + " at the end of the push."
+		": every part, a good one too, then shows what means " + d.orWords(list) + " at the end of the push."
 }
 
 // waiting says what both lamps off mean at home.

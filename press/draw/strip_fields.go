@@ -9,7 +9,7 @@ import (
 
 // fieldsOf cuts the readings, from before the approach end to past the push end,
 // into stretches with one state of the signals.
-func fieldsOf(p *press.Plan, r *press.Result) []field {
+func fieldsOf(r *press.Result) []field {
 	v := r.Verdict
 	if v == nil {
 		return nil
@@ -21,21 +21,21 @@ func fieldsOf(p *press.Plan, r *press.Result) []field {
 			last.to = s.To
 			continue
 		}
-		out = append(out, newField(p, r, s.From, s.To, s.Arrival, s.Zone))
+		out = append(out, newField(v, s.From, s.To, s.Arrival, s.Zone))
 	}
-	rest := newField(p, r, math.Max(out[len(out)-1].to, v.End.Position), math.Inf(1), false, v.End.Zone)
+	rest := newField(v, math.Max(out[len(out)-1].to, v.End.Position), math.Inf(1), false, v.End.Zone)
 	rest.past = true
 	return append(out, rest)
 }
 
-func newField(p *press.Plan, r *press.Result, from, to float64, arrival, zone bool) field {
-	list := r.Verdict.Table.Words(arrival, zone)
+func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
+	list := v.Table.Words(arrival, zone)
 	f := field{from: from, to: to, arrival: arrival, zone: zone, verdict: words.SayAll(list), fate: fateFault}
 	if len(list) == 0 {
 		f.verdict = press.FaultWord
 		return f
 	}
-	if words.Contradicts(p, r, words.Pair{Arrival: arrival, Zone: zone}) {
+	if v.Table.Contradicts(arrival, zone) {
 		return f
 	}
 	f.fate = fateOfWord(list[0])

@@ -98,7 +98,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	}
 	m.withoutInsert(r)
 	m.stops, m.stroke = stopsOf(p, r, m.pos)
-	m.fields = fieldsOf(p, r)
+	m.fields = fieldsOf(r)
 	m.neverGood(r)
 	m.lens = m.magnified()
 	m.desc = m.describe(p, r)

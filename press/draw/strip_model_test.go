@@ -105,10 +105,9 @@ func TestStripModelWhenWrong(t *testing.T) {
 
 // TestFieldsJoin: a stretch that the drawing divides is one field of the signals.
 func TestFieldsJoin(t *testing.T) {
-	p := example(t, nil)
-	r := press.Evaluate(p)
+	r := press.Evaluate(example(t, nil))
 	assert.Len(t, r.Verdict.Segments, 3)
-	fields := fieldsOf(p, r)
+	fields := fieldsOf(r)
 	require.Len(t, fields, 4)
 	for i := 1; i < len(fields); i++ {
 		assert.Equal(t, fields[i-1].to, fields[i].from)

@@ -163,7 +163,7 @@ func (d *Drill) ofThisPlan() []string {
 	if n := d.r.Count(press.Blocker); n > 0 {
 		out = append(out, "This plan is not ready: "+strings.TrimSuffix(words.Headline(d.p, d.r), ".")+". Practise with it to learn, and press no parts by it.")
 	}
-	if words.Unclear(d.p, d.r) {
+	if d.r.Verdict.Ambiguous {
 		out = append(out, "In this plan some lamps stand for parts that are different: there more than one answer is right.")
 	}
 	return out

@@ -43,7 +43,7 @@ const andID = "+"
 func (d *Drill) together() []string {
 	for _, on := range words.AllPairs {
 		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-		if len(list) > 1 && !words.Contradicts(d.p, d.r, on) {
+		if len(list) > 1 && !d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone) {
 			return list
 		}
 	}
@@ -97,7 +97,7 @@ func (d *Drill) pairsOf(word string) []words.Pair {
 
 func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-	unclear := words.Contradicts(d.p, d.r, on)
+	unclear := d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
 	e := Exercise{
 		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
 		Picture:  &Picture{Lamps: &on},

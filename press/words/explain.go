@@ -2,7 +2,6 @@ package words
 
 import (
 	"math"
-	"slices"
 
 	"ramplan/press"
 )
@@ -27,11 +26,6 @@ func (t *told) f(name string) float64 {
 		return v
 	}
 	return math.NaN()
-}
-
-// says tells whether the result has a finding with this code.
-func (t *told) says(code string) bool {
-	return slices.ContainsFunc(t.r.Findings, func(f press.Finding) bool { return f.Code == code })
 }
 
 func (t *told) at(name string) string     { return t.pos.At(t.f(name)) }

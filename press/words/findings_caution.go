@@ -36,7 +36,7 @@ func partlyEngaged(t *told) string {
 func ambiguousTable(t *told) string {
 	s := "The signals do not tell the parts apart"
 	if v := t.r.Verdict; v != nil {
-		s += doubt(v.Table, t.says(press.PresenceByOtherCheck))
+		s += doubt(v.Table)
 	}
 	low, high := t.f("low"), t.f("high")
 	e, z1, z2 := t.f("push_end"), t.f("zone_start"), t.f("zone_end")

@@ -35,7 +35,7 @@ func PairTexts(p *press.Plan, r *press.Result) []PairText {
 
 func pairText(on Pair, p *press.Plan, r *press.Result) PairText {
 	words := r.Verdict.Table.Words(on.Arrival, on.Zone)
-	t := PairText{Pair: on, Words: words, Verdict: SayWords(p, words), Clear: !Contradicts(p, r, on)}
+	t := PairText{Pair: on, Words: words, Verdict: SayWords(p, words), Clear: !r.Verdict.Table.Contradicts(on.Arrival, on.Zone)}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
 	late := !on.Arrival && on.Zone
@@ -112,9 +112,9 @@ func nothingLeads(on Pair) (sentence, brief string) {
 }
 
 // doubt names the first pair that cannot be trusted.
-func doubt(table press.Table, settled bool) string {
+func doubt(table press.Table) string {
 	for _, on := range AllPairs {
-		if table.Contradicts(on.Arrival, on.Zone) && !(settled && on == Pair{true, true}) {
+		if table.Contradicts(on.Arrival, on.Zone) {
 			return " (" + on.String() + ": " + SayAll(table.Words(on.Arrival, on.Zone)) + ")"
 		}
 	}

@@ -39,15 +39,3 @@ func SayWords(p *press.Plan, list []string) string {
 
 // SayVerdict says the verdict of a row of the fault catalogue.
 func SayVerdict(p *press.Plan, verdict string) string { return SayWords(p, strings.Split(verdict, " or ")) }
-
-// Contradicts tells whether a pair of signals cannot be trusted in a plan: its words
-// contradict each other, and no other check that is named tells them apart.
-func Contradicts(p *press.Plan, r *press.Result, on Pair) bool {
-	t := r.Verdict.Table
-	return t.Contradicts(on.Arrival, on.Zone) && !(on.Arrival && on.Zone && Settled(p, t.Words(true, true)))
-}
-
-// Unclear tells whether any pair of a plan cannot be trusted.
-func Unclear(p *press.Plan, r *press.Result) bool {
-	return r.Verdict != nil && slices.ContainsFunc(AllPairs, func(on Pair) bool { return Contradicts(p, r, on) })
-}

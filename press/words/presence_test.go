@@ -29,7 +29,7 @@ func TestPresenceCheckSettlesTheTable(t *testing.T) {
 	assert.Contains(t, both.Do, "light barrier B3 says that an insert is there")
 	assert.Equal(t, "GOOD, if light barrier B3 says that an insert is there", CardVerdict(both))
 	assert.Equal(t, want, SayVerdict(p, "good or missing"))
-	assert.False(t, Unclear(p, r))
+	assert.False(t, r.Verdict.Ambiguous)
 	x, ok := ReactionTo(Reactions(p, r), both.Pair, One)
 	require.True(t, ok)
 	assert.Contains(t, x.Checks[0], "light barrier B3")
@@ -40,7 +40,7 @@ func TestPresenceCheckSettlesTheTable(t *testing.T) {
 	both = PairTexts(p, r)[0]
 	assert.False(t, both.Clear)
 	assert.Equal(t, "good or no insert", both.Verdict)
-	assert.True(t, Unclear(p, r))
+	assert.True(t, r.Verdict.Ambiguous)
 
 	// A name that is too long for a sentence is not put into one.
 	p = example(t, with(otherCheck, changes{"station.presence_check": "a laser that looks across the nest from the left side"}))

@@ -37,7 +37,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Trade:     words.TradeCautions,
 		NotReady:  words.NotTyped(r),
 	}
-	if words.Unclear(p, r) {
+	if r.Verdict != nil && r.Verdict.Ambiguous {
 		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
 	}
 	return out

@@ -17,6 +17,9 @@ func clampedHot(t *told) string {
 }
 
 func takenAsPerfect(t *told) string {
+	if t.Path == settlePath {
+		return "No settle time was given: every watch time here is of the " + MotionAlone + " (usually 0.04 to 2\u202fs in all)."
+	}
 	what := t.Path
 	if f, ok := press.FieldAt(t.Path); ok {
 		what = f.Label

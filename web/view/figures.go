@@ -79,7 +79,7 @@ func (w writer) cycle() []page.Figure {
 		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
 		figure("Retract", c.Retract, 2, "s"),
 		figure("Handling", c.Handling, 2, "s"),
-		watchTime(c.WatchTime),
+		watchTime(w.r),
 		maybe("Cycle, part missing", c.MissingWatched, 2, "s", ""),
 		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
 	}
@@ -87,8 +87,9 @@ func (w writer) cycle() []page.Figure {
 }
 
 // watchTime is rounded up: who waits for less hears too early.
-func watchTime(least *float64) page.Figure {
-	f := maybe("Watch time, at least", least, 2, "s", "only then is an arrival missing")
+func watchTime(r *press.Result) page.Figure {
+	least := r.Cycle.WatchTime
+	f := maybe("Watch time, at least", least, 2, "s", words.WatchBrief(r))
 	if least != nil {
 		f.Value = words.AfterBare(*least)
 	}

@@ -200,7 +200,7 @@ func (m *cycleModel) describe(r *press.Result) string {
 		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will.")
+		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")
 	}
 	for _, q := range m.reads {
 		s = append(s, "At "+words.Seconds(q.at)+": "+q.when+".")

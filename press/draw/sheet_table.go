@@ -163,18 +163,30 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 		}
 	}
 	if len(t.Fill) > 0 {
-		ps = append(ps, paragraph{text: blanks(t.Fill), style: sheetText, above: 14})
+		for _, line := range blanks(t.Fill, width) {
+			ps = append(ps, paragraph{text: line, style: sheetText, above: 14})
+		}
 	}
 	return set(ps, width)
 }
 
-// blanks are lines to write on, each behind its name.
-func blanks(names []string) string {
+// blanks are lines to write on, each behind its name and on one line with it.
+func blanks(names []string, width float64) []string {
 	var out []string
+	line := ""
 	for _, name := range names {
-		out = append(out, name+": "+strings.Repeat("_", 24))
+		blank := strings.ReplaceAll(name+": ", " ", "\u00a0") + strings.Repeat("_", 20)
+		switch joined := line + "\u00a0\u00a0 " + blank; {
+		case line == "":
+			line = blank
+		case sheetText.width(joined) <= width:
+			line = joined
+		default:
+			out = append(out, line)
+			line = blank
+		}
 	}
-	return strings.Join(out, "   ")
+	return append(out, line)
 }
 
 // manyNotes is from how many notes on they stand in two columns.

@@ -67,7 +67,7 @@ func TestSheetFiles(t *testing.T) {
 		}
 	}
 	_, rows := fetched(t, srv.URL+"/plans/1/rows/control.csv?revision=A")
-	assert.Contains(t, string(rows), "\uFEFFCharacteristic,Specification")
+	assert.Contains(t, string(rows), "\uFEFFOperation,Machine,Characteristic,No.,Class,Specification")
 	_, alone := fetched(t, srv.URL+"/plans/1/sheet.pdf")
 	_, behind := fetched(t, srv.URL+"/plans/1/sheet.pdf?behind=control&behind=shift&behind=nothing")
 	pages := regexp.MustCompile(`/Type /Page\b`)

@@ -31,7 +31,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 
 func failureTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
-		Lead:    "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Lead: "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
 		Columns: []Column{{"Failure", 0.95, false}, {"What it is", 2.8, false}, {"Effect", 2, false}, {"Effect on the signals", 0.9, false}, {"Cause", 1.95, false}, {"Prevention", 2.15, false},
 			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}

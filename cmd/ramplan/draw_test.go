@@ -96,7 +96,7 @@ func TestPages(t *testing.T) {
 	require.NoError(t, err)
 	text := string(file)
 	assert.True(t, strings.HasPrefix(text, "\uFEFFOperation,Machine,Characteristic,"))
-	assert.Contains(t, text, "\r\n'=1+1,")
+	assert.Contains(t, text, ",'=1+1,")
 	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
 	for said, args := range map[string][]string{

@@ -43,7 +43,7 @@ func serve(ctx context.Context, c console, args []string) int {
 	url := "http://" + ln.Addr().String() + "/"
 	err = lock.Say(url)
 	if err == nil {
-		fmt.Fprintf(c.out, "ramplan serves the bench at %s\nThe plans are kept in %s\nStop it with Ctrl-C.\n", url, a.Path())
+		fmt.Fprintf(c.out, "ramplan serves the bench at %s\n%s %s\nStop it with Ctrl-C.\n", url, keptIn(a), a.Path())
 		if *open {
 			if err := openBrowser(url); err != nil {
 				c.complain("no browser could be started (%v); open %s by hand", err, url)
@@ -82,6 +82,14 @@ func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, e
 		return nil, nil, errors.Join(err, lock.Release())
 	}
 	return a, lock, nil
+}
+
+// keptIn begins the line that names the archive's file.
+func keptIn(a *archive.Archive) string {
+	if a.Made() {
+		return "There was no archive yet; a new one, with examples on its shelf, was made in"
+	}
+	return "The plans are kept in"
 }
 
 // give says an error to people, a line each: without the name of the package

@@ -61,7 +61,11 @@ func (a *Archive) Check(ctx context.Context) (*Report, error) {
 // CheckFolder checks the archive in a folder, of any schema that this program
 // knows.
 func CheckFolder(ctx context.Context, dir string) (*Report, error) {
-	return checkFile(ctx, filepath.Join(dir, FileName))
+	path, err := fileIn(dir)
+	if err != nil {
+		return nil, explain(err)
+	}
+	return checkFile(ctx, path)
 }
 
 func checkFile(ctx context.Context, path string) (r *Report, err error) {

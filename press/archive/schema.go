@@ -3,6 +3,7 @@ package archive
 import (
 	"context"
 	"database/sql"
+	"errors"
 	"fmt"
 )
 
@@ -195,9 +196,12 @@ func schemaOf(ctx context.Context, q querier) (int, error) {
 	return n, err
 }
 
-// migrate brings the file to the newest schema and does what else belongs to
-// opening it, in one transaction, so that nobody ever sees half of it.
-func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) error) error {
+// errBare says that a database holds nothing at all.
+var errBare = errors.New("archive: the file holds no tables")
+
+// migrate brings the file to the newest schema, and fills a new one, in one
+// transaction, so that nobody ever sees half of it.
+func migrate(ctx context.Context, db *sql.DB, fill func(*sql.Tx) error) error {
 	tx, err := db.BeginTx(ctx, nil)
 	if err != nil {
 		return err
@@ -218,6 +222,9 @@ func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) er
 		if tables > 0 {
 			return &Failure{Text: "The file is no archive of ramplan."}
 		}
+		if fill == nil {
+			return errBare
+		}
 	}
 	for n := from; n < Schema(); n++ {
 		m := migrations[n]
@@ -229,8 +236,8 @@ func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) er
 			return fmt.Errorf("archive: schema %d: %w", n+1, err)
 		}
 	}
-	if more != nil {
-		if err := more(tx, from); err != nil {
+	if from == 0 {
+		if err := fill(tx); err != nil {
 			return err
 		}
 	}

@@ -39,7 +39,8 @@ func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.E
 // Issue makes the working draft of a plan its next revision, if the version
 // named still stands. A plan with physical blockers is never issued, one with
 // others only with a reason and a second name. Asking again for what was issued
-// last, with the same names and reason, as after a lost answer, gives that.
+// last, with the same names and reason, as after a lost answer, gives that; with
+// others it is refused, as one plan is not issued twice in a row.
 func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
 	var out Revision
 	_, err := a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
@@ -57,7 +58,10 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		if err != nil {
 			return err
 		}
-		if issued.Signed == s && issued.PlanDigest == plan.Digest() && !issued.Damaged {
+		if issued.PlanDigest == plan.Digest() && !issued.Damaged {
+			if issued.Signed != s {
+				return &Refused{press.Problems{{Code: press.CodeConflict, Message: "this very plan is issued already, as revision " + issued.Letter + "; nothing was issued a second time"}}}
+			}
 			out = issued.Revision
 			return nil
 		}

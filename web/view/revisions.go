@@ -84,6 +84,9 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		for _, text := range v.Faults.At("") {
+			out.Cannot = sentence(text)
+		}
 		return out
 	}
 	words.Explain(v.Result)

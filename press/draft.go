@@ -49,11 +49,7 @@ func (d *Draft) Set(path, text string) {
 
 // Draft gives the plan as typed text. [Draft.Check] makes the same plan of it,
 // digest for digest.
-func (p *Plan) Draft() *Draft {
-	d := &Draft{}
-	d.add("", p.doc)
-	return d
-}
+func (p *Plan) Draft() *Draft { return p.Document().Draft() }
 
 func (d *Draft) add(path string, n *node) {
 	switch n.shape {

@@ -15,6 +15,7 @@ import (
 type Report struct {
 	Plans, Binned, States, Revisions, Rams, Trainings int // Plans counts those in the bin too
 	Faults                                            []Fault
+	NotTaken                                          []Fault // what is as it was stored, and refused by today's rules
 }
 
 // A Fault is one thing that is not as it was stored.
@@ -41,6 +42,9 @@ func (r *Report) String() string {
 		parts = append(parts, counted(r.Trainings, "training record"))
 	}
 	parts = append(parts, fmt.Sprintf("%d damaged", len(r.Faults)))
+	if n := len(r.NotTaken); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d whole but not taken by today's rules", n))
+	}
 	return strings.Join(parts, ", ")
 }
 

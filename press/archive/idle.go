@@ -58,7 +58,7 @@ func (a *Archive) tidy() {
 	if a.idle.over() {
 		return
 	}
-	ctx, done := context.WithTimeout(context.Background(), 10*time.Second)
+	ctx, done := context.WithTimeout(context.Background(), 3*time.Second)
 	defer done()
 	h := a.handles.Load()
 	if a.stands(h) != nil || !a.logStands(h) {

@@ -3,7 +3,6 @@ package web
 import (
 	"bytes"
 	"errors"
-	"log"
 	"net/http"
 	"strconv"
 
@@ -27,13 +26,16 @@ func (e refusal) Error() string { return "web: " + strconv.Itoa(e.status) + ": "
 // error becomes a response.
 func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		err := f(w, r)
+		err := safely(func() error { return f(w, r) })
 		if err == nil || r.Context().Err() != nil { // nobody is waiting for an answer any more
 			return
 		}
 		e := asRefusal(err)
-		if e.status == http.StatusInternalServerError {
-			log.Printf("web: %s %s: %v", r.Method, r.URL.Path, err)
+		switch e.status {
+		case http.StatusInternalServerError:
+			logOf(r).Printf("%s %s: %v", r.Method, r.URL.Path, err)
+		case http.StatusServiceUnavailable:
+			logOf(r).Printf("%s %s: %s", r.Method, r.URL.Path, e.text)
 		}
 		variesByAccept(w)
 		if takesProblem(r) {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"log"
 	"os/exec"
 	"runtime"
 	"strings"
@@ -36,7 +37,7 @@ func serve(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	defer ln.Close()
-	a, lock, err := keep(ctx, *data)
+	a, lock, err := keep(ctx, c, *data)
 	if err != nil {
 		return c.give(err)
 	}
@@ -60,7 +61,7 @@ func serve(ctx context.Context, c console, args []string) int {
 
 // keep takes the archive in a folder for this process alone. A new one has the
 // examples on its shelf.
-func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, error) {
+func keep(ctx context.Context, c console, named string) (*archive.Archive, *archive.Lock, error) {
 	dir, err := dataFolder(named)
 	if err != nil {
 		return nil, nil, err
@@ -77,7 +78,7 @@ func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, e
 		}
 		first = append(first, plan.Draft())
 	}
-	a, err := archive.Open(ctx, dir, archive.Options{First: first})
+	a, err := archive.Open(ctx, dir, archive.Options{First: first, Log: log.New(c.err, "ramplan: ", 0)})
 	if err != nil {
 		return nil, nil, errors.Join(err, lock.Release())
 	}
@@ -119,6 +120,9 @@ func openBrowser(url string) error {
 	if err := cmd.Start(); err != nil {
 		return err
 	}
-	go func() { _ = cmd.Wait() }()
+	go func() {
+		defer func() { _ = recover() }() // how it ends is of no interest
+		_ = cmd.Wait()
+	}()
 	return nil
 }

@@ -2,6 +2,7 @@ package archive
 
 import (
 	"context"
+	"runtime/debug"
 	"sync"
 	"time"
 )
@@ -26,7 +27,14 @@ func (a *Archive) rests() {
 	switch {
 	case a.idle.ended:
 	case a.idle.timer == nil:
-		a.idle.timer = time.AfterFunc(rest, a.tidy)
+		a.idle.timer = time.AfterFunc(rest, func() {
+			defer func() {
+				if v := recover(); v != nil { // what was saved is in the log all the same
+					a.log.Printf("writing the log into the file: panic: %v\n%s", v, debug.Stack())
+				}
+			}()
+			a.tidy()
+		})
 	default:
 		a.idle.timer.Reset(rest)
 	}
@@ -64,7 +72,10 @@ func (a *Archive) tidy() {
 	if a.stands(h) != nil || !a.logStands(h) {
 		return // the next change meets it, and says so
 	}
-	if whole, err := h.emptyLog(ctx); err == nil && !whole {
+	switch whole, err := h.emptyLog(ctx); {
+	case err != nil:
+		a.log.Printf("what was saved stays in the log for now, as it could not be written into the file: %v", explain(err))
+	case !whole:
 		a.rests()
 	}
 }

@@ -3,6 +3,7 @@ package archive
 import (
 	"context"
 	"database/sql"
+	"log"
 	"os"
 	"path/filepath"
 	"sync"
@@ -25,6 +26,7 @@ const Pause = time.Second
 type Archive struct {
 	dir, path string
 	now       func() time.Time
+	log       *log.Logger
 	swap      sync.Mutex // while another file is opened in place of the one that stood
 	handles   atomic.Pointer[handles]
 	made      bool
@@ -35,6 +37,7 @@ type Archive struct {
 type Options struct {
 	First []*press.Draft   // stand on the shelf of an archive that is new
 	Now   func() time.Time // nil: the clock
+	Log   *log.Logger      // of what goes wrong while nobody asks; nil: the usual one
 }
 
 // Open opens the archive in a folder, and makes both when they are not there.
@@ -52,7 +55,10 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	if err != nil {
 		return nil, explain(err)
 	}
-	a := &Archive{dir: filepath.Dir(path), path: path, now: o.Now}
+	a := &Archive{dir: filepath.Dir(path), path: path, now: o.Now, log: o.Log}
+	if a.log == nil {
+		a.log = log.Default()
+	}
 	if a.now == nil {
 		a.now = time.Now
 	}

@@ -94,7 +94,9 @@ type Revision struct {
 	Prepared, Checked, Approved          string
 	Reason, Despite, Second              string
 	Damaged                              bool
-	Remark                               string // on the names
+	Remark                               string     // on the names
+	NotTaken                             []string   // what today's rules miss in it
+	Back                                 *BringBack // of one that they do not take
 }
 
 // An IssuedPage is one issued revision.

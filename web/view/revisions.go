@@ -35,6 +35,8 @@ type Revision struct {
 	Prepared, Checked, Approved, Reason, Despite, Second string
 	Digest                                               string
 	Damaged                                              bool
+	Faults                                               press.Problems // why today's rules do not take it
+	Readable                                             bool           // a draft can be made of it
 }
 
 func (r Revision) page(address string) page.Revision {
@@ -43,7 +45,10 @@ func (r Revision) page(address string) page.Revision {
 		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
 		Remark: r.oneName(),
 	}
-	if !r.Damaged {
+	for _, p := range r.Faults {
+		out.NotTaken = append(out.NotTaken, label(p.Path)+": "+p.Message)
+	}
+	if !r.Damaged && len(r.Faults) == 0 {
 		out.Address = address + "/revisions/" + r.Letter
 	}
 	return out
@@ -67,7 +72,11 @@ var despite = []struct{ path, label, help string }{
 func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	out := page.RevisionsPage{Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Next: v.Next}
 	for _, r := range v.Issued {
-		out.Issued = append(out.Issued, r.page(v.Address))
+		one := r.page(v.Address)
+		if len(r.Faults) > 0 && r.Readable {
+			one.Back = &page.BringBack{Action: v.Address + "/revisions/" + r.Letter, Version: out.Version, Do: "draft", Label: StartAgain(r.Letter)}
+		}
+		out.Issued = append(out.Issued, one)
 	}
 	if v.Just != "" {
 		out.Just = "Revision " + v.Just + " was issued."
@@ -84,6 +93,9 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		for _, text := range v.Faults.At("") {
+			out.Cannot = sentence(text)
+		}
 		return out
 	}
 	words.Explain(v.Result)

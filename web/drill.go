@@ -114,7 +114,9 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	if r.PostForm.Get("do") == "answer" && status == http.StatusOK {
 		a, _ := answerOf(r, e, "a")
-		p.Question = view.Judge(p.Question, e, a)
+		if p.Question, err = d.Outcome(view.Judge(p.Question, e, a), e); err != nil {
+			return err
+		}
 		given = append(given, a)
 		p.Answered, p.Progress = true, view.Progress(s, s.Answered(p.Question.Right))
 	}

@@ -180,10 +180,10 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 func TestExamFailedByOneAnswer(t *testing.T) {
 	h, d := drillSite(t)
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
-	assert.Contains(t, text, drill.GraveRule)
+	assert.Contains(t, text, drill.GraveRule(""))
 	at := examAddress(t, h)
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
-	assert.Contains(t, text, drill.GraveRule)
+	assert.Contains(t, text, drill.GraveRule(""))
 	form := allRight(t, 0)
 	x, err := d.NewExam(drill.UsualRules(5))
 	require.NoError(t, err)

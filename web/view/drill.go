@@ -70,7 +70,7 @@ var levelWhat = []string{
 
 // kindNames name the kinds of exercise.
 var kindNames = map[drill.Kind]string{
-	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
+	drill.Read: "Reading the lamps", drill.Act: "What to do", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
 }
 
 // Home is the page on which a learner begins.
@@ -122,7 +122,7 @@ func examRules(x *drill.Exam) string {
 	if l := x.Rules.Limit; l > 0 {
 		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
 	}
-	return s + ". " + drill.GraveRule
+	return s + ". " + drill.GraveRule(x.Rules.Role)
 }
 
 // Question is an exercise as it is asked.

@@ -35,6 +35,7 @@ func (s *site) drillRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station
 	r.Method(http.MethodGet, "/plans/{id}/station", on(drilling.whatTheyMean))       // two lamps and a reading
 	r.Method(http.MethodGet, "/plans/{id}/card.{format}", answer(s.sendCard))        // the card for the wall
+	r.Method(http.MethodGet, "/plans/{id}/drill.html", on(drilling.sendHandheld))    // drill and station page as a file
 }
 
 func (d drilling) head(kind string) page.DrillHead {

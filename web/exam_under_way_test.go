@@ -17,7 +17,7 @@ import (
 
 // clocked serves an archive by a clock of its own, as a program that was started anew.
 func clocked(a *archive.Archive, clock *time.Time) http.Handler {
-	return (&site{a, &desk{now: func() time.Time { return *clock }}}).router()
+	return (&site{store: a, desk: &desk{now: func() time.Time { return *clock }}}).router()
 }
 
 // The answers of an exam are kept as they are given, half a zone too: they stand on the

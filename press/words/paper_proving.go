@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 // firstParts is how many good parts prove the station at full speed. Common
 // practice, no source.
@@ -17,7 +21,7 @@ type checklist struct {
 // provingTable is the order in which setpoints are entered and proved: the load cell
 // before any part, everything at reduced speed before full speed.
 func provingTable(p *press.Plan, r *press.Result) Table {
-	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p)}, Table: Table{
+	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p), unsure: r.MasterWithin()}, Table: Table{
 		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
 		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
@@ -107,18 +111,22 @@ func (c *checklist) signals() {
 // parts proves samples and first parts, and only then full speed.
 func (c *checklist) parts() {
 	p, r, pos := c.p, c.r, c.at.pos
-	for _, x := range samplesOf(p, r) {
-		c.step("Press "+allSamples(p)+" of the samples “"+lowerFirst(x.name)+"”, "+x.height+".", c.at.lampsAt(r.ReadingOf(p, x.at)))
+	for _, x := range made(LimitSamples(p, r)) {
+		what := "Press " + allSamples(p) + " of the samples “" + lowerFirst(x.Name) + "”, " + x.Heights(p) + "."
+		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {
+			what = strings.TrimSuffix(what, ".") + ", solid or locked, so that the push cannot seat them further."
+		}
+		c.step(what, c.at.lampsAt(r.ReadingOf(p, x.near)))
 	}
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
 	if accepted {
-		must = c.at.readingAt(&nominal) + "; "
+		must = "a part of " + pos.At(r.HeightOf(p, nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
 	}
 	if motionAlone(r) {
 		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down, and entered in the plan")
 	}
-	c.step("Press the first good parts, five of them; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
+	c.step("Press the first good parts, five of them, measured; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
 	if p.Joint.Kind == press.Touch {
 		c.step("Cut or measure some of them: seated without a gap.", "no gap")
 	} else {

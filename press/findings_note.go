@@ -47,7 +47,7 @@ func (w *work) twoMetEarly() bool {
 }
 
 // coldStart is by how much the way from home to the nest grows when steel warms up
-// by 10 K, mm: 11.5e-6/K is common for plain steel (from memory).
+// by 10 K, mm.
 func (w *work) coldStart() float64 {
-	return 10 * 11.5e-6 * (w.p.Station.Nest - w.p.Station.Home)
+	return Growth(w.p.Station.Nest-w.p.Station.Home, 10, SteelExpansion)
 }

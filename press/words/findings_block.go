@@ -162,6 +162,9 @@ func holdingShort(t *told) string {
 	return "The loosest joint holds " + holding + " of the " + limit + " required with its safety (" + gap + " short): take a tighter fit, a longer engagement, or smoother surfaces."
 }
 
+// NothingToPress stands where a drawing of the seated part would.
+const NothingToPress = "Nothing can be pressed in: the part stands lower at first contact than seated. There is no travel and no window to show."
+
 func travelNegative(t *told) string {
 	return "The press-in travel comes out at " + t.length("travel") + ", below 0: the seated height is greater than the height at first contact, so check the two columns of the parts."
 }

@@ -36,7 +36,7 @@ func wearFound(p *press.Plan, r *press.Result) string {
 	if f == nil || !ok {
 		return ""
 	}
-	return " Within these limits it finds a nest worn by " + PositionsOf(p).Length(p.Faults.NestWear) + " in " + OneIn(share) + "; the lamps on a part find it in " + OneIn(f.Detection) + "."
+	return "Within its limits the push with the master finds a nest worn by " + PositionsOf(p).Length(p.Faults.NestWear) + " in " + OneIn(share) + "; the lamps on a part find it in " + OneIn(f.Detection) + "."
 }
 
 // masterLimits says in brackets where the master must read, and how often that finds

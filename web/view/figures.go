@@ -12,6 +12,9 @@ func (w writer) groups(d Drawings) []page.Figures {
 	if w.r.Joint != nil {
 		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Drawing: d.PressIn, Rows: w.joint()})
 	}
+	if !w.r.Pressable() { // nothing that rests on a seated part has a figure
+		return out
+	}
 	return append(out,
 		page.Figures{ID: "cycle", Label: "One cycle", Drawing: d.Cycle, Rows: w.cycle()},
 		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},

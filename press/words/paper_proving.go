@@ -55,11 +55,12 @@ func (c *checklist) step(what, must string) {
 func (c *checklist) force() {
 	rising := c.r.Rising(c.p)
 	least := Setting(rising[0])
-	c.step("Guarding, two-hand control, emergency stop and lock-out are proved by whoever may.", "released for set-up")
-	c.step("Reference the ram at reduced speed, the work space empty.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
+	c.step("Guarding, emergency stop and lock-out are proved by whoever may, and the stopping time is measured: how far off guards and buttons stand follows from it (ISO 13855). Two-hand control protects the one person who uses it (ISO 13851).", "released for set-up; stopping time written down")
+	c.step("Everybody here is shown how a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go.", "shown and tried, nobody in the work space")
+	c.step("Reference the ram at reduced speed, the work space empty: homing and jogging crush like any other move.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
 	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; at most "+Speed(c.p.Motion.SlowSpeed))
 	for i, setting := range rising {
-		what := "Load cell in the nest, no parts, the approach ending before it: push at setting " + least + ", three times."
+		what := "Load cell in the nest, centred and fixed so that it cannot kick out, shield closed, no parts, the approach ending before it: push at setting " + least + ", three times."
 		if i > 0 {
 			what = "The load cell at setting " + Setting(setting) + ", three times."
 		}
@@ -111,6 +112,7 @@ func (c *checklist) signals() {
 // parts proves samples and first parts, and only then full speed.
 func (c *checklist) parts() {
 	p, r, pos := c.p, c.r, c.at.pos
+	c.step("A shield stands between everybody and the work space: samples and parts may burst or jump out.", "in its place, and stays there")
 	for _, x := range made(LimitSamples(p, r)) {
 		what := "Press " + allSamples(p) + " of the samples “" + lowerFirst(x.Name) + "”, " + x.Heights(p) + "."
 		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {
@@ -134,6 +136,7 @@ func (c *checklist) parts() {
 	}
 	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
 	c.step("Force each signal on in turn, at the input: it is never seen off, so the cycle must be refused.", "refused, both signals")
+	c.step("Remove every forced input, bridge and plug again; a second person looks for any that is left.", "none left, signed by both")
 	if struckTwice(r) && overStrike(r) == "" {
 		c.step("Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.", "what the lamps show is written down")
 	}

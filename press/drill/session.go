@@ -12,10 +12,13 @@ const RoundLength = 20
 // Round picks the items of a round from a level: kinds in turn, so that who gets
 // through half of it has met them all, the items of each in the order of chance. No two of them ask the same or tell each other's answer.
 // The same seed picks the same round.
-func (d *Drill) Round(level, n int, seed uint64) []string {
+func (d *Drill) Round(level, n int, seed uint64) []string { return d.drawn(d.Keys(level), n, seed) }
+
+// drawn picks items of some.
+func (d *Drill) drawn(keys []string, n int, seed uint64) []string {
 	rng := random(seed, "round")
 	byKind := map[Kind][]string{}
-	for _, key := range d.Keys(level) {
+	for _, key := range keys {
 		k := d.KindOf(key)
 		byKind[k] = append(byKind[k], key)
 	}

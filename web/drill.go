@@ -33,6 +33,7 @@ func (s *site) drillRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station
 	r.Method(http.MethodGet, "/plans/{id}/station", on(drilling.whatTheyMean))       // two lamps and a reading
 	r.Method(http.MethodGet, "/plans/{id}/card.{format}", answer(s.sendCard))        // the card for the wall
+	r.Method(http.MethodGet, "/plans/{id}/drill.html", on(drilling.sendHandheld))    // drill and station page as a file
 }
 
 func (d drilling) head(kind string) page.DrillHead {
@@ -122,7 +123,9 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	if r.PostForm.Get("do") == "answer" && status == http.StatusOK {
 		a, _ := answerOf(r, e, "a")
-		p.Question = view.Judge(p.Question, e, a)
+		if p.Question, err = d.Outcome(view.Judge(p.Question, e, a), e); err != nil {
+			return err
+		}
 		given = append(given, a)
 		p.Answered, p.Progress = true, view.Progress(s, s.Answered(p.Question.Right))
 	}

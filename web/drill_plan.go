@@ -61,7 +61,8 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	for _, rev := range issued {
 		v.Letters = append(v.Letters, rev.Letter)
 	}
-	v.Draw = scenes{plan, r}.picture
+	drawn := scenes{plan, r}
+	v.Draw, v.DrawEnd = drawn.before, drawn.end
 	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
 	if len(issued) > 0 {
 		d.counts = archive.Counting(issued)

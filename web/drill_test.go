@@ -107,7 +107,8 @@ func TestDrillRoundByForms(t *testing.T) {
 	code, doc, _ := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": {"7"}, "level": {"4"}, "do": {"begin"}})
 	require.Equal(t, http.StatusOK, code)
 	missed := false
-	asks := 0
+	asks, pictures := 0, 0
+	const cameOf = "What came of it, as the lamps are read"
 	for range 40 {
 		form := inputs(doc)
 		if form.Get("answers") == "" {
@@ -144,7 +145,18 @@ func TestDrillRoundByForms(t *testing.T) {
 		default:
 			form.Set("a", view.ValueOf(e, e.Right[0]))
 		}
+		shown := e.Picture != nil && e.Picture.Lamps == nil
+		_, _, before := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": form["seed"], "level": form["level"], "digest": form["digest"], "answers": form["answers"], "do": {"next"}})
+		assert.NotContains(t, before, cameOf)
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
+		assert.Equal(t, shown, strings.Contains(text, cameOf), key)
+		if shown {
+			pictures++
+			struck := slices.Equal(e.Right, []string{"early"})
+			for lamp, state := range map[string]string{"arrival": "unknown", "zone": "unknown"} {
+				assert.Equal(t, struck, strings.Contains(text, `<g class="lamp-`+lamp+`-`+state+`">`), "%s: the picture shows what came of it", key)
+			}
+		}
 		if wrong {
 			assert.Contains(t, text, "Wrong.")
 			assert.Contains(t, text, "Right would be")
@@ -157,6 +169,7 @@ func TestDrillRoundByForms(t *testing.T) {
 		doc = next
 		if strings.Contains(text, `id="score"`) {
 			assert.Contains(t, text, "18 of 19 questions right at the first go; 20 answers in all")
+			assert.NotZero(t, pictures)
 			assert.Equal(t, 20, asks, "one missed: asked again, in the place of a new one")
 			return
 		}
@@ -474,6 +487,8 @@ func TestStationInMotion(t *testing.T) {
 	eval[any](b, "document.querySelector('[data-do=back]').click() ?? 0")
 	assert.Equal(t, "visible", lamp("arrival", "off"))
 	eval[any](b, "(document.querySelector('[data-speed]').value = '1', document.querySelector('[data-do=again]').click()) ?? 0")
+	b.until("document.querySelector('[data-do=play]').textContent === 'Go on'") // at the reading
+	eval[any](b, "document.querySelector('[data-do=play]').click() ?? 0")
 	b.until("document.querySelector('.figure.wide .station-phase').textContent.includes('Home')")
 	assert.Equal(t, "Play", eval[string](b, "document.querySelector('[data-do=play]').textContent"))
 	assert.Empty(t, b.complaints())

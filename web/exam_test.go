@@ -461,7 +461,7 @@ func TestExamOfAnotherProgram(t *testing.T) {
 	p := mustExample(t)
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
 	assert.Equal(t, 2, strings.Count(text, "Exam of everything, 0 of 20 answered"), "of an older program")
 	for i, id := range []string{"other", "broken"} {

@@ -52,6 +52,7 @@ func TestRoutes(t *testing.T) {
 		"GET /plans/{id}/motion",
 		"GET /plans/{id}/station",
 		"GET /plans/{id}/card.{format}",
+		"GET /plans/{id}/drill.html",
 		"GET /plans/{id}/records",
 		"GET /plans/{id}/records.csv",
 		"GET /records/{record}",

@@ -79,8 +79,8 @@ func NewSession(keys []string) Session {
 }
 
 const (
-	soon      = 3 // items that lie between a miss and its return, at least
-	mostTimes = 3 // that an item is asked in one round
+	Soon      = 3 // items that lie between a miss and its return, at least
+	MostTimes = 3 // that an item is asked in one round
 )
 
 // Next is what to ask now; it is false when the round is over. A missed item comes
@@ -121,8 +121,8 @@ func (s Session) Answered(right bool) Session {
 	switch {
 	case !right:
 		out.Missed = append(out.Missed, key)
-		if out.times[key] < mostTimes {
-			out.Due = append(out.Due, Due{key, out.Tried + soon})
+		if out.times[key] < MostTimes {
+			out.Due = append(out.Due, Due{key, out.Tried + Soon})
 		}
 	case !out.repeat:
 		out.Right++

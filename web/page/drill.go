@@ -88,6 +88,7 @@ type DrillQuestion struct {
 	Facts    []string
 	Lamps    []DrillLamp
 	Picture  string // SVG, in both forms; empty without
+	Ended    bool   // the picture shows what came of it
 	Steps    []string
 	Choices  []DrillChoice
 	Parts    []DrillPart // where a zone is asked for

@@ -17,8 +17,9 @@ type Drill struct {
 	Letters []string // of those that were issued, the newest first
 	P       *press.Plan
 	R       *press.Result
-	D       *drill.Drill // nil: refused
-	Draw    func(drill.Picture, string) (string, error)
+	D       *drill.Drill                                // nil: refused
+	Draw    func(drill.Picture, string) (string, error) // the station before the push
+	DrawEnd func(drill.Picture, string) (string, error) // when its lamps are read
 }
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
@@ -147,6 +148,19 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 		}
 	}
 	return q, nil
+}
+
+// Outcome is a question with the station as it is in the end, for one that was
+// answered.
+func (v Drill) Outcome(q page.DrillQuestion, e drill.Exercise) (page.DrillQuestion, error) {
+	if q.Picture == "" || v.DrawEnd == nil {
+		return q, nil
+	}
+	svg, err := v.DrawEnd(*e.Picture, q.Name)
+	if err == nil && svg != "" {
+		q.Picture, q.Ended = svg, true
+	}
+	return q, err
 }
 
 // NoZone asks again for a zone that cannot be read.

@@ -17,7 +17,7 @@ type drilling struct {
 	site    *site
 	id      archive.ID
 	refused string
-	newest  string // digest of what people must know: the last issued revision, or the draft
+	counts  []string // digests of what people must have passed on: of the last issued revision and those that its drill is the same as, or of the draft
 }
 
 // drillingOf finds what a request wants to practise on: the revision that it
@@ -63,9 +63,9 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	}
 	drawn := scenes{plan, r}
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
-	d := drilling{Drill: v, site: s, id: id, refused: refused, newest: r.PlanDigest}
+	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
 	if len(issued) > 0 {
-		d.newest = issued[0].PlanDigest
+		d.counts = archive.Counting(issued)
 	}
 	return d
 }

@@ -114,8 +114,15 @@ func TestIssueRevisions(t *testing.T) {
 	s.typeIn("station.nest", "141")
 	s = s.press("recompute")
 	names["reason"] = "Nest set anew"
-	page = issued(s.get("/plans/1/revisions"), version(s), names)
+	page = s.get("/plans/1/revisions")
+	assert.Contains(t, text(page.byID("issue")), "The four pairs of lamps mean what they meant in revision A")
+	page = issued(page, version(s), names)
+	assert.Equal(t, http.StatusUnprocessableEntity, page.status)
+	assert.Contains(t, text(page.byID("issue-drill-n")), "say whether the change concerns the drill")
+	names["drill"] = "same"
+	page = issued(page, version(s), names)
 	require.NotNil(t, page.byID("revision-B"))
+	assert.Contains(t, text(page.byID("revision-B")), "who passed on the revision before stays trained")
 
 	a := s.get("/plans/1/revisions/A")
 	require.Equal(t, http.StatusOK, a.status)

@@ -38,35 +38,26 @@ func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	id := head.ID
+	s.endLeft(r.Context())
 	all, err := s.store.Trainings(r.Context(), id)
 	if err != nil {
 		return err
 	}
-	counts, letter, err := s.counting(r.Context(), head)
+	counts, letters, err := s.counting(r.Context(), head)
 	if err != nil {
 		return err
 	}
-	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), Letter: letter, All: s.viewTrainings(r.Context(), all)}
-	if counts != "" {
-		v.Due = s.viewTrainings(r.Context(), archive.Due(all, counts))
+	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), All: s.viewTrainings(r.Context(), all)}
+	if len(letters) > 0 {
+		v.Letter, v.Same = letters[0], letters[1:]
+	}
+	if len(counts) > 0 {
+		due := dueByExam(all, counts)
+		for _, role := range drill.Roles {
+			v.Due = append(v.Due, view.Due{Exam: string(role), All: s.viewTrainings(r.Context(), due[role])})
+		}
 	}
 	return show(w, r, http.StatusOK, page.RecordsOf(v.Page(assets.drillPage())))
-}
-
-// counting gives the digest of the state of a plan that people must know: the
-// last revision that was issued, or the draft. It is empty while there is none.
-func (s *site) counting(ctx context.Context, head archive.Head) (digest, letter string, err error) {
-	issued, err := s.store.Revisions(ctx, head.ID)
-	if err != nil {
-		return "", "", err
-	}
-	if len(issued) > 0 {
-		return issued[0].PlanDigest, issued[0].Letter, nil
-	}
-	if plan, _ := head.Draft.Check(); plan != nil {
-		return plan.Digest(), "", nil
-	}
-	return "", "", nil
 }
 
 func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view.Training {
@@ -75,7 +66,7 @@ func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
+			Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
 		})
 	}
 	return out
@@ -175,7 +166,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 		misses = append(misses, draw.RecordMiss(m))
 	}
 	sheet := draw.NewRecord(draw.Record{
-		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
+		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
 		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
 	}, draw.Options{})
 	var b bytes.Buffer

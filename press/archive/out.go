@@ -37,6 +37,7 @@ type issue struct {
 	Reason     string `json:"reason"`
 	Despite    string `json:"despite,omitempty"`
 	Second     string `json:"second,omitempty"`
+	Drill      string `json:"drill,omitempty"`
 	PlanDigest string `json:"plan_digest"`
 }
 
@@ -182,7 +183,7 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 func (r *Revision) out(folder string) error {
 	said, err := json.Marshal(issue{
 		Format: issueFormat, Letter: r.Letter, Issued: r.At.UTC().Format(stampLayout), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, Second: r.Second, PlanDigest: r.PlanDigest,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: r.Drill, PlanDigest: r.PlanDigest,
 	}, jsontext.WithIndent("  "))
 	if err != nil {
 		return err

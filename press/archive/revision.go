@@ -29,7 +29,15 @@ type Signed struct {
 	Reason                      string // for the change
 	Despite                     string // why it was issued with blockers; empty without
 	Second                      string // who else stands for that
+	Drill                       string // whether the change concerns the drill: DrillAgain, DrillSame, or empty where nobody said so
 }
+
+// What a planner says of a change and the drill. Where nothing is said it concerns the
+// drill.
+const (
+	DrillAgain = "again" // everybody is due again
+	DrillSame  = "same"  // who passed on the revision before has passed on this one
+)
 
 // Refused says why a plan was not issued, beside the field that would mend it.
 type Refused struct{ Problems press.Problems }
@@ -56,6 +64,11 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		issued, err := last(ctx, tx, id)
 		if err != nil {
 			return err
+		}
+		if issued.seq == 0 {
+			s.Drill = "" // there is nothing that it could be the same as
+		} else if faults := sameDrill(plan, issued.Revision, s); len(faults) > 0 {
+			return &Refused{faults}
 		}
 		if issued.Signed == s && issued.PlanDigest == plan.Digest() && !issued.Damaged {
 			out = issued.Revision
@@ -92,9 +105,9 @@ func last(ctx context.Context, q querier, id ID) (numbered, error) {
 func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) error {
 	body := r.Plan.JSON()
 	r.body = digest(body)
-	_, err := tx.ExecContext(ctx, `insert into revision (plan, seq, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, seal, body)
-		values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)`,
-		id, seq, r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, r.body, r.seal(r.body), body)
+	_, err := tx.ExecContext(ctx, `insert into revision (plan, seq, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, seal, body, drill)
+		values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15)`,
+		id, seq, r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, r.body, r.seal(r.body), body, r.Drill)
 	return err
 }
 
@@ -102,7 +115,11 @@ func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) e
 // digest.
 func (r *Revision) seal(body string) string {
 	var b strings.Builder
-	for _, s := range []string{r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, body} {
+	said := []string{r.Letter, r.At.UTC().Format(stampLayout), r.Prepared, r.Checked, r.Approved, r.Reason, r.Despite, r.Second, r.PlanDigest, body}
+	if r.Drill != "" { // seals of before schema 6 hold as they are
+		said = append(said, r.Drill)
+	}
+	for _, s := range said {
 		b.WriteString(strconv.Itoa(len(s)) + " " + s + "\n")
 	}
 	return digest([]byte(b.String()))
@@ -110,8 +127,11 @@ func (r *Revision) seal(body string) string {
 
 const revisionColumns = "letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest, body"
 
-// sealedColumns are those of schema 3 and later.
-const sealedColumns = revisionColumns + ", seal"
+// sealedColumns are those of schema 6 and later, sealedColumns3 of those from 3 on.
+const (
+	sealedColumns  = revisionColumns + ", drill, seal"
+	sealedColumns3 = revisionColumns + ", '', seal"
+)
 
 // Revision gives one issued revision.
 func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
@@ -145,8 +165,9 @@ func (a *Archive) Revisions(ctx context.Context, id ID) ([]Revision, error) {
 
 // scanSealed reads the sealed columns.
 func scanSealed(scan scanner) (Revision, error) {
-	var seal string
-	r, err := scanRevision(func(to ...any) error { return scan(append(to, &seal)...) })
+	var drill, seal string
+	r, err := scanRevision(func(to ...any) error { return scan(append(to, &drill, &seal)...) })
+	r.Drill = drill
 	if err == nil && r.seal(r.body) != seal {
 		r.Damaged, r.Plan = true, nil
 	}

@@ -14,6 +14,7 @@ var migrations = []migration{
 	{sql: schema3, then: sealAll},
 	{sql: schema4},
 	{sql: schema5},
+	{sql: schema6},
 }
 
 // A migration leads to a schema: statements, and what else they need.
@@ -152,6 +153,12 @@ create table sitting (
 	sum     text not null,
 	body    blob not null
 ) strict;
+`
+
+// schema6 adds what the planner says of a revision and the drill: empty in revisions of
+// before, of which nobody said anything. A seal takes it in where something is said.
+const schema6 = `
+alter table revision add column drill text not null default '';
 `
 
 const revisionStays = `

@@ -62,7 +62,7 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	for _, s := range []struct {
 		name string
 		time float64
-	}{{"approach", c.Approach}, {"press", c.Press}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
+	}{{"approach", c.Approach}, {"press", c.Press}, {"settle", c.Settle}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
 		if s.time > 0 {
 			m.phases = append(m.phases, phase{s.name, now, now + s.time})
 		}
@@ -100,7 +100,7 @@ func (m *cycleModel) signals(r *press.Result) {
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}
 		if row.Arrival != nil && *row.Arrival {
 			if from, to, ok := standstill(s.moments); ok {
-				arrival.on = []press.Pair{{from, to}}
+				arrival.on = []press.Pair{{math.Min(from+r.Cycle.Settle, to), to}}
 			}
 		}
 		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
@@ -185,12 +185,16 @@ func crossing(a, b press.Moment, low, high float64) (t0, t1 float64) {
 
 func (m *cycleModel) describe(r *press.Result) string {
 	c := &r.Cycle
+	settle := ""
+	if c.Settle > 0 {
+		settle = ", settle " + words.Seconds(c.Settle)
+	}
 	s := []string{
-		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + ", confirm " + words.Seconds(c.Confirm) +
+		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + settle + ", confirm " + words.Seconds(c.Confirm) +
 			", hold " + words.Seconds(c.Hold) + ", retract " + words.Seconds(c.Retract) + ", handling " + words.Seconds(c.Handling) + ": together " + words.Seconds(c.Total) + ".",
 	}
-	if c.MissingTotal != nil {
-		s = append(s, "Without an insert: "+words.Seconds(*c.MissingTotal)+".")
+	if c.MissingWatched != nil {
+		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
 	}
 	if c.WatchTime != nil {
 		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will.")

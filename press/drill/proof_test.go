@@ -224,6 +224,12 @@ func sound(t *testing.T, e Exercise) {
 	assert.False(t, e.Judge(Answer{}).Right)
 }
 
+// contradicts tells whether a pair, such as on-off, cannot be trusted with these words.
+func contradicts(pair string, list []string) bool {
+	same := verdict.Table{OnOn: list, OnOff: list, OffOn: list, OffOff: list}
+	return same.Contradicts(strings.HasPrefix(pair, "on-"), strings.HasSuffix(pair, "-on"))
+}
+
 // prove finds the right answers of one exercise by the other way.
 func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 	t.Helper()
@@ -233,7 +239,7 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 	switch part[0] {
 	case "read":
 		list := slices.Clone(q.cells()[part[1]])
-		if verdict.Contradict(part[1] == "on-on", list) {
+		if contradicts(part[1], list) {
 			list = append(list, "unclear")
 		} else if len(list) > 1 { // one answer for both
 			sorted = strings.Split(e.Right[0], "+")
@@ -431,7 +437,7 @@ func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 		cells[name(a, z)] = append(cells[name(a, z)], x.Word)
 	}
 	for id, list := range cells {
-		if verdict.Contradict(id == "on-on", list) {
+		if contradicts(id, list) {
 			return false
 		}
 	}

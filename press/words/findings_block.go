@@ -69,6 +69,10 @@ func neverGood(t *told) string {
 }
 
 func nominalRejected(t *told) string {
+	if ppm, refused := t.Figures["ppm"]; refused {
+		return "Of all parts " + PPM(ppm) + " are good and refused, more than a quarter: no station can be run so; centre the accepted readings on the nominal part at " +
+			t.at("reading") + ", or make the reading surer."
+	}
 	reading, from, to := t.f("reading"), t.f("from"), t.f("to")
 	s := "The nominal part comes to rest at " + t.at("reading")
 	if reading < from {
@@ -171,4 +175,17 @@ func overlapWider(t *told) string {
 		s += "; by the spread of the heights alone no more bad parts pass than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
 	}
 	return s + ": bring zone start and push end inside the drawing."
+}
+
+// faultLooksGood names the row of the catalogue that gives both signals although
+// it lies outside the drawing.
+func faultLooksGood(t *told) string {
+	name := Fault(t.r.Faults[int(t.f("row"))]).Word
+	reading, low, high := t.f("reading"), t.f("low"), t.f("high")
+	side, by := "too tall", low-reading
+	if reading > high {
+		side, by = "too short", reading-high
+	}
+	return "With \u201c" + name + "\u201d the ram rests at " + t.pos.At(reading) + ", " + t.pos.Length(by) + " " + side +
+		" for the drawing, and both signals come on: the accepted readings from " + t.pos.At(t.f("from")) + " to " + t.pos.At(t.f("to")) + " let it in; draw them in."
 }

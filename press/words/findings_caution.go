@@ -9,7 +9,7 @@ import (
 
 func earlyContactWorstCase(t *told) string {
 	end, earliest := t.pos.both(t.f("approach_end"), t.f("earliest"))
-	return "In the worst case a part is met at " + earliest + ", before the approach ends at " + end + " (" + PPM(t.f("ppm")) +
+	return "In the worst case a part is met at " + earliest + " or, with the errors of the position, up to " + t.length("doubt") + " before; the approach ends at " + end + " (" + PPM(t.f("ppm")) +
 		" of the parts, within the target): end the approach earlier to rule it out."
 }
 
@@ -126,4 +126,24 @@ func and(list []string) string {
 		return strings.Join(list, " and ")
 	}
 	return strings.Join(list[:len(list)-1], ", ") + " and " + list[len(list)-1]
+}
+
+func positionOffStep(t *told) string {
+	what := "position"
+	if f, ok := press.FieldAt(t.Path); ok {
+		what = f.Label
+	}
+	return what + " is set by hand to " + Unit(Exact(t.f("position")), "mm") + ", no multiple of the position step of " + Unit(Exact(t.f("step")), "mm") +
+		": the controller cannot be given it, so round it, or correct the step."
+}
+
+func travelMayVanish(t *told) string {
+	travel, worst := t.pos.both(t.f("travel"), t.f("worst"))
+	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows or lengthen the travel."
+}
+
+func deflectionUntaught(t *told) string {
+	return "Under force the ram reads " + t.length("deflection") + " deeper than on a nest that was only touched, more than the \u00b1" + t.length("uncertainty") +
+		" by which a reading is uncertain, and counts the bend of the station as a straight line: teach the nest through a master at the production force, about " +
+		Force(t.f("force")) + ", and enter that force."
 }

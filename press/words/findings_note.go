@@ -8,7 +8,7 @@ func presenceByOtherCheck(t *told) string {
 
 func impactEarly(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "A part in the way of the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
+	return "A part in the way of the approach is struck with at least " + force + ", and the motor pushes on behind it; that is over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
 }
 
 func clampedHot(t *told) string {
@@ -46,4 +46,10 @@ func smoothingLarge(t *told) string {
 
 func pressInSpeed(t *told) string {
 	return "The slow speed of " + Speed(t.f("speed")) + " is over the " + Speed(t.f("limit")) + " for which friction values usually hold: expect another press-in force, and prove it with a load cell."
+}
+
+func warmUpThin(t *told) string {
+	given, growth := t.pos.both(t.f("given"), t.f("growth"))
+	return "The reference uncertainty of " + given + " is less than the " + growth +
+		" by which a way of steel from home to the nest grows in warming up by 10 K: warm the station up before the first part, or enter more."
 }

@@ -165,6 +165,7 @@ var causes = []struct{ code, words string }{
 	{press.NeverGood, "no reading gives both signals"},
 	{press.NominalRejected, "the nominal part is refused"},
 	{press.MissingLooksGood, "a missing insert looks good"},
+	{press.FaultLooksGood, "a faulty part looks good"},
 	{press.OverlapWider, "parts outside the drawing pass"},
 	{press.EarlyContactBlocked, "parts are met in the fast approach"},
 	{press.BeyondStroke, "the ram cannot go where it is sent"},
@@ -215,6 +216,9 @@ func cause(r *press.Result) string {
 			if f.Code == c.code && f.Severity == press.Blocker {
 				if f.Code == press.SettingNotFeasible {
 					return unfit(r)
+				}
+				if _, refused := f.Figures["ppm"]; refused && f.Code == press.NominalRejected {
+					return "more than a quarter of all parts are good and refused"
 				}
 				return c.words
 			}

@@ -19,7 +19,7 @@ func TestHeadline(t *testing.T) {
 	}{
 		{"example", nil, "Catches a part 0.01 mm too tall or too short 99.9 % of the time; a gap under 0.05 mm mostly passes; a loose fit is never seen."},
 		{"touch", with(touch, changes{"parts[2].contact": "0"}), "Catches a part 0.01 mm too tall or 0.02 mm too short 99.9 % of the time; a gap under 0.05 mm mostly passes."},
-		{"wide on one side", changes{"window.zone_start": "115"}, "Passes parts up to 0.05 mm too tall; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time; a gap under 0.13 mm mostly passes; a loose fit is never seen."},
+		{"wide on one side", changes{"window.zone_start": "115", "faults.chip": "0.2"}, "Passes parts up to 0.05 mm too tall; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time; a gap under 0.13 mm mostly passes; a loose fit is never seen."},
 		{"generous guard band", changes{"window.guard_factor": "2"}, "Catches a part just outside the drawing 99.9 % of the time; refuses 9.4 % of all parts although they are good; a loose fit is never seen."},
 		{"no stop", changes{"joint.stop": "none"}, "Not ready for use: nothing stops the press-in. Catches a part 0.01 mm too tall or too short 99.9 % of the time."},
 		{"no setting", changes{"station.max_force": "2300"}, "Not ready for use: no setting seats every part and overloads none. Catches a part 0.02 mm too tall or too short 99.9 % of the time; a gap under 0.06 mm mostly passes; a loose fit is never seen."},
@@ -79,7 +79,7 @@ func TestTitle(t *testing.T) {
 		want string
 	}{
 		{nil, "Good between 115.08 and 115.19 mm; catches a part 0.01 mm too tall or too short 99.9 % of the time"},
-		{changes{"window.zone_start": "115"}, "Accepted between 115.00 and 115.19 mm; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time"},
+		{changes{"window.zone_start": "115", "faults.chip": "0.2"}, "Accepted between 115.00 and 115.19 mm; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time"},
 		{changes{"window.zone_start": "115.19"}, "Good only at 115.19 mm, but the nominal part is refused"},
 		{changes{"station.max_force": "2300"}, "Good between 115.06 and 115.18 mm, but no setting seats every part and overloads none"},
 		{changes{"station.reference_uncertainty": "0.2"}, "No part is accepted: the guard bands leave nothing of the requirement"},
@@ -108,9 +108,9 @@ func TestCauses(t *testing.T) {
 
 // TestPerfect names what was not given.
 func TestPerfect(t *testing.T) {
-	assert.Empty(t, Perfect(press.Evaluate(example(t, nil))))
+	assert.Empty(t, Perfect(press.Evaluate(example(t, changes{"motion.settle_time": "0.3"}))))
 	r := press.Evaluate(example(t, changes{"station.nest_drift": "", "ram.force_scatter": ""}))
-	assert.Equal(t, "Taken as perfect, because not given: nest drift and force scatter.", Perfect(r))
+	assert.Equal(t, "Taken as perfect, because not given: nest drift, force scatter and settle time.", Perfect(r))
 }
 
 // TestNotReady: the cause of a headline by itself, and the shortest verdict.

@@ -91,7 +91,7 @@ type RevisionsPage struct {
 type Revision struct {
 	Letter, When, Stamp, Address, Digest string
 	Prepared, Checked, Approved          string
-	Reason, Despite, Second              string
+	Reason, Despite, Second, Drill       string
 	Damaged                              bool
 	Remark                               string // on the names
 }

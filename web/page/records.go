@@ -4,9 +4,15 @@ package page
 type RecordsPage struct {
 	DrillHead
 	Counts string // which state people must know, in a sentence
-	Due    []TrainingLine
+	Due    []DueList
 	All    []TrainingLine
 	CSV    string // address
+}
+
+// A DueList is who has to take one exam again.
+type DueList struct {
+	Exam  string
+	Lines []TrainingLine
 }
 
 // A TrainingLine is a record in a list.
@@ -16,7 +22,7 @@ type TrainingLine struct {
 	Person  string // address of the person's records
 	Station string // address of the station's
 	Plan    string
-	Result  string // Passed or Not passed
+	Result  string // Passed, Not passed or Not finished
 	Passed  bool
 	Score   string
 	State   string // revision or draft, and digest
@@ -56,6 +62,7 @@ type RecordPage struct {
 	Line   TrainingLine
 	Facts  []Fact
 	Missed []MissLine
+	Left   string // that it was begun and left; empty for one that was handed in
 	Files  []Link
 }
 

@@ -75,11 +75,12 @@ func (w writer) cycle() []page.Figure {
 		figure("Cycle, nominal part", c.Total, 2, "s"),
 		figure("Approach", c.Approach, 2, "s"),
 		figure("Press", c.Press, 2, "s"),
+		figure("Settle", c.Settle, 2, "s"),
 		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
 		figure("Retract", c.Retract, 2, "s"),
 		figure("Handling", c.Handling, 2, "s"),
 		watchTime(c.WatchTime),
-		maybe("Cycle, part missing", c.MissingTotal, 2, "s", ""),
+		maybe("Cycle, part missing", c.MissingWatched, 2, "s", ""),
 		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
 	}
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))

@@ -19,13 +19,15 @@ type Training struct {
 	At                   time.Time
 	Plan, Number         string // name and number of the plan as it was
 	Revision, Digest     string
+	Exam                 string // whose, such as technician
 	Seed                 uint64
 	Items, Right, Needed int
 	Pass                 float64
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
 	Repeat, Known        bool
-	Damaged              bool
+	Damaged, Unfinished  bool
+	Answered             int      // of one that is not finished
 	Became               string   // letter of the revision that is what was a draft then
 	Grave                []string // what failed it whatever the score
 }
@@ -49,15 +51,18 @@ func (t Training) plan() string {
 }
 
 func (t Training) result() string {
-	return words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Grave: t.Grave}.String()
+	return words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}.String()
 }
 
 func (t Training) score() string {
+	if t.Unfinished {
+		return words.NotFinished(strconv.Itoa(t.Answered), strconv.Itoa(t.Items))
+	}
 	return strconv.Itoa(t.Right) + " of " + strconv.Itoa(t.Items) + " right"
 }
 
 func (t Training) state() string {
-	return t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
+	return words.ExamOf(t.Exam) + ". " + t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
 }
 
 // revision says which state of its plan an exam was about.
@@ -85,7 +90,14 @@ type Records struct {
 	Plan   string // its address
 	Letter string // of the last revision that was issued; empty without
 	All    []Training
-	Due    []Training // the records by which people have to be trained again
+	Due    []Due
+	Same   []string // letters of the revisions before it on which a pass counts as well
+}
+
+// Due is who has to take one exam again: the records by which that is known.
+type Due struct {
+	Exam string
+	All  []Training
 }
 
 // Page gives the page of a station's records.
@@ -94,7 +106,15 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 	out := page.RecordsPage{
 		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
 		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who has not passed on it, or failed the last exam on it.",
-		All:       lineList(v.All), Due: lineList(v.Due), CSV: v.Plan + "/records.csv",
+		All:       lineList(v.All), CSV: v.Plan + "/records.csv",
+	}
+	for _, d := range v.Due {
+		if len(d.All) > 0 {
+			out.Due = append(out.Due, page.DueList{Exam: words.ExamOf(d.Exam), Lines: lineList(d.All)})
+		}
+	}
+	if len(v.Same) > 0 {
+		out.Counts += " A pass on revision " + strings.Join(v.Same, " or ") + " counts as well: what was changed since does not concern the drill."
 	}
 	if v.Letter == "" {
 		out.Letter = "draft"
@@ -111,7 +131,7 @@ type Person struct {
 	Who     string
 	Records int
 	Newest  Training
-	Due     []string // names of the plans on which the person has to be trained again
+	Due     []string // names of the plans on which the person has to be trained again, with the exam
 }
 
 // Page gives the page of everybody.
@@ -161,9 +181,16 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 	if v.Limit > 0 {
 		took += " of " + Lasting(v.Limit)
 	}
+	if v.Unfinished {
+		out.Left = "It was begun and left. What was answered was not handed in, so nothing of it was judged."
+	}
+	score := v.score()
+	if !v.Unfinished {
+		score += ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"
+	}
 	out.Facts = []page.Fact{
-		{Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
-		{Name: "Score", Text: v.score() + ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"},
+		{Name: "Exam", Text: words.ExamOf(v.Exam)}, {Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
+		{Name: "Score", Text: score},
 		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {

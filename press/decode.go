@@ -17,15 +17,15 @@ const (
 )
 
 // Decode reads one plan and checks it. Every fault that can be told at once is
-// told at once; the plan is nil when there is one.
+// told at once, up to [MostListed]; the plan is nil when there is one.
 func Decode(data []byte) (*Plan, Problems) {
 	doc, ps := readDocument(data, Format)
 	if doc == nil || fatal(ps) {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	plan, more := check(doc)
 	if ps = append(ps, more...); len(ps) > 0 {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	return plan, nil
 }

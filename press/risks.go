@@ -74,3 +74,13 @@ func (w *work) samples() {
 	}
 	w.r.Samples = s
 }
+
+// Accepted gives the share of all parts that both signals accept: what is within the
+// drawing less what of it is refused, and what is accepted besides. Not known where
+// the risks are not.
+func (r *Risk) Accepted() (share float64, known bool) {
+	if r.ConsumerPPM == nil || r.ProducerPPM == nil {
+		return 0, false
+	}
+	return min(1, max(0, r.ConformingShare+(*r.ConsumerPPM-*r.ProducerPPM)/million64)), true
+}

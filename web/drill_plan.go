@@ -84,11 +84,9 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		}
 		p.issue = rev.Issue()
 	}
-	doc, err := draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
-	if err != nil {
-		return err
-	}
-	return p.send(w, r, doc, "card")
+	return send(w, r, p, "card", func() (*draw.Document, error) {
+		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
+	})
 }
 
 // drillPage gives the addresses of what the pages of a drill load.

@@ -17,7 +17,7 @@ import (
 
 // clocked serves an archive by a clock of its own, as a program that was started anew.
 func clocked(a *archive.Archive, clock *time.Time) http.Handler {
-	return (&site{a, &desk{now: func() time.Time { return *clock }}}).router()
+	return (&site{store: a, desk: &desk{now: func() time.Time { return *clock }}}).router()
 }
 
 // The answers of an exam are kept as they are given, half a zone too: they stand on the
@@ -203,7 +203,7 @@ func TestOldRecordsSayWhatWasAnswered(t *testing.T) {
 	a := exampleArchive(t)
 	_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: "old", Who: "Bo", Digest: mustExample(t).Digest(), Seed: 3, Items: 20, Right: 19, Needed: 16, Grave: []string{"a hand was put into the work space"}})
 	require.NoError(t, err)
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	for _, path := range []string{"/records/1", "/plans/1/records", "/people", "/people.csv", "/records/1/sheet.svg"} {
 		_, _, text := asked(t, h, http.MethodGet, path, nil)
 		assert.Contains(t, text, "answered that a hand may be put into the work space", path)

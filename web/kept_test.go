@@ -110,6 +110,11 @@ func TestIssueRevisions(t *testing.T) {
 	require.Equal(t, http.StatusOK, page.status)
 	assert.Contains(t, text(page.byID("revision-A")), "C. Checked")
 	assert.Contains(t, text(page.byID("issue")), "nothing new to issue")
+	names["reason"] = "What the other window says"
+	twice := issued(refused, "1", names)
+	assert.Equal(t, http.StatusUnprocessableEntity, twice.status)
+	assert.Contains(t, text(twice.byID("issue")), "This very plan is issued already, as revision A; nothing was issued a second time.")
+	assert.Nil(t, twice.byID("revision-B"))
 
 	s.typeIn("station.nest", "141")
 	s = s.press("recompute")

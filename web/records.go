@@ -165,12 +165,15 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	for _, m := range s.missed(r.Context(), t) {
 		misses = append(misses, draw.RecordMiss(m))
 	}
-	sheet := draw.NewRecord(draw.Record{
+	record := draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
 		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
-	}, draw.Options{})
+	}
 	var b bytes.Buffer
-	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {
+	err = board.take(r.Context(), func() error {
+		return draw.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
+	})
+	if err != nil {
 		return err
 	}
 	h := w.Header()

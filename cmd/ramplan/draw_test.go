@@ -95,8 +95,8 @@ func TestPages(t *testing.T) {
 	file, err := os.ReadFile(rows)
 	require.NoError(t, err)
 	text := string(file)
-	assert.True(t, strings.HasPrefix(text, "\uFEFFCharacteristic,Specification,"))
-	assert.Contains(t, text, "\r\n'=1+1,")
+	assert.True(t, strings.HasPrefix(text, "\uFEFFOperation,Machine,Characteristic,"))
+	assert.Contains(t, text, ",'=1+1,")
 	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
 	for said, args := range map[string][]string{

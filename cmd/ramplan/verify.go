@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"strings"
 
@@ -73,7 +74,7 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (said
 			continue
 		}
 		rev, err := a.Revision(ctx, f.Plan, f.Letter)
-		if err != nil {
+		if old := (*archive.NotTaken)(nil); err != nil && !errors.As(err, &old) { // what was issued stays that
 			return "", false, err
 		}
 		if !rev.Says(*sheet.Issue) {

@@ -134,8 +134,11 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 		if n != seq || r.Letter != Letter(n) {
 			c.fault(p.id, what, "stands at place %d, where %s belongs", n, Letter(seq))
 		}
-		if r.Damaged {
+		switch {
+		case r.Damaged:
 			c.fault(p.id, what, "does not match its digest")
+		case r.Plan == nil:
+			c.NotTaken = append(c.NotTaken, Fault{p.id, what, "is whole, but today's rules do not take it: " + r.Faults[0].String()})
 		}
 		return nil
 	})

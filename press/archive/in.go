@@ -252,7 +252,7 @@ func readIssue(file string) (Revision, error) {
 		return Revision{}, fmt.Errorf("archive: %s is not the plan that was issued: its digest is another one", planName)
 	}
 	return Revision{
-		Letter: said.Letter, At: at, Plan: plan, PlanDigest: said.PlanDigest,
+		Letter: said.Letter, At: at, Document: plan.Document(), Plan: plan, PlanDigest: said.PlanDigest,
 		Signed: Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second, Drill: said.Drill},
 	}, nil
 }

@@ -171,6 +171,10 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 			m.fault(name, "revision %s is damaged and was left out", r.Letter)
 			continue
 		}
+		if r.Document == nil {
+			m.fault(name, "revision %s is no document that this program reads, and was left out; a backup holds it", r.Letter)
+			continue
+		}
 		if err := r.out(folder); err != nil {
 			return err
 		}
@@ -189,7 +193,7 @@ func (r *Revision) out(folder string) error {
 		return err
 	}
 	base := filepath.Join(folder, revisionOf+r.Letter)
-	if err := writeNew(base+".json", r.Plan.JSON()); err != nil {
+	if err := writeNew(base+".json", r.Document.JSON()); err != nil {
 		return err
 	}
 	return writeNew(base+issueEnding, append(said, '\n'))

@@ -16,9 +16,11 @@ type Revision struct {
 	Letter string
 	At     time.Time // of issue
 	Signed
-	Plan       *press.Plan
-	PlanDigest string // of the plan in canonical form
-	Damaged    bool   // the document or what is said of it does not match its digest; Plan is nil
+	Document   *press.Document // as it was issued; nil where it is damaged or no document of today
+	Plan       *press.Plan     // nil where there is none, or today's rules do not take it
+	PlanDigest string          // of the plan in canonical form
+	Damaged    bool            // the document or what is said of it does not match its digest
+	Faults     press.Problems  // why today's rules do not take it, though it is what was issued
 
 	body string // digest of the document
 }
@@ -47,7 +49,8 @@ func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.E
 // Issue makes the working draft of a plan its next revision, if the version
 // named still stands. A plan with physical blockers is never issued, one with
 // others only with a reason and a second name. Asking again for what was issued
-// last, with the same names and reason, as after a lost answer, gives that.
+// last, with the same names and reason, as after a lost answer, gives that; with
+// others it is refused, as one plan is not issued twice in a row.
 func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
 	var out Revision
 	_, err := a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
@@ -65,17 +68,21 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		if err != nil {
 			return err
 		}
-		if issued.seq == 0 {
+		if issued.seq == 0 || issued.seq == 1 && issued.PlanDigest == plan.Digest() {
 			s.Drill = "" // there is nothing that it could be the same as
-		} else if faults := sameDrill(plan, issued.Revision, s); len(faults) > 0 {
-			return &Refused{faults}
 		}
-		if issued.Signed == s && issued.PlanDigest == plan.Digest() && !issued.Damaged {
+		if issued.PlanDigest == plan.Digest() && !issued.Damaged {
+			if issued.Signed != s {
+				return &Refused{press.Problems{{Code: press.CodeConflict, Message: "this very plan is issued already, as revision " + issued.Letter + "; nothing was issued a second time"}}}
+			}
 			out = issued.Revision
 			return nil
 		}
+		if faults := sameDrill(plan, issued.Revision, s); len(faults) > 0 {
+			return &Refused{faults}
+		}
 		now := a.stamp()
-		out = Revision{Letter: Letter(issued.seq + 1), At: readStamp(now), Signed: s, Plan: plan, PlanDigest: plan.Digest()}
+		out = Revision{Letter: Letter(issued.seq + 1), At: readStamp(now), Signed: s, Document: plan.Document(), Plan: plan, PlanDigest: plan.Digest()}
 		if err := addRevision(ctx, tx, id, issued.seq+1, &out); err != nil {
 			return err
 		}
@@ -133,16 +140,22 @@ const (
 	sealedColumns3 = revisionColumns + ", '', seal"
 )
 
-// Revision gives one issued revision.
+// Revision gives one issued revision. Where today's rules do not take its plan it
+// comes with [*NotTaken] and without a plan, else as it was issued.
 func (a *Archive) Revision(ctx context.Context, id ID, letter string) (Revision, error) {
 	r, err := scanSealed(a.reader(ctx).QueryRowContext(ctx, "select "+sealedColumns+" from revision where plan = $1 and letter = $2", id, letter).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return r, ErrNotFound
 	}
-	if err == nil && r.Damaged {
+	switch {
+	case err != nil:
+		return r, explain(err)
+	case r.Damaged:
 		return r, a.tell(ctx, &Damaged{Plan: id, What: "revision " + letter})
+	case r.Plan == nil:
+		return r, &NotTaken{Plan: id, Letter: letter, Faults: r.Faults}
 	}
-	return r, explain(err)
+	return r, nil
 }
 
 // Revisions lists the issued revisions, the newest first.
@@ -169,7 +182,7 @@ func scanSealed(scan scanner) (Revision, error) {
 	r, err := scanRevision(func(to ...any) error { return scan(append(to, &drill, &seal)...) })
 	r.Drill = drill
 	if err == nil && r.seal(r.body) != seal {
-		r.Damaged, r.Plan = true, nil
+		r.damage()
 	}
 	return r, err
 }
@@ -183,11 +196,20 @@ func scanRevision(scan scanner) (Revision, error) {
 		return r, err
 	}
 	r.At = readStamp(at)
-	plan, faults := press.Decode(body)
-	if digest(body) != r.body || len(faults) > 0 || plan.Digest() != r.PlanDigest {
-		r.Damaged = true
+	if digest(body) != r.body {
+		r.damage()
 		return r, nil
 	}
-	r.Plan = plan
+	if r.Document, r.Faults = press.ReadDocument(body); r.Document == nil {
+		return r, nil
+	}
+	if r.Document.Digest() != r.PlanDigest {
+		r.damage()
+		return r, nil
+	}
+	r.Plan, r.Faults = r.Document.Check()
 	return r, nil
 }
+
+// damage says that a revision is not what was stored: nothing of its plan is told.
+func (r *Revision) damage() { r.Damaged, r.Document, r.Plan, r.Faults = true, nil, nil, nil }

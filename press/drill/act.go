@@ -12,10 +12,10 @@ import (
 // actItems: what happens to the part, and what happens to the station when the same
 // lamps refuse again and again.
 func (d *Drill) actItems() {
-	for _, t := range words.PairTexts(d.r) {
+	for _, t := range words.PairTexts(d.p, d.r) {
 		d.add(Act, 1, "do/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.do(rng, t) })
 	}
-	for _, t := range words.PairTexts(d.r) {
+	for _, t := range words.PairTexts(d.p, d.r) {
 		switch {
 		case len(t.Words) == 0: // to stop is what happens to the part, too
 			d.add(Act, 1, "several/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.atFault(rng, t) }, "do/"+PairID(t.Pair))
@@ -66,13 +66,13 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 	var choices []Choice
 	seen := map[string]bool{t.Do: true}
 	choices = append(choices, Choice{ID: PairID(t.Pair), Text: t.Do})
-	for _, other := range words.PairTexts(d.r) {
+	for _, other := range words.PairTexts(d.p, d.r) {
 		if seen[other.Do] {
 			continue
 		}
 		seen[other.Do] = true
 		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.treatedAs(t, other),
-			Reason: "That belongs to " + other.Pair.String() + ", which is " + orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + orWords(t.Words) + "."})
+			Reason: "That belongs to " + other.Pair.String() + ", which is " + d.orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + d.orWords(t.Words) + "."})
 	}
 	for _, trap := range d.traps(t, words.One) {
 		if trap.ID == trapAgain {

@@ -323,7 +323,7 @@ func (q proof) proveHands(t *testing.T, e Exercise) {
 	for _, c := range e.Choices {
 		wrong := !slices.Contains(e.Right, c.ID)
 		if e.Key == "hands/approach" {
-			assert.Equal(t, !wrong, strings.Contains(c.Text, "up to "+words.Force(q.r.Impact.Early)+": the approach"), c.Text)
+			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)+": the approach"), c.Text)
 			continue
 		}
 		assert.Equal(t, wrong, c.Grave == graveHand, c.Text)

@@ -12,7 +12,7 @@ type SheetPage struct {
 	Sizes     []Option
 	Pages     []PaperPage
 	Behind    []BehindPage
-	PDF       string // address
+	PDF       string // address, to which the form adds what is ticked
 	Drawings  []DrawingFiles
 	Widths    []Option // of a drawing alone
 	NoTitle   bool     // a drawing alone goes without its title
@@ -32,5 +32,5 @@ type BehindPage struct {
 type DrawingFiles struct {
 	Label string
 	Image string // address
-	Files []Link
+	Files []Link // to which their form adds width and title
 }

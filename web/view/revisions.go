@@ -37,6 +37,8 @@ type Revision struct {
 	Drill                                                string // again, same, or empty where nobody said so
 	Digest                                               string
 	Damaged                                              bool
+	Faults                                               press.Problems // why today's rules do not take it
+	Readable                                             bool           // a draft can be made of it
 }
 
 func (r Revision) page(address string) page.Revision {
@@ -45,7 +47,10 @@ func (r Revision) page(address string) page.Revision {
 		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: drillSaid[r.Drill], Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
 		Remark: r.oneName(),
 	}
-	if !r.Damaged {
+	for _, p := range r.Faults {
+		out.NotTaken = append(out.NotTaken, label(p.Path)+": "+p.Message)
+	}
+	if !r.Damaged && len(r.Faults) == 0 {
 		out.Address = address + "/revisions/" + r.Letter
 	}
 	return out
@@ -69,7 +74,11 @@ var despite = []struct{ path, label, help string }{
 func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	out := page.RevisionsPage{Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Next: v.Next}
 	for _, r := range v.Issued {
-		out.Issued = append(out.Issued, r.page(v.Address))
+		one := r.page(v.Address)
+		if len(r.Faults) > 0 && r.Readable {
+			one.Back = &page.BringBack{Action: v.Address + "/revisions/" + r.Letter, Version: out.Version, Do: "draft", Label: StartAgain(r.Letter)}
+		}
+		out.Issued = append(out.Issued, one)
 	}
 	if v.Just != "" {
 		out.Just = "Revision " + v.Just + " was issued."
@@ -86,10 +95,13 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		for _, text := range v.Faults.At("") {
+			out.Cannot = sentence(text)
+		}
 		return out
 	}
 	words.Explain(v.Result)
-	out.Headline = words.Headline(v.Plan, v.Result)
+	out.Headline, out.Blocked = words.Headline(v.Plan, v.Result), v.Result.Blocked()
 	form := newForm(Take(v.Draft.Entries, nil), nil)
 	form.page() // knows the places only then
 	told := func(fs []press.Finding) (out []page.Finding) {
@@ -209,7 +221,7 @@ func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown.Copy = copied(v.Plan, v.Result, shown.Setpoints, words.Standing(v.Revision.Letter, true), false)
 	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
-		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Result: shown,
+		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,
 	}
 	letter := v.Revision.Letter
 	of := "?revision=" + letter

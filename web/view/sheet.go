@@ -54,7 +54,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name), CSV: s.file("rows/" + name + ".csv"),
 		})
 	}
-	out.PDF = s.file("sheet.pdf", "download", "")
+	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
 		if !known {
@@ -62,7 +62,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		}
 		d := page.DrawingFiles{Label: label, Image: s.drawing(what + ".svg")}
 		for _, format := range draw.Formats() {
-			d.Files = append(d.Files, page.Link{Address: s.drawing(what+"."+format, "download", ""), Text: strings.ToUpper(format)})
+			d.Files = append(d.Files, page.Link{Address: s.Address + "/drawings/" + what + "." + format, Text: strings.ToUpper(format)})
 		}
 		out.Drawings = append(out.Drawings, d)
 	}
@@ -92,7 +92,8 @@ func (s Sheet) kept() []page.Hidden {
 }
 
 // drawing is the address of a drawing alone.
-func (s Sheet) drawing(file string, pairs ...string) string {
+func (s Sheet) drawing(file string) string {
+	var pairs []string
 	if s.Width != "" {
 		pairs = append(pairs, "width", s.Width)
 	}

@@ -6,7 +6,11 @@ import (
 	"runtime/debug"
 )
 
-func help(_ context.Context, c console, _ []string) int {
+// help prints the page of all verbs, or what one of them has to say.
+func help(ctx context.Context, c console, args []string) int {
+	if len(args) > 0 {
+		return helpOf(ctx, c, args)
+	}
 	fmt.Fprintln(c.out, "ramplan plans press stations: which setting, where to stop, what the signals mean.")
 	fmt.Fprintln(c.out)
 	for _, v := range verbs() {
@@ -22,7 +26,26 @@ func help(_ context.Context, c console, _ []string) int {
 	return statusGood
 }
 
-func version(_ context.Context, c console, _ []string) int {
+func helpOf(ctx context.Context, c console, args []string) int {
+	for _, v := range verbs() {
+		if v.name != args[0] || len(args) > 1 {
+			continue
+		}
+		fmt.Fprintf(c.out, "ramplan %s: %s\n", v.usage, v.about)
+		if v.flags {
+			return v.run(ctx, console{c.in, c.out, c.out}, []string{"-h"})
+		}
+		return statusGood
+	}
+	c.complain("help prints its page, or what one verb has to say: ramplan help draw")
+	return statusRefused
+}
+
+func version(_ context.Context, c console, args []string) int {
+	if len(args) > 0 {
+		c.complain("version takes nothing, found %q", args[0])
+		return statusRefused
+	}
 	v := "(development)"
 	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
 		v = info.Main.Version

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -22,13 +23,13 @@ func (d *drawn) papers(p *press.Plan, r *press.Result) []words.Table {
 
 // rows writes the tables of a plan for other programs: comma-separated, in UTF-8
 // with the mark by which spreadsheets know it, an empty line between two tables.
-func (d *drawn) rows(c console) int {
-	plan, ok := c.readPlan(d.plans[0])
+func (d *drawn) rows(ctx context.Context, c console) int {
+	from, ok := d.read(ctx, c, d.plans[0])
 	if !ok {
 		return statusRefused
 	}
 	b := bytes.NewBufferString("\uFEFF")
-	for i, t := range d.papers(plan, press.Evaluate(plan)) {
+	for i, t := range d.papers(from.plan, press.Evaluate(from.plan)) {
 		if i > 0 {
 			b.WriteString("\r\n")
 		}

@@ -15,13 +15,13 @@ import (
 // for digest, and what the sheet says of it. What is printed is not compared. A plan
 // file is compared too.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("verify", args, 1, 1, "the name of one sheet (an SVG, a PNG or a PDF) or plan")
+	dir, files, status, ok := c.archiveVerb("verify", args, 1, 1, "the name of one sheet (an SVG, a PNG or a PDF) or plan")
 	if !ok {
 		return status
 	}
-	data, err := c.readSheet(names[0])
+	data, err := c.readSheet(files[0])
 	if err != nil {
-		c.complain("%s: %s", names[0], fileFault(err))
+		c.complain("%s: %s", files[0], fileFault(err))
 		return statusRefused
 	}
 	var sheet carry.Carried
@@ -29,7 +29,7 @@ func verify(ctx context.Context, c console, args []string) int {
 	if plan, faults := press.Decode(data); len(faults) == 0 {
 		sheet.Digest, bare = plan.Digest(), true
 	} else if sheet, err = carry.Extract(data); err != nil {
-		c.complain("%s: %s", names[0], strings.TrimPrefix(err.Error(), "carry: "))
+		c.complain("%s: %s", files[0], strings.TrimPrefix(err.Error(), "carry: "))
 		return statusRefused
 	}
 	a, err := archive.Look(ctx, dir)
@@ -45,7 +45,7 @@ func verify(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return c.give(err)
 	}
-	fmt.Fprintf(c.out, "%s: %s\n", names[0], said)
+	fmt.Fprintf(c.out, "%s: %s\n", files[0], said)
 	if !same {
 		return statusDiffers
 	}

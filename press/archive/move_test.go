@@ -243,10 +243,11 @@ func TestFileNames(t *testing.T) {
 		"a/b\\c:d*e?f\"g<h>i|j\x00k": "a-b-c-d-e-f-g-h-i-j-k",
 		"..":                         "",
 		"con":                        "_con",
-		"Lpt1.x":                     "_Lpt1.x",
-		"context":                    "context",
-		strings.Repeat("a", 200):     strings.Repeat("a", 80),
-		strings.Repeat("𐍈", 90):      strings.Repeat("𐍈", 60),
+		"-rf --x":                    "rf --x", "- -": "", "-con": "_con", // from memory: programs take such names for flags
+		"Lpt1.x":                 "_Lpt1.x",
+		"context":                "context",
+		strings.Repeat("a", 200): strings.Repeat("a", 80),
+		strings.Repeat("𐍈", 90):  strings.Repeat("𐍈", 60),
 	} {
 		assert.Equal(t, want, fileName(text), "%q", text)
 	}

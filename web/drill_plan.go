@@ -83,7 +83,7 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		}
 		p.issue = rev.Issue()
 	}
-	doc, err := draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
+	doc, err := draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today()})
 	if err != nil {
 		return err
 	}

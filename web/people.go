@@ -1,10 +1,8 @@
 package web
 
 import (
-	"bytes"
 	"cmp"
 	"context"
-	"encoding/csv"
 	"errors"
 	"maps"
 	"net/http"
@@ -150,10 +148,11 @@ var recordColumns = []string{
 
 // sendTable answers with records as comma-separated values (RFC 4180).
 func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
-	b := bytes.NewBufferString("\uFEFF") // by which spreadsheets know UTF-8
-	c := csv.NewWriter(b)
-	c.UseCRLF = true
-	_ = c.Write(recordColumns)
+	separation, err := separationOf(r)
+	if err != nil {
+		return err
+	}
+	rows := [][]string{recordColumns}
 	for _, t := range all {
 		revision, state := t.Revision, "sound"
 		if revision == "" {
@@ -162,8 +161,8 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		set := cmp.Or(words.SetOf(t.Repeat, t.Known), "fresh set")
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
-			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),
-			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), separation.Number(words.Exact(100 * t.Pass)), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),
+			separation.Number(words.Exact(t.Took.Seconds())), separation.Number(words.Exact(t.Limit.Seconds())), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
 		}
 		if t.Damaged { // nothing that it says can be relied on
 			for i := 3; i < len(row); i++ {
@@ -171,13 +170,8 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 			}
 			row[len(row)-1] = "damaged"
 		}
-		_ = c.Write(row)
+		rows = append(rows, row)
 	}
-	c.Flush()
-	h := w.Header()
-	h.Set("Content-Type", "text/csv; charset=utf-8")
-	h.Set("Cache-Control", "private, no-cache")
-	h.Set("Content-Disposition", `attachment; filename="`+name+`.csv"`)
-	_, _ = w.Write(b.Bytes())
+	sendCSV(w, name, separation.File(rows))
 	return nil
 }

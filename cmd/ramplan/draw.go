@@ -29,6 +29,7 @@ type drawn struct {
 	what, to, format string
 	paper            string
 	tables           []string // on pages behind the sheet
+	separation       words.Separation
 	width            draw.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
@@ -70,9 +71,10 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
 	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
 	text(flags, &d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
-	var pages, width string
+	var pages, width, separator string
 	text(flags, &pages, "pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
 	text(flags, &width, "width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
+	text(flags, &separator, "separator", words.Separations[0].Name, "`SEPARATOR` of rows: "+separators())
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
@@ -112,10 +114,14 @@ func drawFlags(c console, args []string) (*drawn, error) {
 			}
 		}
 	}
-	known := append([]string{sheetName}, draw.Names()...)
+	var known bool
+	if d.separation, known = words.SeparationOf(separator); !known {
+		return nil, fmt.Errorf("draw knows no separator %q; there are %s", separator, strings.Join(words.SeparationNames(), ", "))
+	}
+	drawings := append([]string{sheetName}, draw.Names()...)
 	switch {
-	case !slices.Contains(known, d.what):
-		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(known, ", "))
+	case !slices.Contains(drawings, d.what):
+		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(drawings, ", "))
 	case !slices.Contains(papers, d.paper):
 		return nil, fmt.Errorf("draw knows no size %q; there are %s", d.paper, strings.Join(papers, ", "))
 	case d.what != sheetName && len(d.tables) > 0:
@@ -135,7 +141,19 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	if d.format == rowsFormat && isGiven(flags, "size") {
 		return nil, fmt.Errorf("-size is for a sheet; rows have none")
 	}
+	if d.format != rowsFormat && isGiven(flags, "separator") {
+		return nil, fmt.Errorf("-separator is for rows: give -o a name that ends in .csv")
+	}
 	return &d, nil
+}
+
+// separators are those that can be named, with what they mean.
+func separators() string {
+	var out []string
+	for _, s := range words.Separations {
+		out = append(out, s.Name+" ("+s.Label+")")
+	}
+	return strings.Join(out, ", ")
 }
 
 // chooseFormat tells from the ending of -o what is written, and into what.
@@ -199,7 +217,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	if !ok {
 		return nil, false
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue}
+	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today()}
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Pages = d.papers(from.plan, result)

@@ -95,9 +95,13 @@ func TestPages(t *testing.T) {
 	file, err := os.ReadFile(rows)
 	require.NoError(t, err)
 	text := string(file)
-	assert.True(t, strings.HasPrefix(text, "\uFEFFCharacteristic,Specification,"))
-	assert.Contains(t, text, "\r\n'=1+1,")
-	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
+	assert.True(t, strings.HasPrefix(text, "Table,Plan number,"), "nothing but ASCII: no mark")
+	assert.Regexp(t, `\r\nControl-plan rows,WS-210,Bearing sleeve into anemometer hub,DRAFT,\d{4}-\d\d-\d\d,sha256:[0-9a-f]{12},,'=1\+1,`, text)
+	assert.Regexp(t, `\r\n\r\nTable,.*,Failure,What it is,`, text)
+	assert.Contains(t, text, "\r\nFailure-mode rows,WS-210,")
+	status, german, errs := command(t, "", "draw", "-pages", "faults", "-format", "csv", "-separator", "semicolon", plan)
+	require.Zero(t, status, errs)
+	assert.Contains(t, german, ";115,080;mm;;", "by hand: where the tallest good part reads")
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
 	for said, args := range map[string][]string{
 		`draw knows no page "everything"; there are faults,`:   {"-pages", "everything", plan},

@@ -90,6 +90,8 @@ func TestNothingIsDropped(t *testing.T) {
 		{"-revision needs -plan", []string{"draw", "-revision", "A", "-o", "out.pdf", example}},
 		{"-size is for a sheet", []string{"draw", "-what", "strip", "-size", "letter", "-o", "out.pdf", example}},
 		{"-size is for a sheet", []string{"draw", "-pages", "shift", "-size", "letter", "-o", "out.csv", example}},
+		{"-separator is for rows", []string{"draw", "-separator", "semicolon", "-o", "out.pdf", example}},
+		{`no separator "tab"; there are comma, semicolon`, []string{"draw", "-separator", "tab", "-pages", "shift", "-o", "out.csv", example}},
 		{"the card keeps its title", []string{"draw", "-what", "card", "-title=false", "-o", "out.pdf", example}},
 		{"rows go into one file", []string{"draw", "-pages", "shift", "-format", "csv", "-o", "folder/", example}},
 		{"counted from 1, found -plan 0", []string{"extract", "-plan", "0", "x.pdf"}},

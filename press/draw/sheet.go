@@ -10,6 +10,7 @@ import (
 type SheetOptions struct {
 	Paper  string        // one of [Papers] by name; empty: the first
 	Issue  *carry.Issue  // nil: a draft
+	Day    string        // on which a draft is drawn; empty: it is not said
 	Pages  []words.Table // tables on pages behind the first
 	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
 }

@@ -12,7 +12,8 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p)
 	q := p.Requirement
 	t := Table{
-		Lead: "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
+		Lead:   "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
+		Ranges: []string{"Specification"},
 		Columns: []Column{{"Characteristic", 1.3, false}, {"Specification", 1.3, false}, {"Evaluation technique", 2.6, false}, {"Sample size", 0.9, false},
 			{"Frequency", 1.2, false}, {"Control method", 1.8, false}, {"Reaction plan", 1.4, false}},
 	}

@@ -8,6 +8,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead:    CatalogueLead(r),
+		Figures: []string{"Reading", "Known after", "Judged rightly"},
 		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
 	for _, f := range r.Faults {
@@ -32,6 +33,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 func failureTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "What can go wrong, what it does to the two signals, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Figures: []string{"Detection"},
 		Columns: []Column{{"Failure", 1.3, false}, {"What it is", 3.2, false}, {"Effect on the signals", 1.3, false}, {"How it is detected", 2.5, false}, {"Detection", 0.7, false}},
 	}
 	for _, f := range r.Faults {

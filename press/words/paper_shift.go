@@ -62,6 +62,7 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer,
+		Ranges:  []string{"Reading to expect"},
 		Columns: []Column{{"Push", 1.3, false}, {"Why", 3, false}, {"Lamps that must show", 1.3, false}, {"Reading to expect", 1.75, false}, {"Lamps seen", 1, true}, {"Reading", 0.8, true}, {"Signed", 0.8, true}},
 	}
 	add := func(what, why, lamps, reading string) {

@@ -71,7 +71,7 @@ func (w *work) catalogue() {
 	}
 	w.tight()
 	if w.p.Joint.Kind == Interference {
-		r, _ := w.rest(0, w.force.now.typical, push{drag: w.p.Joint.Drag, travel: w.parts.travel})
+		r, _ := w.rest(0, w.force.now.typical, push{drag: w.p.Joint.Drag, counter: w.p.Joint.Counterforce, travel: w.parts.travel})
 		w.bad(RowLoose, r)
 	}
 	if f.Chip > 0 {
@@ -119,7 +119,7 @@ func (w *work) tight() {
 	if none {
 		return
 	}
-	d.rise = demand - d.drag
+	d.counter, d.rise = 0, demand-d.drag // the line tells the whole demand
 	r, _ := w.rest(0, w.force.now.typical, d)
 	w.bad(RowTight, r)
 }
@@ -182,7 +182,7 @@ func (w *work) outcome(name string, o occasion, s stuck) (row FaultRow, met bool
 	}
 	row.Time = w.r.Cycle.WatchTime
 	if arrival && (s.arrival == nil || *s.arrival) {
-		row.Time = ptr(w.r.Cycle.Approach + w.p.slow(o.reading-z.Start) + w.r.Cycle.Confirm)
+		row.Time = ptr(w.r.Cycle.Approach + w.p.slow(o.reading-z.Start) + w.r.Cycle.Settle + w.r.Cycle.Confirm)
 	}
 	if s.arrival != nil {
 		arrival = *s.arrival

@@ -15,7 +15,8 @@ const (
 	PhaseApproach Phase = "approach" // fast, not limited in force
 	PhaseSlow     Phase = "slow"     // at limited force, nothing met yet
 	PhasePress    Phase = "press"    // the part is met and pressed in
-	PhaseConfirm  Phase = "confirm"  // at rest, the signals settle
+	PhaseSettle   Phase = "settle"   // at rest, the set force builds up
+	PhaseConfirm  Phase = "confirm"  // at rest, arrival is on and must stay
 	PhaseRead     Phase = "read"     // the signals are read and latched; then the hold
 	PhaseRetract  Phase = "retract"
 	PhaseHome     Phase = "home"
@@ -116,6 +117,9 @@ func (w *work) course(v visit) Course {
 	}
 	t.move(PhaseApproach, w.p.approach(), z.Start)
 	t.slowly(c)
+	if settle := w.r.Cycle.Settle; settle > 0 {
+		t.wait(PhaseSettle, settle)
+	}
 	t.wait(PhaseConfirm, w.r.Cycle.Confirm)
 	hold := 0.0
 	if c.Met {

@@ -34,36 +34,39 @@ func (w *work) cycle() {
 	c := Cycle{
 		Approach:  approach.Time,
 		Press:     p.slow(end - z.a),
+		Settle:    m.SettleTime,
 		Confirm:   m.ConfirmTime,
 		Hold:      m.HoldTime,
 		Retract:   p.retract().Move(end - p.Station.Home).Time,
 		Handling:  m.HandlingTime,
 		PeakSpeed: approach.Peak,
 	}
-	c.Total = c.Approach + c.Press + c.Confirm + c.Hold + c.Retract + c.Handling
+	c.Total = c.Approach + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
 	if z.e != nil {
-		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Confirm)
-		c.MissingTotal = ptr(w.missingTotal(c, *z.e))
+		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm)
+		c.MissingTotal = ptr(w.missingTotal(c, *z.e, 0))
+		c.MissingWatched = ptr(w.missingTotal(c, *z.e, c.Settle))
 	}
 	w.r.Cycle = c
-	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Confirm+c.Hold, c.Total); ok {
+	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
 		w.r.Heating.RMSSetting = &rms
 	}
 }
 
 // missingTotal times the cycle without an insert: the ram runs on to where
-// something stops it, at the most to the push end.
-func (w *work) missingTotal(c Cycle, e float64) float64 {
+// something stops it, at the most to the push end, and waits there for some s when
+// nothing was met.
+func (w *work) missingTotal(c Cycle, e, wait float64) float64 {
 	p, a := w.p, w.zone.a
 	insert := w.withoutInsert()
-	end, hold := e, 0.0
+	end := e
 	if !insert.Nowhere {
 		end = math.Min(math.Max(insert.Reading, a), e)
 		if insert.Reading <= e+slack {
-			hold = c.Hold
+			wait = c.Settle + c.Hold
 		}
 	}
-	return c.Approach + p.slow(end-a) + c.Confirm + hold + p.retract().Move(end-p.Station.Home).Time + c.Handling
+	return c.Approach + p.slow(end-a) + c.Confirm + wait + p.retract().Move(end-p.Station.Home).Time + c.Handling
 }
 
 // impact computes what the moving mass adds.
@@ -71,7 +74,7 @@ func (w *work) impact() {
 	st, m, mass := &w.p.Station, &w.p.Motion, w.p.Ram.InertiaMass
 	seat := motion.Seat{Speed: m.SlowSpeed, Stiffness: st.Stiffness, Mass: mass}
 	typical, strong := seat, seat
-	typical.Force, typical.Demand = w.r.Force.Typical, w.joint.push[mid].seat()
+	typical.Force = w.r.Force.Typical
 	strong.Force, strong.Demand = w.r.Force.High, w.joint.push[low].seat()
 	w.r.Impact = Impact{
 		Contact:      motion.ImpactForce(m.SlowSpeed, st.Stiffness, mass),

@@ -25,9 +25,23 @@ func (r *Result) JSON(lines bool) ([]byte, error) {
 	if lines {
 		options = append(options, jsontext.WithIndent("  "))
 	}
-	data, err := json.Marshal(r, options...)
+	data, err := json.Marshal(r.document(), options...)
 	if err != nil {
 		return nil, err
 	}
 	return append(data, '\n'), nil
+}
+
+// document is what is written of a result: where nothing can be pressed in, what
+// would rest on a seated part is null.
+func (r *Result) document() any {
+	if r.Pressable() {
+		return r
+	}
+	return struct {
+		*Result
+		Travel *Travel   `json:"travel"`
+		Window *Readings `json:"window"`
+		Risk   *Risk     `json:"risk"`
+	}{Result: r}
 }

@@ -1,7 +1,5 @@
 package press
 
-import "math"
-
 func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
@@ -19,19 +17,27 @@ func (w *work) blockForce() {
 }
 
 func (w *work) blockReadings() {
+	if !w.r.Pressable() {
+		return
+	}
 	win, z := &w.r.Window, &w.zone
 	if win.Acceptance == nil {
 		width := win.GoodRange[1] - win.GoodRange[0]
-		w.say(Blocker, NoAcceptance, w.doubtPath(), figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width})
+		d := w.doubt()
+		w.say(Blocker, NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
 	}
 	if z.known && !z.overlap {
 		w.say(Blocker, NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
 	}
-	if z.overlap && (w.seated.nominal < z.first-slack || w.seated.nominal > z.last+slack) {
-		w.say(Blocker, NominalRejected, w.zonePath(), figures{
+	if refused := w.r.Risk.ProducerPPM; z.overlap && (w.nominalOutside() || refused != nil && *refused > quarter) {
+		f := figures{
 			"reading": w.seated.nominal, "from": z.first, "to": z.last, "height": w.seated.base - w.seated.nominal,
 			"height_low": w.p.Requirement.HeightLow, "height_high": w.p.Requirement.HeightHigh,
-		})
+		}
+		if !w.nominalOutside() {
+			f["ppm"] = *refused
+		}
+		w.say(Blocker, NominalRejected, w.zonePath(), f)
 	}
 	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
 	if home > z.a+slack {
@@ -43,6 +49,51 @@ func (w *work) blockReadings() {
 	if z.z2 != nil && *z.z2 > stroke+slack {
 		w.say(Blocker, BeyondStroke, w.byHand(w.p.Window.ZoneEnd, "window.zone_end"), figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
+}
+
+// quarter of all parts, ppm: a station that refuses more of the good ones is of no use.
+const quarter = 250000
+
+// nominalOutside tells whether the nominal part does not give both signals.
+func (w *work) nominalOutside() bool {
+	return w.seated.nominal < w.zone.first-slack || w.seated.nominal > w.zone.last+slack
+}
+
+// looksGood speaks of every row of the catalogue that should not be good, stands
+// outside the drawing and gives both signals all the same.
+func (w *work) looksGood() {
+	if !w.zone.overlap {
+		return
+	}
+	good := w.r.Window.GoodRange
+	for i, f := range w.r.Faults {
+		if f.Good || f.Reading == nil || f.Name == RowMissing && !f.Own || w.visits[i].stuck != (stuck{}) {
+			continue
+		}
+		r := *f.Reading
+		tall, short := r < good[0]-slack, r > good[1]+slack
+		if !tall && !short || r < w.zone.first-slack || r > w.zone.last+slack {
+			continue
+		}
+		w.say(Blocker, FaultLooksGood, w.edgePath(tall), figures{"row": float64(i), "reading": r, "low": good[0], "high": good[1], "from": w.zone.first, "to": w.zone.last})
+	}
+}
+
+// edgePath is the hand-set field behind the edge of the overlap on the side of tall
+// or short parts.
+func (w *work) edgePath(tall bool) string {
+	z, win := &w.zone, &w.p.Window
+	switch {
+	case tall && win.ZoneStart != nil && *z.z1 >= z.a:
+		return "window.zone_start"
+	case tall && win.ApproachEnd != nil:
+		return "window.approach_end"
+	case !tall && win.ZoneEnd != nil && *z.z2 <= *z.e:
+		return "window.zone_end"
+	case !tall && win.PushStroke != nil:
+		return "window.push_stroke"
+	}
+	return w.zonePath()
 }
 
 // zonePath is the field that moves the overlap: the one set by hand, if any;
@@ -89,30 +140,9 @@ func (w *work) settingPath() string {
 	return "ram.setting_max"
 }
 
-// doubtPath is the field behind the largest part of the reading's uncertainty.
-func (w *work) doubtPath() string {
-	st := &w.p.Station
-	path, most := "requirement.height_high", 0.0
-	for _, c := range []struct {
-		path string
-		u    float64
-	}{
-		{"ram.repeatability", w.p.Ram.Repeatability / 2},
-		{"station.nest_drift", st.NestDrift / math.Sqrt(3)},
-		{"station.stiffness", math.Hypot(w.force.now.scatter/2/st.Stiffness, w.seated.deflection*st.StiffnessTolerance/100/2)},
-		{"station.reference_uncertainty", st.ReferenceUncertainty / 2},
-		{"parts", w.parts.under.SD},
-	} {
-		if c.u > most {
-			path, most = c.path, c.u
-		}
-	}
-	return path
-}
-
 func (w *work) blockMotion() {
 	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
-	if ppm > limit {
+	if ppm > limit { // without a way to press in there is no share
 		w.say(Blocker, EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
 	}
 	m, r := &w.p.Motion, &w.p.Ram
@@ -147,11 +177,12 @@ func (w *work) blockJoint() {
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" {
 		w.say(Blocker, MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
+	w.looksGood()
 	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
 		w.blockInterference()
 	}
 	if t := w.parts.travel; t < 0 {
-		w.say(Blocker, TravelNegative, "parts", figures{"travel": t})
+		w.say(Blocker, TravelNegative, w.rowPath(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
 	}
 	if t := w.parts.travel; j.Kind == Touch && t != 0 {
 		w.say(Blocker, TouchWithTravel, "joint.kind", figures{"travel": t})
@@ -181,7 +212,8 @@ func (w *work) overlapWider(s Severity) {
 	if !z.overlap || z.first >= good[0]-slack && z.last <= good[1]+slack {
 		return
 	}
-	if over := *w.r.Risk.ConsumerPPM > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
+	ppm := w.r.Risk.ConsumerPPM
+	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
 		return
 	}
 	w.say(s, OverlapWider, w.zonePath(), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})

@@ -5,16 +5,19 @@ func (w *work) notes() {
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck != "" {
 		w.say(Note, PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
-	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && (w.pastEarliest() || w.twoMetEarly()) {
+	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && w.r.Pressable() && (w.pastEarliest() || w.twoMetEarly()) {
 		w.say(Note, ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most})
 	}
 	if c := ram.SettingContinuous; c != nil && w.r.Force.Setting > *c {
 		w.say(Note, ClampedHot, "ram.setting_continuous", figures{"setting": w.r.Force.Setting, "limit": *c})
 	}
-	for _, path := range []string{"station.nest_drift", "station.reference_uncertainty", "ram.force_scatter"} {
+	for _, path := range []string{"station.nest_drift", "station.reference_uncertainty", "ram.force_scatter", "motion.settle_time"} {
 		if !w.p.Given(path) {
 			w.say(Note, TakenAsPerfect, path, nil)
 		}
+	}
+	if u, growth := w.p.Station.ReferenceUncertainty, w.coldStart(); w.p.Given("station.reference_uncertainty") && u < growth-slack {
+		w.say(Note, WarmUpThin, "station.reference_uncertainty", figures{"given": u, "growth": growth})
 	}
 	if j.Kind == Interference && w.joint.pilot > 1+slack {
 		w.say(Note, FreeTravel, "joint.pilot", figures{"pilot": w.joint.pilot})
@@ -41,4 +44,10 @@ func (w *work) notes() {
 func (w *work) twoMetEarly() bool {
 	two := w.twoInserts()
 	return w.parts.inserted && (two.contact < w.zone.a-slack || two.reading < w.zone.a-slack)
+}
+
+// coldStart is by how much the way from home to the nest grows when steel warms up
+// by 10 K, mm.
+func (w *work) coldStart() float64 {
+	return Growth(w.p.Station.Nest-w.p.Station.Home, 10, SteelExpansion)
 }

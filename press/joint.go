@@ -16,29 +16,66 @@ type joint struct {
 	grip    float64 // N, smallest holding force of room and service
 }
 
-// push is the force that a fit demands on the way in: drag alone up to the
-// pilot, then rising in a straight line to the seat.
+// push is the force that pressing in demands on the way: drag and the
+// counterforce, which rises in a straight line from the contact to the seat, and
+// from the pilot on the fit, which rises with the engaged length.
 type push struct {
-	drag   float64 // N
-	rise   float64 // N, from the pilot to the seat
-	pilot  float64 // mm
-	length float64 // mm engaged at the seat
-	travel float64 // mm, press-in travel
+	drag    float64 // N
+	counter float64 // N at the seat, of what pushes back
+	rise    float64 // N, of the fit, from the pilot to the seat
+	pilot   float64 // mm
+	length  float64 // mm engaged at the seat
+	travel  float64 // mm, press-in travel
 }
 
 // seat is the demand at the seat.
-func (d push) seat() float64 { return d.drag + d.rise }
+func (d push) seat() float64 { return d.drag + d.counter + d.rise }
+
+// at gives the demand at a depth.
+func (d push) at(z float64) float64 {
+	return d.drag + d.counter*d.share(z, 0, d.travel) + d.rise*d.share(z, d.pilot, d.length)
+}
+
+// share is how much of a rise has come at a depth. Where it has no way, all of it
+// comes at the seat.
+func (d push) share(z, from, way float64) float64 {
+	switch {
+	case way > 0:
+		return math.Min(math.Max(z-from, 0), way) / way
+	case z >= d.travel:
+		return 1
+	}
+	return 0
+}
 
 // stall gives the depth at which a force is used up before the seat is reached.
 func (d push) stall(force float64) (z float64, stalled bool) {
-	switch {
-	case force >= d.seat():
+	if force >= d.seat() {
 		return 0, false
-	case force < d.drag:
-	default:
-		z = d.pilot + d.length*(force-d.drag)/d.rise
 	}
+	z = d.depth(force)
 	return z, z < d.travel-slack
+}
+
+// depth is the greatest depth at which no more than a force is demanded, for a
+// force below the demand at the seat.
+func (d push) depth(force float64) float64 {
+	if force < d.drag {
+		return 0
+	}
+	from := 0.0
+	for _, to := range []float64{d.pilot, d.pilot + d.length, d.travel} {
+		to = math.Min(to, d.travel)
+		if to <= from {
+			continue
+		}
+		below, above := d.at(from), d.at(to)
+		if above > force {
+			return from + (to-from)*math.Max(0, force-below)/(above-below)
+		}
+		from = to
+	}
+	return from
 }
 
 // Low, typical and high in a Triple.
@@ -56,13 +93,16 @@ func (w *work) jointFigures() {
 	case Measured:
 		forces := Triple{j.ForceLow, j.ForceTypical, j.ForceHigh}
 		for i, f := range forces {
-			w.joint.push[i] = push{rise: f, length: max(t, 0), travel: t}
+			w.joint.push[i] = push{counter: j.Counterforce, rise: f, length: max(t, 0), travel: t}
+			forces[i] = w.joint.push[i].seat()
 		}
 		w.r.Joint = &JointFigures{Demand: forces}
 	case Interference:
 		w.interference()
-	default:
-		// Touch: nothing is demanded and nothing can stall.
+	default: // nothing is pressed in, but something may push back
+		for i := range w.joint.push {
+			w.joint.push[i] = push{counter: j.Counterforce, travel: t}
+		}
 	}
 }
 
@@ -90,8 +130,8 @@ func (w *work) interference() {
 	var demand Triple
 	for k := range demand {
 		grip := in.Grip(friction[k], pressure[k], t)
-		w.joint.push[k] = push{drag: j.Drag, rise: grip, pilot: w.joint.pilot, length: w.joint.engaged, travel: t}
-		demand[k] = j.Drag + grip
+		w.joint.push[k] = push{drag: j.Drag, counter: j.Counterforce, rise: grip, pilot: w.joint.pilot, length: w.joint.engaged, travel: t}
+		demand[k] = w.joint.push[k].seat()
 	}
 	hold := func(p float64) float64 { return in.Grip(j.HoldingFriction, p, t) }
 

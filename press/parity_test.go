@@ -24,6 +24,7 @@ func bases(t *testing.T) []*Plan {
 	for _, e := range []Entry{
 		{"joint.pilot", "0.5"}, {"joint.smoothing_most", "0.8"}, {"joint.smoothing_least", "0.1"}, {"joint.hub.expansion", "2e-5"}, {"joint.insert.expansion", "1e-5"},
 		{"joint.service_change[0]", "-5"}, {"joint.service_change[1]", "5"}, {"joint.stop", "shoulder"},
+		{"ram.curve.taken", "down"}, {"parts[0].datum", "true"}, {"parts[0].datum_count", "1"},
 		{"window.setting", "66"}, {"window.approach_end", "107"}, {"window.push_stroke", "8.19"}, {"window.zone_start", "115.08"}, {"window.zone_end", "115.35"},
 		{"window.edge_margin", "0.16"}, {"faults.other[0].name", "own"}, {"faults.other[0].height", "0.1"}, {"faults.other[0].good", "true"},
 		{"quality.reactions[0].lamps", "on-off"}, {"quality.reactions[0].check", "look"}, {"controller.words[0].setpoint", "setting"}, {"controller.words[0].name", "I max"},

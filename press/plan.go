@@ -78,6 +78,7 @@ const (
 type Curve struct {
 	Interpolation string       `json:"interpolation"` // monotone or linear
 	Measured      string       `json:"measured"`      // MeasuredDrive or MeasuredTool
+	Taken         string       `json:"taken"`         // Down, Up or Level; empty: not stated
 	Source        string       `json:"source"`
 	Points        [][2]float64 `json:"points"` // %, N
 }
@@ -114,7 +115,13 @@ type Part struct {
 	Sigmas  float64 `json:"sigmas"`  // standard deviations in the half-width, for Normal
 	Insert  bool    `json:"insert"`  // goes away with the insert
 	Datum   bool    `json:"datum"`   // lies under the face from which the drawing measures
+
+	DatumCount float64 `json:"datum_count"` // coefficient in the datum's height; the seat's when absent, 0 without Datum
 }
+
+// carries tells whether the row lies between nest and tool when the part is
+// seated: it is in the reading.
+func (row Part) carries() bool { return row.Seat != 0 }
 
 // MarksInsert tells whether some row goes away with the insert. Where none does,
 // nothing is known of where the ram stops without one.
@@ -133,6 +140,8 @@ const (
 type Joint struct {
 	Kind string `json:"kind"` // Touch, Measured or Interference
 	Stop string `json:"stop"` // Shoulder or NoStop
+
+	Counterforce float64 `json:"counterforce"` // N, at the seat, every kind
 
 	ForceLow     float64 `json:"force_low"`     // N, measured
 	ForceTypical float64 `json:"force_typical"` // N, measured
@@ -204,6 +213,7 @@ type Motion struct {
 	Decel         float64 `json:"decel"`          // mm/s²
 	SlowSpeed     float64 `json:"slow_speed"`     // mm/s
 	RetractSpeed  float64 `json:"retract_speed"`  // mm/s
+	SettleTime    float64 `json:"settle_time"`    // s
 	ConfirmTime   float64 `json:"confirm_time"`   // s
 	HoldTime      float64 `json:"hold_time"`      // s
 	HandlingTime  float64 `json:"handling_time"`  // s

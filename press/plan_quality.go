@@ -2,13 +2,22 @@ package press
 
 // Quality is what the pages beside the sheet say about checking and reacting.
 type Quality struct {
-	SampleSize  string     `json:"sample_size"`
-	Frequency   string     `json:"frequency"`
-	LimitCheck  string     `json:"limit_check"`
-	SamplesEach float64    `json:"samples_each"`
-	RejectPlace string     `json:"reject_place"`
-	Reactions   []Reaction `json:"reactions"`
+	Operation            string     `json:"operation"`
+	Machine              string     `json:"machine"`
+	CharacteristicNumber string     `json:"characteristic_number"`
+	CharacteristicClass  string     `json:"characteristic_class"`
+	Responsible          string     `json:"responsible"` // for the checks
+	SampleSize           string     `json:"sample_size"` // of the periodic measurement
+	Frequency            string     `json:"frequency"`   // of the periodic measurement
+	LimitCheck           string     `json:"limit_check"`
+	SamplesEach          float64    `json:"samples_each"`
+	RejectPlace          string     `json:"reject_place"`
+	Decides              string     `json:"decides"` // on refused parts
+	Reactions            []Reaction `json:"reactions"`
 }
+
+// ForTheTeam stands where the works' own quality planning has not said yet.
+const ForTheTeam = "for the team to set"
 
 // Reaction is one check of the user's own, for a pair of lamps in a situation.
 type Reaction struct {

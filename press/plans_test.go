@@ -6,6 +6,7 @@ import (
 	"os"
 	"reflect"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -50,6 +51,23 @@ func evaluated(p *Plan) *work {
 	w := &work{p: p, r: &Result{}}
 	w.run()
 	return w
+}
+
+// besideRow adds a datum row that does not carry the insert and gives its mean.
+func besideRow(d *Draft, t *rapid.T) float64 {
+	i := 0
+	for _, e := range d.Entries {
+		if strings.HasSuffix(e.Path, "].nominal") {
+			i++
+		}
+	}
+	nominal := math.Round(rapid.Float64Range(1, 20).Draw(t, "beside nominal")*100) / 100
+	for path, text := range map[string]string{
+		"nominal": plainNumber(nominal), "minus": "0.02", "plus": "0.02", "contact": "0", "seat": "0", "datum": "true", "datum_count": "1",
+	} {
+		d.Set(fmt.Sprintf("parts[%d].%s", i, path), text)
+	}
+	return nominal
 }
 
 // randomPlan draws a plan in the scale of a workbench press.
@@ -104,6 +122,12 @@ func randomPlan(t *rapid.T) *Plan {
 			height -= nominal
 		}
 	}
+	if rapid.IntRange(0, 4).Draw(t, "beside") == 0 {
+		height -= besideRow(d, t)
+	}
+	if rapid.IntRange(0, 4).Draw(t, "checked") == 0 {
+		d.Set("station.presence_check", "light barrier")
+	}
 	d.Set("requirement.height_low", plainNumber(height-0.08))
 	d.Set("requirement.height_high", plainNumber(height+0.08))
 	maybe("requirement.min_seating_force", 0, 400)
@@ -111,6 +135,8 @@ func randomPlan(t *rapid.T) *Plan {
 	for path, text := range map[string]string{"approach_speed": "180", "accel": "2000", "decel": "1500", "slow_speed": "8", "retract_speed": "200"} {
 		d.Set("motion."+path, text)
 	}
+	maybe("motion.settle_time", 0, 1)
+	maybe("joint.counterforce", 0, 100)
 	maybe("window.guard_factor", 0, 2)
 	if rapid.IntRange(0, 3).Draw(t, "by hand") == 0 {
 		a := rapid.Float64Range(20, 120).Draw(t, "A")

@@ -35,10 +35,13 @@ func (w *work) readings() {
 	st, force := &w.p.Station, w.force.now
 	s := &w.seated
 	s.deflection = w.under(force.typical)
+	s.nominal, s.stalled = w.rest(0, force.typical, w.joint.push[mid])
+	if !w.r.Pressable() {
+		return
+	}
 	s.sigma = w.readingError(force)
 	s.u = math.Sqrt(square(s.sigma) + square(st.NestDrift)/3 + square(w.parts.under.SD))
 	s.base = st.Nest - w.parts.under.Mean + s.deflection
-	s.nominal, s.stalled = w.rest(0, force.typical, w.joint.push[mid])
 
 	good := Pair{s.base - w.p.Requirement.HeightHigh, s.base - w.p.Requirement.HeightLow}
 	guard := w.p.Window.GuardFactor * 2 * s.u

@@ -14,6 +14,7 @@ import (
 // at only when the entries it needs are sound by themselves.
 func (c *checker) relations() {
 	c.ram()
+	c.datums()
 	c.joint()
 	c.words()
 	p := c.plan
@@ -21,6 +22,32 @@ func (c *checker) relations() {
 	c.rising("motion.slow_speed", p.Motion.SlowSpeed, "motion.approach_speed", p.Motion.ApproachSpeed, false)
 	if z1, z2 := p.Window.ZoneStart, p.Window.ZoneEnd; z1 != nil && z2 != nil {
 		c.rising("window.zone_start", *z1, "window.zone_end", *z2, true)
+	}
+}
+
+// datums fills in how often each datum row counts, and refuses a count that the
+// reading contradicts.
+func (c *checker) datums() {
+	for i := range c.plan.Parts {
+		row, path := &c.plan.Parts[i], fmt.Sprintf("parts[%d].datum_count", i)
+		if !c.sound(path, fmt.Sprintf("parts[%d].datum", i), fmt.Sprintf("parts[%d].seat", i)) {
+			continue
+		}
+		given := c.plan.Given(path)
+		if row.Datum && !given {
+			row.DatumCount = row.Seat
+		}
+		switch {
+		case given && !row.Datum:
+			c.add(path, CodeConflict, "found %s; only a datum row counts in the datum", plainNumber(row.DatumCount))
+		case !row.Datum:
+		case row.DatumCount == 0 && given:
+			c.add(path, CodeRange, "found 0; a datum row that does not count is none")
+		case row.DatumCount == 0:
+			c.add(path, CodeRequired, "not given; a datum row that is not in the seated height says how often it counts in the datum")
+		case row.carries() && row.DatumCount != row.Seat:
+			c.add(path, CodeConflict, "found %s; a row that carries the insert counts in the datum as it does in the seat, %s", plainNumber(row.DatumCount), plainNumber(row.Seat))
+		}
 	}
 }
 
@@ -85,6 +112,7 @@ func (c *checker) ram() {
 	if !c.curve() {
 		return
 	}
+	c.taken()
 	points := r.Curve.Points
 	first, last := points[0][0], points[len(points)-1][0]
 	c.insideCurve("ram.setting_min", &r.SettingMin, first, first, last)
@@ -135,6 +163,17 @@ func (c *checker) curve() bool {
 	}
 	c.plan.curve = curve
 	return true
+}
+
+// taken refuses a curve whose figures hold the weight for another direction.
+func (c *checker) taken() {
+	r := &c.plan.Ram
+	if !c.sound("ram.curve.taken", "ram.curve.measured", "ram.direction") || !c.plan.Given("ram.curve.taken") {
+		return
+	}
+	if r.Curve.Measured == MeasuredTool && r.Curve.Taken != r.Direction {
+		c.add("ram.curve.taken", CodeConflict, "found %q; the plan presses %s, and figures taken at the tool hold the weight as it acted then: take the curve anew in the plan's direction", r.Curve.Taken, r.Direction)
+	}
 }
 
 // insideCurve fills in a limit of the setting, or checks it against the curve.

@@ -193,27 +193,22 @@ type Table struct {
 	OnOff  []string `json:"on_off"`
 	OffOn  []string `json:"off_on"`
 	OffOff []string `json:"off_off"`
+
+	Checked bool `json:"-"` // another check finds a missing insert
 }
 
 // Words returns the words behind a signal pair.
-func (t Table) Words(arrival, zone bool) []string {
-	switch {
-	case arrival && zone:
-		return t.OnOn
-	case arrival:
-		return t.OnOff
-	case zone:
-		return t.OffOn
-	}
-	return t.OffOff
+func (t Table) Words(arrival, zone bool) []string { return verdict.Table(t).Words(arrival, zone) }
+
+// Contradicts tells whether a signal pair cannot be trusted.
+func (t Table) Contradicts(arrival, zone bool) bool {
+	return verdict.Table(t).Contradicts(arrival, zone)
 }
 
-// Contradicts tells whether a signal pair cannot be trusted: both signals on for
-// anything but good, good under another pair, or one pair for parts that are too
-// tall and for parts that are too short or missing.
-func (t Table) Contradicts(arrival, zone bool) bool {
-	return verdict.Contradict(arrival && zone, t.Words(arrival, zone))
-}
+// Pressable tells whether there is a way to press in: the part is no lower before
+// than after. Where it is not, travel, window, verdict, risk, faults and samples have
+// no meaning.
+func (r *Result) Pressable() bool { return r.Stack.PressInTravel >= 0 }
 
 // MissingPasses tells whether a missing insert gives both signals.
 func (r *Result) MissingPasses() bool {
@@ -230,8 +225,8 @@ func (r *Result) Narrow() bool {
 // Risk is the closed-form risk of all parts (JCGM 106:2012, clause 9).
 type Risk struct {
 	ConformingShare float64  `json:"conforming_share"`
-	ConsumerPPM     *float64 `json:"consumer_ppm"`
-	ProducerPPM     *float64 `json:"producer_ppm"`
+	ConsumerPPM     *float64 `json:"consumer_ppm"` // wrong heights accepted; nil where the nominal part stalls
+	ProducerPPM     *float64 `json:"producer_ppm"` // right heights refused; likewise
 	EarlyContactPPM float64  `json:"early_contact_ppm"`
 }
 
@@ -239,6 +234,7 @@ type Risk struct {
 type Cycle struct {
 	Approach     float64  `json:"approach"`
 	Press        float64  `json:"press"`
+	Settle       float64  `json:"settle"`
 	Confirm      float64  `json:"confirm"`
 	Hold         float64  `json:"hold"`
 	Retract      float64  `json:"retract"`
@@ -247,14 +243,19 @@ type Cycle struct {
 	MissingTotal *float64 `json:"missing_total"`
 	WatchTime    *float64 `json:"watch_time"`
 	PeakSpeed    float64  `json:"peak_speed"` // mm/s
+
+	// MissingWatched is MissingTotal at a station that looks at nothing but the two
+	// signals: there the ram stays until the watch time is over, so that the signals
+	// can be latched before it retracts. It is shown and is no part of the document.
+	MissingWatched *float64 `json:"-"`
 }
 
 // Impact is what the moving mass adds, N.
 type Impact struct {
-	Contact      float64 `json:"contact"`
-	Early        float64 `json:"early"`
-	SeatExpected float64 `json:"seat_expected"`
-	SeatBound    float64 `json:"seat_bound"`
+	Contact      float64 `json:"contact"`       // at slow speed at first contact
+	Early        float64 `json:"early"`         // at least: at approach speed, from the momentum alone
+	SeatExpected float64 `json:"seat_expected"` // at the seat up to this much, from the typical force on
+	SeatBound    float64 `json:"seat_bound"`    // at the seat never more`
 }
 
 // Heating is the setting that heats like the cycle, %.

@@ -74,7 +74,7 @@ func (w *work) traceAll() Traces {
 func (w *work) traceReadings() []Pair {
 	terms := make([]stack.Term, 0, len(w.p.Parts)+2)
 	terms = append(terms, w.parts.product...)
-	terms = append(terms, w.parts.datum...)
+	terms = append(terms, w.parts.read...)
 	terms = append(terms, w.drift(), stack.Term{Row: stack.Row{Half: w.seated.sigma, Shape: stack.Normal, Sigmas: 1}, Times: 1})
 	height := stack.NewSum(terms)
 	centre := w.parts.xSeat + w.seated.deflection
@@ -121,28 +121,20 @@ func (w *work) traceDemand() []Band {
 	return out
 }
 
-// at gives the demand at a depth.
-func (d push) at(z float64) float64 {
-	if d.length <= 0 {
-		return d.seat()
-	}
-	return d.drag + d.rise*math.Min(math.Max(z-d.pilot, 0), d.length)/d.length
-}
-
 func (w *work) tracePart() []Moment {
 	end := w.seated.nominal
 	if w.zone.e != nil {
 		end = math.Min(end, *w.zone.e)
 	}
 	c := w.r.Cycle
-	return w.trace(end, c.Confirm+c.Hold)
+	return w.trace(end, c.Settle+c.Confirm+c.Hold)
 }
 
 func (w *work) traceMissing() []Moment {
 	if w.zone.e == nil {
 		return nil
 	}
-	end, wait := *w.zone.e, w.r.Cycle.Confirm
+	end, wait := *w.zone.e, w.r.Cycle.Settle+w.r.Cycle.Confirm
 	if m := w.withoutInsert(); !m.Nowhere && m.Reading <= end+slack {
 		end, wait = math.Max(m.Reading, w.zone.a), wait+w.r.Cycle.Hold
 	}

@@ -25,6 +25,9 @@ func (w *work) travel() {
 	if win.ApproachEnd != nil {
 		z.a = *win.ApproachEnd
 	}
+	if !w.r.Pressable() {
+		return
+	}
 	z.z1, z.z2 = win.ZoneStart, win.ZoneEnd
 	t := Travel{
 		ApproachEnd: z.a,

@@ -1,10 +1,6 @@
 package press
 
-import (
-	"math"
-
-	"ramplan/press/verdict"
-)
+import "ramplan/press/verdict"
 
 // verdict fills in what the two signals say of every reading (model section 8).
 func (w *work) verdict() {
@@ -40,38 +36,6 @@ func (w *work) withoutInsert() verdict.Insert {
 	return verdict.Insert{
 		Nowhere: !w.parts.inserted,
 		Reading: w.p.Station.Nest - w.parts.without + w.seated.deflection,
-	}
-}
-
-// probe tells whether a push with low force first would let a loose part travel
-// on and stop every sound one clear of the zone, and the highest setting that
-// does.
-func (w *work) probe() {
-	if w.p.Joint.Kind != Interference || w.zone.z1 == nil {
-		return
-	}
-	loosest := w.joint.push[low]
-	clear := func(c float64) bool {
-		f := w.force.at(c)
-		z, stalled := loosest.stall(f.high())
-		return stalled && w.parts.xContact+z+w.under(f.high())+2*w.seated.u < *w.zone.z1-slack
-	}
-	// Clear at a setting is clear at every lower one: the highest is found by
-	// halving, and must still move a loose part.
-	all := w.p.Ram.steps()
-	first, last := all.first, all.last
-	for first <= last {
-		k := math.Floor((first + last) / 2)
-		if clear(all.at(k)) {
-			first = k + 1
-		} else {
-			last = k - 1
-		}
-	}
-	if last < all.first {
-		return
-	}
-	if c := all.at(last); w.force.at(c).low() > w.p.Joint.Drag {
-		w.r.Probe = Probe{Possible: true, HighestSetting: &c}
+		Checked: w.p.Station.PresenceCheck != "",
 	}
 }

@@ -20,6 +20,7 @@ type bench struct {
 	typed   view.Typed
 	notices []page.Notice
 	paste   *page.Paste
+	growth  view.Growth
 	doubts  []page.Doubt // about the points just read
 	leads   *leads       // what the entries lead to, once computed
 	refused bool         // what was asked for was not done
@@ -238,7 +239,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 		}
 	}
 	v := view.Bench{
-		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Doubts: b.doubts,
+		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Growth: b.growth, Doubts: b.doubts,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
 			AsIssued: l.asIssued(b.head), CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),

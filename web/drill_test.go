@@ -43,7 +43,7 @@ func drillSite(t testing.TB, changes ...string) (http.Handler, *drill.Drill) {
 	t.Cleanup(func() { _ = a.Close() })
 	result := press.Evaluate(p)
 	made, _ := drill.New(p, result, words.Reactions(p, result))
-	return (&site{a, newDesk()}).router(), made
+	return newSite(a).router(), made
 }
 
 // roundOf is the round that a page carries.
@@ -240,7 +240,7 @@ func TestDrillPages(t *testing.T) {
 	assert.Contains(t, text, `href="/glossary"`)
 	assert.Len(t, words.FirstTerms(), 9)
 	table := text[strings.Index(text, `id="pairs"`):strings.Index(text, `class="firstwords"`)]
-	for _, pair := range words.PairTexts(press.Evaluate(mustExample(t))) {
+	for _, pair := range words.PairTexts(mustExample(t), press.Evaluate(mustExample(t))) {
 		assert.Contains(t, table, "<td>"+words.OnOff(pair.Pair.Arrival)+"</td><td>"+words.OnOff(pair.Pair.Zone)+"</td><td><b>"+words.UpperFirst(pair.Verdict)+"</b>")
 	}
 	assert.Contains(t, text, "Only one round before the exam? Take level 4.")

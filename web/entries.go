@@ -28,6 +28,12 @@ func sortInputs(inputs []input, file *postedFile) *posted {
 			p.mine = value
 		case page.NamePaste:
 			p.paste = value
+		case page.NameGrowthLength:
+			p.growth.Length = value
+		case page.NameGrowthChange:
+			p.growth.Change = value
+		case page.NameGrowthExpansion:
+			p.growth.Expansion = value
 		case page.NameExact, page.NameParked, page.NameOther:
 			e, ok := view.Carried(value)
 			switch {

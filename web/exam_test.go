@@ -223,7 +223,7 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 func TestExamOverTime(t *testing.T) {
 	a := exampleArchive(t)
 	clock := time.Now()
-	s := &site{a, &desk{now: func() time.Time { return clock }}}
+	s := &site{store: a, desk: &desk{now: func() time.Time { return clock }}}
 	h := s.router()
 	at := examAddress(t, h)
 	_, _, text := asked(t, h, http.MethodGet, at, nil)
@@ -267,7 +267,7 @@ func TestExamRefuses(t *testing.T) {
 // has seen; a seed that is taken again is called a repeat wherever the record goes.
 func TestExamAsUsual(t *testing.T) {
 	a := exampleArchive(t)
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	_, _, home := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
 	for _, part := range []string{"20 questions of everything; 16 must be right, within 20 minutes", "For the trainer", `name="seed" value=""`} {
 		assert.Contains(t, home, part)
@@ -317,7 +317,7 @@ func values(path string) url.Values {
 // or by kind where the plan is gone, and never by a key.
 func TestRecordOfAnOlderProgram(t *testing.T) {
 	a := exampleArchive(t)
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	for i, digest := range []string{mustExample(t).Digest(), "sha256:of-a-plan-that-is-gone"} {
 		_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: strconv.Itoa(i), Who: "Old", Digest: digest, Seed: 3, Items: 20, Right: 18, Needed: 16, Missed: []string{"read/on-off", "zone/9"}})
 		require.NoError(t, err)
@@ -335,7 +335,7 @@ func TestRecordOfAnOlderProgram(t *testing.T) {
 // is practised.
 func TestTrainedOnAnOlderRevision(t *testing.T) {
 	a := exampleArchive(t)
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	issue := func(reason string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
@@ -413,7 +413,9 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 func TestExamAfterARestart(t *testing.T) {
 	a := exampleArchive(t)
 	clock := time.Now()
-	again := func() http.Handler { return (&site{a, &desk{now: func() time.Time { return clock }}}).router() }
+	again := func() http.Handler {
+		return (&site{store: a, desk: &desk{now: func() time.Time { return clock }}}).router()
+	}
 	h := again()
 	done, open := examined(t, h), examAddress(t, h)
 	_, _, before := asked(t, h, http.MethodGet, open, nil)
@@ -452,7 +454,7 @@ func TestExamOfAnotherProgram(t *testing.T) {
 	p := mustExample(t)
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
-	h := (&site{a, newDesk()}).router()
+	h := newSite(a).router()
 	for _, id := range []string{"other", "broken", "none"} {
 		code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill/exam/"+id, nil)
 		assert.Equal(t, http.StatusNotFound, code, id)

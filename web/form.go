@@ -26,6 +26,7 @@ type posted struct {
 	state   int64       // of the history, that was the draft then; 0 where that is not said
 	window  string      // that sent it
 	paste   string      // two columns of text
+	growth  view.Growth // the aid beside the reference uncertainty
 	file    *postedFile // a chosen file
 
 	mine   string            // the entries of this side, as a draft file

@@ -32,7 +32,7 @@ func (p *posted) rest() string {
 
 // obey does what the pressed button wants of the entries.
 func (p *posted) obey() (*bench, error) {
-	b := &bench{typed: p.typed, window: p.window}
+	b := &bench{typed: p.typed, window: p.window, growth: p.growth}
 	if p.paste != "" { // typed and not read yet
 		b.paste = &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
 	}
@@ -49,6 +49,15 @@ func (p *posted) obey() (*bench, error) {
 			return nil, unknownCommand(p.do)
 		}
 		b.typed, b.doubts = mended, view.CurveDoubts(mended)
+		b.say(said)
+		return b, nil
+	case view.DoGrowth:
+		filled, said, faults := view.Grow(b.typed, p.growth)
+		if len(faults) > 0 {
+			b.growth.Faults, b.refused = faults, true
+			return b, nil
+		}
+		b.typed, b.growth = filled, view.Growth{}
 		b.say(said)
 		return b, nil
 	case "unshelve":

@@ -67,7 +67,7 @@ func TestSheetFiles(t *testing.T) {
 		}
 	}
 	_, rows := fetched(t, srv.URL+"/plans/1/rows/control.csv?revision=A")
-	assert.Contains(t, string(rows), "\uFEFFCharacteristic,Specification")
+	assert.Contains(t, string(rows), "\uFEFFOperation,Machine,Characteristic,No.,Class,Specification")
 	_, alone := fetched(t, srv.URL+"/plans/1/sheet.pdf")
 	_, behind := fetched(t, srv.URL+"/plans/1/sheet.pdf?behind=control&behind=shift&behind=nothing")
 	pages := regexp.MustCompile(`/Type /Page\b`)
@@ -98,14 +98,24 @@ func TestSheetPage(t *testing.T) {
 		}
 	}
 	narrow := s.get("/plans/1/sheet?width=column&title=no&size=letter&behind=shift")
-	for _, a := range elements(narrow.byID("drawings"), "a") {
-		assert.Contains(t, attr(a, "href"), "title=no&width=column", text(a))
+	for _, img := range elements(narrow.byID("drawings"), "img") {
+		assert.Contains(t, attr(img, "src"), "title=no&width=column")
 	}
 	asked := map[string]string{}
 	for _, in := range elements(narrow.byID("drawings"), "input") {
 		asked[attr(in, "name")] = attr(in, "value")
 	}
 	assert.Equal(t, map[string]string{"size": "letter", "behind": "shift", "title": "no"}, asked, "the pages stay as they were asked for")
+	files := 0
+	for _, b := range elements(page.root, "button") {
+		if address := attr(b, "formaction"); address != "" {
+			files++
+			resp, _ := fetched(t, s.base+address+"?download=1&width=&revision=draft&size=a4")
+			assert.Equal(t, http.StatusOK, resp.StatusCode, address)
+			assert.Contains(t, resp.Header.Get("Content-Disposition"), "attachment", address)
+		}
+	}
+	assert.Equal(t, 1+4*3, files, "the PDF, and three formats of four drawings")
 	assert.Equal(t, http.StatusBadRequest, s.get("/plans/1/sheet?width=wide").status)
 	s.typeIn("station.nest", "14o")
 	s.press("recompute")

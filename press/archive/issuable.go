@@ -12,7 +12,7 @@ import (
 // breaks, jams or passes whatever a person signs.
 var physical = []string{
 	press.BeyondStroke, press.SpeedOverRam, press.OverYield,
-	press.EarlyContactBlocked, press.NothingStopsIt, press.MissingLooksGood,
+	press.EarlyContactBlocked, press.NothingStopsIt, press.MissingLooksGood, press.FaultLooksGood,
 }
 
 // Standing is what stands in the way of issuing a plan.

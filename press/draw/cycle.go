@@ -17,6 +17,9 @@ func Cycle(w io.Writer, p *press.Plan, r *press.Result) error {
 // NewCycle makes the cycle: position against time with the two signals under it,
 // with the part and without an insert.
 func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
+	if !r.Pressable() {
+		return statement("cycle", o, stripWideLeast, stripCompactLeast)
+	}
 	m := newCycleModel(p, r, *r.Traces(p))
 	d := layCycle(m, o)
 	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
@@ -62,7 +65,7 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	for _, s := range []struct {
 		name string
 		time float64
-	}{{"approach", c.Approach}, {"press", c.Press}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
+	}{{"approach", c.Approach}, {"press", c.Press}, {"settle", c.Settle}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
 		if s.time > 0 {
 			m.phases = append(m.phases, phase{s.name, now, now + s.time})
 		}
@@ -100,7 +103,7 @@ func (m *cycleModel) signals(r *press.Result) {
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}
 		if row.Arrival != nil && *row.Arrival {
 			if from, to, ok := standstill(s.moments); ok {
-				arrival.on = []press.Pair{{from, to}}
+				arrival.on = []press.Pair{{math.Min(from+r.Cycle.Settle, to), to}}
 			}
 		}
 		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
@@ -185,15 +188,19 @@ func crossing(a, b press.Moment, low, high float64) (t0, t1 float64) {
 
 func (m *cycleModel) describe(r *press.Result) string {
 	c := &r.Cycle
+	settle := ""
+	if c.Settle > 0 {
+		settle = ", settle " + words.Seconds(c.Settle)
+	}
 	s := []string{
-		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + ", confirm " + words.Seconds(c.Confirm) +
+		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + settle + ", confirm " + words.Seconds(c.Confirm) +
 			", hold " + words.Seconds(c.Hold) + ", retract " + words.Seconds(c.Retract) + ", handling " + words.Seconds(c.Handling) + ": together " + words.Seconds(c.Total) + ".",
 	}
-	if c.MissingTotal != nil {
-		s = append(s, "Without an insert: "+words.Seconds(*c.MissingTotal)+".")
+	if c.MissingWatched != nil {
+		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will.")
+		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")
 	}
 	for _, q := range m.reads {
 		s = append(s, "At "+words.After(q.at)+": "+q.when+".")

@@ -43,8 +43,9 @@ func (s *sheet) layTable(t words.Table, edges []float64, body rect, hand float64
 			row.same++
 		}
 		l.rows = append(l.rows, row)
-		l.high += row.height
 	}
+	_, rows, _ := stretches(l.rows, max(1, t.Abreast), math.Inf(1))
+	l.high += rows
 	if len(t.Notes) > 0 {
 		_, high := sideBySide(tableNotes(t, body), t, body)
 		l.high += 5 + high
@@ -73,7 +74,8 @@ func (s *sheet) fitTable(t words.Table, edges []float64, body rect) (l laidTable
 // of it fits there. What needs more pages goes on under the same heading.
 func (s *sheet) table(t words.Table) {
 	body := s.body()
-	edges := columnEdges(t.Columns, body)
+	abreast := max(1, t.Abreast)
+	edges := columnEdges(t.Columns, abreastOf(body, abreast))
 	laid, under := s.fitTable(t, edges, body)
 	head, rows := laid.head, laid.rows
 	lead := s.tableLead(t, body.width(), false)
@@ -86,20 +88,17 @@ func (s *sheet) table(t words.Table) {
 	for {
 		placed, _ := pour(lead, []rect{{body.x0, y, body.x1, body.y1}})
 		y += depth(lead) + 6
-		top, from := y, 0
-		y += head.height
-		for from < len(rows) && (y+rows[from].height <= body.y1 || from == 0) {
-			y += rows[from].height
-			from++
-		}
-		shown := append([]tableRow{head}, rows[:from]...)
+		top := y
+		shown, high, rest := stretches(rows, abreast, body.y1-y-head.height)
+		y += head.height + high
 		g.add(func(p *pen) {
 			p.write(placed)
-			if len(shown) > 1 {
-				p.table(edges, top, shown)
+			for i, rows := range shown {
+				over := float64(i) * (body.width() + sheetGutter) / float64(abreast)
+				p.table(moved(edges, over), top, append([]tableRow{head}, rows...))
 			}
 		})
-		if rows = rows[from:]; len(rows) == 0 {
+		if rows = rest; len(rows) == 0 {
 			s.last, s.tableEnd = g, y
 			if len(t.Notes) > 0 {
 				s.tableNotes(t, body)
@@ -107,6 +106,45 @@ func (s *sheet) table(t words.Table) {
 			return
 		}
 		g, y, lead = s.page(t.Title+", continued"), body.y0, s.tableLead(t, body.width(), true)
+	}
+}
+
+// abreastOf is the room of the first of some stretches that stand beside each other.
+func abreastOf(body rect, abreast int) rect {
+	body.x1 = body.x0 + (body.width()-float64(abreast-1)*sheetGutter)/float64(abreast)
+	return body
+}
+
+func moved(edges []float64, over float64) []float64 {
+	out := slices.Clone(edges)
+	for i := range out {
+		out[i] += over
+	}
+	return out
+}
+
+// stretches shares rows among stretches that stand beside each other, none higher
+// than the room, and gives how high the highest is and what goes on on the next page.
+// Those of the last page are about as high as each other.
+func stretches(rows []tableRow, abreast int, room float64) (shown [][]tableRow, high float64, rest []tableRow) {
+	all, highest := 0.0, 0.0
+	for _, r := range rows {
+		all, highest = all+r.height, math.Max(highest, r.height)
+	}
+	for limit := math.Min(all/float64(abreast), room); ; limit += highest / 4 {
+		limit = math.Min(limit, room)
+		shown, high, rest = nil, 0, rows
+		for len(shown) < abreast && len(rest) > 0 {
+			n, deep := 0, 0.0
+			for n < len(rest) && (n == 0 || deep+rest[n].height <= limit+0.01) {
+				deep += rest[n].height
+				n++
+			}
+			shown, high, rest = append(shown, rest[:n]), math.Max(high, deep), rest[n:]
+		}
+		if len(rest) == 0 || limit >= room {
+			return shown, high, rest
+		}
 	}
 }
 
@@ -125,18 +163,30 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 		}
 	}
 	if len(t.Fill) > 0 {
-		ps = append(ps, paragraph{text: blanks(t.Fill), style: sheetText, above: 14})
+		for _, line := range blanks(t.Fill, width) {
+			ps = append(ps, paragraph{text: line, style: sheetText, above: 14})
+		}
 	}
 	return set(ps, width)
 }
 
-// blanks are lines to write on, each behind its name.
-func blanks(names []string) string {
+// blanks are lines to write on, each behind its name and on one line with it.
+func blanks(names []string, width float64) []string {
 	var out []string
+	line := ""
 	for _, name := range names {
-		out = append(out, name+": "+strings.Repeat("_", 24))
+		blank := strings.ReplaceAll(name+": ", " ", "\u00a0") + strings.Repeat("_", 20)
+		switch joined := line + "\u00a0\u00a0 " + blank; {
+		case line == "":
+			line = blank
+		case sheetText.width(joined) <= width:
+			line = joined
+		default:
+			out = append(out, line)
+			line = blank
+		}
 	}
-	return strings.Join(out, "   ")
+	return append(out, line)
 }
 
 // manyNotes is from how many notes on they stand in two columns.

@@ -174,7 +174,7 @@ func (d *Station) at(mm float64) string { return words.Unit(words.Fixed(mm, d.de
 
 // verdict says what the lamps that are read mean.
 func (d *Station) verdict(on words.Pair) string {
-	for _, t := range words.PairTexts(d.r) {
+	for _, t := range words.PairTexts(d.p, d.r) {
 		if t.Pair == on {
 			return words.UpperFirst(on.String()) + ": " + t.Verdict + "."
 		}

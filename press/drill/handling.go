@@ -33,7 +33,7 @@ func (d *Drill) returning() string {
 	on := words.Returning
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 	return "On the way back nothing stops the ram, so arrival is off, and zone stays on until the ram has left the zone at " + d.pos.At(d.s.ZoneStart) +
-		": every part, a good one too, then shows what means " + orWords(list) + " at the end of the push."
+		": every part, a good one too, then shows what means " + d.orWords(list) + " at the end of the push."
 }
 
 // waiting says what both lamps off mean at home.
@@ -111,9 +111,9 @@ func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {
 	hit, push := words.Force(d.r.Impact.Early), words.Force(d.r.Force.High)
-	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with up to " + hit + ". " + d.byHand()
+	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with at least " + hit + ". " + d.byHand()
 	return d.asked(rng, "Something stands in the way of the fast approach. How hard is it struck?", why,
-		Choice{ID: "strike", Text: "With up to " + hit + ": the approach is not force-limited"},
+		Choice{ID: "strike", Text: "With at least " + hit + ": the approach is not force-limited"},
 		Choice{ID: "push", Text: "No harder than the push, which gives up to " + push, Reason: why},
 		Choice{ID: "stop", Text: "Hardly at all: the ram stops at the first touch", Reason: why},
 		Choice{ID: "lamp", Text: "Not at all: the ram stops when arrival comes on", Reason: "Arrival judges parts at the end of a push and stops nothing. " + why})

@@ -13,7 +13,7 @@ import (
 // reactItems ask what to check first, and what next, by the reaction list.
 func (d *Drill) reactItems() {
 	n := 0
-	for _, t := range words.PairTexts(d.r) {
+	for _, t := range words.PairTexts(d.p, d.r) {
 		for _, when := range words.Situations {
 			x, ok := words.ReactionTo(d.list, t.Pair, when)
 			if !ok || len(x.Checks) == 0 || d.plain(t) && when == words.One {
@@ -44,9 +44,9 @@ func (d *Drill) tells(t words.PairText, topics ...string) []string {
 	return topics
 }
 
-// plain tells whether a pair means good and nothing else.
+// plain tells whether a pair means good and nothing that no named check tells apart.
 func (d *Drill) plain(t words.PairText) bool {
-	return t.Clear && len(t.Words) == 1 && t.Words[0] == press.Good
+	return t.Clear && len(t.Words) > 0 && t.Words[0] == press.Good
 }
 
 // react asks for a step of a list.

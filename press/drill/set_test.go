@@ -20,7 +20,7 @@ func asSeen(e Exercise) string {
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			out = append(out, at(x.Height))
+			out = append(out, high(x.Height))
 		}
 	}
 	return strings.Join(out, "\n")
@@ -168,8 +168,8 @@ func TestRowFacts(t *testing.T) {
 	p, r := example(t)
 	d := drillOf(t, p, r)
 	for key, wants := range map[string][]string{
-		"blind/gap":                {"The gap is 0.05", "stopped at 115.087", "off by 0.028"},
-		"blind/chip":               {"The chip is 0.1", "stopped at 115.037"},
+		"blind/gap":                {"The gap is 0.05", "stopped at 115.09 ", "off by 0.028"},
+		"blind/chip":               {"The chip is 0.1", "stopped at 115.04 "},
 		"blind/nest-worn":          {"given way by 0.05", "stopped at 115.187"},
 		"predict/two-inserts":      {"The tool would meet it at ", "the push begins at 107.46"},
 		"predict/zone-stuck-on":    {"stopped at 115.079"},

@@ -8,8 +8,8 @@ import (
 
 // Letters that the classes may have, in the order of the standard.
 var (
-	holeLetters  = []string{"H", "JS", "K", "M", "N", "P", "R", "S", "T", "U"}
-	shaftLetters = []string{"h", "js", "k", "m", "n", "p", "r", "s", "t", "u", "x"}
+	holeLetters  = []string{"F", "G", "H", "JS", "K", "M", "N", "P", "R", "S", "T", "U"}
+	shaftLetters = []string{"f", "g", "h", "js", "k", "m", "n", "p", "r", "s", "t", "u", "x"}
 )
 
 const (
@@ -21,9 +21,9 @@ const (
 //
 // Arguments: code, hole class first, case matters; diameter, mm, nominal.
 // Result: µm, deviations from the nominal diameter.
-// Range: diameters above 0 up to 500 mm, grades 5 to 8, holes H, JS, K, M, N,
-// P, R, S, T, U, shafts h, js, k, m, n, p, r, s, t, u, x; t and T are defined
-// above 24 mm only (ISO 286-1). Anything else is an error that says what is
+// Range: diameters above 0 up to 500 mm, grades 5 to 8, holes F, G, H, JS,
+// K, M, N, P, R, S, T, U, shafts f, g, h, js, k, m, n, p, r, s, t, u, x; t and T
+// are defined above 24 mm only (ISO 286-1). Anything else is an error that says what is
 // allowed.
 // Special cases: see [Hole].
 // Source: ISO 286-1, tables as given in public transcriptions (the standard
@@ -44,7 +44,7 @@ func Code(code string, diameter float64) (hole, shaft Limits, err error) {
 
 // Hole returns the limits of a hole of a tolerance class such as "H7".
 //
-//	H: EI = 0;  JS: ±IT/2;  else ES = −ei of the shaft of that letter, plus Δ
+//	F, G: EI = −es of f, g;  H: EI = 0;  JS: ±IT/2;  else ES = −ei of the shaft of that letter, plus Δ
 //	for K, M, N up to grade 8 and P to U up to grade 7;  ES − EI = IT
 //
 // Arguments: class, capital letter and grade; diameter, mm, nominal.
@@ -70,6 +70,9 @@ func Hole(class string, diameter float64) (Limits, error) {
 	case "JS":
 		return Limits{Low: -it / 2, High: it / 2}, nil
 	}
+	if es, ok := size.clearance(strings.ToLower(c.letter)); ok {
+		return Limits{Low: -es, High: -es + it}, nil
+	}
 	ei, defined := size.deviation(strings.ToLower(c.letter))
 	if !defined {
 		return Limits{}, undefined(class, diameter)
@@ -83,7 +86,7 @@ func Hole(class string, diameter float64) (Limits, error) {
 
 // Shaft returns the limits of a shaft of a tolerance class such as "s6".
 //
-//	h: es = 0;  js: ±IT/2;  k to x: ei from the table;  es − ei = IT
+//	f, g: es from the table;  h: es = 0;  js: ±IT/2;  k to x: ei from the table;  es − ei = IT
 //
 // Arguments: class, small letter and grade; diameter, mm, nominal.
 // Result: µm, ei and es.
@@ -107,6 +110,9 @@ func Shaft(class string, diameter float64) (Limits, error) {
 	case "js":
 		return Limits{Low: -it / 2, High: it / 2}, nil
 	}
+	if es, ok := size.clearance(c.letter); ok {
+		return Limits{Low: es - it, High: es}, nil
+	}
 	ei, defined := size.deviation(c.letter)
 	if !defined {
 		return Limits{}, undefined(class, diameter)
@@ -126,7 +132,7 @@ type class struct {
 // parseClass takes a class apart and checks its letter and grade.
 func parseClass(text string, letters []string) (class, error) {
 	kind, other := "hole", shaftLetters
-	if letters[0] == "h" {
+	if letters[0] == "f" {
 		kind, other = "shaft", holeLetters
 	}
 	i := strings.IndexFunc(text, func(r rune) bool { return r >= '0' && r <= '9' })

@@ -26,24 +26,25 @@ type gradeRow struct {
 	upTo  float64    // mm
 	it    [4]float64 // standard tolerance of grades 5 to 8
 	delta [4]float64 // Δ of grades 5 to 8
+	clear [2]float64 // upper deviations es of the shafts f and g
 }
 
-// gradeTable is the table of standard tolerances, and the Δ columns of the
-// table of hole deviations.
+// gradeTable is the table of standard tolerances, the Δ columns of the table of
+// hole deviations, and the deviations of f and g, which change at the main steps.
 var gradeTable = []gradeRow{
-	{3, [4]float64{4, 6, 10, 14}, [4]float64{0, 0, 0, 0}},
-	{6, [4]float64{5, 8, 12, 18}, [4]float64{1, 3, 4, 6}},
-	{10, [4]float64{6, 9, 15, 22}, [4]float64{2, 3, 6, 7}},
-	{18, [4]float64{8, 11, 18, 27}, [4]float64{3, 3, 7, 9}},
-	{30, [4]float64{9, 13, 21, 33}, [4]float64{3, 4, 8, 12}},
-	{50, [4]float64{11, 16, 25, 39}, [4]float64{4, 5, 9, 14}},
-	{80, [4]float64{13, 19, 30, 46}, [4]float64{5, 6, 11, 16}},
-	{120, [4]float64{15, 22, 35, 54}, [4]float64{5, 7, 13, 19}},
-	{180, [4]float64{18, 25, 40, 63}, [4]float64{6, 7, 15, 23}},
-	{250, [4]float64{20, 29, 46, 72}, [4]float64{6, 9, 17, 26}},
-	{315, [4]float64{23, 32, 52, 81}, [4]float64{7, 9, 20, 29}},
-	{400, [4]float64{25, 36, 57, 89}, [4]float64{7, 11, 21, 32}},
-	{500, [4]float64{27, 40, 63, 97}, [4]float64{7, 13, 23, 34}},
+	{3, [4]float64{4, 6, 10, 14}, [4]float64{0, 0, 0, 0}, [2]float64{-6, -2}},
+	{6, [4]float64{5, 8, 12, 18}, [4]float64{1, 3, 4, 6}, [2]float64{-10, -4}},
+	{10, [4]float64{6, 9, 15, 22}, [4]float64{2, 3, 6, 7}, [2]float64{-13, -5}},
+	{18, [4]float64{8, 11, 18, 27}, [4]float64{3, 3, 7, 9}, [2]float64{-16, -6}},
+	{30, [4]float64{9, 13, 21, 33}, [4]float64{3, 4, 8, 12}, [2]float64{-20, -7}},
+	{50, [4]float64{11, 16, 25, 39}, [4]float64{4, 5, 9, 14}, [2]float64{-25, -9}},
+	{80, [4]float64{13, 19, 30, 46}, [4]float64{5, 6, 11, 16}, [2]float64{-30, -10}},
+	{120, [4]float64{15, 22, 35, 54}, [4]float64{5, 7, 13, 19}, [2]float64{-36, -12}},
+	{180, [4]float64{18, 25, 40, 63}, [4]float64{6, 7, 15, 23}, [2]float64{-43, -14}},
+	{250, [4]float64{20, 29, 46, 72}, [4]float64{6, 9, 17, 26}, [2]float64{-50, -15}},
+	{315, [4]float64{23, 32, 52, 81}, [4]float64{7, 9, 20, 29}, [2]float64{-56, -17}},
+	{400, [4]float64{25, 36, 57, 89}, [4]float64{7, 11, 21, 32}, [2]float64{-62, -18}},
+	{500, [4]float64{27, 40, 63, 97}, [4]float64{7, 13, 23, 34}, [2]float64{-68, -20}},
 }
 
 // deviationRow holds, for one sub-step of sizes, the lower deviations ei, µm,
@@ -112,6 +113,17 @@ func (s size) deviation(letter string) (float64, bool) {
 		}
 	}
 	panic("fit: no deviation column for letter " + letter)
+}
+
+// clearance is es of the shafts f and g, µm; ok is false for any other letter.
+func (s size) clearance(letter string) (es float64, ok bool) {
+	switch letter {
+	case "f":
+		return s.grades.clear[0], true
+	case "g":
+		return s.grades.clear[1], true
+	}
+	return 0, false
 }
 
 // delta is what a hole of a class gains over the mirrored shaft, µm: Δ for

@@ -99,8 +99,8 @@ func TestExceptions(t *testing.T) {
 // TestCodeRefuses holds what each refusal says.
 func TestCodeRefuses(t *testing.T) {
 	const (
-		holeList  = "H, JS, K, M, N, P, R, S, T, U"
-		shaftList = "h, js, k, m, n, p, r, s, t, u, x"
+		holeList  = "F, G, H, JS, K, M, N, P, R, S, T, U"
+		shaftList = "f, g, h, js, k, m, n, p, r, s, t, u, x"
 		order     = "; the hole class comes first, in capital letters, the shaft class second, in small ones"
 	)
 	for _, c := range []struct {
@@ -119,7 +119,7 @@ func TestCodeRefuses(t *testing.T) {
 		{"s6/H7", 20, `fit: hole letter "s" of class "s6" is not one of ` + holeList + order},
 		{"h7/s6", 20, `fit: hole letter "h" of class "h7" is not one of ` + holeList + order},
 		{"H7/S6", 20, `fit: shaft letter "S" of class "S6" is not one of ` + shaftList + order},
-		{"G7/s6", 20, `fit: hole letter "G" of class "G7" is not one of ` + holeList},
+		{"E7/s6", 20, `fit: hole letter "E" of class "E7" is not one of ` + holeList},
 		{"Js7/s6", 20, `fit: hole letter "Js" of class "Js7" is not one of ` + holeList},
 		{"H7/z6", 20, `fit: shaft letter "z" of class "z6" is not one of ` + shaftList},
 		{"H7 / s6", 20, `fit: grade "7 " of hole class "H7 " is not 5 to 8`},

@@ -28,18 +28,19 @@ type Seat struct {
 	Mass      float64 // kg, that moves, rotor included
 }
 
-// Expected is the force to expect at the seat.
+// Expected is the upper end of the force to expect at the seat; the force itself
+// is the lower end.
 //
-//	max(F, F_d + v·√(k·m))
+//	F + v·√(k·m), in SI units
 //
-// Arguments: those of [Seat], with the typical force and the typical demand.
+// Arguments: those of [Seat], with the typical force; the demand plays no part.
 // Result: N.
-// Range: drives that hold speed while they push, so that up to the seat they
-// give just the demand; no range is published.
-// Special cases: without speed or mass the larger of the two forces.
+// Range: the motor holds the set force and the moving mass adds up to this much,
+// depending on how fast the speed loop gives way; no range is published.
+// Special cases: without speed or mass the force.
 // Source: derived here from [ImpactForce]; no published source.
 func (s Seat) Expected() float64 {
-	return max(s.Force, s.Demand+ImpactForce(s.Speed, s.Stiffness, s.Mass))
+	return s.Force + ImpactForce(s.Speed, s.Stiffness, s.Mass)
 }
 
 // Bound is a force at the seat that is never exceeded.

@@ -10,11 +10,22 @@ import (
 )
 
 // Population is every part that the process makes, and what the drawing asks
-// for. A part of height c reads Base − c without error.
+// for. A part whose carrying rows add up to s reads Base − s without error, and its
+// height is s with what stands beside it.
 type Population struct {
-	Height    *stack.Sum // mm above the datum
+	Height    *stack.Sum // mm, the rows that height and reading share
+	Beside    *stack.Sum // mm, what is in the height and not in the reading; nil: nothing
+	Whole     *stack.Sum // mm, the sum of both, the height; nil where Beside is
 	Low, High float64    // mm, the requirement
-	Base      float64    // mm, the reading of a part of no height
+	Base      float64    // mm, the reading of a part of which nothing is in the reading
+}
+
+// height is the distribution of all heights.
+func (p Population) height() *stack.Sum {
+	if p.Beside != nil {
+		return p.Whole
+	}
+	return p.Height
 }
 
 // Conforming gives the share of parts inside the requirement.
@@ -24,10 +35,11 @@ type Population struct {
 // Range: any; no published limit. Exact to 1e-10.
 // Source: JCGM 106:2012, 7.1.
 func (p Population) Conforming() float64 {
-	if p.Height.Point() {
-		return indicator(p.inside(p.Height.Mean()))
+	c := p.height()
+	if c.Point() {
+		return indicator(p.inside(c.Mean()))
 	}
-	return max(0, p.Height.CDF(p.High)-p.Height.CDF(p.Low))
+	return max(0, c.CDF(p.High)-c.CDF(p.Low))
 }
 
 func (p Population) inside(c float64) bool { return c >= p.Low-slack && c <= p.High+slack }
@@ -45,7 +57,9 @@ func indicator(yes bool) float64 {
 //
 //	consumer = ∫ outside f(c)·A(c) dc,  producer = ∫ inside f(c)·(1 − A(c)) dc
 //
-// with A the probability of acceptance of a part of height c.
+// with A the probability of acceptance of a part of height c. Where something
+// stands beside the part, the integral is over the rows s that height and reading
+// share: given their sum the two are independent, and "inside" is a probability.
 // Range: any; no published limit. Exact to 1e-9.
 // Special cases: parts or readings without spread are compared with 1e-9 mm slack.
 // Source: JCGM 106:2012, 9.5.
@@ -55,6 +69,8 @@ func (p Population) Global(w Window) (consumer, producer float64) {
 	switch {
 	case w.Empty:
 		return 0, conforming
+	case p.Beside != nil:
+		return p.besides(w, conforming)
 	case p.Height.Point():
 		a := accept(p.Height.Mean())
 		if conforming == 1 {
@@ -79,6 +95,40 @@ func (p Population) Global(w Window) (consumer, producer float64) {
 	consumer = share(math.Inf(-1), p.Low) + share(p.High, math.Inf(1))
 	producer = max(0, conforming-share(p.Low, p.High))
 	return consumer, producer
+}
+
+// besides are the two risks where something in the height is not in the reading.
+func (p Population) besides(w Window, conforming float64) (consumer, producer float64) {
+	accept := func(s float64) float64 { return w.Accept(p.Base - s) }
+	inside := func(s float64) float64 { // given the shared rows
+		if p.Beside.Point() {
+			return indicator(p.inside(s + p.Beside.Mean()))
+		}
+		return max(0, p.Beside.CDF(p.High-s)-p.Beside.CDF(p.Low-s))
+	}
+	outside := func(s float64) float64 {
+		if p.Beside.Point() {
+			return 1 - inside(s)
+		}
+		return p.Beside.CDF(p.Low-s) + p.Beside.Above(p.High-s)
+	}
+	if p.Height.Point() {
+		s := p.Height.Mean()
+		return outside(s) * accept(s), inside(s) * (1 - accept(s))
+	}
+	first, last := p.Height.Support()
+	cuts := p.cuts(w, first, last)
+	for _, k := range p.Beside.Kinks() {
+		cuts = append(cuts, p.Low-k, p.High-k)
+	}
+	if w.Error.Point() {
+		cuts = append(cuts, p.Base-w.High, p.Base-w.Low)
+	}
+	cuts = slices.DeleteFunc(cuts, func(c float64) bool { return c < first || c > last })
+	slices.Sort(cuts)
+	consumer = integrate(func(s float64) float64 { return p.Height.PDF(s) * outside(s) * accept(s) }, cuts)
+	accepted := integrate(func(s float64) float64 { return p.Height.PDF(s) * inside(s) * accept(s) }, cuts)
+	return consumer, max(0, conforming-accepted)
 }
 
 // cuts lists a, b and every position between them at which the integrand may

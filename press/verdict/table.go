@@ -9,12 +9,14 @@ import (
 // order long, good, short, missing.
 type Table struct {
 	OnOn, OnOff, OffOn, OffOff []string
+	Checked                    bool // another check finds a missing insert
 }
 
 // Insert tells where the ram stops when there is no insert.
 type Insert struct {
 	Nowhere bool    // nothing stops it
 	Reading float64 // mm, otherwise
+	Checked bool    // another check finds that it is missing
 }
 
 // Judgement is what the drawing says of a reading: Drawing holds the limits of
@@ -43,7 +45,7 @@ func NewTable(s Signals, j Judgement, missing Insert) Table {
 	case !s.Early(missing.Reading):
 		cells[pair(s.At(missing.Reading))].missing = true
 	}
-	return Table{cells[3].list(), cells[2].list(), cells[1].list(), cells[0].list()}
+	return Table{OnOn: cells[3].list(), OnOff: cells[2].list(), OffOn: cells[1].list(), OffOff: cells[0].list(), Checked: missing.Checked}
 }
 
 func pair(arrival, zone bool) int {
@@ -81,20 +83,41 @@ func (w words) list() []string {
 	return out
 }
 
-// Ambiguous tells whether the table cannot be trusted: both signals on for
-// anything but good, good under another pair, or one pair for parts that are too
-// tall and for parts that are too short or missing.
+// Ambiguous tells whether the table cannot be trusted: some pair of it
+// contradicts.
 func (t Table) Ambiguous() bool {
-	return Contradict(true, t.OnOn) || Contradict(false, t.OnOff) || Contradict(false, t.OffOn) || Contradict(false, t.OffOff)
+	for _, arrival := range []bool{true, false} {
+		for _, zone := range []bool{true, false} {
+			if t.Contradicts(arrival, zone) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
-// Contradict tells whether a pair with these words cannot be trusted; both says
-// that both signals are on.
-func Contradict(both bool, list []string) bool {
-	has := func(word string) bool { return slices.Contains(list, word) }
-	bad := has(Short) || has(Missing)
-	if both {
-		return has(Long) || bad
+// Words returns the words behind a signal pair.
+func (t Table) Words(arrival, zone bool) []string {
+	switch {
+	case arrival && zone:
+		return t.OnOn
+	case arrival:
+		return t.OnOff
+	case zone:
+		return t.OffOn
 	}
-	return has(Good) || has(Long) && bad
+	return t.OffOff
+}
+
+// Contradicts tells whether a signal pair cannot be trusted: both signals on for
+// anything but good, good under another pair, or one pair for parts that are too
+// tall and for parts that are too short or missing. Under both signals a missing
+// insert does not count where another check finds it.
+func (t Table) Contradicts(arrival, zone bool) bool {
+	list := t.Words(arrival, zone)
+	has := func(word string) bool { return slices.Contains(list, word) }
+	if arrival && zone {
+		return has(Long) || has(Short) || has(Missing) && !t.Checked
+	}
+	return has(Good) || has(Long) && (has(Short) || has(Missing))
 }

@@ -26,11 +26,11 @@ func TestTableByPushEnd(t *testing.T) {
 		ambiguous bool
 	}{
 		{"inside the zone", verdict.Signals{Start: 5, End: 10.3, ZoneStart: 10.1, ZoneEnd: 10.5},
-			verdict.Table{list("good"), list("long"), list("short", "missing"), list()}, false},
+			verdict.Table{OnOn: list("good"), OnOff: list("long"), OffOn: list("short", "missing"), OffOff: list()}, false},
 		{"past the zone", verdict.Signals{Start: 5, End: 11, ZoneStart: 10.1, ZoneEnd: 10.3},
-			verdict.Table{list("good"), list("long", "short"), list(), list("short", "missing")}, true},
+			verdict.Table{OnOn: list("good"), OnOff: list("long", "short"), OffOn: list(), OffOff: list("short", "missing")}, true},
 		{"before the zone", verdict.Signals{Start: 5, End: 10.05, ZoneStart: 10.1, ZoneEnd: 10.3},
-			verdict.Table{list(), list("long"), list(), list("long", "good", "short", "missing")}, true},
+			verdict.Table{OnOn: list(), OnOff: list("long"), OffOn: list(), OffOff: list("long", "good", "short", "missing")}, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := verdict.NewTable(c.signals, j, past)

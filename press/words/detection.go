@@ -25,7 +25,7 @@ func Detected(p *press.Plan, row press.FaultRow) string {
 	if NotLookedAt(p, row) {
 		return "not looked at"
 	}
-	return Share(row.Detection)
+	return Rarely(row.Detection)
 }
 
 // Judged says in a few words how badly a row of the fault catalogue is judged.

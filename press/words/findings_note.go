@@ -8,7 +8,7 @@ func presenceByOtherCheck(t *told) string {
 
 func impactEarly(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "A part in the way of the approach is struck with up to " + force + ", over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
+	return "A part in the way of the approach is struck with at least " + force + ", and the motor pushes on behind it; that is over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
 }
 
 func clampedHot(t *told) string {
@@ -17,6 +17,9 @@ func clampedHot(t *told) string {
 }
 
 func takenAsPerfect(t *told) string {
+	if t.Path == settlePath {
+		return "No settle time was given: every watch time here is of the " + MotionAlone + " (usually 0.04 to 2\u202fs in all)."
+	}
 	what := t.Path
 	if f, ok := press.FieldAt(t.Path); ok {
 		what = f.Label
@@ -30,10 +33,11 @@ func freeTravel(t *told) string {
 
 func looseFitUnseen(t *told) string {
 	s := "A loose fit comes to rest in the right place, and these two signals never see it"
+	s += ": sort the parts before pressing, or pull-test samples"
 	if t.f("probe") > 0 {
-		return s + ": a first push at " + Setting(t.f("highest")) + " would, because only a loose part travels on into the zone."
+		return s + ". " + ProbeMay(t.f("highest"))
 	}
-	return s + ": sort the parts before pressing, or pull-test samples."
+	return s + "."
 }
 
 func smoothingLarge(t *told) string {
@@ -46,4 +50,10 @@ func smoothingLarge(t *told) string {
 
 func pressInSpeed(t *told) string {
 	return "The slow speed of " + Speed(t.f("speed")) + " is over the " + Speed(t.f("limit")) + " for which friction values usually hold: expect another press-in force, and prove it with a load cell."
+}
+
+func warmUpThin(t *told) string {
+	given, growth := t.pos.both(t.f("given"), t.f("growth"))
+	return "The reference uncertainty of " + given + " is less than the " + growth +
+		" by which a way of steel from home to the nest grows in warming up by 10 K: warm the station up before the first part, or enter more."
 }

@@ -105,13 +105,14 @@ var provoked = map[string][]changes{
 	press.SpeedOverRam:          {{"ram.max_speed": "150", "ram.max_accel": "1999.5"}},
 	press.NothingStopsIt:        {{"joint.stop": "none"}},
 	press.MissingLooksGood:      {{"parts[1].insert": "false", "parts[2].insert": "true"}},
+	press.FaultLooksGood:        {{"window.zone_start": "115"}, {"window.push_stroke": "7.9", "faults.nest_wear": "0.12"}},
 	press.OverYield:             {{"joint.hub.yield": "100"}, {"joint.insert.yield": "100"}},
 	press.HoldingShort:          {{"joint.holding_required": "300"}},
 	press.TravelNegative:        {{"parts[2].contact": "-1"}},
 	press.TouchWithTravel:       {touch},
 	press.EngagementTooLong:     {{"joint.engagement": "8"}},
 	press.OverlapWider:          {{"window.zone_start": "114.9"}, {"window.zone_start": "114.9", "window.push_stroke": "8"}, {"window.zone_start": "114.95", "parts[0].plus": "0.08", "parts[0].minus": "0.08"}},
-	press.EarlyContactWorstCase: {{"window.approach_end": "108.47", "targets.early_contact_ppm": "100"}},
+	press.EarlyContactWorstCase: {{"motion.clearance": "0", "targets.early_contact_ppm": "1000"}},
 	press.SettingOffStep:        {{"window.setting": "65.5"}},
 	press.GripMayVanish:         {{"joint.fit": "H7/n6"}},
 	press.PartlyEngaged:         {{"joint.pilot": "2"}},
@@ -128,11 +129,15 @@ var provoked = map[string][]changes{
 	press.ZoneTooShort:         {{"window.zone_start": "115.1", "window.zone_end": "115.14"}},
 	press.ImpactContact:        {{"motion.slow_speed": "150"}},
 	press.ImpactSeat:           {{"motion.slow_speed": "150"}},
+	press.PositionOffStep:      {{"window.approach_end": "107.405"}, {"window.push_stroke": "8.005"}, {"window.zone_start": "115.083"}, {"window.zone_end": "115.355"}},
+	press.TravelMayVanish:      {{"parts[2].minus": "7"}},
+	press.DeflectionUntaught:   {nil},
 	press.NoForceAsked:         {with(touch, changes{"parts[2].contact": "0", "requirement.min_seating_force": "0"})},
 	press.PresenceByOtherCheck: {{"parts[1].insert": "false", "parts[2].insert": "true", "station.presence_check": "light barrier in the nest"}},
 	press.ImpactEarly:          {nil},
 	press.ClampedHot:           {nil},
-	press.TakenAsPerfect:       {{"station.nest_drift": "", "station.reference_uncertainty": "", "ram.force_scatter": ""}},
+	press.TakenAsPerfect:       {{"station.nest_drift": "", "station.reference_uncertainty": "", "ram.force_scatter": ""}, nil},
+	press.WarmUpThin:           {nil},
 	press.FreeTravel:           {{"joint.pilot": "1.5", "joint.engagement": "4.9"}},
 	press.LooseFitUnseen:       {nil, {"joint.drag": "1000"}},
 	press.SmoothingLarge:       {{"joint.hub.roughness_rz": "10"}},
@@ -178,8 +183,8 @@ func TestSeverities(t *testing.T) {
 			}
 		}
 	}
-	assert.Contains(t, seen[press.Blocker], "more bad parts pass")
-	assert.Contains(t, seen[press.Caution], "no more bad parts pass")
+	assert.Contains(t, seen[press.Blocker], "more parts of a wrong height are accepted")
+	assert.Contains(t, seen[press.Caution], "no more wrong heights are accepted")
 }
 
 // TestUnknownCode: a code without a sentence is a programmer's mistake.

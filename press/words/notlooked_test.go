@@ -32,7 +32,7 @@ func TestMissingInsertNotLookedAt(t *testing.T) {
 			assert.Equal(t, "no row of the parts is marked as insert", Judged(p, f))
 			assert.NotEqual(t, "not looked at", Detected(example(t, nil), f))
 		} else {
-			assert.Equal(t, Share(f.Detection), Detected(p, f))
+			assert.Equal(t, Rarely(f.Detection), Detected(p, f))
 		}
 	}
 	for _, name := range []string{"faults", "failures"} {

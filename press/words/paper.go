@@ -13,6 +13,7 @@ type Table struct {
 	Notes   []string
 	Over    string   // stands over the notes; empty where they need no heading
 	Grouped bool     // leading cells that say the same as those above are one with them
+	Abreast int      // how many stretches of rows stand beside each other on paper; 0 as 1
 	Lacking string   // why there are no rows; empty with rows
 	Fill    []string // what is written in by hand over the rows: date, shift
 
@@ -42,6 +43,7 @@ var papers = []struct {
 	{"reproving", "What to prove again after a change", reprovingTable},
 	{"proving", "Set-up and proving", provingTable},
 	{"setpoints", "Setpoint list", setpointTable},
+	{"basis", "What the plan rests on", basisTable},
 }
 
 // PaperNames lists the pages beside the sheet.

@@ -6,29 +6,44 @@ import (
 	"ramplan/press"
 )
 
+// everyPart and everyCycle are what the two signals judge, in every plan.
+const (
+	everyPart  = "every part"
+	everyCycle = "every cycle"
+)
+
 // controlTable gives the rows of this station for a control plan, in the column
 // terms of common practice.
 func controlTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p)
 	q := p.Requirement
 	t := Table{
-		Lead:   "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
-		Ranges: []string{"Specification"},
-		Columns: []Column{{"Characteristic", 1.3, false}, {"Specification", 1.3, false}, {"Evaluation technique", 2.6, false}, {"Sample size", 0.9, false},
-			{"Frequency", 1.2, false}, {"Control method", 1.8, false}, {"Reaction plan", 1.4, false}},
+		Grouped: true,
+		Lead:    "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
+		Ranges:  []string{"Specification"},
+		Columns: []Column{{"Operation", 0.9, false}, {"Machine", 0.8, false}, {"Characteristic", 1.2, false}, {"No.", 0.5, false}, {"Class", 0.5, false}, {"Specification", 1.2, false},
+			{"Evaluation technique", 2.3, false}, {"Sample size", 0.85, false}, {"Frequency", 0.95, false}, {"Control method", 1.6, false}, {"Reaction plan", 1.35, false}, {"Responsible", 1, false}},
 	}
 	name := p.Title.Characteristic
 	if name == "" {
 		name = "Seated height"
 	}
 	reaction := "Reaction plan of this station, by pair of lamps"
-	add := func(cells ...string) { t.Rows = append(t.Rows, cells) }
+	number, class := none, none // of the characteristic that is being added
+	add := func(characteristic string, cells ...string) {
+		row := []string{orNone(p.Quality.Operation), orNone(p.Quality.Machine), characteristic, number, class}
+		t.Rows = append(t.Rows, append(append(row, cells...), orNone(p.Quality.Responsible)))
+	}
 	window := "not known"
 	if o := r.Window.Overlap; o != nil {
 		window = "accepted readings " + pos.Bare(o[0]) + " to " + pos.At(o[1])
 	}
-	add(name, pos.Bare(q.HeightLow)+" to "+pos.At(q.HeightHigh), "Arrival and zone signal at the end of the push; "+window,
-		p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+	height := pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
+	number, class = orNone(p.Quality.CharacteristicNumber), orNone(p.Quality.CharacteristicClass)
+	add(name, height, "Arrival and zone signal at the end of the push; "+window, everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+	add(name+", periodic measurement", height, "A calibrated instrument, apart from the two signals: "+SeatedHeight(p), p.Quality.SampleSize, p.Quality.Frequency,
+		"Within the drawing; the mean stands where the plan has it", "Stop; quarantine back to the last good measurement")
+	number, class = none, none
 	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap)
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
@@ -43,13 +58,24 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		if p.Station.PresenceCheck != "" {
 			how = p.Station.PresenceCheck
 		}
-		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+twoInserts(p, r), p.Quality.SampleSize, p.Quality.Frequency, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+twoInserts(p, r), everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	}
 	if p.Joint.Kind != press.Touch {
-		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", "for the team to set", "for the team to set", "Incoming inspection of the diameters", "Quarantine the lot")
+		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
 	}
-	t.Notes = []string{"Sample sizes and frequencies are what the plan says; entries “for the team to set” belong to your own quality planning."}
+	t.Notes = []string{
+		"The two lamps judge every part in every cycle: they take no sample. Sample size and frequency of the plan belong to the periodic measurement, which has a row of its own and sees what the lamps cannot: a station that has shifted.",
+		"Entries “" + press.ForTheTeam + "” belong to your own quality planning.",
+	}
 	return t
+}
+
+// orNone is a text of the plan; what stands for no figure where it is empty.
+func orNone(text string) string {
+	if strings.TrimSpace(text) == "" {
+		return none
+	}
+	return text
 }
 
 // twoInserts says in the row of the insert how surely two of them are found; empty
@@ -75,11 +101,11 @@ func holds(p *press.Plan) string {
 func reactionTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Grouped: true,
-		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; only who is named for it says what becomes of it. When a check of the station fails, every part back to the last good check is quarantined.",
+		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; " + whoDecides(p) + " When a check of the station fails, every part back to the last good check is quarantined.",
 		Columns: []Column{{"Lamps", 1.1, false}, {"Verdict", 0.9, false}, {"When", 1.3, false}, {"The part", 1.8, false}, {"Checks, in this order", 4.6, false}},
 	}
 	verdicts := map[Pair]string{}
-	for _, x := range PairTexts(r) {
+	for _, x := range PairTexts(p, r) {
 		verdicts[x.Pair] = x.Verdict
 	}
 	for _, x := range Reactions(p, r) {
@@ -90,6 +116,14 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Notes = []string{ReactionNote, ReadingRule(p, r)}
 	return t
+}
+
+// whoDecides names who says what becomes of refused parts.
+func whoDecides(p *press.Plan) string {
+	if who := strings.TrimRight(strings.TrimSpace(p.Quality.Decides), "."); who != "" {
+		return "only " + who + " says what becomes of it, and is called when a check fails."
+	}
+	return "only who is named for it says what becomes of it. The plan names nobody yet: its section Quality plan has room for it."
 }
 
 // numbered puts steps into one text, each with its number.

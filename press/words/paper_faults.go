@@ -20,7 +20,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(f.Verdict), reading, time, Detected(p, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f.Verdict), reading, time, Detected(p, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -32,16 +32,17 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 
 func failureTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
-		Lead:    "What can go wrong, what it does to the two signals, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Lead:    "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
 		Figures: []string{"Detection"},
-		Columns: []Column{{"Failure", 1.3, false}, {"What it is", 3.2, false}, {"Effect on the signals", 1.3, false}, {"How it is detected", 2.5, false}, {"Detection", 0.7, false}},
+		Columns: []Column{{"Failure", 0.95, false}, {"What it is", 2.8, false}, {"Effect", 2, false}, {"Effect on the signals", 0.9, false}, {"Cause", 1.95, false}, {"Prevention", 2.15, false},
+			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}
 	for _, f := range r.Faults {
 		if f.Good || !f.Own && (f.Name == press.RowLong || f.Name == press.RowShort) {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
-		how := "The station reports: " + SayVerdict(f.Verdict) + "."
+		how := "The station reports: " + SayVerdict(p, f.Verdict) + "."
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
@@ -52,9 +53,10 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
-			how = "Mostly not by these signals, which say " + f.Verdict + ": another check is needed."
+			how = "Mostly not by these signals, which say " + SayVerdict(p, f.Verdict) + ": another check is needed."
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), how, Detected(p, f)})
+		x := failureOf(f)
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -62,6 +64,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 	t.Notes = []string{
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
+		"Cause and prevention are common practice, no source: the team puts what holds for its own station.",
 		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule(p, r)),
 	}
 	return t

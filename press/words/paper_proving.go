@@ -22,7 +22,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
 		Ranges:  []string{"Must be"},
 		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
-		Fill:    []string{"Date", "Station"},
+		Fill:    []string{"Date", "Station", "Load cell number", "Calibrated on", "Controller program"},
 	}}
 	c.force()
 	c.positions()
@@ -116,6 +116,9 @@ func (c *checklist) parts() {
 	if accepted {
 		must = c.at.readingAt(&nominal) + "; "
 	}
+	if motionAlone(r) {
+		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down, and entered in the plan")
+	}
 	c.step("Press the first good parts, five of them; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
 	if p.Joint.Kind == press.Touch {
 		c.step("Cut or measure some of them: seated without a gap.", "no gap")
@@ -130,7 +133,7 @@ func (c *checklist) parts() {
 	m := &p.Motion
 	times := ""
 	if w := r.Cycle.WatchTime; w != nil {
-		times = "; watch at least " + After(*w)
+		times = "; watch at least " + After(*w) + aside(r, " and the longest time found from the seat to arrival", "", "")
 	}
 	c.step("Enter full speed: approach, slow and retract speed, acceleration, deceleration; and the watch time.",
 		Trimmed(m.ApproachSpeed, 3)+", "+Trimmed(m.SlowSpeed, 3)+", "+Speed(m.RetractSpeed)+times)

@@ -61,19 +61,22 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 // shiftTable is what is pressed before the first part of a shift.
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
-		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer,
+		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer + " One page holds a week of one shift: into each box go the lamps seen and the reading.",
 		Ranges:  []string{"Reading to expect"},
-		Columns: []Column{{"Push", 1.3, false}, {"Why", 3, false}, {"Lamps that must show", 1.3, false}, {"Reading to expect", 1.75, false}, {"Lamps seen", 1, true}, {"Reading", 0.8, true}, {"Signed", 0.8, true}},
+		Columns: []Column{{"Push", 1.1, false}, {"Why", 2.3, false}, {"Lamps that must show", 1.1, false}, {"Reading to expect", 1.35, false}},
+	}
+	for _, day := range weekdays {
+		t.Columns = append(t.Columns, Column{day, 0.85, true})
 	}
 	add := func(what, why, lamps, reading string) {
-		t.Rows = append(t.Rows, []string{what, why, lamps, reading, "", "", ""})
+		t.Rows = append(t.Rows, append([]string{what, why, lamps, reading}, make([]string, len(weekdays))...))
 	}
 	sig, ok := r.Signals()
 	if !ok {
 		t.Lacking = "The window is not known to its end: there is nothing to check against."
 		return t
 	}
-	t.Fill = []string{"Date", "Shift", "Name"}
+	t.Fill = []string{"Week", "Shift", "Station"}
 	at := shown{sig, PositionsOf(p)}
 	nest := emptyNest(p, r)
 	why := "Nothing lies in it: a move that merely ends must give no arrival."
@@ -103,6 +106,10 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
 	}
+	add("Name, signed", "Whoever pressed them; nothing is signed that was not seen.", none, none)
 	t.Notes = []string{ReadingRule(p, r)}
 	return t
 }
+
+// weekdays head the boxes of a week.
+var weekdays = []string{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"}

@@ -55,7 +55,7 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 	bare := m
 	bare.bare = true
 	var out []Reaction
-	for _, t := range PairTexts(r) {
+	for _, t := range PairTexts(p, r) {
 		for _, when := range Situations {
 			x := Reaction{Pair: t.Pair, Situation: when}
 			x.Part, x.Checks = m.list(t, when)
@@ -187,6 +187,13 @@ const (
 )
 
 func (m reactions) good(when Situation) []string {
+	if m.r.MissingPasses() {
+		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
+	}
+	return m.seated(when)
+}
+
+func (m reactions) seated(when Situation) []string {
 	switch when {
 	case Change:
 		return []string{m.empty(), m.limits(), "Measure the first good part: " + m.pos.Bare(m.p.Requirement.HeightLow) + " to " + m.pos.At(m.p.Requirement.HeightHigh) + "."}
@@ -238,7 +245,7 @@ func (m reactions) short(t PairText, when Situation) []string {
 	if !short {
 		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
 	}
-	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault.")
+	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped: the force was not reported in time, or the arrival signal is at fault.")
 	if t.Pair.Arrival {
 		ran = m.showing("Watch where the ram stops", ": past the zone end at "+m.pos.At(m.s.ZoneEnd)+" the part lies deeper than the drawing allows.")
 	}

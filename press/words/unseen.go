@@ -9,7 +9,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if p.Joint.Kind != press.Touch {
 		s := "A loose fit: it rests in the right place."
 		if r.Probe.Possible && r.Probe.HighestSetting != nil {
-			s += " A first push at " + Setting(*r.Probe.HighestSetting) + " can tell."
+			s += " " + ProbeMay(*r.Probe.HighestSetting)
 		}
 		out = append(out, s,
 			"A tight fit that still reaches its seat, and how much force it took.",

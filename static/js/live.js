@@ -101,7 +101,7 @@ export function watch(form) {
   }
 
   form.addEventListener("input", (e) => {
-    if (e.target.name === ":paste" || e.target.type === "file") return;
+    if (e.target.name?.startsWith(":") || e.target.type === "file") return; // no entries of the plan
     dirty = true;
     queue.changed(e.target.name);
     soon();
@@ -178,7 +178,7 @@ function show(form, main, what, changed) {
   const names = new Set(typed.map(([name]) => name));
   document.title = main.dataset.title;
   morph(document.getElementById("main"), main, {
-    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")),
+    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),
   });

@@ -7,6 +7,7 @@ type FaultsPage struct {
 	Name     string
 	Number   string
 	Headline string
+	Blocked  bool     // the headline says that the plan is not ready
 	Address  string   // of the plan's bench
 	Trouble  string   // said when the entries are no sound plan
 	Wrong    []Fault  // of the entries, without links: their fields are on the bench

@@ -16,6 +16,10 @@ const (
 	NameOther  = ":other"  // an entry for which the form has no place
 	NamePaste  = ":paste"  // two columns to be read into the curve
 
+	NameGrowthLength    = ":growth length"    // the aid beside the reference uncertainty
+	NameGrowthChange    = ":growth change"    //
+	NameGrowthExpansion = ":growth expansion" //
+
 	NameVersion = ":version" // of the draft that the form started from
 	NameState   = ":state"   // of the draft that the form started from, as the history numbers it
 	NameWindow  = ":window"  // that sends it
@@ -59,7 +63,8 @@ type Group struct {
 	Label  string // empty for the first fields of a section
 	Fields []Field
 	Rows   *Rows
-	Folded bool // inside a part of the page that opens on demand
+	Growth *Growth // the aid beside the reference uncertainty
+	Folded bool    // inside a part of the page that opens on demand
 	Open   bool
 	Note   string // beside the label of a folded group
 }
@@ -144,6 +149,16 @@ type Paste struct {
 	Open  bool
 }
 
+// Growth is an aid that makes a length from a warm-up.
+type Growth struct {
+	Length, Change, Expansion string
+	Way                       string // from home to the nest, mm; empty while it is not known
+	Steel                     string // what stands in for the expansion
+	Faults                    []string
+	Open                      bool
+	Do                        string
+}
+
 // attributes are what every control says about itself.
 func attributes(f Field) templ.Attributes {
 	a := templ.Attributes{"aria-describedby": f.ID + "-n"}
@@ -157,4 +172,12 @@ func attributes(f Field) templ.Attributes {
 		a["aria-label"] = f.Spoken
 	}
 	return a
+}
+
+// wayHint tells the way from home to the nest, where it is known.
+func wayHint(way string) string {
+	if way == "" {
+		return "."
+	}
+	return ", such as the " + way + " mm from home to the nest."
 }

@@ -13,7 +13,7 @@ type SheetPage struct {
 	Pages     []PaperPage
 	Behind    []BehindPage
 	Rows      []RowsFiles
-	PDF       string // address
+	PDF       string // address, to which the form adds what is ticked
 	Drawings  []DrawingFiles
 	Widths    []Option // of a drawing alone
 	NoTitle   bool     // a drawing alone goes without its title
@@ -39,5 +39,5 @@ type RowsFiles struct {
 type DrawingFiles struct {
 	Label string
 	Image string // address
-	Files []Link
+	Files []Link // to which their form adds width and title
 }

@@ -18,6 +18,7 @@ type Bench struct {
 	Drawings Drawings       // of it
 	Notices  []page.Notice
 	Paste    *page.Paste
+	Growth   Growth
 	Doubts   []page.Doubt // about the points just read
 	Kept     Kept
 }
@@ -43,7 +44,7 @@ type Drawings struct{ Strip, Force, PressIn, Cycle string }
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
 	form := newForm(b.Typed, b.Faults)
-	form.paste, form.curve, form.doubts = b.Paste, b.curve(), b.Doubts
+	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
 	out := page.Bench{
 		Assets:  assets,
 		Title:   "ramplan",

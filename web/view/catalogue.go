@@ -17,7 +17,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Means:     words.Fault(f).Meaning,
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
-			Verdict:   verdictWords(f.Verdict),
+			Verdict:   verdictWords(w.p, f.Verdict),
 			Reading:   none,
 			Time:      none,
 			Detection: words.Detected(w.p, f),
@@ -40,9 +40,13 @@ func onOff(b *bool) string {
 	return words.OnOff(*b)
 }
 
-// verdictWords takes a verdict such as "short or missing" apart.
-func verdictWords(verdict string) []page.Word {
+// verdictWords takes a verdict such as "short or missing" apart. What a named check
+// tells apart is one.
+func verdictWords(p *press.Plan, verdict string) []page.Word {
 	var out []page.Word
+	if words.Settled(p, strings.Split(verdict, " or ")) {
+		return append(out, page.Word{Kind: press.Good, Text: words.GoodIf(p)})
+	}
 	for _, word := range strings.Split(verdict, " or ") {
 		kind := word
 		if word == press.EarlyContact {

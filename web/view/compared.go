@@ -117,7 +117,7 @@ func (c Compared) side(s Side) page.Side {
 		out.Note = "no sound plan: it has no figures"
 		return out
 	}
-	out.Headline = words.Headline(s.Plan, s.Result)
+	out.Headline, out.Blocked = words.Headline(s.Plan, s.Result), s.Result.Blocked()
 	if !s.At.IsZero() {
 		out.Note = "issued " + words.Day(s.At)
 		if _, isState := StateOf(s.Name); isState {

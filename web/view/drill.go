@@ -85,7 +85,7 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 		return out
 	}
 	out.Advice = "Only one round before the exam? Take level " + strconv.Itoa(drill.Levels) + "."
-	for _, t := range words.PairTexts(v.R) {
+	for _, t := range words.PairTexts(v.P, v.R) {
 		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
 	}
 	for i, what := range levelWhat {

@@ -34,7 +34,7 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	out.Shown = true
 	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
 	out.Title = "Faults of " + out.Name + " · ramplan"
-	out.Headline = words.Headline(f.Plan, f.Result)
+	out.Headline, out.Blocked = words.Headline(f.Plan, f.Result), f.Result.Blocked()
 	out.Unseen, out.Perfect = words.Unseen(f.Plan, f.Result), words.Perfect(f.Result)
 	out.Lacking = words.Lacking(f.Result)
 	out.Rows = w.cards(f.Strips)

@@ -38,6 +38,7 @@ type form struct {
 	count  map[string]int    // rows by path
 	places places
 	paste  *page.Paste
+	growth Growth
 	curve  *page.CurveEditor
 	doubts []page.Doubt // about the points just read
 }
@@ -113,6 +114,10 @@ func (f *form) section(s press.Section) page.Section {
 	out.Groups = append(out.Groups, rows...)
 	if len(more.Fields) > 0 {
 		f.fold(&more, s)
+		if slices.ContainsFunc(more.Fields, func(field page.Field) bool { return field.Name == growthPath }) {
+			more.Growth = f.growthAid()
+			more.Open = more.Open || more.Growth.Open
+		}
 		add(more)
 	}
 	out.From = f.ramFrom(s.Path)

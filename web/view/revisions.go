@@ -87,7 +87,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	}
 	words.Explain(v.Result)
-	out.Headline = words.Headline(v.Plan, v.Result)
+	out.Headline, out.Blocked = words.Headline(v.Plan, v.Result), v.Result.Blocked()
 	form := newForm(Take(v.Draft.Entries, nil), nil)
 	form.page() // knows the places only then
 	told := func(fs []press.Finding) (out []page.Finding) {
@@ -177,7 +177,7 @@ func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown.Copy = copied(v.Plan, v.Result, shown.Setpoints, words.Standing(v.Revision.Letter, true), false)
 	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
-		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Result: shown,
+		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,
 	}
 	letter := v.Revision.Letter
 	of := "?revision=" + letter

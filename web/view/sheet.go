@@ -56,7 +56,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		out.Rows = append(out.Rows, page.RowsFiles{Label: words.PaperTitle(name), Files: s.rows(name)})
 	}
 	out.Rows = append(out.Rows, page.RowsFiles{Label: "All of these in one file", Files: s.rows("all")})
-	out.PDF = s.file("sheet.pdf", "download", "")
+	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
 		if !known {
@@ -64,7 +64,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		}
 		d := page.DrawingFiles{Label: label, Image: s.drawing(what + ".svg")}
 		for _, format := range draw.Formats() {
-			d.Files = append(d.Files, page.Link{Address: s.drawing(what+"."+format, "download", ""), Text: strings.ToUpper(format)})
+			d.Files = append(d.Files, page.Link{Address: s.Address + "/drawings/" + what + "." + format, Text: strings.ToUpper(format)})
 		}
 		out.Drawings = append(out.Drawings, d)
 	}
@@ -107,7 +107,8 @@ func (s Sheet) kept() []page.Hidden {
 }
 
 // drawing is the address of a drawing alone.
-func (s Sheet) drawing(file string, pairs ...string) string {
+func (s Sheet) drawing(file string) string {
+	var pairs []string
 	if s.Width != "" {
 		pairs = append(pairs, "width", s.Width)
 	}

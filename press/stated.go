@@ -1,0 +1,117 @@
+package press
+
+import (
+	"math"
+	"reflect"
+	"strconv"
+)
+
+// Origin tells where an entry of a plan comes from.
+type Origin int
+
+// The origins of an entry.
+const (
+	FromPlan     Origin = iota // it was given
+	FromDefault                // the field's default
+	FromOthers                 // other entries, as [Field.Derived] says
+	FromProposal               // the evaluation proposes it
+	FromNothing                // nothing was given, and nothing stands in
+)
+
+// A Stated is one entry of a plan as the result rests on it.
+type Stated struct {
+	Path  string
+	Field *Field
+	From  Origin
+	Value any // float64, string or bool; nil from nothing, and where a proposal does not exist
+}
+
+// Fields that say it in their Derived have nothing to stand in.
+const notStated = "not stated"
+
+// proposedField is what Derived says of a figure that the evaluation proposes.
+const proposedField = "proposed"
+
+// Stated lists every entry that this kind of plan has, in the order of the field
+// table, whether it was given or not. An empty list of rows is one entry.
+func (r *Result) Stated(p *Plan) []Stated {
+	s := stater{p: p, standIns: r.standIns(p)}
+	s.walk(root, reflect.ValueOf(p).Elem(), "")
+	return s.out
+}
+
+// standIns are the figures that hold where the plan itself has none.
+func (r *Result) standIns(p *Plan) map[string]*float64 {
+	margin := p.edgeMargin()
+	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
+	out := map[string]*float64{
+		"joint.pilot":    &pilot,
+		"window.setting": &r.Force.Setting, "window.approach_end": &r.Travel.ApproachEnd, "window.push_stroke": r.Travel.PushStroke,
+		"window.edge_margin": &margin,
+	}
+	if z := r.Window.Zone; z != nil {
+		out["window.zone_start"], out["window.zone_end"] = z[0], z[1]
+	}
+	return out
+}
+
+type stater struct {
+	p        *Plan
+	standIns map[string]*float64
+	out      []Stated
+}
+
+func (s *stater) walk(sc *schema, v reflect.Value, path string) {
+	switch {
+	case !sc.applies(s.p.Joint.Kind) || sc.format:
+	case sc.isRows() && v.Len() == 0:
+		s.out = append(s.out, Stated{Path: path, Field: sc.field, From: FromNothing})
+	case sc.isRows():
+		for i := range v.Len() {
+			s.walk(sc.row, v.Index(i), path+"["+strconv.Itoa(i)+"]")
+		}
+	case sc.isTuple():
+		for i, kid := range sc.kids {
+			s.walk(kid, v.Index(i), path+kid.name)
+		}
+	case sc.isObject():
+		for _, kid := range sc.kids {
+			at := kid.name
+			if path != "" {
+				at = path + "." + kid.name
+			}
+			if !kid.format {
+				s.walk(kid, v.FieldByIndex(kid.index), at)
+			}
+		}
+	default:
+		s.out = append(s.out, s.leaf(sc.field, v, path))
+	}
+}
+
+func (s *stater) leaf(f *Field, v reflect.Value, path string) Stated {
+	out := Stated{Path: path, Field: f}
+	switch {
+	case s.p.Given(path):
+	case f.Default != nil:
+		out.From = FromDefault
+	case f.Derived == proposedField:
+		out.From = FromProposal
+	case f.Derived == notStated || f.Kind == Text || f.Kind == Choice:
+		out.From = FromNothing
+		return out
+	default:
+		out.From = FromOthers
+	}
+	if v.Kind() == reflect.Pointer {
+		if v.IsNil() {
+			if x := s.standIns[path]; x != nil {
+				out.Value = *x
+			}
+			return out
+		}
+		v = v.Elem()
+	}
+	out.Value = v.Interface()
+	return out
+}

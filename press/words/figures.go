@@ -96,3 +96,12 @@ func plainText(s string) string {
 	s = groupedDigits.ReplaceAllStringFunc(s, plainNumber)
 	return strings.NewReplacer(thin, " ", "\u00a0", " ", minus, "-").Replace(s)
 }
+
+// Plain writes a figure for people as other programs read it, and nothing where there
+// is none.
+func Plain(figure string) string {
+	if figure == none {
+		return ""
+	}
+	return plainText(figure)
+}

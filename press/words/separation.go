@@ -62,3 +62,17 @@ func (s Separation) File(rows [][]string) []byte {
 	}
 	return b.Bytes()
 }
+
+// Tabbed writes rows as text to be pasted: a line a row, tabs between cells, no cell
+// a formula and nothing empty at the end of a line.
+func Tabbed(rows [][]string) string {
+	var b strings.Builder
+	for _, row := range rows {
+		var cells []string
+		for _, cell := range row {
+			cells = append(cells, Cell(strings.Join(strings.FieldsFunc(cell, func(c rune) bool { return c == '\t' || c == '\n' || c == '\r' }), " ")))
+		}
+		b.WriteString(strings.TrimRight(strings.Join(cells, "\t"), "\t") + "\n")
+	}
+	return b.String()
+}

@@ -49,6 +49,8 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 		return statusRefused
 	case d == nil:
 		return statusRefused // the flags have said why
+	case d.what == drillName:
+		return d.drill(ctx, c)
 	case d.format == rowsFormat:
 		return d.rows(ctx, c)
 	case d.folder:
@@ -67,7 +69,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	text(flags, &d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", "))
+	text(flags, &d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
 	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
 	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
 	text(flags, &d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
@@ -119,7 +121,13 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, fmt.Errorf("draw knows no separator %q; there are %s", separator, strings.Join(words.SeparationNames(), ", "))
 	}
 	drawings := append([]string{sheetName}, draw.Names()...)
+	drawings = append(drawings, drillName)
 	switch {
+	case d.what == drillName && len(d.plans) > 0:
+		if isGiven(flags, "size") || isGiven(flags, "separator") {
+			return nil, fmt.Errorf("-size and -separator are not for the drill: it is one HTML file")
+		}
+		return &d, d.asDrill()
 	case !slices.Contains(drawings, d.what):
 		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(drawings, ", "))
 	case !slices.Contains(papers, d.paper):

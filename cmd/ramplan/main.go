@@ -51,7 +51,7 @@ func verbs() []verb {
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval, false},
 		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb, true},
 		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract, true},
-		{"verify", "verify [-data DIR] SHEET", "tell whether the plan in a sheet, or a plan file, is what the archive issued", verify, true},
+		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify, true},
 		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb, true},
 		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup, true},
 		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore, true},

@@ -19,8 +19,8 @@ type Separation struct {
 // Separations are all of them, the usual one first. A spreadsheet takes the one of
 // its user's country.
 var Separations = []Separation{
-	{"comma", "commas, decimal point", ',', "."},
-	{"semicolon", "semicolons, decimal comma", ';', ","},
+	{"comma", "commas and decimal point", ',', "."},
+	{"semicolon", "semicolons and decimal comma", ';', ","},
 }
 
 // SeparationNames lists the names of all.

@@ -13,6 +13,7 @@ type SheetPage struct {
 	Pages     []PaperPage
 	Behind    []BehindPage
 	Rows      []RowsFiles
+	Separated string // how they can be
 	PDF       string // address, to which the form adds what is ticked
 	Drawings  []DrawingFiles
 	Widths    []Option // of a drawing alone

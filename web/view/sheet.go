@@ -55,6 +55,11 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		})
 		out.Rows = append(out.Rows, page.RowsFiles{Label: words.PaperTitle(name), Files: s.rows(name)})
 	}
+	var ways []string
+	for _, way := range words.Separations {
+		ways = append(ways, "with "+way.Label)
+	}
+	out.Separated = strings.Join(ways, ", or ")
 	out.Rows = append(out.Rows, page.RowsFiles{Label: "All of these in one file", Files: s.rows("all")})
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
@@ -76,7 +81,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 func (s Sheet) rows(name string) []page.Link {
 	var out []page.Link
 	for i, way := range words.Separations {
-		l := page.Link{Address: s.file("rows/" + name + ".csv"), Text: "CSV with " + way.Label}
+		l := page.Link{Address: s.file("rows/" + name + ".csv"), Text: "with " + way.Name + "s"}
 		if i > 0 {
 			l.Address = s.file("rows/"+name+".csv", "separator", way.Name)
 		}

@@ -147,6 +147,25 @@ func TestDrawRefusals(t *testing.T) {
 	}
 }
 
+// TestCutOff: of a file whose end is missing the plan is still taken out, and what is
+// wrong is told.
+func TestCutOff(t *testing.T) {
+	plan, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	for _, format := range []string{"pdf", "png", "svg"} {
+		sheet := drawnTo(t, "sheet."+format)
+		data, err := os.ReadFile(sheet)
+		require.NoError(t, err)
+		status, _, errs := command(t, "", "extract", sheet)
+		assert.Zero(t, status, errs)
+		require.NoError(t, os.WriteFile(sheet, data[:len(data)-len(data)/50], 0o600))
+		status, out, errs := command(t, "", "extract", sheet)
+		assert.Equal(t, statusDamaged, status, format)
+		assert.Equal(t, string(plan), out)
+		assert.Contains(t, errs, "the end of the file is missing")
+	}
+}
+
 // TestNothingInside: files out of which no plan comes are told apart.
 func TestNothingInside(t *testing.T) {
 	plain := filepath.Join(t.TempDir(), "plain.svg")

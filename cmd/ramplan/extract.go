@@ -54,7 +54,12 @@ func extract(_ context.Context, c console, args []string) int {
 	default:
 		one := all[max(*which, 1)-1]
 		c.complain("%s: %s", name, one.Says())
-		return c.put(to, one.Plan)
+		status := c.put(to, one.Plan)
+		if status == statusGood && carry.Cut(data) {
+			c.complain("%s: the end of the file is missing; the plan inside is whole, the pages are not: draw it again", name)
+			return statusDamaged
+		}
+		return status
 	}
 	return statusRefused
 }

@@ -22,7 +22,7 @@ func main() {
 const (
 	statusGood    = 0
 	statusBlocked = 1 // eval: at least one blocker
-	statusDamaged = 1 // check, backup: something is not as it was stored
+	statusDamaged = 1 // check, backup: something is not as it was stored; extract: the file is cut off
 	statusRefused = 2 // a file could not be read, or the command line is wrong
 )
 

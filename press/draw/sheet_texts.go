@@ -114,7 +114,7 @@ func shown(title string, ps []paragraph, n, page int) chapter {
 // columns are the rooms for texts on the first page: one that reaches down beside
 // the title block, under the strip, and two over the block.
 func (s *sheet) columns(underStrip, underForce float64) []rect {
-	f, block := s.paper.frame(), s.block()
+	f, block := s.paper.frame(), s.block(1)
 	inner := f.inset(sheetPad)
 	bottom := block.y0 - 4
 	last := rect{inner.x1 - rightColumn, underForce, inner.x1, bottom}

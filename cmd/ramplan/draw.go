@@ -161,6 +161,9 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 			c.give(err)
 			return nil, false
 		}
+		if o.Superseded = d.kept.old; o.Superseded != "" {
+			c.complain("revision %s is %s", o.Issue.Revision, o.Superseded)
+		}
 	} else {
 		var ok bool
 		if o.Source, plan, ok = c.readSource(name); !ok {

@@ -67,6 +67,13 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	return b
 }
 
+// supersede says over everything else in the block that a newer revision was issued.
+func (b *titleBlock) supersede(by string) {
+	if by != "" {
+		b.reasons = append([]titleReason{{"Not to be used any more:", by + "."}}, b.reasons...)
+	}
+}
+
 // heading names the document among others.
 func (b titleBlock) heading() string {
 	if b.number == "" {

@@ -26,7 +26,7 @@ func TestSupersededIsSaid(t *testing.T) {
 
 	s.typeIn("station.nest", "141")
 	s = s.press("recompute")
-	names["reason"] = "Nest set anew"
+	names["reason"], names["drill"] = "Nest set anew", "again"
 	page := issued(s.get("/plans/1/revisions"), version(s), names)
 	require.NotNil(t, page.byID("revision-B"))
 	assert.Contains(t, text(page.byID("revision-A")), "Superseded by revision B")

@@ -98,8 +98,8 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
-		for _, text := range v.Faults.At("") {
-			out.Cannot = sentence(text)
+		if len(v.Faults) > 0 { // another window was faster
+			out.Cannot = "This very plan is issued already, as revision " + v.Issued[0].Letter + "; nothing was issued a second time."
 		}
 		return out
 	}

@@ -216,7 +216,9 @@ func TestZoneIsAskedAgain(t *testing.T) {
 
 	at, exam := "", ""
 	for seed := 1; exam == ""; seed++ {
-		x, err := d.NewExam(drill.UsualRules(uint64(seed)))
+		rules := drill.UsualRules(uint64(seed))
+		rules.Role = drill.Setter
+		x, err := d.NewExam(rules)
 		require.NoError(t, err)
 		for i, key := range x.Keys {
 			if d.KindOf(key) == drill.Zone {
@@ -224,7 +226,7 @@ func TestZoneIsAskedAgain(t *testing.T) {
 			}
 		}
 		if exam != "" {
-			_, at, _ = sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}, "seed": {strconv.Itoa(seed)}})
+			_, at, _ = sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}, "exam": {"setter"}, "seed": {strconv.Itoa(seed)}})
 		}
 	}
 	status, _, text := sent(t, h, at, url.Values{exam + "-from": {"abc"}, exam + "-to": {"115.3"}})
@@ -233,7 +235,7 @@ func TestZoneIsAskedAgain(t *testing.T) {
 	assert.Contains(t, text, `value="abc"`)
 	code, _, _ = asked(t, h, http.MethodGet, "/records/1", nil)
 	assert.Equal(t, http.StatusNotFound, code)
-	status, _, _ = sent(t, h, at, url.Values{exam + "-from": {"115.123"}, exam + "-to": {"115.3"}})
+	status, _, _ = sent(t, h, at, url.Values{exam + "-from": {"115.123"}, exam + "-to": {"115.3"}, "sure": {"yes"}})
 	assert.Equal(t, http.StatusSeeOther, status)
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
 	assert.Contains(t, text, `value="115.123"`, "what was handed in stands filled in")
@@ -256,7 +258,7 @@ func TestDrillPages(t *testing.T) {
 	for _, pair := range words.PairTexts(mustExample(t), press.Evaluate(mustExample(t))) {
 		assert.Contains(t, table, "<td>"+words.OnOff(pair.Pair.Arrival)+"</td><td>"+words.OnOff(pair.Pair.Zone)+"</td><td><b>"+words.UpperFirst(pair.Verdict)+"</b>")
 	}
-	assert.Contains(t, text, "Only one round before the exam? Take level 4.")
+	assert.Contains(t, text, "Only one round before the exam? Take level 1 for the technician&#39;s, level 4 for the setter&#39;s.")
 	for _, part := range []string{"Level 4", "Never put a hand", "no safety function", "20 questions"} {
 		assert.Contains(t, text, part)
 	}

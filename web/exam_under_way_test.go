@@ -183,7 +183,7 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 	sit("Tec", "technician", allRight(t, 0))
 	sit("Set", "setter", url.Values{"sure": {"yes"}})
 	home := get("/plans/1/drill")
-	assert.Contains(t, home, "1 person has not passed on the state of this plan that counts now: 1 in the setter&#39;s exam.")
+	assert.Contains(t, home, "1 person has not passed on the state of this plan that counts now, in the setter&#39;s exam.")
 	issue("second", archive.DrillSame)
 	assert.Contains(t, get("/plans/1/drill"), "1 person has not passed", "nobody is due for a note")
 	records := get("/plans/1/records")

@@ -30,7 +30,7 @@ func DrillFile(p *press.Plan, issue *carry.Issue, made time.Time) ([]byte, error
 	}
 	h := view.Handheld{Drill: v, Made: made}
 	if issue != nil {
-		h.Letter, h.Issued = issue.Revision, issue.Date
+		h.Letter, h.Letters, h.Issued = issue.Revision, []string{issue.Revision}, issue.Date
 	}
 	return handheldFile(h)
 }

@@ -179,6 +179,9 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		if t.Unfinished { // nothing of it was judged
 			row[right], row[answeredColumn] = "", strconv.Itoa(t.Answered)
 		}
+		if t.TypedIn() != "" {
+			row[len(row)-1] = words.TypedIn
+		}
 		if t.Damaged { // nothing that it says can be relied on
 			for i := 3; i < len(row); i++ {
 				row[i] = ""

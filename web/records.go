@@ -19,6 +19,7 @@ import (
 // recordRoutes are those of who was trained.
 func (s *site) recordRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/records", answer(s.showRecords))             // of a station
+	r.Method(http.MethodPost, "/plans/{id}/records", answer(s.takeCode))               // one more, from a code
 	r.Method(http.MethodGet, "/plans/{id}/records.csv", answer(s.sendRecords))         // as a table
 	r.Method(http.MethodGet, "/records/{record}", answer(s.showRecord))                // one, also of a plan that is gone
 	r.Method(http.MethodGet, "/records/{record}/sheet.{format}", answer(s.signRecord)) // to be signed
@@ -33,6 +34,12 @@ func recordPath(id archive.TrainingID) string {
 
 // showRecords answers GET /plans/{id}/records.
 func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
+	return s.records(w, r, http.StatusOK, page.CodeForm{})
+}
+
+// records shows a station's records, with a code as it was typed and what is wrong
+// with it.
+func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed page.CodeForm) error {
 	head, err := s.planHead(r)
 	if err != nil {
 		return err
@@ -57,7 +64,9 @@ func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
 			v.Due = append(v.Due, view.Due{Exam: string(role), All: s.viewTrainings(r.Context(), due[role])})
 		}
 	}
-	return show(w, r, http.StatusOK, page.RecordsOf(v.Page(assets.drillPage())))
+	p := v.Page(assets.drillPage())
+	p.Code = typed
+	return show(w, r, status, page.RecordsOf(p))
 }
 
 func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view.Training {
@@ -67,6 +76,7 @@ func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
 			Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
+			TypedIn: t.TypedIn(),
 		})
 	}
 	return out
@@ -166,7 +176,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 		misses = append(misses, draw.RecordMiss(m))
 	}
 	record := draw.Record{
-		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
+		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
 		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
 	}
 	var b bytes.Buffer

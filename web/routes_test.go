@@ -54,6 +54,7 @@ func TestRoutes(t *testing.T) {
 		"GET /plans/{id}/card.{format}",
 		"GET /plans/{id}/drill.html",
 		"GET /plans/{id}/records",
+		"POST /plans/{id}/records",
 		"GET /plans/{id}/records.csv",
 		"GET /records/{record}",
 		"GET /records/{record}/sheet.{format}",

@@ -12,7 +12,8 @@ type Demand struct {
 // Due lists who has to take an exam again, of records of one plan that stand newest
 // first: who has not passed it on a state that counts since the last time that it was
 // passed, and who failed the last one on such a state. Of each there is the record that
-// says so. A pass of the one exam of older programs, which asked everything, is a pass of
+// says so. A record that was typed in from a code takes nobody off the list: nobody watched
+// it. A pass of the one exam of older programs, which asked everything, is a pass of
 // each of those that there are now. An exam that is not finished takes no pass away.
 func Due(all []Training, d Demand) []Training {
 	type person struct{ newest, passed, here *Training }
@@ -31,6 +32,9 @@ func Due(all []Training, d Demand) []Training {
 		}
 		if x.newest == nil && (t.Exam == d.Exam || d.Elder) {
 			x.newest = t
+		}
+		if t.TypedIn() != "" {
+			continue
 		}
 		if x.passed == nil && t.Passed {
 			x.passed = t

@@ -26,6 +26,7 @@ type Record struct {
 	Passed     bool
 	OverTime   bool
 	Unfinished bool     // begun and left
+	TypedIn    bool     // from a code that was made on another device
 	Answered   int      // of one that is not finished
 	Grave      []string // what was answered that failed it whatever the score, each once
 	As         string   // letter of the revision that a draft became; empty without
@@ -100,6 +101,9 @@ func layRecord(r Record) *record {
 	slices.SortStableFunc(r.Missed, gravestFirst) // there may not be room for all
 	d := &record{r: r}
 	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Unfinished: r.Unfinished, Grave: r.Grave}.String()
+	if r.TypedIn {
+		d.result = words.TypedOutcome(r.Exam, words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave})
+	}
 	if len(r.Signs) == 0 {
 		d.r.Signs = []string{"Learner", "Trainer"}
 	}
@@ -129,6 +133,9 @@ func layRecord(r Record) *record {
 		{"Seed of the exam", seed},
 		{"Score", d.score()},
 		{"Time taken", minutes(r.Took) + ", " + limit},
+	}
+	if r.TypedIn {
+		d.rows = append(d.rows, [2]string{"This record", words.TypedIn})
 	}
 	for _, m := range r.Missed {
 		small, room := recordText(), cardWidth-2*recordMargin-16

@@ -60,6 +60,9 @@ func (c Code) String() string {
 	return body[0] + "-" + checkFigure(body[0]+" "+body[1]) + " " + c.Who
 }
 
+// Key is the same for codes that differ in the case of letters alone.
+func (c Code) Key() string { return asciiUpper(c.String()) }
+
 // body is what the check figure stands for: the part before it, and the name.
 func (c Code) body() [2]string {
 	kind, outcome, revision := "E"+roleLetters[c.Role], "N", c.Revision

@@ -31,6 +31,7 @@ const (
 	takenSets     = 8         // rounds of a level, and exams of a role
 	takenVariants = 3         // ways to ask an item whose figures are drawn by chance
 	takenSeed     = 1_000_000 // of the first set: beyond those that are drawn for exams at the bench
+	takenRole     = 100       // by which the seeds of one role's exams stand apart from another's, and from rounds
 )
 
 // TakeAlong makes such a drill.
@@ -51,8 +52,8 @@ func (d *Drill) TakeAlong() Taken {
 		}
 		return place[mark]
 	}
-	set := func(keys []string, n int) Set {
-		s := Set{Seed: uint64(takenSeed + n)}
+	set := func(keys []string, seed uint64, n int) Set {
+		s := Set{Seed: seed}
 		for _, key := range keys {
 			if at := put(key, n); at >= 0 {
 				s.Items = append(s.Items, at)
@@ -62,21 +63,22 @@ func (d *Drill) TakeAlong() Taken {
 	}
 	for level := range Levels {
 		for n := range takenSets {
-			if s := set(d.Round(level+1, RoundLength, uint64(takenSeed+n)), n); len(s.Items) > 0 {
+			seed := uint64(takenSeed + n)
+			if s := set(d.Round(level+1, RoundLength, seed), seed, n); len(s.Items) > 0 {
 				t.Rounds[level] = append(t.Rounds[level], s)
 			}
 		}
 	}
-	for _, role := range Roles {
+	for i, role := range Roles {
 		var x TakenExam
 		for n := range takenSets {
-			rules := UsualRules(uint64(takenSeed + n))
+			rules := UsualRules(uint64(takenSeed + takenRole*(i+1) + n))
 			rules.Role = role
 			exam, err := d.NewExam(rules)
 			if err != nil {
 				continue
 			}
-			if s := set(exam.Keys, n); len(s.Items) > 0 {
+			if s := set(exam.Keys, rules.Seed, n); len(s.Items) > 0 {
 				if x.First == nil {
 					x.First, x.Rules = exam, rules
 				}

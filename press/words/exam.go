@@ -64,6 +64,8 @@ func ExamOf(role string) string {
 		return "Technician's exam"
 	case "setter":
 		return "Setter's exam"
+	case practice:
+		return "Practice round"
 	}
 	return "Exam of everything"
 }

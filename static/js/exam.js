@@ -82,6 +82,7 @@ function run(form) {
 			const b = document.createElement('b');
 			b.textContent = clock.dataset.over;
 			clock.replaceChildren(b);
+			clock.classList.add('over');
 			form.querySelector('.runs')?.remove();
 			clearInterval(ticking);
 			return;

@@ -4,14 +4,15 @@ package page
 // it loads nothing, and nothing answers it.
 type HandheldPage struct {
 	DrillHead
-	Policy     string // what the file may do
-	Icon       string // as a data address
-	Style      string // a whole element
-	Script     string // a whole element
-	Data       string // a whole element: what is right, and why
-	Facts      []Fact // which plan, which state of it, of when
-	Honest     []string
-	When       string // when the lamps are read
+	Policy     string   // what the file may do
+	Icon       string   // as a data address
+	Style      string   // a whole element
+	Script     string   // a whole element
+	Data       string   // a whole element: what is right, and why
+	Facts      []Fact   // which plan, which state of it, of when
+	Honest     []string // what the file is
+	Source     string   // that its answers can be read
+	When       string   // when the lamps are read
 	Pairs      []DrillPair
 	Situations []Pick
 	Advice     []HandheldAdvice

@@ -7,6 +7,7 @@ type RecordsPage struct {
 	Due    []DueList
 	All    []TrainingLine
 	CSV    string // address
+	Code   CodeForm
 }
 
 // A DueList is who has to take one exam again.
@@ -14,6 +15,9 @@ type DueList struct {
 	Exam  string
 	Lines []TrainingLine
 }
+
+// A CodeForm takes a record code, as typed, with what is wrong with it.
+type CodeForm struct{ Text, Fault string }
 
 // A TrainingLine is a record in a list.
 type TrainingLine struct {
@@ -64,6 +68,7 @@ type RecordPage struct {
 	Missed []MissLine
 	Left   string // that it was begun and left; empty for one that was handed in
 	Files  []Link
+	Untold string // that it is not known what was missed; empty where it is
 }
 
 // A Fact is a name and what it is.

@@ -62,7 +62,7 @@ func (v Drill) shout(kind string) string {
 
 // levelWhat says what each level has.
 var levelWhat = []string{
-	"The lamps only: what do they mean, and what happens to the part?",
+	"What the technician's exam asks: what the lamps mean, what is to be done, and hands.",
 	"And the part: what will the lamps show?",
 	"And faults, what the lamps cannot find, and what to check first.",
 	"Everything that the two exams ask: also parts by their height alone, and zones to be set.",
@@ -86,7 +86,7 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	if v.D == nil {
 		return out
 	}
-	out.Advice = "Only one round before the exam? Take level " + strconv.Itoa(drill.Levels) + "."
+	out.Advice = "Only one round before the exam? Take level 1 for the technician's, level " + strconv.Itoa(drill.Levels) + " for the setter's."
 	for _, t := range words.PairTexts(v.P, v.R) {
 		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
 	}
@@ -200,7 +200,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	if j.Grave != "" && q.Number != "" {
 		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
 	} else if j.Grave != "" {
-		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
+		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails, for it says " + strings.TrimPrefix(j.Grave, "answered ") + "."
 	}
 	if j.Right {
 		q.Verdict = "Right"

@@ -169,20 +169,25 @@ func StillOpen(n int) string {
 // who are due in each.
 func OutdatedNote(due map[drill.Role][]string) string {
 	people := map[string]bool{}
-	var by []string
+	var exams, by []string
 	for _, role := range drill.Roles {
 		for _, who := range due[role] {
 			people[who] = true
 		}
 		if n := len(due[role]); n > 0 {
-			by = append(by, strconv.Itoa(n)+" in the "+strings.ToLower(words.ExamOf(string(role))))
+			exams = append(exams, "in the "+strings.ToLower(words.ExamOf(string(role))))
+			by = append(by, strconv.Itoa(n)+" "+exams[len(exams)-1])
 		}
 	}
-	switch len(people) {
-	case 0:
+	if len(people) == 0 {
 		return ""
-	case 1:
-		return "1 person has not passed on the state of this plan that counts now: " + strings.Join(by, ", ") + "."
 	}
-	return strconv.Itoa(len(people)) + " people have not passed on the state of this plan that counts now: " + strings.Join(by, ", ") + "."
+	s := strconv.Itoa(len(people)) + " people have not passed on the state of this plan that counts now"
+	if len(people) == 1 {
+		s = "1 person has not passed on the state of this plan that counts now"
+	}
+	if len(exams) == 1 {
+		return s + ", " + exams[0] + "."
+	}
+	return s + ": " + strings.Join(by, ", ") + "."
 }

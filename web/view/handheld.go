@@ -64,7 +64,7 @@ type sceneData = draw.Motion
 // roleCodes name the exams of roles in the file, as record codes do.
 var roleCodes = map[drill.Role]string{drill.Technician: "T", drill.Setter: "S"}
 
-// HandheldFacts say which plan it is, and which state of it.
+// facts say which plan it is, and which state of it.
 func (v Handheld) facts() []page.Fact {
 	state, when := "DRAFT", page.Fact{}
 	if v.Letter != "" {
@@ -86,9 +86,11 @@ func (v Handheld) facts() []page.Fact {
 // handheldHonest says what the file is, and what not.
 var handheldHonest = []string{
 	"Everything is inside this file: it needs no network, and it asks and tells nobody anything. What is answered is judged here and forgotten when the page is closed.",
-	"It is for practice. Whoever can read the source of this file can read the answers, so an exam that counts is taken at the bench.",
 	"It shows one state of one plan. Before it is used at the station, compare its revision and digest with the sheet there.",
 }
+
+// handheldSource says why the file is for practice.
+const handheldSource = "For practice: whoever can read the source of this file can read the answers, so an exam that counts is taken at the bench."
 
 // codeNotes say what a record code is worth.
 var codeNotes = []string{
@@ -99,7 +101,7 @@ var codeNotes = []string{
 // Page makes the page, without what its bundle is.
 func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	h.Kind, h.Title = "Drill for a phone or tablet", "Drill of "+v.P.Title.Name+" · ramplan"
-	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, CodeNote: codeNotes, When: words.WhenRead, Brief: v.D.BriefNotices()}
+	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenRead, Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible
 	taken := v.D.TakeAlong()
@@ -124,7 +126,7 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 			e.Sets = append(e.Sets, handheldSet{Seed: s.Seed, Items: s.Items, Needed: int(math.Ceil(x.Rules.Pass*float64(len(s.Items)) - 1e-9))})
 		}
 		data.Exams[code] = e
-		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First)})
+		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First) + " " + drill.GraveRule(x.Rules.Role)})
 	}
 	for i, e := range taken.Exercises {
 		if err := v.item(&out, &data, i, e); err != nil {

@@ -30,6 +30,7 @@ type Training struct {
 	Answered             int      // of one that is not finished
 	Became               string   // letter of the revision that is what was a draft then
 	Grave                []string // what failed it whatever the score
+	TypedIn              string   // the code that it was typed in from; empty for an exam that was taken here
 }
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
@@ -39,6 +40,9 @@ func (t Training) line() page.TrainingLine {
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
 		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
 		Repeat: words.SetOf(t.Repeat, t.Known),
+	}
+	if t.TypedIn != "" {
+		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
 	}
 	if t.Damaged {
 		out.Plan = "A plan that cannot be read"
@@ -51,7 +55,11 @@ func (t Training) plan() string {
 }
 
 func (t Training) result() string {
-	return words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}.String()
+	o := words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}
+	if t.TypedIn != "" {
+		return words.TypedOutcome(t.Exam, o)
+	}
+	return o.String()
 }
 
 func (t Training) score() string {
@@ -185,13 +193,20 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 		out.Left = "It was begun and left. What was answered was not handed in, so nothing of it was judged."
 	}
 	score := v.score()
-	if !v.Unfinished {
+	if !v.Unfinished && v.Needed > 0 {
 		score += ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"
 	}
 	out.Facts = []page.Fact{
 		{Name: "Exam", Text: words.ExamOf(v.Exam)}, {Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
 		{Name: "Score", Text: score},
 		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
+	}
+	if v.TypedIn != "" {
+		out.Untold = words.NoMissesInCode
+		if c, err := drill.ParseCode(v.TypedIn); err == nil {
+			out.Facts = append(out.Facts, page.Fact{Name: "Taken on, by that device's clock", Text: c.Day})
+		}
+		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: v.TypedIn})
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Files = append(out.Files, page.Link{Address: v.Address + "/sheet." + format, Text: strings.ToUpper(format)})

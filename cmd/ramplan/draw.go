@@ -202,6 +202,8 @@ type source struct {
 	plan  *press.Plan
 	bytes []byte
 	issue *carry.Issue
+
+	superseded string // by which revision; empty where it is the last, and for a file
 }
 
 // read reads one plan, from the archive where it is named there.
@@ -215,6 +217,8 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 	var err error
 	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
 		c.give(err)
+	} else if s.superseded = d.kept.old; s.superseded != "" {
+		c.complain("revision %s is %s", s.issue.Revision, s.superseded)
 	}
 	return s, err == nil
 }
@@ -225,7 +229,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	if !ok {
 		return nil, false
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today()}
+	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today(), Superseded: from.superseded}
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Pages = d.papers(from.plan, result)

@@ -984,7 +984,7 @@ func emptying() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 78, "<details class=\"emptying\"><summary>Empty the bin</summary><form method=\"post\" action=\"/bin\"><p>Every plan in the bin is removed for good, with its history and its issued revisions. Nothing brings them back but a backup.</p><button class=\"danger\" name=\"")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 78, "<details class=\"emptying onscreen\"><summary>Empty the bin</summary><form method=\"post\" action=\"/bin\"><p>Every plan in the bin is removed for good, with its history and its issued revisions. Nothing brings them back but a backup.</p><button class=\"danger\" name=\"")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -67,6 +67,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	pages := flags.String("pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
 	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
 	case nil:
@@ -113,6 +114,9 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, fmt.Errorf("-width and -title are for one drawing alone; name it with -what")
 	case len(d.plans) == 0:
 		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
+	}
+	if err := useFonts(*font); err != nil {
+		return nil, err
 	}
 	return &d, d.chooseFormat()
 }

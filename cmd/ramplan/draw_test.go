@@ -175,3 +175,13 @@ func TestDrawStopped(t *testing.T) {
 	require.NoError(t, err)
 	assert.Empty(t, left)
 }
+
+// TestFontFlag: a font that is named must be one; what else would be drawn in it is
+// not drawn in another one in silence.
+func TestFontFlag(t *testing.T) {
+	for _, verb := range [][]string{{"draw", "-font", examplePlan, examplePlan}, {"serve", "-font", examplePlan}, {"draw", "-font", "none.ttf", examplePlan}} {
+		status, _, errs := command(t, "", verb...)
+		assert.Equal(t, statusRefused, status, verb)
+		assert.Contains(t, errs, filepath.Base(verb[2]), verb)
+	}
+}

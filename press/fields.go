@@ -213,7 +213,7 @@ var Fields = []Field{
 	{Path: "faults.other[].height", Required: true, Unit: "mm", Label: "Taller by", Help: "By how much taller the part stands; negative for shorter."},
 	{Path: "faults.other[].good", Kind: Flag, Default: false, Label: "Good part", Help: "The part is good all the same and should pass."},
 
-	{Path: "targets.false_accept_ppm", Default: 100.0, Low: zero, High: million, Unit: "ppm", Label: "False accept", Help: "Parts of a wrong height passed, of all parts."},
+	{Path: "targets.false_accept_ppm", Default: 100.0, Low: zero, High: million, Unit: "ppm", Label: "False accept", Help: "Parts of a wrong height that are accepted, of all parts."},
 	{Path: "targets.false_reject_ppm", Default: 1000.0, Low: zero, High: million, Unit: "ppm", Label: "False reject", Help: "Good parts refused, of all parts."},
 	{Path: "targets.early_contact_ppm", Default: 1.0, Low: zero, High: million, Unit: "ppm", Label: "Early contact", Help: "Parts met while the ram still approaches."},
 	{Path: "targets.conforming_share", Default: 0.9973, Low: zero, High: one, Label: "Conforming share", Help: "The least share of parts that the process makes within the drawing."},

@@ -1,7 +1,5 @@
 package press
 
-import "math"
-
 func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
@@ -25,7 +23,8 @@ func (w *work) blockReadings() {
 	win, z := &w.r.Window, &w.zone
 	if win.Acceptance == nil {
 		width := win.GoodRange[1] - win.GoodRange[0]
-		w.say(Blocker, NoAcceptance, w.doubtPath(), figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width})
+		d := w.doubt()
+		w.say(Blocker, NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
 	}
 	if z.known && !z.overlap {
 		w.say(Blocker, NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
@@ -141,27 +140,6 @@ func (w *work) settingPath() string {
 	return "ram.setting_max"
 }
 
-// doubtPath is the field behind the largest part of the reading's uncertainty.
-func (w *work) doubtPath() string {
-	st := &w.p.Station
-	path, most := "requirement.height_high", 0.0
-	for _, c := range []struct {
-		path string
-		u    float64
-	}{
-		{"ram.repeatability", w.p.Ram.Repeatability / 2},
-		{"station.nest_drift", st.NestDrift / math.Sqrt(3)},
-		{"station.stiffness", math.Hypot(w.force.now.scatter/2/st.Stiffness, w.seated.deflection*st.StiffnessTolerance/100/2)},
-		{"station.reference_uncertainty", st.ReferenceUncertainty / 2},
-		{"parts", w.parts.under.SD},
-	} {
-		if c.u > most {
-			path, most = c.path, c.u
-		}
-	}
-	return path
-}
-
 func (w *work) blockMotion() {
 	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
 	if ppm > limit { // without a way to press in there is no share
@@ -204,7 +182,7 @@ func (w *work) blockJoint() {
 		w.blockInterference()
 	}
 	if t := w.parts.travel; t < 0 {
-		w.say(Blocker, TravelNegative, "parts", figures{"travel": t})
+		w.say(Blocker, TravelNegative, w.rowPath(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
 	}
 	if t := w.parts.travel; j.Kind == Touch && t != 0 {
 		w.say(Blocker, TouchWithTravel, "joint.kind", figures{"travel": t})
@@ -228,7 +206,7 @@ func (w *work) blockInterference() {
 }
 
 // overlapWider speaks of an overlap that reaches outside the drawing: a blocker
-// where more bad parts pass than the target allows.
+// where more wrong heights are accepted than the target allows.
 func (w *work) overlapWider(s Severity) {
 	z, good := &w.zone, w.r.Window.GoodRange
 	if !z.overlap || z.first >= good[0]-slack && z.last <= good[1]+slack {

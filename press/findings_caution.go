@@ -27,20 +27,21 @@ func (w *work) cautionSetUp() {
 		w.say(Caution, InsertNotMarked, "parts[0].insert", nil)
 	}
 	if w.r.Narrow() {
-		w.say(Caution, OverlapNarrow, w.narrowPath(), figures{"width": z.last - z.first, "limit": 6 * w.seated.u})
+		d := w.narrow()
+		w.say(Caution, OverlapNarrow, d.path, figures{"width": z.last - z.first, "limit": 6 * w.seated.u, "of": d.share})
 	}
 }
 
 // offStep tells whether a value is no whole multiple of a step.
 func offStep(x, step float64) bool { return math.Abs(x-math.Round(x/step)*step) > slack }
 
-// narrowPath leads to what makes the accepted readings narrow: a zone or an end set
-// by hand, else what the reading's uncertainty mostly comes from.
-func (w *work) narrowPath() string {
+// narrow tells what makes the accepted readings narrow: a zone or an end set by hand,
+// else the largest part of the reading's uncertainty.
+func (w *work) narrow() doubt {
 	if win := &w.p.Window; win.ZoneStart != nil || win.ZoneEnd != nil || win.PushStroke != nil || win.ApproachEnd != nil {
-		return w.zonePath()
+		return doubt{path: w.zonePath()}
 	}
-	return w.doubtPath()
+	return w.doubt()
 }
 
 // pastEarliest tells whether the approach reaches past the earliest contact.
@@ -52,20 +53,20 @@ func (w *work) cautionRisk() {
 	}
 	r, t := &w.r.Risk, &w.p.Targets
 	if r.ConformingShare < t.ConformingShare {
-		w.say(Caution, ConformingShareLow, "requirement.height_low", figures{"share": r.ConformingShare, "limit": t.ConformingShare})
+		w.say(Caution, ConformingShareLow, w.sharePath(), figures{"share": r.ConformingShare, "limit": t.ConformingShare})
 	}
 	if ppm := r.ConsumerPPM; ppm != nil && *ppm > t.FalseAcceptPPM {
-		w.say(Caution, FalseAccept, "window.guard_factor", figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
+		w.say(Caution, FalseAccept, w.acceptPath(), figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
 	}
 	if ppm := r.ProducerPPM; ppm != nil && *ppm > t.FalseRejectPPM {
-		w.say(Caution, FalseReject, "window.guard_factor", figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
+		w.say(Caution, FalseReject, w.refusePath(), figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
 	}
 }
 
 func (w *work) cautionImpact() {
 	z, i := &w.zone, &w.r.Impact
 	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {
-		w.say(Caution, HeatingOver, "motion.hold_time", figures{"rms": *rms, "limit": *c})
+		w.say(Caution, HeatingOver, w.coolPath(), figures{"rms": *rms, "limit": *c})
 	}
 	if z.known && *z.e > *z.z2+slack {
 		m := &w.p.Motion
@@ -79,7 +80,7 @@ func (w *work) cautionImpact() {
 		w.say(Caution, ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
 	}
 	if i.SeatExpected > most {
-		w.say(Caution, ImpactSeat, "motion.slow_speed", figures{"force": i.SeatExpected, "limit": most})
+		w.say(Caution, ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "limit": most})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {
@@ -105,7 +106,7 @@ func (w *work) cautionPositions() {
 		}
 	}
 	if t := w.parts.travel; t > 0 && t-w.parts.lost < -slack {
-		w.say(Caution, TravelMayVanish, "parts", figures{"travel": t, "worst": w.parts.lost})
+		w.say(Caution, TravelMayVanish, w.rowPath(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
 	}
 	if d := w.seated.deflection; w.r.Pressable() && d > 2*w.seated.u && w.p.Station.NestForce == 0 {
 		w.say(Caution, DeflectionUntaught, "station.nest_force", figures{"deflection": d, "uncertainty": 2 * w.seated.u, "force": w.r.Force.Typical})

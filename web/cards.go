@@ -9,7 +9,12 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/words"
 )
+
+// cardEdition tells cards of this program from those that an older one kept: what it
+// found in a plan may have been something else.
+const cardEdition = " 2"
 
 // damagedCard marks the card of a draft that does not match its digest.
 const damagedCard = "damaged"
@@ -17,7 +22,7 @@ const damagedCard = "damaged"
 // bringCard makes what the shelf shows of a plan where it is older than the
 // draft, and keeps it for the next visit.
 func (s *site) bringCard(ctx context.Context, it *archive.Item) error {
-	if it.Card.Of == it.Digest && it.Digest != "" {
+	if it.Card.Of == it.Digest+cardEdition && it.Digest != "" {
 		return nil
 	}
 	head, err := s.store.Get(ctx, it.ID)
@@ -51,10 +56,28 @@ func (s *site) asIssued(ctx context.Context, it *archive.Item) bool {
 	return err == nil && plan.Digest() == it.Issued
 }
 
+// notReady says why a plan with a blocker is not ready. It is computed once for each
+// draft that is shown, and remembered while the program runs: no more than a sentence.
+func (s *site) notReady(ctx context.Context, it *archive.Item) string {
+	if it.Card.Blockers == 0 || it.Card.Faults > 0 {
+		return ""
+	}
+	if known, ok := s.why.Load(it.Digest); ok {
+		return known.(string)
+	}
+	plan, err := s.store.Sound(ctx, it.ID)
+	if err != nil {
+		return "" // the card says how many blockers there are
+	}
+	why := words.Blocked(press.Evaluate(plan))
+	s.why.Store(it.Digest, why)
+	return why
+}
+
 // newCard draws the small strip of the nominal part and counts the findings: of
 // the draft, or of the last sound plan that it was.
 func (s *site) newCard(ctx context.Context, head archive.Head) (archive.Card, error) {
-	card := archive.Card{Of: head.Digest}
+	card := archive.Card{Of: head.Digest + cardEdition}
 	plan, faults := head.Draft.Check()
 	card.Faults = len(faults)
 	if plan == nil {

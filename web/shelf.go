@@ -73,6 +73,7 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 	cards := shelved(items)
 	for i := range items {
 		cards[i].AsIssued = s.asIssued(r.Context(), &items[i])
+		cards[i].NotReady = s.notReady(r.Context(), &items[i])
 	}
 	v := view.Shelf{Items: cards, Total: total, Offset: q.Offset, Text: q.Text, Order: q.Order, Bin: q.Binned, Binned: binned}
 	if id, err := strconv.ParseInt(r.URL.Query().Get("binned"), 10, 64); err == nil && !q.Binned {

@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
+	"sync"
 
 	"github.com/go-chi/chi/v5"
 	"github.com/go-chi/chi/v5/middleware"
@@ -14,11 +15,14 @@ import (
 // A site is what the handlers share.
 type site struct {
 	store *archive.Archive
-	desk  *desk // the exams under way
+	desk  *desk    // the exams under way
+	why   sync.Map // digest of a draft: why it is not ready, in words
 }
 
 // New gives the whole program as seen from a browser, upon an archive.
-func New(store *archive.Archive) http.Handler { return guard((&site{store, newDesk()}).router()) }
+func New(store *archive.Archive) http.Handler { return guard(newSite(store).router()) }
+
+func newSite(store *archive.Archive) *site { return &site{store: store, desk: newDesk()} }
 
 // router lists every route.
 func (s *site) router() *chi.Mux {

@@ -125,7 +125,7 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
 	left := c.textLeft()
 	room := cardWidth - cardMargin - left
-	for _, t := range words.PairTexts(r) {
+	for _, t := range words.PairTexts(p, r) {
 		check := words.CardCheck(t)
 		if own, ok := issue.Checks[t.Pair]; ok {
 			check = own

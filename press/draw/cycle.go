@@ -17,6 +17,9 @@ func Cycle(w io.Writer, p *press.Plan, r *press.Result) error {
 // NewCycle makes the cycle: position against time with the two signals under it,
 // with the part and without an insert.
 func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
+	if !r.Pressable() {
+		return statement("cycle", o, stripWideLeast, stripCompactLeast)
+	}
 	m := newCycleModel(p, r, *r.Traces(p))
 	d := layCycle(m, o)
 	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
@@ -197,7 +200,7 @@ func (m *cycleModel) describe(r *press.Result) string {
 		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will.")
+		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")
 	}
 	for _, q := range m.reads {
 		s = append(s, "At "+words.Seconds(q.at)+": "+q.when+".")

@@ -27,16 +27,29 @@ func (s *sheet) front() {
 
 func (s *sheet) headline(g *sheetPage, inner rect) (bottom float64) {
 	q := paragraph{text: words.Headline(s.p, s.r), style: sheetTitle}
+	box := rect{inner.x0, inner.y0 - 4, inner.x1, inner.y1}
 	if s.r.Blocked() {
 		q.style.ink = alert
+		box.x0 += 1.4 * q.style.size
+		g.add(func(p *pen) { p.warning(alert, inner.x0, box.y0+0.2*q.style.size, q.style.size) })
 	}
-	if fits := sheetTitleLeast; q.style.width(q.text) > inner.width() && q.style.width(q.text)*fits/q.style.size <= inner.width() {
-		q.style.size *= inner.width() / q.style.width(q.text)
+	if fits := sheetTitleLeast; q.style.width(q.text) > box.width() && q.style.width(q.text)*fits/q.style.size <= box.width() {
+		q.style.size *= box.width() / q.style.width(q.text)
 	}
-	lines := set([]paragraph{q}, inner.width())
-	placed, _ := pour(lines, []rect{{inner.x0, inner.y0 - 4, inner.x1, inner.y1}})
+	lines := set([]paragraph{q}, box.width())
+	placed, _ := pour(lines, []rect{box})
 	g.add(func(p *pen) { p.write(placed) })
-	return inner.y0 - 4 + depth(lines) + 8
+	return box.y0 + depth(lines) + 8
+}
+
+// warning draws a warning triangle into a square by its upper left corner: what is
+// wrong is not said by an ink alone.
+func (p *pen) warning(k ink, x, y, size float64) {
+	middle, foot := x+size/2, y+0.9*size
+	p.area(k, [2]float64{middle, y}, [2]float64{x + size, foot}, [2]float64{x, foot})
+	bar := size / 12
+	p.fill(paper, rect{middle - bar, y + 0.32*size, middle + bar, y + 0.62*size})
+	p.fill(paper, rect{middle - bar, y + 0.68*size, middle + bar, y + 0.8*size})
 }
 
 // drawing puts a drawing into a box by its upper edge, its own margins cut off.

@@ -14,6 +14,9 @@ func Strip(w io.Writer, p *press.Plan, r *press.Result) error {
 
 // NewStrip makes the decision strip.
 func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
+	if !r.Pressable() {
+		return statement("strip", o, stripWide, stripWideLeast)
+	}
 	return newStripModel(p, r, *r.Traces(p)).picture(o)
 }
 

@@ -84,7 +84,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 		seat:        nominalReading(r),
 		end:         r.Travel.PushEnd,
 		overlap:     r.Window.Overlap,
-		pairs:       words.PairTexts(r),
+		pairs:       words.PairTexts(p, r),
 	}
 	if z := r.Window.Zone; z != nil {
 		m.zoneStart, m.zoneEnd = z[0], z[1]

@@ -33,7 +33,7 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 	}
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p)}
 	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
-	for _, t := range words.PairTexts(r) {
+	for _, t := range words.PairTexts(p, r) {
 		if t.Pair == on {
 			a.Verdict, a.Clear, a.Meaning, a.words = t.Verdict, t.Clear, t.Meaning, t.Words
 		}
@@ -53,7 +53,7 @@ func (d *Drill) against(a *Advice, x float64) {
 	a.Height = d.heightBy(a, x)
 	if d.fits(a.Pair, x) {
 		if d.shows(event{reading: x}) != a.Pair && a.Pair.Arrival {
-			a.Edge = "It reads at the edge: at " + at(x) + " itself this plan shows " + d.shows(event{reading: x}).String() + ", but the position is shown in steps of " + d.pos.Length(d.p.Station.PositionStep) + ". " + d.agree()
+			a.Edge = "It reads at the edge: at " + d.typed(x) + " itself this plan shows " + d.shows(event{reading: x}).String() + ", but the position is shown in steps of " + d.pos.Length(d.p.Station.PositionStep) + ". " + d.agree()
 			a.Why = "By the lamps the ram rests on the other side of the edge, less than half a step away."
 		}
 		return
@@ -64,7 +64,7 @@ func (d *Drill) against(a *Advice, x float64) {
 	}
 	if ForHeight(d.p, d.r, x) {
 		a.Height = ""
-		a.Doubt = "Is " + at(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
+		a.Doubt = "Is " + d.typed(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
 		if len(a.words) > 0 {
 			a.Checks = []string{"Read the ram position again, and type it in here.", "If it does read so: " + lower(d.setpoints()), "Test each lamp by itself: both must be off before the push."}
 			a.Part = "Set the part apart until the reading is clear."
@@ -76,11 +76,11 @@ func (d *Drill) against(a *Advice, x float64) {
 	case d.s.Early(x):
 		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
-		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + at(x) + "."
+		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + d.typed(x) + "."
 	case !a.Pair.Arrival:
 		a.Doubt += "without arrival the ram must stand at the push end, " + d.pos.At(d.s.End) + ", with zone " + words.OnOff(d.s.InZone(d.s.End)) + "."
 	default:
-		a.Doubt += "at " + at(x) + " this plan shows " + d.shows(event{reading: x}).String() + "."
+		a.Doubt += "at " + d.typed(x) + " this plan shows " + d.shows(event{reading: x}).String() + "."
 	}
 	a.Doubt += " " + d.agree() + " Either the station is not set as the plan says, or a signal is at fault."
 	if len(a.words) == 0 {
@@ -106,10 +106,10 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
 		return "" // no part stops the ram there
 	case !a.Pair.Arrival:
-		return "At " + at(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
+		return "At " + d.typed(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
 	}
 	h, u, q := d.r.HeightOf(d.p, x), d.unsure(), d.p.Requirement
-	s := "A part that stops the ram at " + at(x) + " is about " + at(h) + " high, give or take " + d.pos.Length(u)
+	s := "A part that stops the ram at " + d.typed(x) + " is about " + d.pos.At(h) + " high, give or take " + d.pos.Length(u)
 	told := true
 	switch {
 	case h-u > q.HeightHigh:

@@ -128,7 +128,7 @@ func TestEdgeOfTheZone(t *testing.T) {
 	}
 	x := 24.99
 	a := advice(t, p, r, words.Pair{Arrival: true, Zone: true}, words.One, &x)
-	assert.Regexp(t, `^Is 24\.990.mm the height of the part\?`, a.Doubt)
+	assert.Regexp(t, `^Is 24\.99.mm the height of the part\?`, a.Doubt)
 	assert.NotContains(t, a.Doubt, "fault")
 }
 

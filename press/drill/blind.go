@@ -95,12 +95,12 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 // seen says what the lamps show of a row, and how often that finds it.
 func (d *Drill) seen(i int) string {
 	f := d.r.Faults[i]
-	s := d.story(d.eventOf(i)) + " Found with a probability of " + words.Share(f.Detection) + "."
+	s := d.story(d.eventOf(i)) + " " + words.Found(f.Detection) + "."
 	if how := words.Judged(d.p, f); how != "" && d.found(f) == luckID {
 		s = strings.TrimSuffix(s, ".") + ": " + how + "."
 	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
-		s = d.story(d.eventOf(i)) + " It is refused in " + words.Share(f.Detection) + " of the cases, no more often than a good part: that is not finding it."
+		s = d.story(d.eventOf(i)) + " It is refused in " + words.OneIn(f.Detection) + ", no more often than a good part: that is not finding it."
 	}
 	switch {
 	case f.Own:
@@ -108,7 +108,7 @@ func (d *Drill) seen(i int) string {
 	case f.Name == press.RowLoose:
 		s += " A loose fit comes to rest where a sound one does"
 		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {
-			return s + "; a first push at " + words.Setting(*probe.HighestSetting) + " would find it."
+			return s + "; these lamps cannot tell. " + words.ProbeMay(*probe.HighestSetting)
 		}
 		return s + "; these lamps cannot tell."
 	case f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn:
@@ -144,5 +144,5 @@ func (d *Drill) named(i int) string {
 	if f.Reading == nil {
 		return words.Fault(f).Word
 	}
-	return words.Fault(f).Word + ", the ram stopped at " + at(*f.Reading)
+	return words.Fault(f).Word + ", the ram stopped at " + d.at(*f.Reading)
 }

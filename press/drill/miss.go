@@ -35,7 +35,7 @@ func (e Exercise) InWords() string {
 	case e.Zone != nil:
 		var parts []string
 		for _, x := range e.Zone.Parts {
-			parts = append(parts, at(x.Height)+" "+orWords([]string{x.Word}))
+			parts = append(parts, high(x.Height)+" "+orWords([]string{x.Word}))
 		}
 		return e.Question + " The parts: " + strings.Join(parts, ", ") + "."
 	}
@@ -45,7 +45,7 @@ func (e Exercise) InWords() string {
 // Said is an answer in words.
 func (e Exercise) Said(a Answer) string {
 	if e.Zone != nil && a.Zone != nil {
-		return "zone from " + at(a.Zone[0]) + " to " + at(a.Zone[1])
+		return "zone from " + e.Zone.d.typed(a.Zone[0]) + " to " + e.Zone.d.typed(a.Zone[1])
 	}
 	for _, c := range e.Choices {
 		if c.ID == a.Choice {
@@ -71,7 +71,7 @@ func (e Exercise) RightInWords() string {
 
 // kindsOfKeys are the kinds of items by what their keys begin with, of this plan
 // or another.
-var kindsOfKeys = map[string]Kind{"when": Read, "hands": Safe, "read": Read, "lamps": Read, "do": Read, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
+var kindsOfKeys = map[string]Kind{"when": Read, "hands": Safe, "read": Read, "lamps": Read, "do": Act, "several": Act, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
 
 // KindOfKey gives the kind of an item of any plan; empty for an unknown one.
 func KindOfKey(key string) Kind {

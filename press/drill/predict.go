@@ -117,15 +117,15 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(d.p, h)}
 	e := Exercise{
-		Question: "This part is " + at(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
+		Question: "This part is " + high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
 		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
-		e.Facts = append(e.Facts, "It would stop the ram at "+at(ev.reading)+", if the push went so far.", d.figures(), d.off())
+		e.Facts = append(e.Facts, "It would stop the ram at "+d.at(ev.reading)+", if the push went so far.", d.figures(), d.off())
 	} else {
 		nominal := d.r.HeightOf(d.p, d.r.Nominal())
-		e.Facts = append(e.Facts, "A nominal part is "+at(nominal)+" high and stops the ram at "+at(d.r.Nominal())+".", d.figures(), d.off())
+		e.Facts = append(e.Facts, "A nominal part is "+high(nominal)+" high and stops the ram at "+d.at(d.r.Nominal())+".", d.figures(), d.off())
 	}
 	c, _ := d.r.ChancesAt(d.p, ev.reading)
 	d.predict(rng, &e, ev, c)
@@ -165,13 +165,13 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 	case ev.nowhere:
 		early.Reason = "Nothing is met before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
 	default:
-		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ", and the ram is not stopped before " + at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
+		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ", and the ram is not stopped before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
 	}
 	e.Right = []string{right}
 	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
 	if share < d.p.Faults.SampleProbability {
 		e.Question = strings.Replace(e.Question, "What will the lamps show", "What will the lamps most likely show", 1)
-		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ", so this is so in " + words.Share(share) + " of the cases."
+		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ", so this is so in " + words.OneIn(share) + "."
 	}
 }

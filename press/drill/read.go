@@ -16,7 +16,7 @@ const unclearID = "unclear"
 var verdictWords = []string{press.Good, press.Long, press.Short, press.Missing}
 
 // verdictText says an answer in full.
-func verdictText(id string) string {
+func (d *Drill) verdictText(id string) string {
 	switch id {
 	case press.FaultWord:
 		return "Something at the station is wrong: no part leads to these lamps"
@@ -68,8 +68,7 @@ func partOf(word string) string {
 	}[word]
 }
 
-// readItems: from the lamps to the part, from the part to the lamps, and what to
-// do with it.
+// readItems: from the lamps to the part, and from the part to the lamps.
 func (d *Drill) readItems() {
 	for _, on := range words.AllPairs {
 		d.add(Read, 1, "read/"+PairID(on), func(rng *rand.Rand) Exercise { return d.read(rng, on) })
@@ -78,9 +77,6 @@ func (d *Drill) readItems() {
 		if len(d.pairsOf(word)) > 0 {
 			d.add(Read, 1, "lamps/"+word, func(rng *rand.Rand) Exercise { return d.lampsOf(rng, word) })
 		}
-	}
-	for _, t := range words.PairTexts(d.r) {
-		d.add(Read, 1, "do/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.do(rng, t) })
 	}
 }
 
@@ -101,7 +97,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	e := Exercise{
 		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
 		Picture:  &Picture{Lamps: &on},
-		Explain:  d.says(on) + " In this plan that is " + orWords(list) + ".",
+		Explain:  d.says(on) + " In this plan that is " + d.orWords(list) + ".",
 	}
 	answers := d.answersTo(list, unclear)
 	switch joined := strings.Join(list, andID); {
@@ -122,16 +118,16 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	var choices []Choice
 	for _, id := range answers {
 		word, _, _ := strings.Cut(id, andID)
-		c := Choice{ID: id, Text: verdictText(id), Reason: d.notThat(word, on, list)}
-		if id == press.Good {
+		c := Choice{ID: id, Text: d.verdictText(id), Reason: d.notThat(word, on, list)}
+		if word == press.Good {
 			c.Grave = d.passes(on)
 		}
 		choices = append(choices, c)
 	}
 	choices = shuffled(rng, choices)
 	choices = append(choices,
-		Choice{ID: press.FaultWord, Text: verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " leads to that: it need not be a fault of the station."},
-		Choice{ID: unclearID, Text: verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
+		Choice{ID: press.FaultWord, Text: d.verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " leads to that: it need not be a fault of the station."},
+		Choice{ID: unclearID, Text: d.verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
 	e.Choices = unreasoned(choices, e.Right)
 	return e
 }
@@ -147,7 +143,7 @@ func (d *Drill) notThat(word string, on words.Pair, list []string) string {
 	if len(list) == 0 {
 		return s + " No part leads to these lamps."
 	}
-	return s + " These lamps mean " + orWords(list) + "."
+	return s + " These lamps mean " + d.orWords(list) + "."
 }
 
 func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
@@ -170,50 +166,23 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	var choices []Choice
 	for _, on := range words.AllPairs {
 		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-		reason := d.says(on) + " That is " + orWords(list) + "; " + partOf(word) + " shows " + orPairs(right) + "."
-		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason})
+		reason := d.says(on) + " That is " + d.orWords(list) + "; " + partOf(word) + " shows " + orPairs(right) + "."
+		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason, Grave: d.mirrors(word, list)})
 	}
 	e.Choices = unreasoned(shuffled(rng, choices), e.Right)
 	return e
 }
 
-// do asks what happens to the part. Pairs with the same order share the answer.
-func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
-	e := Exercise{
-		Question: "The lamps show " + t.Pair.String() + ". What happens to the part?",
-		Picture:  &Picture{Lamps: &t.Pair},
-		Explain:  t.Meaning + " " + t.Do,
-		Right:    []string{PairID(t.Pair)},
-	}
-	var choices []Choice
-	seen := map[string]bool{t.Do: true}
-	choices = append(choices, Choice{ID: PairID(t.Pair), Text: t.Do})
-	for _, other := range words.PairTexts(d.r) {
-		if seen[other.Do] {
-			continue
-		}
-		seen[other.Do] = true
-		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.graveOf(t, other),
-			Reason: "That belongs to " + other.Pair.String() + ", which is " + orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + orWords(t.Words) + "."})
-	}
-	for _, trap := range d.traps(t, words.One) {
-		if trap.ID == trapAgain {
-			choices = append(choices, trap)
-		}
-	}
-	e.Choices = shuffled(rng, choices)
-	return e
-}
-
-// graveOf says what it does to a part of some lamps to treat it as one of others.
-func (d *Drill) graveOf(t, as words.PairText) string {
+// mirrors says whether it is as grave to see some lamps behind a part as it is to see
+// a good part behind lamps that refuse: who takes a good part for what shows lamps that
+// mean something else, or a part that is not good for what shows lamps that mean good
+// and nothing else.
+func (d *Drill) mirrors(word string, list []string) string {
 	switch {
-	case d.plain(as):
-		return d.passes(t.Pair)
-	case slices.Equal(as.Words, []string{press.Missing}) && len(t.Words) == 0:
-		return graveGoOn
-	case slices.Equal(as.Words, []string{press.Missing}):
-		return graveAgain
+	case word == press.Good && !slices.Contains(list, press.Good):
+		return graveRefuse
+	case word != press.Good && slices.Equal(list, []string{press.Good}):
+		return graveAsGood
 	}
 	return ""
 }
@@ -227,7 +196,7 @@ func (d *Drill) onlyThat(list []string) string {
 	if slices.Equal(list, []string{press.Good}) {
 		return "That is good as far as these lamps can tell: no part that they can tell from a good one shows them, and it is passed on."
 	}
-	return "That is " + orWords(list) + ": whichever it is, it is treated the same way."
+	return "That is " + d.orWords(list) + ": whichever it is, it is treated the same way."
 }
 
 // unreasoned takes the reasons of the right answers away.
@@ -238,6 +207,14 @@ func unreasoned(choices []Choice, right []string) []Choice {
 		}
 	}
 	return choices
+}
+
+// orWords says the words behind a pair as they are said for this plan.
+func (d *Drill) orWords(list []string) string {
+	if words.Settled(d.p, list) {
+		return words.GoodIf(d.p)
+	}
+	return orWords(list)
 }
 
 func orWords(list []string) string {

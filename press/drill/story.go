@@ -1,6 +1,9 @@
 package drill
 
 import (
+	"cmp"
+	"math"
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -30,8 +33,29 @@ func (d *Drill) shows(e event) words.Pair {
 	return on
 }
 
-// at writes a reading to 0.001 mm: some parts lie no further apart.
-func at(mm float64) string { return words.Unit(words.Fixed(mm, 3), "mm") }
+// high writes a height to 0.001 mm, as an instrument shows it: some parts lie no
+// further apart.
+func high(mm float64) string { return words.Unit(words.Fixed(mm, 3), "mm") }
+
+// at writes a reading as the station shows it, and finer only where the rounded one
+// would stand on another side of what decides: zone, push end, drawing.
+func (d *Drill) at(mm float64) string {
+	good := d.r.Window.GoodRange
+	edges := []float64{d.s.Start, d.s.End, d.s.ZoneStart, d.s.ZoneEnd, good[0], good[1]}
+	same := func(x float64) bool {
+		return !slices.ContainsFunc(edges, func(edge float64) bool {
+			return cmp.Compare(x, edge) != cmp.Compare(mm, edge) && math.Abs(mm-edge) > 1e-9
+		})
+	}
+	decimals := d.pos.Decimals()
+	for scale := math.Pow10(decimals); decimals < 3 && !same(math.Round(mm*scale)/scale); decimals++ {
+		scale *= 10
+	}
+	return words.Unit(words.Fixed(mm, decimals), "mm")
+}
+
+// typed writes a position as it was typed in.
+func (d *Drill) typed(mm float64) string { return words.Unit(d.pos.Set(mm), "mm") }
 
 // story says why the lamps show what they show.
 func (d *Drill) story(e event) string {
@@ -45,7 +69,7 @@ func (d *Drill) story(e event) string {
 	case e.arrival != nil:
 		out = append(out, "The arrival signal is stuck "+words.OnOff(*e.arrival)+", whatever the ram does.")
 	case met:
-		out = append(out, "The ram is stopped at "+at(e.reading)+", not past the push end at "+d.pos.At(d.s.End)+": arrival comes on.")
+		out = append(out, "The ram is stopped at "+d.at(e.reading)+", not past the push end at "+d.pos.At(d.s.End)+": arrival comes on.")
 	default:
 		out = append(out, "The ram runs to the push end at "+d.pos.At(d.s.End)+" without arrival: nothing stopped it before.")
 	}
@@ -61,7 +85,7 @@ func (d *Drill) story(e event) string {
 
 // where says how the ram stands to the zone; the position may have been named.
 func (d *Drill) where(x float64, named bool) string {
-	rests := "The ram rests at " + at(x)
+	rests := "The ram rests at " + d.at(x)
 	if named {
 		rests = "It rests there"
 	}

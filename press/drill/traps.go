@@ -26,13 +26,13 @@ func (d *Drill) traps(t words.PairText, when words.Situation) []Choice {
 		return append(out, Choice{ID: trapGoOn, Text: "Nothing: with these lamps there is nothing to check.", Reason: d.says(t.Pair) + " A lamp that is stuck on shows the same."})
 	}
 	out = append(out, Choice{ID: trapGoOn, Text: "Wipe the nest and go on with the next part.", Grave: d.graveGoOn(t, when),
-		Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."})
+		Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."})
 	if !t.Pair.Arrival || !t.Pair.Zone {
 		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: graveChange})
 	}
 	return append(out,
 		Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
-		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + orWords(t.Words) + ": not good beyond doubt.", Grave: d.passes(t.Pair)})
+		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ": not good beyond doubt.", Grave: d.passes(t.Pair)})
 }
 
 // graveGoOn says what going on with some lamps is: harmless after one part, not after
@@ -78,7 +78,7 @@ func (d *Drill) again() string {
 // widen says what the drawing thinks of another zone.
 func (d *Drill) widen() string {
 	good := d.r.Window.GoodRange
-	s := "The zone is part of the plan. Good by the drawing are readings from " + at(good[0]) + " to " + at(good[1])
+	s := "The zone is part of the plan. Good by the drawing are readings from " + d.at(good[0]) + " to " + d.at(good[1])
 	if w := d.r.Window.Overlap; w != nil {
 		s += "; both lamps are on from " + d.pos.Bare(w[0]) + " to " + d.pos.At(w[1])
 	}

@@ -20,6 +20,6 @@ func TestTypedForTheOther(t *testing.T) {
 	}
 	x := 24.99
 	a := advice(t, p, r, words.Pair{Arrival: true, Zone: true}, words.One, &x)
-	assert.Contains(t, a.Doubt, "Is 24.990\u202fmm the height of the part?")
+	assert.Contains(t, a.Doubt, "Is 24.99\u202fmm the height of the part?")
 	assert.NotContains(t, a.Doubt, "do not fit", "asked first, before any talk of faults")
 }

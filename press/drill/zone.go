@@ -91,7 +91,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 	e := Exercise{
 		Question: "A new nest stands " + by + " " + way + " than that of the plan. Set the zone so that these parts are judged rightly on it.",
 		Facts: []string{
-			"The push end was moved along and stands at " + at(task.s.End) + ".",
+			"The push end was moved along and stands at " + d.typed(task.s.End) + ".",
 			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
 			d.off(),
 			"This is to learn what a zone does: at the station only a setter who is allowed to changes it.",
@@ -100,7 +100,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
 	}
 	if !task.Told {
-		e.Facts = append([]string{"On this nest a part of " + at(d.r.HeightOf(d.p, d.r.Nominal())) + " stops the ram at " + at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
+		e.Facts = append([]string{"On this nest a part of " + high(d.r.HeightOf(d.p, d.r.Nominal())) + " stops the ram at " + d.at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
 	}
 	return e
 }
@@ -124,9 +124,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{Reason: "The part of " + at(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
+			return Judged{Reason: "The part of " + high(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
 		case !both && x.Word == press.Good:
-			return Judged{Reason: "The part of " + at(x.Height) + " is good and would be refused. " + with.story(ev)}
+			return Judged{Reason: "The part of " + high(x.Height) + " is good and would be refused. " + with.story(ev)}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -137,7 +137,7 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{Reason: "The part of " + at(long.Height) + " is too tall, the one of " + at(short.Height) + " too short, and both show " + on.String() +
+			return Judged{Reason: "The part of " + high(long.Height) + " is too tall, the one of " + high(short.Height) + " too short, and both show " + on.String() +
 				": nobody could tell them apart. " + with.story(event{reading: short.Reading})}
 		}
 	}
@@ -160,7 +160,7 @@ func (t *ZoneTask) near(s press.Signals) string {
 		}
 	}
 	if by < d.unsure() {
-		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + at(part.Height) +
+		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + high(part.Height) +
 			", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
 	}
 	return "There is more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."

@@ -32,4 +32,4 @@ func TestNearestPartIsNamed(t *testing.T) {
 	}
 }
 
-func at3(mm float64) string { return at(mm) }
+func at3(mm float64) string { return high(mm) }

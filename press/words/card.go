@@ -10,7 +10,7 @@ import (
 // CardCautions stand on the card at the station: few words, to be read from two
 // metres.
 var CardCautions = []string{
-	"Never a hand in the work space.",
+	"Never a hand in the work space: the ram crushes on every way, going back too.",
 	"The lamps are no safety function.",
 	"The approach is not force-limited.",
 }
@@ -23,6 +23,8 @@ func CardCheck(t PairText) string {
 		return "Test each lamp and its cable."
 	case !t.Clear:
 		return "Measure it. Ask who keeps the plan."
+	case has(press.Good) && has(press.Missing):
+		return "Insert there? Both lamps off before?"
 	case has(press.Good):
 		return "Were both lamps off before?"
 	case has(press.Missing):
@@ -46,6 +48,8 @@ func CardAct(t PairText) string {
 		return "Stop. No push ends like this."
 	case !t.Clear:
 		return "Set apart: the lamps do not tell."
+	case has(press.Good) && has(press.Missing):
+		return "Only then pass it on."
 	case has(press.Good):
 		return "Pass it on."
 	}
@@ -56,6 +60,9 @@ func CardAct(t PairText) string {
 func CardVerdict(t PairText) string {
 	if len(t.Words) == 0 {
 		return "FAULT"
+	}
+	if t.Clear && len(t.Words) == 2 && t.Words[0] == press.Good { // the other check tells
+		return strings.Replace(t.Verdict, Say(press.Good), "GOOD", 1)
 	}
 	out := make([]string, len(t.Words))
 	for i, w := range t.Words {

@@ -3,13 +3,14 @@ package words
 import "ramplan/press"
 
 // JudgedRightly says what is right of each row of the fault catalogue.
-const JudgedRightly = "How often, over the errors of a reading, the two signals say what they should: both on for the nominal part, for the accepted rows, for a setting one step off and for your own rows marked good; " +
-	"not both on for every other row, even where the part itself is good and the window, the nest or a signal refuses it. What is met in the approach counts as 0."
+const JudgedRightly = "How often, over the errors of a reading, the two signals say what they should: both on for the nominal part, the accepted rows, a setting one step off and your own rows marked good; " +
+	"not both on for every other row. What is met in the approach counts as 0. A worn nest is no fault of the part: its row says instead how often the lamps and the check with the master find it."
 
 // CatalogueLead says what the fault catalogue tells, and what it leaves out where
 // many parts never come to the push.
 func CatalogueLead(r *press.Result) string {
 	s := "Should one of these come to the station: where the ram comes to rest, what the two signals say and when, and how surely that is judged rightly. Judged rightly: " + lowerFirst(JudgedRightly)
+	s += aside(r, " The times are of the ", MotionAlone, ".")
 	if ppm := r.Risk.EarlyContactPPM; ppm >= manyPPM {
 		s += " But " + PPM(ppm) + " of all parts are met in the approach, where nothing is judged and no push limit is in force: the rows are of parts that are not."
 	}

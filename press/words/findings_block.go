@@ -1,6 +1,7 @@
 package words
 
 import (
+	"strconv"
 	"strings"
 
 	"ramplan/press"
@@ -51,15 +52,30 @@ func settingNotFeasible(t *told) string {
 func noAcceptance(t *told) string {
 	return "Nothing is left to accept: the drawing allows " + t.length("width") + " and each side loses a guard band of " + t.length("guard") +
 		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + Ratio(t.f("ratio")) +
-		" times half of what is allowed; make the reading surer" + most(t.Path) + ", widen the requirement, or lower the guard factor."
+		" times half of what is allowed; make the reading surer" + most(t) + ", widen the requirement, or lower the guard factor."
 }
 
-// most names the field behind the largest part of the uncertainty.
-func most(path string) string {
-	if f, ok := press.FieldAt(path); ok && path != "requirement.height_high" && !strings.HasPrefix(path, "window.") {
-		return " (most of it comes from: " + lowerFirst(f.Label) + ")"
+// most names the field behind the largest part of the uncertainty: most of it only
+// where that is over half.
+func most(t *told) string {
+	f, ok := press.FieldAt(t.Path)
+	if !ok || !(t.f("of") > 0) {
+		return ""
 	}
-	return ""
+	what := lowerFirst(f.Label)
+	if row, _, isRow := strings.Cut(strings.TrimPrefix(t.Path, "parts["), "]"); isRow {
+		n, _ := strconv.Atoi(row)
+		what = "datum row " + strconv.Itoa(n+1) + " of the parts"
+	}
+	if t.f("of") > 0.5 {
+		return " (most of it comes from: " + what + ")"
+	}
+	return " (the largest share of it comes from: " + what + ")"
+}
+
+// byHand tells whether a finding leads to something that was set by hand.
+func (t *told) byHand() bool {
+	return strings.HasPrefix(t.Path, "window.") && t.Path != "window.guard_factor"
 }
 
 func neverGood(t *told) string {
@@ -146,6 +162,9 @@ func holdingShort(t *told) string {
 	return "The loosest joint holds " + holding + " of the " + limit + " required with its safety (" + gap + " short): take a tighter fit, a longer engagement, or smoother surfaces."
 }
 
+// NothingToPress stands where a drawing of the seated part would.
+const NothingToPress = "Nothing can be pressed in: the part stands lower at first contact than seated. There is no travel and no window to show."
+
 func travelNegative(t *told) string {
 	return "The press-in travel comes out at " + t.length("travel") + ", below 0: the seated height is greater than the height at first contact, so check the two columns of the parts."
 }
@@ -170,9 +189,9 @@ func overlapWider(t *told) string {
 	}
 	s := "Both signals are on from " + t.pos.between(from, to) + ", which is " + strings.Join(past, " and ")
 	if t.Severity == press.Blocker {
-		s += ", and more bad parts pass than the target allows"
+		s += ", and more parts of a wrong height are accepted than the target allows"
 	} else {
-		s += "; by the spread of the heights alone no more bad parts pass than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
+		s += "; by the spread of the heights alone no more wrong heights are accepted than the target allows, but a part that stalls, lies on a chip or stands off its seat passes too"
 	}
 	return s + ": bring zone start and push end inside the drawing."
 }

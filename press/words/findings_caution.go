@@ -64,17 +64,37 @@ func insertNotMarked(*told) string {
 
 func overlapNarrow(t *told) string {
 	width, limit := t.pos.both(t.f("width"), t.f("limit"))
-	return "The accepted readings are " + width + " wide, less than " + limit + ", three times the ±" + t.pos.Length(t.f("limit")/3) +
-		" by which a reading is uncertain, so even a centred part is refused now and then: make the reading surer" + most(t.Path) + " or widen the requirement."
+	s := "The accepted readings are " + width + " wide, less than " + limit + ", three times the ±" + t.pos.Length(t.f("limit")/3) +
+		" by which a reading is uncertain, so even a centred part is refused now and then: "
+	if t.byHand() {
+		return s + "move the zone and the push end apart, as far as the drawing allows, or make the reading surer."
+	}
+	return s + "make the reading surer" + most(t) + " or widen the requirement."
 }
 
 func conformingShareLow(t *told) string {
 	share, limit := shares(t.f("share"), t.f("limit"))
-	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: narrow or centre the parts, or widen the requirement; no signal can mend that."
+	mend := "narrow the parts, this row first, which spreads most, or widen the requirement"
+	if !strings.HasPrefix(t.Path, "parts") {
+		mend = "bring the mean of the parts to the middle of the requirement"
+	}
+	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: " + mend + "; no signal can mend that."
 }
 
 func falseAccept(t *told) string {
-	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are bad and pass, " + TargetPPM(t.f("limit")) + " being the target: raise the guard factor, or make the reading surer."
+	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts have a wrong height and are accepted, " + TargetPPM(t.f("limit")) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + "make the reading surer."
+}
+
+// guard offers the guard factor as a cure where it moves something, else what was set
+// by hand; nothing where neither would.
+func (t *told) guard(factor, hand string) string {
+	switch {
+	case t.Path == "window.guard_factor":
+		return factor + ", or "
+	case t.byHand():
+		return "move what is set by hand " + hand + " (the guard factor does not move it), or "
+	}
+	return ""
 }
 
 // blocksReadings tells whether a finding is a blocker that has a say in which parts
@@ -93,12 +113,16 @@ func falseReject(t *told) string {
 	if slices.ContainsFunc(t.r.Findings, blocksReadings) {
 		return s + "mend the blockers first."
 	}
-	return s + "make the reading surer, or lower the guard factor."
+	return s + t.guard("lower the guard factor", "further out, as far as the drawing allows") + "make the reading surer."
 }
 
 func heatingOver(t *told) string {
 	rms, limit := over(t.f("rms"), t.f("limit"), 1, "%")
-	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): hold for less time, or wait longer between parts."
+	mend := "hold for less time, or wait longer between parts"
+	if t.Path != "motion.hold_time" { // nothing is held
+		mend = "wait longer between parts"
+	}
+	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): " + mend + "."
 }
 
 func zoneTooShort(t *told) string {
@@ -113,7 +137,11 @@ func impactContact(t *told) string {
 
 func impactSeat(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "The moving mass is expected to drive the force at the seat to " + force + ", over the " + limit + " that part and tool may bear: push more slowly."
+	mend := "push more slowly"
+	if t.Path != "motion.slow_speed" {
+		mend = "the push alone is over it, so set it lower"
+	}
+	return "With the blow of the moving mass the force at the seat may reach " + force + ", over the " + limit + " that part and tool may bear: " + mend + "."
 }
 
 func noForceAsked(*told) string {

@@ -17,6 +17,9 @@ func clampedHot(t *told) string {
 }
 
 func takenAsPerfect(t *told) string {
+	if t.Path == settlePath {
+		return "No settle time was given: every watch time here is of the " + MotionAlone + " (usually 0.04 to 2\u202fs in all)."
+	}
 	what := t.Path
 	if f, ok := press.FieldAt(t.Path); ok {
 		what = f.Label
@@ -30,10 +33,11 @@ func freeTravel(t *told) string {
 
 func looseFitUnseen(t *told) string {
 	s := "A loose fit comes to rest in the right place, and these two signals never see it"
+	s += ": sort the parts before pressing, or pull-test samples"
 	if t.f("probe") > 0 {
-		return s + ": a first push at " + Setting(t.f("highest")) + " would, because only a loose part travels on into the zone."
+		return s + ". " + ProbeMay(t.f("highest"))
 	}
-	return s + ": sort the parts before pressing, or pull-test samples."
+	return s + "."
 }
 
 func smoothingLarge(t *told) string {

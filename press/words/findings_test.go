@@ -183,8 +183,8 @@ func TestSeverities(t *testing.T) {
 			}
 		}
 	}
-	assert.Contains(t, seen[press.Blocker], "more bad parts pass")
-	assert.Contains(t, seen[press.Caution], "no more bad parts pass")
+	assert.Contains(t, seen[press.Blocker], "more parts of a wrong height are accepted")
+	assert.Contains(t, seen[press.Caution], "no more wrong heights are accepted")
 }
 
 // TestUnknownCode: a code without a sentence is a programmer's mistake.

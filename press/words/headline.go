@@ -9,27 +9,51 @@ import (
 	"ramplan/press"
 )
 
-// Headline says in plain words what the plan catches and what it never sees.
-// Every figure in it is rounded so that the statement stays true.
+// Headline says in plain words what the plan catches and what it never sees, and
+// first of all by how much it misses its targets. Of a plan with a blocker it says
+// that it is not ready, and why; it praises nothing of it. Every figure in it is
+// rounded so that the statement stays true.
 //
 // Too tall and too short mean outside the drawing. A part by that much outside is
 // refused with the probability of the limit samples.
 func Headline(p *press.Plan, r *press.Result) string {
-	why := NotReady(r)
-	if r.Samples == nil {
-		return "Not ready for use: " + why + "."
-	}
-	clauses := append(passes(p, r), catches(p, r))
-	for _, c := range misses(p, r) {
-		if !strings.Contains(why, c) {
-			clauses = append(clauses, c)
+	if r.Blocked() || r.Samples == nil {
+		s := "Not ready for use: " + NotReady(r) + "."
+		if r.Samples != nil { // else every part is refused, and that was said
+			for _, c := range offTarget(p, r) {
+				s += " " + upperFirst(c) + "."
+			}
 		}
+		return s
 	}
-	s := upperFirst(strings.Join(clauses, "; ")) + "."
-	if why != "" {
-		return "Not ready for use: " + why + ". " + s
+	clauses := append(offTarget(p, r), passes(p, r)...)
+	clauses = append(clauses, catches(p, r)+", "+onAverage)
+	clauses = append(clauses, misses(p, r)...)
+	return upperFirst(strings.Join(clauses, "; ")) + "."
+}
+
+// onAverage says of what a share is: systematic and random errors are in one root.
+const onAverage = "on average over stations and days"
+
+// offTarget says both shares, what is accepted and what is refused wrongly, of a plan
+// that misses the target of either.
+func offTarget(p *press.Plan, r *press.Result) []string {
+	accepted, refused := r.Risk.ConsumerPPM, r.Risk.ProducerPPM
+	if accepted == nil || refused == nil || *accepted <= p.Targets.FalseAcceptPPM && *refused <= p.Targets.FalseRejectPPM {
+		return nil
 	}
-	return s
+	share := func(ppm, target float64, what string) string {
+		s, of := PPM(ppm), TargetPPM(target)
+		if ppm > target {
+			s = ppmOver(ppm, target)
+		}
+		if ppm >= manyPPM {
+			of = TargetShare(target / 1e6)
+		}
+		return s + " " + what + " (target " + of + ")"
+	}
+	return []string{"of all parts, " + share(*refused, p.Targets.FalseRejectPPM, "are good and refused") + ", and " +
+		share(*accepted, p.Targets.FalseAcceptPPM, "have a wrong height and are accepted")}
 }
 
 // StripTitle is the message of the decision strip. What is accepted is called
@@ -108,36 +132,20 @@ func outside(pos Positions, tall, low float64) string {
 
 // misses says what passes all the same.
 func misses(p *press.Plan, r *press.Result) []string {
-	if p.Joint.Kind != press.Touch && p.Joint.Stop == press.NoStop {
-		return []string{"nothing stops the press-in"}
-	}
 	var out []string
 	pos := PositionsOf(p)
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap)+" mostly passes")
-	} else if r.Narrow() && !refuses(p, r) {
+	} else if r.Narrow() && offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if refuses(p, r) {
-		out = append(out, "refuses "+PPM(*r.Risk.ProducerPPM)+" of all parts although they are good")
-	}
 	if r.MissingPasses() {
-		if p.Station.PresenceCheck != "" {
-			out = append(out, "a missing insert is left to the other check")
-		} else {
-			out = append(out, "a missing insert looks good")
-		}
+		out = append(out, "a missing insert is left to the other check")
 	}
 	if p.Joint.Kind != press.Touch {
 		out = append(out, "a loose fit is never seen")
 	}
 	return out
-}
-
-// refuses tells whether so many good parts are refused that the headline says it.
-func refuses(p *press.Plan, r *press.Result) bool {
-	ppm := r.Risk.ProducerPPM
-	return ppm != nil && *ppm > p.Targets.FalseRejectPPM && *ppm >= manyPPM
 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
@@ -174,13 +182,28 @@ var causes = []struct{ code, words string }{
 	{press.HoldingShort, "the loosest joint holds too little"},
 }
 
-// Glance is the shortest verdict on a plan: what it accepts, or that it is not
-// ready and why.
+// Glance is the shortest verdict on a plan: what it accepts, with what misses a
+// target, or that it is not ready and why.
 func Glance(p *press.Plan, r *press.Result) string {
 	if r.Blocked() {
 		return "Not ready: " + cause(r)
 	}
-	return Accepted(p, r)
+	s := Accepted(p, r)
+	if ppm := r.Risk.ProducerPPM; ppm != nil && *ppm > p.Targets.FalseRejectPPM {
+		s += ", but " + ppmOver(*ppm, p.Targets.FalseRejectPPM) + " are good and refused"
+	}
+	if ppm := r.Risk.ConsumerPPM; ppm != nil && *ppm > p.Targets.FalseAcceptPPM {
+		s += ", but " + ppmOver(*ppm, p.Targets.FalseAcceptPPM) + " are wrong and accepted"
+	}
+	return s
+}
+
+// Blocked says in a card's line that a plan is not ready; empty without a blocker.
+func Blocked(r *press.Result) string {
+	if !r.Blocked() {
+		return ""
+	}
+	return "Not ready: " + NotReady(r)
 }
 
 // NotReady says why a plan is not ready for use: its gravest blocker, how many

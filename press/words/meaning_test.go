@@ -40,8 +40,9 @@ func TestPairs(t *testing.T) {
 		{"push end before the zone", changes{"window.push_stroke": "7.5"}, [4]string{"fault", "too tall", "fault", "too tall or good or too short or no insert"}, [4]bool{true, true, true, false}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := press.Evaluate(example(t, c.plan))
-			pairs := PairTexts(r)
+			p := example(t, c.plan)
+			r := press.Evaluate(p)
+			pairs := PairTexts(p, r)
 			require.Len(t, pairs, 4)
 			all := true
 			for i, p := range pairs {
@@ -54,7 +55,7 @@ func TestPairs(t *testing.T) {
 			assert.Equal(t, r.Verdict.Ambiguous, !all)
 		})
 	}
-	assert.Nil(t, PairTexts(&press.Result{}))
+	assert.Nil(t, PairTexts(nil, &press.Result{}))
 	assert.Equal(t, "arrival on, zone off", Pair{Arrival: true}.String())
 }
 
@@ -69,7 +70,7 @@ func TestTexts(t *testing.T) {
 		}
 	}
 	p := decoded(t)
-	for _, s := range append(append([]string{ReadingRule(p, press.Evaluate(p)), WatchNote}, Cautions...), TradeCautions...) {
+	for _, s := range append(append([]string{ReadingRule(p, press.Evaluate(p)), WatchNote(press.Evaluate(p))}, Cautions...), TradeCautions...) {
 		wellFormed(t, s)
 	}
 }

@@ -22,25 +22,31 @@ type PairText struct {
 
 // PairTexts gives the four pairs of a plan, both signals on first; nothing
 // without a verdict.
-func PairTexts(r *press.Result) []PairText {
+func PairTexts(p *press.Plan, r *press.Result) []PairText {
 	if r.Verdict == nil {
 		return nil
 	}
 	out := make([]PairText, len(AllPairs))
 	for i, on := range AllPairs {
-		out[i] = pairText(on, r.Verdict.Table.Words(on.Arrival, on.Zone), !r.Verdict.Table.Contradicts(on.Arrival, on.Zone), r)
+		out[i] = pairText(on, p, r)
 	}
 	return out
 }
 
-func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
-	t := PairText{Pair: on, Words: words, Verdict: SayAll(words), Clear: clear}
+func pairText(on Pair, p *press.Plan, r *press.Result) PairText {
+	words := r.Verdict.Table.Words(on.Arrival, on.Zone)
+	t := PairText{Pair: on, Words: words, Verdict: SayWords(p, words), Clear: !r.Verdict.Table.Contradicts(on.Arrival, on.Zone)}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
+	late := !on.Arrival && on.Zone
+	if late {
+		t.Meaning = strings.TrimSuffix(t.Meaning, ".") + "; or " + tooLate + "."
+		t.Brief += ", or no arrival in time"
+	}
 	switch {
 	case len(words) == 0:
 		t.Verdict = press.FaultWord
-		t.Meaning, t.Brief = "No part leads to this pair: a signal, a cable or the drive is at fault.", "no part leads here"
+		t.Meaning, t.Brief = nothingLeads(on)
 		t.Do, t.Act = "Stop, set the part apart, and find the fault before the next cycle.", "stop and find the fault"
 	case on.Arrival && on.Zone && !has(press.Good):
 		t.Meaning, t.Brief = "Both signals are on for parts that are not good: "+t.Verdict+".", "passes, but is not good"
@@ -48,15 +54,19 @@ func pairText(on Pair, words []string, clear bool, r *press.Result) PairText {
 	case !t.Clear:
 		t.Meaning, t.Brief = "These signals do not say which it is: "+t.Verdict+".", "cannot be told apart"
 		t.Do, t.Act = "Set the part apart and measure it; change the window before parts are judged by it.", "change the window"
+	case has(press.Good) && has(press.Missing):
+		name := PresenceCheck(p)
+		t.Meaning, t.Brief = "Seated where the drawing wants it, if "+name+" says that an insert is there: without one both signals are on as well.", "seated as drawn, or no insert"
+		t.Do, t.Act = "See that "+name+" says that an insert is there; only then take the part out and pass it on.", "see that an insert is there, pass it on"
 	case has(press.Good):
 		t.Do, t.Act = "Take the part out and pass it on.", "pass it on"
 	case has(press.Long):
 		t.suspects = suspectsOf(r, tallSuspects, on)
 		t.Do, t.Act = "Set the part apart; look for "+lookFor(t.suspects)+". Do not press it again.", "set apart, do not press again"
 	case has(press.Short) && has(press.Missing):
-		t.Do, t.Act = "Look into the nest: no insert, or a part that stands too short. Set the part apart.", "look into the nest, set apart"
+		t.Do, t.Act = "Look into the nest: no insert, or a part that stands too short"+tooLateToo(late)+". Set the part apart.", "look into the nest, set apart"
 	case has(press.Missing):
-		t.Do, t.Act = "Put an insert in and start anew.", "put one in and start anew"
+		t.Do, t.Act = "Look into the nest: without an insert, put one in and start anew; with one, set the part apart.", "look into the nest"
 	default:
 		t.suspects = suspectsOf(r, shortSuspects, on)
 		t.Do, t.Act = "Set the part apart and measure it.", "set apart and measure"
@@ -75,6 +85,30 @@ func meaning(words []string) (sentence, brief string) {
 		long[i], short[i] = lowerFirst(strings.TrimSuffix(Verdict(w), ".")), few[w]
 	}
 	return upperFirst(strings.Join(long, "; or ")) + ".", strings.Join(short, ", or ")
+}
+
+// tooLate is what arrival off and zone on means beside what the table says: nothing
+// about the part.
+const tooLate = "seated, but the force was not reported in time"
+
+func tooLateToo(late bool) string {
+	if late {
+		return ", or one that is seated, whose force was not reported in time"
+	}
+	return ""
+}
+
+// nothingLeads says what a pair is where by plan no part leads to it, as a sentence
+// and in a few words.
+func nothingLeads(on Pair) (sentence, brief string) {
+	why := "a signal, a cable or the drive"
+	switch on {
+	case Pair{}:
+		why = "weak drive, stick-slip, a lost signal"
+	case Pair{Zone: true}:
+		why = tooLate + ", or a lost signal"
+	}
+	return "No part leads here by plan: " + why + ".", "no part leads here by plan: " + why
 }
 
 // doubt names the first pair that cannot be trusted.

@@ -104,7 +104,7 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 		Columns: []Column{{"Lamps", 1.1, false}, {"Verdict", 0.9, false}, {"When", 1.3, false}, {"The part", 1.8, false}, {"Checks, in this order", 4.6, false}},
 	}
 	verdicts := map[Pair]string{}
-	for _, x := range PairTexts(r) {
+	for _, x := range PairTexts(p, r) {
 		verdicts[x.Pair] = x.Verdict
 	}
 	for _, x := range Reactions(p, r) {

@@ -84,7 +84,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 		t.Columns = []Column{{"Setpoint", 1.4, false}, {"To be entered", 1.2, false}, {"Read back", 1, true}, {"Signed", 1, true}}
 		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}
-	t.Notes = append(t.Notes, WatchNote)
+	t.Notes = append(t.Notes, WatchNote(r))
 	if r.Blocked() {
 		t.Notes = append(t.Notes, NotTyped(r))
 	}

@@ -61,7 +61,7 @@ func TestProvingGivesTheFigures(t *testing.T) {
 	assert.Equal(t, "at rest 2294 N to 2641 N, typically 2468 N; peak not over 2900 N", must("at the plan's slow speed"))
 	assert.Equal(t, "139.98 to 140.04 mm, typically 140.01 mm", must("Touch the empty nest"))
 	assert.Equal(t, "ends at 115.19 mm; no arrival", must("push stroke 7.73"))
-	assert.Equal(t, "180, 8, 200 mm/s; watch at least 1.70 s", must("Enter full speed"))
+	assert.Equal(t, "180, 8, 200 mm/s; watch at least 1.70 s and the longest time found from the seat to arrival", must("Enter full speed"))
 	assert.Equal(t, "all accepted; mean 115.10 to 115.17 mm", must("thirty good parts"))
 	assert.Contains(t, must("Enter the limits"), "10 %; at most 8 mm/s")
 
@@ -76,7 +76,7 @@ func TestProvingGivesTheFigures(t *testing.T) {
 func TestTwoInsertsAtSetUp(t *testing.T) {
 	hard := paperOf(t, "proving", decoded(t))
 	assert.Equal(t, -1, stepOf(hard, "Two inserts"))
-	assert.Contains(t, strings.Join(hard.Notes, "\n"), "Two inserts are not tried: the approach strikes them with up to 4708\u202fN")
+	assert.Contains(t, strings.Join(hard.Notes, "\n"), "Two inserts are not tried: the approach strikes them with at least 4708\u202fN")
 	gentle := paperOf(t, "proving", decoded(t, `"max_force": 2900`, `"max_force": 5000`))
 	at := stepOf(gentle, "Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.")
 	assert.Greater(t, at, 0)

@@ -38,7 +38,15 @@ type Reaction struct {
 	Part      string   // what happens to the part at hand
 	Checks    []string // what to look at, in this order
 	Asked     []string // the same without what will be seen then, for who is to say it
-	Own       bool     // the checks are the plan's own
+	Own       bool     // the checks are the plan's own, in an order that its works want
+	First     int      // how many of the checks stop or hold back: these come before the others, whatever the order of those
+}
+
+// InAnyOrder tells whether a check may come before another one, both by their place in
+// the list. A list that is common practice wants what stops or holds back first, and
+// nothing else.
+func (x Reaction) InAnyOrder(one, other int) bool {
+	return !x.Own && one >= x.First && other >= x.First
 }
 
 // ReactionNote stands under every list that is made here.
@@ -55,13 +63,15 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 	bare := m
 	bare.bare = true
 	var out []Reaction
-	for _, t := range PairTexts(r) {
+	for _, t := range PairTexts(p, r) {
 		for _, when := range Situations {
 			x := Reaction{Pair: t.Pair, Situation: when}
 			x.Part, x.Checks = m.list(t, when)
 			_, x.Asked = bare.list(t, when)
 			if own := ownChecks(p, t.Pair, when); len(own) > 0 {
 				x.Checks, x.Asked, x.Own = own, own, true
+			} else if slices.Contains(beforeOthers, x.Asked[0]) {
+				x.First = 1
 			}
 			if p.Quality.RejectPlace != "" && x.Part == apartPart {
 				x.Part += " It goes to: " + p.Quality.RejectPlace + "."
@@ -109,6 +119,9 @@ func (m reactions) showing(do, seen string) string {
 	return do + seen
 }
 
+// beforeOthers stop, hold back, or have to be seen before the next push.
+var beforeOthers = []string{stopBare, newest, lampsOff}
+
 const apartPart = "Set the part apart, marked, and do not press it again."
 
 func (m reactions) list(t PairText, when Situation) (part string, checks []string) {
@@ -139,7 +152,7 @@ func (m reactions) master() string {
 	a, z := m.s.At(at)
 	seen := ": it must show " + Pair{a, z}.String()
 	if a {
-		seen += " and read about " + m.pos.At(at)
+		seen += " and read " + shown{pos: m.pos, unsure: m.r.MasterWithin()}.within(at)
 	}
 	return m.showing("Press a part that is known to be good", seen+".")
 }
@@ -171,14 +184,23 @@ func (m reactions) limits() string {
 	if m.bare {
 		return "Press the limit samples."
 	}
-	fine := m.pos.Fine()
-	return "Press the limit samples: " + fine.Above(s.Long) + " and taller, " + fine.Below(s.Short) + " and shorter must be refused."
+	var out []string
+	for _, x := range made(LimitSamples(m.p, m.r)) {
+		if !x.Good {
+			out = append(out, x.Heights(m.p)+" ("+lowerFirst(x.Name)+")")
+		}
+	}
+	if len(out) == 0 {
+		return "Press the limit samples."
+	}
+	return "Press the limit samples: " + and(out) + " must be refused."
 }
 
 const (
-	fixture = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
-	home    = "Reference the ram anew and compare the position at home with the plan."
-	call    = "Call whoever keeps the plan; change no setting yourself."
+	fixture  = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
+	home     = "Reference the ram anew and compare the position at home with the plan."
+	call     = "Call whoever keeps the plan; change no setting yourself."
+	stopBare = "Stop. Test each lamp and its input by itself."
 	// the first step with good lamps, whatever happened before
 	lampsOff = "See both lamps off before the next push: a lamp that never goes off says nothing."
 	interval = "Measure a part at the interval that your instructions ask for."
@@ -187,6 +209,13 @@ const (
 )
 
 func (m reactions) good(when Situation) []string {
+	if m.r.MissingPasses() {
+		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
+	}
+	return m.seated(when)
+}
+
+func (m reactions) seated(when Situation) []string {
 	switch when {
 	case Change:
 		return []string{m.empty(), m.limits(), "Measure the first good part: " + m.pos.Bare(m.p.Requirement.HeightLow) + " to " + m.pos.At(m.p.Requirement.HeightHigh) + "."}
@@ -238,7 +267,7 @@ func (m reactions) short(t PairText, when Situation) []string {
 	if !short {
 		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
 	}
-	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped and the arrival signal is at fault.")
+	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped: the force was not reported in time, or the arrival signal is at fault.")
 	if t.Pair.Arrival {
 		ran = m.showing("Watch where the ram stops", ": past the zone end at "+m.pos.At(m.s.ZoneEnd)+" the part lies deeper than the drawing allows.")
 	}
@@ -260,7 +289,7 @@ func (m reactions) short(t PairText, when Situation) []string {
 func (m reactions) fault(on Pair, when Situation) []string {
 	stop := "Stop: no part of this plan leads to " + on.String() + ". Test each lamp and its input by itself."
 	if m.bare {
-		stop = "Stop. Test each lamp and its input by itself."
+		stop = stopBare
 	}
 	if when == Change || when == Start {
 		return []string{stop, m.setpoints(), m.empty()}
@@ -274,7 +303,7 @@ func (m reactions) unclear(t PairText, when Situation) []string {
 		return []string{m.setpoints(), measure, call}
 	}
 	if when == Run {
-		return []string{measure, newest, call}
+		return []string{newest, measure, call}
 	}
 	return []string{measure, m.master(), call}
 }

@@ -19,12 +19,8 @@ func atLeast(r *press.Result) string {
 	if r.Cycle.WatchTime == nil {
 		return ""
 	}
-	return " (wait at least " + After(*r.Cycle.WatchTime) + " from home)"
+	return " (wait at least " + After(*r.Cycle.WatchTime) + " from home" + aside(r, "; ", MotionAlone, "") + ")"
 }
-
-// WatchNote says what the watch time is made of, and that it leaves nothing over.
-const WatchNote = "The watch time runs from leaving home to the end of the push at the plan's speeds, plus the confirm time: the least to wait, with nothing over. " +
-	"A ram that slows down under load takes longer: time it on the station."
 
 // After writes a time that has to have gone by: to 0.01 s, rounded up.
 func After(s float64) string { return Unit(AfterBare(s), "s") }

@@ -18,11 +18,11 @@ func TestTheReadingRuleSaysItsTimes(t *testing.T) {
 	r := press.Evaluate(p)
 	rule := ReadingRule(p, r)
 	assert.Contains(t, rule, "at arrival plus the confirm time of 0.05\u202fs")
-	assert.Contains(t, rule, "after the watch time (wait at least 1.70\u202fs from home)")
+	assert.Contains(t, rule, "after the watch time (wait at least 1.70\u202fs from home; "+MotionAlone+")")
 	list := paperOf(t, "setpoints", p)
 	assert.Contains(t, list.Rows, []string{"Confirm time", "0.05\u202fs", "", ""})
 	assert.Contains(t, list.Rows, []string{"Watch time, at least", "1.70\u202fs", "", ""})
-	assert.Contains(t, list.Notes, WatchNote)
+	assert.Contains(t, list.Notes, WatchNote(r))
 	for _, name := range []string{"shift", "reactions"} {
 		assert.Contains(t, paperOf(t, name, p).Notes, rule, name)
 	}

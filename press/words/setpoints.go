@@ -24,6 +24,10 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 	if z := r.Window.Zone; z != nil {
 		z1, z2 = z[0], z[1]
 	}
+	a, seat := &t.ApproachEnd, &t.SeatReading
+	if !r.Pressable() {
+		a, seat = nil, nil
+	}
 	pos := PositionsOf(p)
 	at := func(name, label, path, word string, mm *float64) Setpoint {
 		s := Setpoint{Name: name, Label: label, Number: mm, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
@@ -34,12 +38,14 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		return s
 	}
 	const seated = "nominal part, seated"
-	reading := Setpoint{
-		Label: "Expected reading", Number: &t.SeatReading, Value: pos.Bare(t.SeatReading), Unit: "mm", Exact: Exact(t.SeatReading), Note: seated, From: seated, Word: "reading",
+	reading := Setpoint{Label: "Expected reading", Value: none, Note: "not known", From: "not known", Word: "reading"}
+	if seat != nil {
+		reading.Number, reading.Value, reading.Unit, reading.Exact = seat, pos.Bare(*seat), "mm", Exact(*seat)
+		reading.Note, reading.From = seated, seated
 	}
 	return []Setpoint{
 		setting(p, r),
-		at("approach_end", "Approach end", "window.approach_end", "approach", &t.ApproachEnd),
+		at("approach_end", "Approach end", "window.approach_end", "approach", a),
 		at("push_stroke", "Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
 		at("push_end", "Push end", "window.push_stroke", "push end", t.PushEnd),
 		at("zone_start", "Zone start", "window.zone_start", "zone", z1),

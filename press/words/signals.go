@@ -76,9 +76,6 @@ func SayAll(keys []string) string {
 	return strings.Join(out, " or ")
 }
 
-// SayVerdict says the verdict of a row of the fault catalogue.
-func SayVerdict(verdict string) string { return SayAll(strings.Split(verdict, " or ")) }
-
 func said(key string) Term {
 	for _, v := range verdicts {
 		if v.key == key {

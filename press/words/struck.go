@@ -12,7 +12,7 @@ func overStrike(r *press.Result) string {
 		return ""
 	}
 	force, most, _ := forces(r.Impact.Early, r.Force.Cap)
-	return "up to " + force + ", where part and tool may bear " + most
+	return "at least " + force + ", where part and tool may bear " + most
 }
 
 // struckHow says in the rows of failures that a fault is met in the approach, and

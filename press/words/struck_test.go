@@ -32,7 +32,7 @@ func TestNobodyIsSentToTryAStrike(t *testing.T) {
 		}
 	}
 	failures, _ := Paper("failures", p, r)
-	assert.Contains(t, allOf(failures), "the approach strikes it with up to 4708\u202fN, where part and tool may bear 2900\u202fN. Do not try it;")
+	assert.Contains(t, allOf(failures), "the approach strikes it with at least 4708\u202fN, where part and tool may bear 2900\u202fN. Do not try it;")
 	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), "Two inserts: the approach strikes them.")
 	assert.NotContains(t, Phase(press.PhaseStruck).Meaning, "try")
 

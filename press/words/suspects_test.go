@@ -45,7 +45,7 @@ func TestHintsFollowTheCatalogue(t *testing.T) {
 			continue
 		}
 		said := map[Pair][]string{}
-		for _, q := range PairTexts(r) {
+		for _, q := range PairTexts(p, r) {
 			said[q.Pair] = append(said[q.Pair], q.Do, CardCheck(q))
 		}
 		for _, x := range Reactions(p, r) {
@@ -88,5 +88,5 @@ func TestTwoInsertsMetEarly(t *testing.T) {
 		}
 	}
 	assert.Contains(t, CardUnseen(p, r), "two inserts")
-	assert.Equal(t, "Chip? Tilted? Tight?", CardCheck(PairTexts(r)[1]))
+	assert.Equal(t, "Chip? Tilted? Tight?", CardCheck(PairTexts(p, r)[1]))
 }

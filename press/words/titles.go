@@ -55,7 +55,7 @@ func CycleTitle(r *press.Result) string {
 	c := &r.Cycle
 	s := "One part takes " + Seconds(c.Total)
 	if c.WatchTime != nil {
-		s += "; an arrival is due by " + After(math.Max(*c.WatchTime, 0))
+		s += "; an arrival is due by " + After(math.Max(*c.WatchTime, 0)) + ByMotion(r)
 	}
 	return s
 }

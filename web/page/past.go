@@ -77,6 +77,7 @@ type RevisionsPage struct {
 	Version          string
 	Next             string // letter
 	Headline         string
+	Blocked          bool // the headline says that the plan is not ready
 	Issued           []Revision
 	Compare          string    // address
 	Cannot           string    // why nothing can be issued
@@ -91,9 +92,11 @@ type RevisionsPage struct {
 type Revision struct {
 	Letter, When, Stamp, Address, Digest string
 	Prepared, Checked, Approved          string
-	Reason, Despite, Second              string
+	Reason, Despite, Second, Drill       string
 	Damaged                              bool
-	Remark                               string // on the names
+	Remark                               string     // on the names
+	NotTaken                             []string   // what today's rules miss in it
+	Back                                 *BringBack // of one that they do not take
 }
 
 // An IssuedPage is one issued revision.
@@ -103,6 +106,7 @@ type IssuedPage struct {
 	Address  string
 	Revision Revision
 	Headline string
+	Blocked  bool // the headline says that the plan is not ready
 	Links    []Link
 	Back     *BringBack // nil where the draft is this revision
 	Result   *Result
@@ -127,7 +131,10 @@ type ComparedPage struct {
 type BringBack struct{ Action, Version, Do, Label string }
 
 // A Side is one of two states.
-type Side struct{ Label, Headline, Note, Strip string }
+type Side struct {
+	Label, Headline, Note, Strip string
+	Blocked                      bool // the headline says that the plan is not ready
+}
 
 // A ComparedFigure is one figure of both sides.
 type ComparedFigure struct{ Group, Label, Was, Is string }

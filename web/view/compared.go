@@ -117,7 +117,7 @@ func (c Compared) side(s Side) page.Side {
 		out.Note = "no sound plan: it has no figures"
 		return out
 	}
-	out.Headline = words.Headline(s.Plan, s.Result)
+	out.Headline, out.Blocked = words.Headline(s.Plan, s.Result), s.Result.Blocked()
 	if !s.At.IsZero() {
 		out.Note = "issued " + words.Day(s.At)
 		if _, isState := StateOf(s.Name); isState {
@@ -164,7 +164,7 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 func (w writer) judged() []page.Figure {
 	var out []page.Figure
 	for _, f := range w.r.Faults {
-		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, f)})
+		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, w.r, f)})
 	}
 	return out
 }

@@ -54,9 +54,10 @@ func TestCopiedBlocked(t *testing.T) {
 
 // TestPerfectInTheLead wants what is taken as perfect beside the headline.
 func TestPerfectInTheLead(t *testing.T) {
-	_, b := copiedOf(t, example(t), nil)
+	settled := []string{`"confirm_time"`, `"settle_time": 0.3, "confirm_time"`}
+	_, b := copiedOf(t, example(t, settled...), nil)
 	assert.Empty(t, b.Perfect)
-	_, b = copiedOf(t, example(t, `"nest_drift": 0.01,`, ``), nil)
+	_, b = copiedOf(t, example(t, append(settled, `"nest_drift": 0.01,`, ``)...), nil)
 	assert.Equal(t, "Taken as perfect, because not given: nest drift.", b.Perfect)
 	assert.Equal(t, "Up to date with the entries. Saved.", b.State.Text)
 }

@@ -12,6 +12,9 @@ func (w writer) groups(d Drawings) []page.Figures {
 	if w.r.Joint != nil {
 		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Drawing: d.PressIn, Rows: w.joint()})
 	}
+	if !w.r.Pressable() { // nothing that rests on a seated part has a figure
+		return out
+	}
 	return append(out,
 		page.Figures{ID: "cycle", Label: "One cycle", Drawing: d.Cycle, Rows: w.cycle()},
 		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},
@@ -41,9 +44,9 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(w.r.Impact.SeatExpected, 0), Unit: "N", Note: "expected, the blow included"},
+		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: "the push alone, to push and blow"},
 		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
-		figure("Met in the approach", w.r.Impact.Early, 0, "N"),
+		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: "the motor pushes on behind it"},
 	)
 }
 
@@ -79,7 +82,7 @@ func (w writer) cycle() []page.Figure {
 		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
 		figure("Retract", c.Retract, 2, "s"),
 		figure("Handling", c.Handling, 2, "s"),
-		watchTime(c.WatchTime),
+		watchTime(w.r),
 		maybe("Cycle, part missing", c.MissingWatched, 2, "s", ""),
 		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
 	}
@@ -87,8 +90,9 @@ func (w writer) cycle() []page.Figure {
 }
 
 // watchTime is rounded up: who waits for less hears too early.
-func watchTime(least *float64) page.Figure {
-	f := maybe("Watch time, at least", least, 2, "s", "only then is an arrival missing")
+func watchTime(r *press.Result) page.Figure {
+	least := r.Cycle.WatchTime
+	f := maybe("Watch time, at least", least, 2, "s", words.WatchBrief(r))
 	if least != nil {
 		f.Value = words.AfterBare(*least)
 	}
@@ -108,7 +112,7 @@ func (w writer) risk() []page.Figure {
 	r := w.r.Risk
 	return []page.Figure{
 		{Label: "Parts within the drawing", Value: words.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
-		share("Bad parts accepted", r.ConsumerPPM),
+		share("Wrong heights accepted", r.ConsumerPPM),
 		share("Good parts refused", r.ProducerPPM),
 		share("Met in the approach", &r.EarlyContactPPM),
 	}
@@ -116,7 +120,7 @@ func (w writer) risk() []page.Figure {
 
 func share(label string, x *float64) page.Figure {
 	if x == nil {
-		return page.Figure{Label: label, Value: none}
+		return page.Figure{Label: label, Value: "not known"}
 	}
 	return page.Figure{Label: label, Value: words.PPM(*x), Exact: words.Exact(*x)}
 }

@@ -72,13 +72,17 @@ func (w writer) position(label string, x *float64) page.Figure {
 // table is the four signal pairs with their words and what to do.
 func (w writer) table() []page.Lamps {
 	var out []page.Lamps
-	for _, t := range words.PairTexts(w.r) {
+	for _, t := range words.PairTexts(w.p, w.r) {
 		l := page.Lamps{Arrival: t.Pair.Arrival, Zone: t.Pair.Zone, Means: t.Meaning, Do: t.Do}
-		for _, word := range t.Words {
-			l.Words = append(l.Words, page.Word{Kind: word, Text: words.Say(word)})
-		}
-		if len(l.Words) == 0 {
+		switch {
+		case len(t.Words) == 0:
 			l.Words = []page.Word{{Kind: press.FaultWord, Text: t.Verdict}}
+		case words.Settled(w.p, t.Words):
+			l.Words = []page.Word{{Kind: press.Good, Text: t.Verdict}}
+		default:
+			for _, word := range t.Words {
+				l.Words = append(l.Words, page.Word{Kind: word, Text: words.Say(word)})
+			}
 		}
 		out = append(out, l)
 	}

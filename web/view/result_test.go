@@ -107,7 +107,7 @@ func TestFindingsHavePlaces(t *testing.T) {
 
 // TestCatalogue wants one row a fault, its words and its name in plain language.
 func TestCatalogue(t *testing.T) {
-	_, r := evaluated(t, example(t))
+	p, r := evaluated(t, example(t))
 	rows := shown(t, example(t)).Faults
 	require.Len(t, rows, len(r.Faults))
 	for i, row := range rows {
@@ -118,6 +118,6 @@ func TestCatalogue(t *testing.T) {
 		for _, w := range row.Verdict {
 			said = append(said, w.Text)
 		}
-		assert.Equal(t, words.SayVerdict(r.Faults[i].Verdict), strings.Join(said, " or "))
+		assert.Equal(t, words.SayVerdict(p, r.Faults[i].Verdict), strings.Join(said, " or "))
 	}
 }

@@ -28,6 +28,7 @@ type Item struct {
 	Changed, Binned                        time.Time
 	Version                                int64
 	Blockers, Cautions, Notes, Faults      int
+	NotReady                               string // why, where there is a blocker
 	Damaged                                bool
 	AsIssued                               bool // the draft is the last revision
 }
@@ -102,7 +103,10 @@ func (it Item) card() page.Card {
 	case it.Faults > 0:
 		c.State = page.State{Kind: "incomplete", Text: "No sound plan yet: " + counted(it.Faults, "entry", "entries") + " to mend"}
 	case it.Blockers > 0:
-		c.State = page.State{Kind: "blocker", Text: counted(it.Blockers, "blocker", "blockers")}
+		c.State = page.State{Kind: "blocker", Text: it.NotReady}
+		if it.NotReady == "" {
+			c.State.Text = "Not ready: " + counted(it.Blockers, "blocker", "blockers")
+		}
 	case it.Cautions > 0:
 		c.State = page.State{Kind: "caution", Text: counted(it.Cautions, "caution", "cautions")}
 	default:

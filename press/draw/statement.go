@@ -1,0 +1,27 @@
+package draw
+
+import (
+	"math"
+
+	"ramplan/press/words"
+)
+
+// statement is a drawing of a plan that leaves nothing to draw: it says why, in the
+// place where the drawing would stand.
+func statement(kind string, o Options, usual, least float64) *Picture {
+	const height = 88
+	width, text := o.width(usual, least), words.NothingToPress
+	if o.Compact {
+		width = o.width(stripCompact, stripCompactLeast)
+	}
+	paint := func(p *pen) {
+		box := rect{margin, margin, width - margin, height - margin}
+		p.frame(quiet, thinLine, dashed, box)
+		lines := regular().wrap(text, body, box.x1-box.x0-16)
+		y := (box.y0+box.y1)/2 - leading*body*float64(len(lines)-1)/2 + body/3
+		for i, l := range lines {
+			p.text(style{black, body, false}, (box.x0+box.x1)/2, y+float64(i)*leading*body, middle, l)
+		}
+	}
+	return &Picture{kind: kind, compact: o.Compact, id: o.ID, title: text, desc: text, width: math.Ceil(width), height: height, paint: paint}
+}

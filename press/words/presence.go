@@ -1,0 +1,43 @@
+package words
+
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"ramplan/press"
+)
+
+// PresenceCheck names the other check that finds a missing insert, so that it can stand
+// in a sentence.
+func PresenceCheck(p *press.Plan) string {
+	if utf8.RuneCountInString(p.Station.PresenceCheck) > longName {
+		return "the other check"
+	}
+	return strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".")
+}
+
+// GoodIf is the verdict where a missing insert gives both signals and another check is
+// named that finds it.
+func GoodIf(p *press.Plan) string {
+	return Say(press.Good) + ", if " + PresenceCheck(p) + " says that an insert is there"
+}
+
+// Settled tells whether a named presence check tells apart what these words mean: good
+// parts and missing inserts.
+func Settled(p *press.Plan, list []string) bool {
+	return p.Station.PresenceCheck != "" && slices.Equal(list, []string{press.Good, press.Missing})
+}
+
+// SayWords joins the words behind a pair as they are said for a plan.
+func SayWords(p *press.Plan, list []string) string {
+	if Settled(p, list) {
+		return GoodIf(p)
+	}
+	return SayAll(list)
+}
+
+// SayVerdict says the verdict of a row of the fault catalogue.
+func SayVerdict(p *press.Plan, verdict string) string {
+	return SayWords(p, strings.Split(verdict, " or "))
+}

@@ -108,16 +108,18 @@ func TestPages(t *testing.T) {
 		assert.Equal(t, statusRefused, status, said)
 		assert.Contains(t, errs, said)
 	}
-	one, all := filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
-	for name, pages := range map[string]string{one: "shift", all: "all"} {
+	none, one, all := filepath.Join(t.TempDir(), "none.pdf"), filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
+	for name, pages := range map[string]string{none: "", one: "shift", all: "all"} {
 		status, _, errs := command(t, "", "draw", "-pages", pages, "-o", name, examplePlan)
 		require.Zero(t, status, errs)
 	}
+	alone, err := os.ReadFile(none)
+	require.NoError(t, err)
 	few, err := os.ReadFile(one)
 	require.NoError(t, err)
 	many, err := os.ReadFile(all)
 	require.NoError(t, err)
-	assert.Equal(t, 2, bytes.Count(few, []byte("/Type /Page\n")))
+	assert.Equal(t, 1+bytes.Count(alone, []byte("/Type /Page\n")), bytes.Count(few, []byte("/Type /Page\n")))
 	assert.Greater(t, bytes.Count(many, []byte("/Type /Page\n")), 5)
 }
 

@@ -78,6 +78,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	text(flags, &width, "width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	text(flags, &separator, "separator", words.Separations[0].Name, "`SEPARATOR` of rows: "+separators())
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
 	case nil:
@@ -142,6 +143,9 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, fmt.Errorf("the card keeps its title: it names the station")
 	case len(d.plans) == 0:
 		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
+	}
+	if err := useFonts(*font); err != nil {
+		return nil, err
 	}
 	if err := d.chooseFormat(); err != nil {
 		return nil, err

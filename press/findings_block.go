@@ -206,7 +206,7 @@ func (w *work) blockInterference() {
 }
 
 // overlapWider speaks of an overlap that reaches outside the drawing: a blocker
-// where more bad parts pass than the target allows.
+// where more wrong heights are accepted than the target allows.
 func (w *work) overlapWider(s Severity) {
 	z, good := &w.zone, w.r.Window.GoodRange
 	if !z.overlap || z.first >= good[0]-slack && z.last <= good[1]+slack {

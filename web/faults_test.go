@@ -99,7 +99,7 @@ func TestFaultsOfExample(t *testing.T) {
 		assert.Contains(t, shown, words.Fault(f).Word)
 		assert.Contains(t, shown, words.Fault(f).Meaning)
 		assert.Contains(t, shown, words.SayVerdict(plan, f.Verdict))
-		assert.Contains(t, shown, words.Detected(plan, f))
+		assert.Contains(t, shown, words.Detected(plan, r, f))
 		assert.Contains(t, shown, words.Judged(plan, f))
 		assert.Len(t, elements(row, "td"), 7)
 	}

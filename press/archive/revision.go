@@ -52,18 +52,21 @@ func (e *Refused) Error() string { return "archive: not issued: " + e.Problems.E
 // last, with the same names and reason, as after a lost answer, gives that; with
 // others it is refused, as one plan is not issued twice in a row.
 func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revision, error) {
+	// What takes its time is done before anybody has to wait: on the state that stands,
+	// and again in the rare case that it is another one by then.
+	ready := a.ready(ctx, id, s)
 	var out Revision
 	_, err := a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		if h.damaged != nil {
 			return h.damaged
 		}
-		plan, faults := h.Draft.Check()
-		if len(faults) > 0 {
-			return &Refused{faults}
+		if ready.digest != h.Digest {
+			ready = judge(*h, s)
 		}
-		if faults := issuable(plan, s); len(faults) > 0 {
-			return &Refused{faults}
+		if len(ready.faults) > 0 {
+			return &Refused{ready.faults}
 		}
+		plan := ready.plan
 		issued, err := last(ctx, tx, id)
 		if err != nil {
 			return err
@@ -90,6 +93,30 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 		return err
 	})
 	return out, err
+}
+
+// A judged draft is the plan that it makes, and what forbids to issue it.
+type judged struct {
+	digest string // of the draft
+	plan   *press.Plan
+	faults press.Problems
+}
+
+// ready judges the draft that stands; where it cannot be read, nothing.
+func (a *Archive) ready(ctx context.Context, id ID, s Signed) judged {
+	h, err := getHead(ctx, a.reader(ctx), id)
+	if err != nil {
+		return judged{} // met again, and told
+	}
+	return judge(h, s)
+}
+
+func judge(h Head, s Signed) judged {
+	j := judged{digest: h.Digest}
+	if j.plan, j.faults = h.Draft.Check(); len(j.faults) == 0 {
+		j.faults = issuable(j.plan, s)
+	}
+	return j
 }
 
 // numbered is a revision with its number; 0 where there is none.

@@ -141,7 +141,7 @@ func random(seed uint64, what string) *rand.Rand {
 // hands says why no hand goes into the work space.
 func (d *Drill) hands() string {
 	return "Never put a hand into the work space: the approach is not force-limited and strikes with at least " + words.Force(d.r.Impact.Early) +
-		", and the push gives up to " + words.Force(d.r.Force.High) + " at rest"
+		", the push gives up to " + words.Force(d.r.Force.High) + " at rest, and return, homing and jogging crush as well"
 }
 
 // Notices are what a learner must be told before the first exercise.

@@ -10,7 +10,7 @@ import (
 // CardCautions stand on the card at the station: few words, to be read from two
 // metres.
 var CardCautions = []string{
-	"Never a hand in the work space.",
+	"Never a hand in the work space: the ram crushes on every way, going back too.",
 	"The lamps are no safety function.",
 	"The approach is not force-limited.",
 }

@@ -3,8 +3,8 @@ package words
 import "ramplan/press"
 
 // JudgedRightly says what is right of each row of the fault catalogue.
-const JudgedRightly = "How often, over the errors of a reading, the two signals say what they should: both on for the nominal part, for the accepted rows, for a setting one step off and for your own rows marked good; " +
-	"not both on for every other row, even where the part itself is good and the window, the nest or a signal refuses it. What is met in the approach counts as 0."
+const JudgedRightly = "How often, over the errors of a reading, the two signals say what they should: both on for the nominal part, the accepted rows, a setting one step off and your own rows marked good; " +
+	"not both on for every other row. What is met in the approach counts as 0. A worn nest is no fault of the part: its row says instead how often the lamps and the check with the master find it."
 
 // CatalogueLead says what the fault catalogue tells, and what it leaves out where
 // many parts never come to the push.

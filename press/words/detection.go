@@ -21,9 +21,12 @@ func NotLookedAt(p *press.Plan, row press.FaultRow) bool {
 }
 
 // Detected writes how surely a row of the fault catalogue is judged rightly.
-func Detected(p *press.Plan, row press.FaultRow) string {
-	if NotLookedAt(p, row) {
+func Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
+	switch {
+	case NotLookedAt(p, row):
 		return "not looked at"
+	case isWear(row):
+		return Wear(p, r, row)
 	}
 	return Rarely(row.Detection)
 }
@@ -39,6 +42,8 @@ func Judged(p *press.Plan, row press.FaultRow) string {
 		return "no row of the parts is marked as insert"
 	case row.Verdict == press.EarlyContact:
 		return notTried
+	case isWear(row):
+		return "" // no part is judged: see [Wear]
 	case d >= p.Faults.SampleProbability:
 		return ""
 	case toss:

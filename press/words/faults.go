@@ -18,7 +18,7 @@ var faultRows = map[string]Term{
 	press.RowGap:             {"Not fully seated", "The insert stands off its seat by the gap in the plan."},
 	press.RowSettingLow:      {"Setting one step low", "A nominal part, pushed one setting step more weakly than planned."},
 	press.RowSettingHigh:     {"Setting one step high", "A nominal part, pushed one setting step harder than planned."},
-	press.RowNestWorn:        {"Worn nest", "The nest has given way by the depth in the plan: the part is good, the station is wrong, and every reading is off by as much."},
+	press.RowNestWorn:        {"Worn nest", "The nest has given way by the depth in the plan: the part is good, the station is wrong, and every reading is off by as much. The check with the master is there to find it."},
 	press.RowArrivalStuckOn:  {"Arrival stuck on, no insert", "The arrival signal is always on while the insert is missing. Only the reading rule finds it: both signals seen off first."},
 	press.RowArrivalStuckOff: {"Arrival stuck off", "The arrival signal never comes, on a nominal part."},
 	press.RowZoneStuckOn:     {"Zone stuck on", "The zone signal is always on, and a part comes that should just be refused on the tall side. Only the reading rule finds it."},

@@ -19,7 +19,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f.Verdict), reading, time, Detected(p, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f.Verdict), reading, time, Detected(p, r, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -48,13 +48,15 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
 			how = struckHow(r)
+		case isWear(f):
+			how = "The check with the master, at every shift" + masterLimits(p, r) + "; the two signals on a part alone mostly do not."
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
 			how = "Mostly not by these signals, which say " + SayVerdict(p, f.Verdict) + ": another check is needed."
 		}
 		x := failureOf(f)
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, r, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 // firstParts is how many good parts prove the station at full speed. Common
 // practice, no source.
@@ -17,7 +21,7 @@ type checklist struct {
 // provingTable is the order in which setpoints are entered and proved: the load cell
 // before any part, everything at reduced speed before full speed.
 func provingTable(p *press.Plan, r *press.Result) Table {
-	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p)}, Table: Table{
+	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p), unsure: r.MasterWithin()}, Table: Table{
 		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
 		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
@@ -51,11 +55,12 @@ func (c *checklist) step(what, must string) {
 func (c *checklist) force() {
 	rising := c.r.Rising(c.p)
 	least := Setting(rising[0])
-	c.step("Guarding, two-hand control, emergency stop and lock-out are proved by whoever may.", "released for set-up")
-	c.step("Reference the ram at reduced speed, the work space empty.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
+	c.step("Guarding, emergency stop and lock-out are proved by whoever may, and the stopping time is measured: how far off guards and buttons stand follows from it (ISO 13855). Two-hand control protects the one person who uses it (ISO 13851).", "released for set-up; stopping time written down")
+	c.step("Everybody here is shown how a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go.", "shown and tried, nobody in the work space")
+	c.step("Reference the ram at reduced speed, the work space empty: homing and jogging crush like any other move.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
 	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; at most "+Speed(c.p.Motion.SlowSpeed))
 	for i, setting := range rising {
-		what := "Load cell in the nest, no parts, the approach ending before it: push at setting " + least + ", three times."
+		what := "Load cell in the nest, centred and fixed so that it cannot kick out, shield closed, no parts, the approach ending before it: push at setting " + least + ", three times."
 		if i > 0 {
 			what = "The load cell at setting " + Setting(setting) + ", three times."
 		}
@@ -81,7 +86,9 @@ func (c *checklist) positions() {
 	} else {
 		c.step("The nest lies beyond the stroke: lay a measured block on it, touch that at setting "+Setting(least.Setting)+", and add its height to what is read.", must)
 	}
-	c.step("Enter the approach end; approach with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
+	if r.Pressable() {
+		c.step("Enter the approach end; approach with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
+	}
 	if r.Travel.PushStroke == nil {
 		return
 	}
@@ -107,18 +114,23 @@ func (c *checklist) signals() {
 // parts proves samples and first parts, and only then full speed.
 func (c *checklist) parts() {
 	p, r, pos := c.p, c.r, c.at.pos
-	for _, x := range samplesOf(p, r) {
-		c.step("Press "+allSamples(p)+" of the samples “"+lowerFirst(x.name)+"”, "+x.height+".", c.at.lampsAt(r.ReadingOf(p, x.at)))
+	c.step("A shield stands between everybody and the work space: samples and parts may burst or jump out.", "in its place, and stays there")
+	for _, x := range made(LimitSamples(p, r)) {
+		what := "Press " + allSamples(p) + " of the samples “" + lowerFirst(x.Name) + "”, " + x.Heights(p) + "."
+		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {
+			what = strings.TrimSuffix(what, ".") + ", solid or locked, so that the push cannot seat them further."
+		}
+		c.step(what, c.at.lampsAt(r.ReadingOf(p, x.near)))
 	}
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
 	if accepted {
-		must = c.at.readingAt(&nominal) + "; "
+		must = "a part of " + pos.At(r.HeightOf(p, nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
 	}
 	if motionAlone(r) {
 		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down, and entered in the plan")
 	}
-	c.step("Press the first good parts, five of them; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
+	c.step("Press the first good parts, five of them, measured; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
 	if p.Joint.Kind == press.Touch {
 		c.step("Cut or measure some of them: seated without a gap.", "no gap")
 	} else {
@@ -126,6 +138,7 @@ func (c *checklist) parts() {
 	}
 	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
 	c.step("Force each signal on in turn, at the input: it is never seen off, so the cycle must be refused.", "refused, both signals")
+	c.step("Remove every forced input, bridge and plug again; a second person looks for any that is left.", "none left, signed by both")
 	if struckTwice(r) && overStrike(r) == "" {
 		c.step("Two inserts, only if it must be known: by a qualified person, still at reduced approach speed.", "what the lamps show is written down")
 	}

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"slices"
+
+	"ramplan/press"
+)
 
 // samplesMade says how many samples of each height are made, and allSamples that
 // all of these are pressed.
@@ -30,30 +34,76 @@ func SamplesMade(p *press.Plan) string {
 	return samplesMade(p) + are + samplesPressed(p)
 }
 
-// A limitSample is one height to make.
-type limitSample struct {
-	name, height string
-	at           float64 // mm, the height as it is written, a hair to its own side
-	good         bool
+// A LimitSample is one sample to make: from where to where it may lie.
+type LimitSample struct {
+	Name     string
+	Good     bool
+	Missing  bool    // no height is accepted so surely
+	Early    bool    // it cannot be pressed: the approach would meet it
+	From, To float64 // mm, rounded inward to the decimals that are written
+	near     float64 // mm, the end beside its limit, a hair to its own side
 }
 
 // hair keeps a sample that stands at the very edge of the window on its own side.
 const hair = 1e-6
 
-// samplesOf are the limit samples of a plan with their heights as they are written.
-func samplesOf(p *press.Plan, r *press.Result) []limitSample {
-	s, pos := r.Samples, PositionsOf(p).Fine()
-	if s == nil {
+// LimitSamples are the limit samples of a plan, from the tallest down; nil where it has
+// none. They are bounded on both sides: what lies far off its limit says nothing of it.
+func LimitSamples(p *press.Plan, r *press.Result) []LimitSample {
+	s, ok := r.SampleRangesOf(p)
+	if !ok {
 		return nil
 	}
-	out := []limitSample{{"Too tall", pos.Above(s.Long) + " or taller", pos.up(s.Long) + hair, false}}
-	if x := s.TallestGood; x != nil {
-		out = append(out, limitSample{"Tallest good", pos.Below(*x) + ", no taller", pos.down(*x) - hair, true})
+	pos := PositionsOf(p).Fine()
+	between := func(name string, good, up bool, x *press.SampleRange) LimitSample {
+		out := LimitSample{Name: name, Good: good, Missing: x == nil}
+		if x == nil {
+			return out
+		}
+		out.Early = x.To < x.From-hair
+		if up { // the limit is the lower end
+			out.From = pos.up(x.From)
+			out.To, out.near = max(out.From, pos.down(x.To)), out.From+hair
+		} else {
+			out.To = pos.down(x.To)
+			out.From, out.near = min(out.To, pos.up(x.From)), out.To-hair
+		}
+		return out
 	}
-	if x := s.ShortestGood; x != nil {
-		out = append(out, limitSample{"Shortest good", pos.Above(*x) + ", no shorter", pos.up(*x) + hair, true})
+	return []LimitSample{
+		between("Too tall", false, true, &s.Tall), between("Tallest good", true, false, s.TallestGood),
+		between("Shortest good", true, true, s.ShortestGood), between("Too short", false, false, &s.Short),
 	}
-	return append(out, limitSample{"Too short", pos.Below(s.Short) + " or shorter", pos.down(s.Short) - hair, false})
+}
+
+// Heights writes from where to where a sample may lie.
+func (x LimitSample) Heights(p *press.Plan) string {
+	pos := PositionsOf(p).Fine()
+	switch {
+	case x.Missing:
+		return none
+	case x.Early:
+		return "none: the approach would meet it"
+	case pos.Bare(x.From) == pos.Bare(x.To):
+		return pos.At(x.From)
+	}
+	return pos.between(x.From, x.To)
+}
+
+// made leaves out the samples that there are not.
+func made(all []LimitSample) []LimitSample {
+	return slices.DeleteFunc(all, func(x LimitSample) bool { return x.Missing || x.Early })
+}
+
+// SampleNotes say how samples are made and what they prove. Common practice, no source.
+func SampleNotes(p *press.Plan) []string {
+	out := []string{
+		"Made between its two bounds, a sample tells whether the station still judges rightly at the limit. One that lies far outside, such as a block a millimetre too tall, is refused by any station and proves nothing.",
+	}
+	if p.Joint.Kind != press.Touch {
+		out = append(out, "A sample that is too tall is solid, or locked by a pin, a weld or glue that bears more than the push: an insert that merely stands off its seat would be pushed home, and then be accepted.")
+	}
+	return out
 }
 
 func sampleTable(p *press.Plan, r *press.Result) Table {
@@ -70,17 +120,17 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		t.Fill = nil
 		return t
 	}
-	for _, x := range samplesOf(p, r) {
+	for _, x := range made(LimitSamples(p, r)) {
 		shift, must := "1", "refuse it"
-		if x.good {
+		if x.Good {
 			shift, must = none, "accept it"
 		}
-		t.Rows = append(t.Rows, []string{x.name, x.height, samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.at), must, "", "", ""})
+		t.Rows = append(t.Rows, []string{x.Name, x.Heights(p), samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.near), must, "", "", ""})
 	}
-	t.Notes = []string{
-		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least " + TargetShare(s.Probability) + ", one that lies further off more surely. Chance is no excuse for another answer.",
+	t.Notes = append(SampleNotes(p),
+		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least "+TargetShare(s.Probability)+", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
-	}
+	)
 	if p.Joint.Kind != press.Touch {
 		t.Notes = append(t.Notes, "One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
 	}

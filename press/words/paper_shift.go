@@ -8,8 +8,9 @@ import (
 
 // A shown is what the station shows of what stops the ram at a reading.
 type shown struct {
-	sig press.Signals
-	pos Positions
+	sig    press.Signals
+	pos    Positions
+	unsure float64 // mm, ± of a reading
 }
 
 // lampsAt is the pair of lamps.
@@ -29,7 +30,29 @@ func (s shown) readingAt(reading *float64) string {
 	case s.sig.Early(*reading):
 		return none
 	}
-	return "about " + s.pos.At(*reading)
+	return s.within(*reading)
+}
+
+// within are the limits of a reading: what is expected, give or take its uncertainty.
+func (s shown) within(reading float64) string {
+	low, high := s.limits(reading, reading)
+	return s.pos.between(low, high)
+}
+
+// limits of what is expected to read from one position to another, rounded inward.
+func (s shown) limits(from, to float64) (low, high float64) {
+	low, high = s.pos.up(from-s.unsure), s.pos.down(to+s.unsure)
+	return min(low, high), max(low, high)
+}
+
+// sampleAt is where a sample may read, whichever height between its bounds it has.
+func (s shown) sampleAt(p *press.Plan, r *press.Result, x LimitSample) string {
+	from, to := r.ReadingOf(p, x.To), r.ReadingOf(p, x.From)
+	if !s.sig.Arrives(r.ReadingOf(p, x.near)) {
+		return s.readingAt(nil)
+	}
+	low, high := s.limits(from, to)
+	return s.pos.between(low, high)
 }
 
 // lampsOf is the pair of lamps of a part of a height.
@@ -62,7 +85,7 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer + " One page holds a week of one shift: into each box go the lamps seen and the reading.",
-		Columns: []Column{{"Push", 1.1, false}, {"Why", 2.3, false}, {"Lamps that must show", 1.1, false}, {"Reading to expect", 1.35, false}},
+		Columns: []Column{{"Push", 1.1, false}, {"Why", 2.3, false}, {"Lamps that must show", 1.1, false}, {"Reading must lie in", 1.35, false}},
 	}
 	for _, day := range weekdays {
 		t.Columns = append(t.Columns, Column{day, 0.85, true})
@@ -76,7 +99,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		return t
 	}
 	t.Fill = []string{"Week", "Shift", "Station"}
-	at := shown{sig, PositionsOf(p)}
+	at := shown{sig, PositionsOf(p), r.MasterWithin()}
 	nest := emptyNest(p, r)
 	why := "Nothing lies in it: a move that merely ends must give no arrival."
 	if sig.Arrives(nest) {
@@ -91,22 +114,25 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		add("Without an insert", why, lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
 	}
 	nominal := r.Nominal()
-	add("Master that is good", "The station accepts what is good, where it should stand.", at.lampsAt(nominal), at.readingAt(&nominal))
-	for _, x := range samplesOf(p, r) {
-		if x.good {
+	add("Master that is good, "+at.pos.At(r.HeightOf(p, nominal)), "The station accepts what is good, where it should stand. A taller master reads as much less.", at.lampsAt(nominal), at.readingAt(&nominal))
+	for _, x := range made(LimitSamples(p, r)) {
+		if x.Good {
 			continue
 		}
-		why, reading := "The upper limit still refuses.", r.ReadingOf(p, x.at)
+		why, reading := "The upper limit still refuses.", r.ReadingOf(p, x.near)
 		if reading > nominal {
 			why = "The lower limit still refuses."
 		}
-		add("One sample "+lowerFirst(x.name), why, at.lampsAt(reading), at.readingAt(&reading))
+		add("One sample "+lowerFirst(x.Name), why, at.lampsAt(reading), at.sampleAt(p, r, x))
 	}
 	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
 		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
 	}
 	add("Name, signed", "Whoever pressed them; nothing is signed that was not seen.", none, none)
 	t.Notes = []string{ReadingRule(p, r)}
+	if found := wearFound(p, r); found != "" {
+		t.Notes = append(t.Notes, found)
+	}
 	return t
 }
 

@@ -175,7 +175,7 @@ func TestRowsThatLieClose(t *testing.T) {
 	heights := map[string]bool{}
 	for _, row := range paperOf(t, "samples", p).Rows {
 		heights[row[1]] = true
-		assert.Regexp(t, `^\d+\.\d{3}\x{202f}mm`, row[1])
+		assert.Regexp(t, `^\d+\.\d{3} to \d+\.\d{3}\x{202f}mm$`, row[1])
 	}
 	assert.Len(t, heights, 4)
 	assert.Equal(t, "1.2345", Positions{4}.Fine().Bare(1.23451), "a finer station stays finer")

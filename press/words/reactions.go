@@ -152,7 +152,7 @@ func (m reactions) master() string {
 	a, z := m.s.At(at)
 	seen := ": it must show " + Pair{a, z}.String()
 	if a {
-		seen += " and read about " + m.pos.At(at)
+		seen += " and read " + shown{pos: m.pos, unsure: m.r.MasterWithin()}.within(at)
 	}
 	return m.showing("Press a part that is known to be good", seen+".")
 }
@@ -184,8 +184,16 @@ func (m reactions) limits() string {
 	if m.bare {
 		return "Press the limit samples."
 	}
-	fine := m.pos.Fine()
-	return "Press the limit samples: " + fine.Above(s.Long) + " and taller, " + fine.Below(s.Short) + " and shorter must be refused."
+	var out []string
+	for _, x := range made(LimitSamples(m.p, m.r)) {
+		if !x.Good {
+			out = append(out, x.Heights(m.p)+" ("+lowerFirst(x.Name)+")")
+		}
+	}
+	if len(out) == 0 {
+		return "Press the limit samples."
+	}
+	return "Press the limit samples: " + and(out) + " must be refused."
 }
 
 const (

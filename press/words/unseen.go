@@ -32,8 +32,8 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		out = append(out, "Two inserts: the approach strikes them.")
 	}
 	for _, row := range r.Faults {
-		if row.Name == press.RowNestWorn && !row.Own && row.Detection < 0.99 {
-			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+noticed(row.Detection)+".")
+		if isWear(row) && row.Detection < 0.99 {
+			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+noticed(p, r, row)+".")
 		}
 	}
 	return append(out,
@@ -43,12 +43,13 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	)
 }
 
-// noticed says how surely a worn nest is seen on a nominal part.
-func noticed(share float64) string {
-	if share < leastShare {
-		return "hardly ever noticed on a nominal part"
+// noticed says how surely a worn nest is seen on a nominal part, and by what else.
+func noticed(p *press.Plan, r *press.Result, row press.FaultRow) string {
+	s := "the lamps see it in " + OneIn(row.Detection)
+	if share, _, ok := masterWear(p, r); ok {
+		s += ", the check with the master in " + OneIn(share)
 	}
-	return "seen on a nominal part only " + Share(share) + " of the time"
+	return s
 }
 
 // Perfect says what was not given and is taken as perfect; empty when nothing is.

@@ -45,13 +45,13 @@ type SampleTable struct {
 	Datum  string // link to the word
 	Surely string // link to the field that says how surely they must be judged
 	Rows   []Sample
+	Notes  []string // how they are made and what they prove
 }
 
 // A Sample is one limit sample.
 type Sample struct {
 	Name        string
-	Height      string // with its side: from 25.19 mm up; empty when there is none
-	Exact       string
+	Height      string // from where to where it may lie
 	Must        string // what the station must do with it
 	Probability string
 }

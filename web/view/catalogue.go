@@ -20,7 +20,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Verdict:   verdictWords(w.p, f.Verdict),
 			Reading:   none,
 			Time:      none,
-			Detection: words.Detected(w.p, f),
+			Detection: words.Detected(w.p, w.r, f),
 		}
 		if f.Reading != nil {
 			row.Reading = w.pos.Fine().Bare(*f.Reading)
@@ -63,20 +63,16 @@ func (w writer) samples() []page.Figure {
 	if s == nil {
 		return nil
 	}
-	fine := w.pos.Fine()
-	out := []page.Figure{
-		sample("Refused as too tall from", &s.Long, fine.Above),
-		sample("Accepted as the tallest up to", s.TallestGood, fine.Below),
-		sample("Accepted as the shortest down to", s.ShortestGood, fine.Above),
-		sample("Refused as too short from", &s.Short, fine.Below),
+	var out []page.Figure
+	for _, x := range words.LimitSamples(w.p, w.r) {
+		f := page.Figure{Label: x.Name, Value: x.Heights(w.p), Note: "refused"}
+		if x.Good {
+			f.Note = "accepted"
+		}
+		if x.Missing || x.Early {
+			f.Note = ""
+		}
+		out = append(out, f)
 	}
 	return append(out, page.Figure{Label: "Each with a probability of", Value: words.Share(s.Probability)})
-}
-
-// sample writes a height rounded to the side on which it still holds.
-func sample(label string, x *float64, write func(float64) string) page.Figure {
-	if x == nil {
-		return page.Figure{Label: label, Value: none}
-	}
-	return page.Figure{Label: label, Value: write(*x), Exact: words.Exact(*x)}
 }

@@ -112,21 +112,18 @@ func (w writer) sampleTable() page.SampleTable {
 		return out
 	}
 	out.Asked += " " + words.SamplesMade(w.p)
-	p, fine := words.TargetShare(s.Probability), w.pos.Fine()
-	out.Rows = []page.Sample{
-		w.limitSample("Too tall", &s.Long, fine.Above, " or taller", "Refuse it: not both signals on.", p),
-		w.limitSample("Tallest good", s.TallestGood, fine.Below, ", no taller", "Accept it: both signals on.", p),
-		w.limitSample("Shortest good", s.ShortestGood, fine.Above, ", no shorter", "Accept it: both signals on.", p),
-		w.limitSample("Too short", &s.Short, fine.Below, " or shorter", "Refuse it: not both signals on.", p),
+	out.Notes = words.SampleNotes(w.p)
+	for _, x := range words.LimitSamples(w.p, w.r) {
+		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: "Refuse it: not both signals on.", Probability: words.TargetShare(s.Probability)}
+		switch {
+		case x.Missing:
+			row.Must, row.Probability = "No height is accepted as surely as that.", none
+		case x.Early:
+			row.Must, row.Probability = "It cannot be pressed.", none
+		case x.Good:
+			row.Must = "Accept it: both signals on."
+		}
+		out.Rows = append(out.Rows, row)
 	}
 	return out
-}
-
-// limitSample rounds a height to the side on which what is said still holds.
-func (w writer) limitSample(name string, mm *float64, write func(float64) string, side, must, p string) page.Sample {
-	f := sample(name, mm, write)
-	if mm == nil {
-		return page.Sample{Name: name, Height: none, Must: "No height is accepted as surely as that.", Probability: none}
-	}
-	return page.Sample{Name: name, Height: f.Value + side, Exact: f.Exact, Must: must, Probability: p}
 }

@@ -1,0 +1,57 @@
+package words
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// TestSamplesAreBounded: a sample lies between two heights wherever it is asked for, and
+// a tall one is solid or locked where something is pressed in.
+func TestSamplesAreBounded(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	all := LimitSamples(p, r)
+	require.Len(t, all, 4)
+	tall := all[0].Heights(p)
+	assert.Regexp(t, `^\d+\.\d{3} to \d+\.\d{3}\x{202f}mm$`, tall)
+	for _, name := range []string{"samples", "proving"} {
+		assert.Contains(t, strings.Join(flat(paperOf(t, name, p)), "\n"), tall, name)
+	}
+	for _, name := range []string{"samples", "proving", "shift", "reactions"} {
+		assert.NotContains(t, strings.Join(flat(paperOf(t, name, p)), "\n"), "or taller", name)
+	}
+	assert.Contains(t, strings.Join(flat(paperOf(t, "proving", p)), "\n"), "solid or locked")
+	notes := strings.Join(paperOf(t, "samples", p).Notes, "\n")
+	assert.Contains(t, notes, "proves nothing")
+	assert.Contains(t, notes, "is solid, or locked")
+	p = example(t, with(touch, changes{"parts[2].contact": "0"}))
+	assert.NotContains(t, strings.Join(SampleNotes(p), "\n"), "locked", "nothing is pressed in")
+}
+
+// TestMasterHasLimits: the shift check and the first parts say from where to where the
+// position must be, and what the check with the master is worth against a worn nest.
+func TestMasterHasLimits(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	pos := PositionsOf(p)
+	want := pos.Bare(pos.up(r.Nominal()-r.MasterWithin())) + " to " + pos.Below(r.Nominal()+r.MasterWithin())
+	for _, name := range []string{"shift", "proving", "reactions"} {
+		text := strings.Join(flat(paperOf(t, name, p)), "\n")
+		assert.Contains(t, text, want, name)
+		assert.NotContains(t, text, "about 115", name)
+	}
+	share, limits, ok := masterWear(p, r)
+	require.True(t, ok)
+	assert.Equal(t, want, limits)
+	worn := row(r, press.RowNestWorn)
+	says := Detected(p, r, *worn)
+	assert.Equal(t, "lamps "+Rarely(worn.Detection)+", master check "+Rarely(share), says)
+	assert.Empty(t, Judged(p, *worn), "no part is judged")
+	assert.Contains(t, strings.Join(paperOf(t, "shift", p).Notes, "\n"), OneIn(share))
+	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), OneIn(share))
+}

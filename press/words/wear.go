@@ -1,0 +1,50 @@
+package words
+
+import "ramplan/press"
+
+// masterWear is how surely the check with the master finds the wear of the nest, with
+// the limits as they are written; false where nobody knows.
+func masterWear(p *press.Plan, r *press.Result) (share float64, limits string, ok bool) {
+	at := shown{pos: PositionsOf(p), unsure: r.MasterWithin()}
+	low, high := at.limits(r.Nominal(), r.Nominal())
+	share, ok = r.WearFound(p, low, high)
+	return share, at.pos.between(low, high), ok
+}
+
+// Wear says how surely a worn nest is found, by the two signals on a nominal part and
+// by the check with the master: the part is good and the station is wrong, so this is
+// no judgement of a part.
+func Wear(p *press.Plan, r *press.Result, row press.FaultRow) string {
+	if row.Verdict == press.EarlyContact {
+		return "no part at fault"
+	}
+	s := "lamps " + Rarely(row.Detection)
+	if share, _, ok := masterWear(p, r); ok {
+		s += ", master check " + Rarely(share)
+	}
+	return s
+}
+
+// isWear tells whether a row is the worn nest.
+func isWear(row press.FaultRow) bool { return row.Name == press.RowNestWorn && !row.Own }
+
+// wearFound says what the check with the master is worth; empty where the plan asks
+// about no wear.
+func wearFound(p *press.Plan, r *press.Result) string {
+	f := row(r, press.RowNestWorn)
+	share, _, ok := masterWear(p, r)
+	if f == nil || !ok {
+		return ""
+	}
+	return "Within its limits the push with the master finds a nest worn by " + PositionsOf(p).Length(p.Faults.NestWear) + " in " + OneIn(share) + "; the lamps on a part find it in " + OneIn(f.Detection) + "."
+}
+
+// masterLimits says in brackets where the master must read, and how often that finds
+// the wear.
+func masterLimits(p *press.Plan, r *press.Result) string {
+	share, limits, ok := masterWear(p, r)
+	if !ok {
+		return ""
+	}
+	return " (it must read " + limits + ": finds it in " + OneIn(share) + ")"
+}

@@ -243,15 +243,15 @@ func (x *sitting) training() archive.Training {
 	}
 }
 
-// underWay are the exams of the plan that were begun and not handed in.
-func (d drilling) underWay(ctx context.Context) ([]page.ExamUnderWay, error) {
-	open, err := d.site.store.Sittings(ctx, d.id)
+// underWay are the exams of a plan that were begun and not handed in.
+func (s *site) underWay(ctx context.Context, id archive.ID) ([]page.ExamUnderWay, error) {
+	open, err := s.store.Sittings(ctx, id)
 	var all []view.UnderWay
 	for _, x := range open {
 		items := cmp.Or(x.Asks, x.Items) // older programs kept no more
-		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(d.id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
+		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
 	}
-	return view.UnderWayLines(all, d.site.desk.now()), err
+	return view.UnderWayLines(all, s.desk.now()), err
 }
 
 // sitsAlready tells whether a person has an exam of the plan under way.

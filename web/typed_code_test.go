@@ -57,6 +57,7 @@ func TestTypedCode(t *testing.T) {
 	for _, address := range []string{"/plans/1/records.csv", "/people.csv", to + "/sheet.svg"} {
 		_, _, text := asked(t, h, http.MethodGet, address, nil)
 		assert.Contains(t, text, words.TypedIn, address)
+		assert.NotContains(t, text, "Nothing was missed", address)
 	}
 	// Practice is kept as practice, and asks nobody to be trained.
 	code = drill.Code{Level: 4, Digest: code.Digest, Right: 9, Items: 18, Seed: 1_000_003, Took: time.Minute, Day: code.Day, Who: "Somebody Else"}

@@ -80,8 +80,10 @@ func TestSheetPagesAreUsed(t *testing.T) {
 			if len(r.Findings) > 0 {
 				assert.Contains(t, first, squeezed(r.Findings[0].Message), "%s, %s: no finding on page 1", name, state)
 			}
-			for _, u := range words.Cautions {
-				assert.Contains(t, first, squeezed(u), "%s, %s: a caution is not on page 1", name, state)
+			if !strings.Contains(first, squeezed(words.CautionsInShort)) {
+				for _, u := range words.Cautions {
+					assert.Contains(t, first, squeezed(u), "%s, %s: a caution is not on page 1", name, state)
+				}
 			}
 			if d.Pages() == 1 {
 				continue

@@ -42,7 +42,8 @@ func (t sheetTexts) all() choice {
 
 // choices lists what may stand there, the best first. The notes of the plan go
 // first, then findings down to the three gravest or all blockers, then what cannot
-// be detected; on a page on which hardly anything has room a finding still stands.
+// be detected and the cautions down to the gravest; on a page on which hardly anything
+// has room a finding still stands.
 func (t sheetTexts) choices(blockers int) []choice {
 	c := t.all()
 	out := []choice{c}
@@ -54,6 +55,8 @@ func (t sheetTexts) choices(blockers int) []choice {
 	}
 	try(&c.notes, 0)
 	try(&c.findings, max(blockers, min(3, c.findings)))
+	try(&c.unseen, min(4, c.unseen))
+	try(&c.cautions, min(5, c.cautions))
 	try(&c.unseen, 1)
 	try(&c.findings, min(1, c.findings))
 	try(&c.unseen, 0)

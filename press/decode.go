@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"strconv"
+	"strings"
 
 	"github.com/go-json-experiment/json/jsontext"
 )
@@ -17,15 +18,15 @@ const (
 )
 
 // Decode reads one plan and checks it. Every fault that can be told at once is
-// told at once; the plan is nil when there is one.
+// told at once, up to [MostListed]; the plan is nil when there is one.
 func Decode(data []byte) (*Plan, Problems) {
 	doc, ps := readDocument(data, Format)
 	if doc == nil || fatal(ps) {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	plan, more := check(doc)
 	if ps = append(ps, more...); len(ps) > 0 {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	return plan, nil
 }
@@ -87,12 +88,14 @@ func formatFault(doc *node, want string) *Problem {
 
 // newer tells whether got names a later version of the format want.
 func newer(got, want string) bool {
-	stem := want[:len(want)-1]
-	if len(got) <= len(stem) || got[:len(stem)] != stem {
-		return false
+	name, ours, _ := strings.Cut(want, "/")
+	other, theirs, _ := strings.Cut(got, "/")
+	mine, err := strconv.ParseUint(ours, 10, 32)
+	if err != nil {
+		panic("press: the format " + want + " has no number")
 	}
-	v, err := strconv.ParseUint(got[len(stem):], 10, 32)
-	return err == nil && v > uint64(want[len(want)-1]-'0')
+	its, err := strconv.ParseUint(theirs, 10, 32)
+	return other == name && err == nil && its > mine
 }
 
 // reader builds the tree and gathers the faults that do not stop it.

@@ -49,11 +49,7 @@ func (d *Draft) Set(path, text string) {
 
 // Draft gives the plan as typed text. [Draft.Check] makes the same plan of it,
 // digest for digest.
-func (p *Plan) Draft() *Draft {
-	d := &Draft{}
-	d.add("", p.doc)
-	return d
-}
+func (p *Plan) Draft() *Draft { return p.Document().Draft() }
 
 func (d *Draft) add(path string, n *node) {
 	switch n.shape {
@@ -218,7 +214,7 @@ func typedNumber(s string) (string, bool) {
 func DecodeDraft(data []byte) (*Draft, Problems) {
 	doc, ps := readDocument(data, DraftFormat)
 	if len(ps) > 0 {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	for i, key := range doc.keys {
 		if key != "format" && key != "fields" {
@@ -232,7 +228,7 @@ func DecodeDraft(data []byte) (*Draft, Problems) {
 		ps = append(ps, Problem{Path: "fields", Code: CodeRequired, Message: "not given; a list of [path, text] is needed"})
 	}
 	if len(ps) > 0 {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	if len(fields.items) > MaxEntries {
 		return nil, Problems{{Path: "fields", Code: CodeRows, Message: fmt.Sprintf("found %d entries; at most %d are allowed", len(fields.items), MaxEntries)}}
@@ -246,7 +242,7 @@ func DecodeDraft(data []byte) (*Draft, Problems) {
 		d.Entries = append(d.Entries, Entry{f.items[0].text, f.items[1].text})
 	}
 	if len(ps) > 0 {
-		return nil, ps
+		return nil, ps.listed()
 	}
 	return d, nil
 }

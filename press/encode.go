@@ -1,38 +1,23 @@
 package press
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
 	"strings"
 
 	"github.com/go-json-experiment/json/jsontext"
 )
 
 // JSON gives the document as it was given, key by key, laid out for reading.
-func (p *Plan) JSON() []byte {
-	var b strings.Builder
-	p.doc.write(&b, 0)
-	b.WriteByte('\n')
-	return []byte(b.String())
-}
+func (p *Plan) JSON() []byte { return p.Document().JSON() }
 
 // Canonical gives the document, as given and without defaults, in the canonical
 // form of RFC 8785.
-func (p *Plan) Canonical() []byte {
-	var b strings.Builder
-	p.doc.write(&b, -1)
-	v := jsontext.Value(b.String())
-	if err := v.Canonicalize(); err != nil {
-		panic("press: a checked plan has no canonical form: " + err.Error())
-	}
-	return v
-}
+func (p *Plan) Canonical() []byte { return p.Document().Canonical() }
 
 // Digest names the plan: "sha256:" and the SHA-256 of its canonical form.
-func (p *Plan) Digest() string {
-	sum := sha256.Sum256(p.Canonical())
-	return "sha256:" + hex.EncodeToString(sum[:])
-}
+func (p *Plan) Digest() string { return p.Document().Digest() }
+
+// Document gives the document that the plan was made of.
+func (p *Plan) Document() *Document { return &Document{p.doc} }
 
 // write appends JSON text. A negative level writes it on one line; otherwise
 // objects and lists of objects are laid out at that level, short lists of plain

@@ -25,12 +25,22 @@ type node struct {
 	num   float64 // a number; ±Inf when it is too large for one
 	flag  bool    // a boolean
 	keys  []string
-	items []*node // of an array, or beside keys
+	items []*node        // of an array, or beside keys
+	where map[string]int // of the keys, once there are many
 }
+
+// manyKeys is from how many on a table finds keys faster than looking at each.
+const manyKeys = 16
 
 // get returns the member of an object with this key, or nil.
 func (n *node) get(key string) *node {
 	if n == nil || n.shape != object {
+		return nil
+	}
+	if n.where != nil {
+		if i, there := n.where[key]; there {
+			return n.items[i]
+		}
 		return nil
 	}
 	for i, k := range n.keys {
@@ -41,8 +51,18 @@ func (n *node) get(key string) *node {
 	return nil
 }
 
-// set puts a member at the end of an object.
+// set puts a member at the end of an object that has none of this key.
 func (n *node) set(key string, member *node) {
+	switch {
+	case n.where != nil:
+		n.where[key] = len(n.keys)
+	case len(n.keys) == manyKeys:
+		n.where = make(map[string]int, 4*manyKeys)
+		for i, k := range n.keys {
+			n.where[k] = i
+		}
+		n.where[key] = len(n.keys)
+	}
 	n.keys = append(n.keys, key)
 	n.items = append(n.items, member)
 }

@@ -30,7 +30,11 @@ const (
 	CodeOrder     = "wrong-order"   // two entries contradict each other in size
 	CodeConflict  = "conflict"      // two entries exclude or require each other
 	CodeClass     = "unknown-class" // a tolerance class that is not defined there
+	CodeMore      = "more"          // how many faults are not listed
 )
+
+// MostListed is how many faults of a document are listed one by one.
+const MostListed = 200
 
 // String gives the fault on one line, path first.
 func (p Problem) String() string {
@@ -42,6 +46,15 @@ func (p Problem) String() string {
 
 // Problems is every fault of one document, in the order of the document.
 type Problems []Problem
+
+// listed are the faults as they are told of a document: no more than somebody could
+// read, and the number of the others.
+func (ps Problems) listed() Problems {
+	if more := len(ps) - MostListed; more > 0 {
+		return append(ps[:MostListed:MostListed], Problem{Code: CodeMore, Message: "and " + count(more, "more fault")})
+	}
+	return ps
+}
 
 // Error joins the faults, one a line.
 func (ps Problems) Error() string {

@@ -3,7 +3,6 @@ package web
 import (
 	"bytes"
 	"errors"
-	"log"
 	"net/http"
 	"strconv"
 
@@ -27,13 +26,16 @@ func (e refusal) Error() string { return "web: " + strconv.Itoa(e.status) + ": "
 // error becomes a response.
 func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		err := f(w, r)
+		err := safely(func() error { return f(w, r) })
 		if err == nil || r.Context().Err() != nil { // nobody is waiting for an answer any more
 			return
 		}
 		e := asRefusal(err)
-		if e.status == http.StatusInternalServerError {
-			log.Printf("web: %s %s: %v", r.Method, r.URL.Path, err)
+		switch e.status {
+		case http.StatusInternalServerError:
+			logOf(r).Printf("%s %s: %v", r.Method, r.URL.Path, err)
+		case http.StatusServiceUnavailable:
+			logOf(r).Printf("%s %s: %s", r.Method, r.URL.Path, e.text)
 		}
 		variesByAccept(w)
 		if takesProblem(r) {
@@ -74,6 +76,7 @@ func asRefusal(err error) refusal {
 	var staleRam *archive.StaleRam
 	var damaged *archive.Damaged
 	var failure *archive.Failure
+	var old *archive.NotTaken
 	switch {
 	case errors.As(err, &e):
 		return e
@@ -85,6 +88,9 @@ func asRefusal(err error) refusal {
 		return refusal{http.StatusConflict, "Another window changed the ram meanwhile: nothing was done.", []string{"Open the ram again and look at what stands there now."}}
 	case errors.As(err, &damaged):
 		return refusal{http.StatusInternalServerError, capital(damaged.What) + " is damaged: it is not what was stored.", []string{"The history of the plan shows which states are whole.", "ramplan check looks through the whole archive."}}
+	case errors.As(err, &old):
+		return refusal{http.StatusUnprocessableEntity, "Revision " + old.Letter + " is what was issued, but today's rules do not take it: they ask for more than those under which it was issued.",
+			append(lines(old.Faults), "Its sheet that was printed then stays what it is. On the page Revisions a new draft can be started from it, to be mended and issued anew.")}
 	case errors.As(err, &failure):
 		return refusal{http.StatusServiceUnavailable, failure.Text, []string{"Go back: what you typed is still there. Try again when it is mended."}}
 	case errors.As(err, &faults):

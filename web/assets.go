@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"path"
 	"strings"
+	"sync"
 
 	"github.com/go-chi/chi/v5"
 
@@ -35,8 +36,9 @@ type library struct {
 }
 
 type asset struct {
-	kind         string
-	plain, small []byte // small is nil where compressing gains nothing
+	kind  string
+	plain []byte
+	small func() []byte // packed when it is first asked for; nil where that gains nothing
 }
 
 func loadAssets(from fs.FS) library {
@@ -52,7 +54,7 @@ func loadAssets(from fs.FS) library {
 			return err
 		}
 		_, _ = sum.Write(data)
-		l.files[name] = asset{kind, data, compressed(data)}
+		l.files[name] = asset{kind, data, sync.OnceValue(func() []byte { return compressed(data) })}
 		return nil
 	})
 	if err != nil {
@@ -123,9 +125,11 @@ func serveAsset(w http.ResponseWriter, r *http.Request) error {
 	h.Set("Cache-Control", "public, max-age=31536000, immutable")
 	h.Set("Vary", "Accept-Encoding")
 	body := a.plain
-	if a.small != nil && strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") {
-		h.Set("Content-Encoding", "gzip")
-		body = a.small
+	if strings.Contains(r.Header.Get("Accept-Encoding"), "gzip") {
+		if small := a.small(); small != nil {
+			h.Set("Content-Encoding", "gzip")
+			body = small
+		}
 	}
 	_, _ = w.Write(body)
 	return nil

@@ -81,7 +81,7 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	// The disk and the processor work at the same time.
 	kept := make(chan error, 1)
 	saved := *b
-	go func() { kept <- s.keep(ctx, &saved, p) }()
+	go func() { kept <- safely(func() error { return s.keep(ctx, &saved, p) }) }()
 	if p.shown() {
 		b.leads, err = b.compute()
 	}
@@ -89,6 +89,9 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	b.head, b.from, b.stale, b.failure = saved.head, saved.from, saved.stale, saved.failure
+	if b.failure != "" {
+		logOf(r).Printf("%s %s: %s", r.Method, r.URL.Path, b.failure)
+	}
 	if b.stale || b.failure != "" {
 		return s.showBench(w, r, b)
 	}

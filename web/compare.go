@@ -79,11 +79,11 @@ func (s *site) side(ctx context.Context, head archive.Head, name string) (side, 
 		out.draft = head.Draft
 		out.Plan, _ = head.Draft.Check()
 	} else {
-		rev, err := s.revision(ctx, head.ID, name)
+		rev, err := s.anyRevision(ctx, head.ID, name)
 		if err != nil {
 			return out, err
 		}
-		out.Name, out.At, out.Plan, out.draft = rev.Letter, rev.At, rev.Plan, rev.Plan.Draft()
+		out.Name, out.At, out.Plan, out.draft = rev.Letter, rev.At, rev.Plan, rev.Document.Draft()
 	}
 	if out.Plan != nil {
 		out.Result = press.Evaluate(out.Plan)

@@ -1,7 +1,10 @@
 package web
 
 import (
+	"crypto/sha256"
 	"encoding/json"
+	"fmt"
+	"io"
 	"net/http"
 	"net/http/httptest"
 	"strings"
@@ -93,4 +96,16 @@ func TestBinAndDamage(t *testing.T) {
 	require.Equal(t, http.StatusNoContent, resp.StatusCode)
 	_, body = requested(t, srv.URL, "GET", "/plans/1", []string{jsonWanted}, nil)
 	assert.Contains(t, body, `["title.name", "whole"]`)
+}
+
+// TestResultIsNamedByItsContent: of one draft another program may make another
+// result, so the version of the draft does not name it.
+func TestResultIsNamedByItsContent(t *testing.T) {
+	s := start(t)
+	resp, err := http.Get(s.base + benchPath + "/result")
+	require.NoError(t, err)
+	defer resp.Body.Close()
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	assert.Equal(t, fmt.Sprintf("%q", fmt.Sprintf("%x", sha256.Sum256(body))[:32]), resp.Header.Get("ETag"))
 }

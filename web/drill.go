@@ -5,11 +5,9 @@ import (
 	"math/rand/v2"
 	"net/http"
 	"strconv"
-	"strings"
 
 	"github.com/go-chi/chi/v5"
 
-	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/web/page"
@@ -31,10 +29,11 @@ func (s *site) drillRoutes(r chi.Router) {
 	r.Method(http.MethodPost, "/plans/{id}/drill/round", on(drilling.round))         // the next question, or the answer to one
 	r.Method(http.MethodPost, "/plans/{id}/drill/exam", on(drilling.beginExam))      // an exam by its seed
 	r.Method(http.MethodGet, "/plans/{id}/drill/exam/{sitting}", answer(s.showExam)) // its questions, or what it came to
-	r.Method(http.MethodPost, "/plans/{id}/drill/exam/{sitting}", answer(s.handIn))  // its answers
+	r.Method(http.MethodPost, "/plans/{id}/drill/exam/{sitting}", answer(s.sitIn))   // its answers so far, or handed in
 	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station
 	r.Method(http.MethodGet, "/plans/{id}/station", on(drilling.whatTheyMean))       // two lamps and a reading
 	r.Method(http.MethodGet, "/plans/{id}/card.{format}", answer(s.sendCard))        // the card for the wall
+	r.Method(http.MethodGet, "/plans/{id}/drill.html", on(drilling.sendHandheld))    // drill and station page as a file
 }
 
 func (d drilling) head(kind string) page.DrillHead {
@@ -50,12 +49,22 @@ func (d drilling) start(w http.ResponseWriter, r *http.Request) error {
 func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed page.ExamForm) error {
 	h := d.head("Drill")
 	h.First = true
+	d.site.endLeft(r.Context())
 	p := d.Home(h, rand.Uint64N(1_000_000), typed)
 	all, err := d.site.store.Trainings(r.Context(), d.id)
 	if err != nil {
 		return err
 	}
-	p.Outdated = view.OutdatedNote(len(archive.Due(all, d.newest)))
+	due := map[drill.Role][]string{}
+	for role, list := range dueByExam(all, d.counts) {
+		for _, t := range list {
+			due[role] = append(due[role], archive.PersonKey(t.Who))
+		}
+	}
+	p.Outdated = view.OutdatedNote(due)
+	if p.UnderWay, err = d.underWay(r.Context()); err != nil {
+		return err
+	}
 	return show(w, r, status, page.DrillHomeOf(p))
 }
 
@@ -114,7 +123,9 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	if r.PostForm.Get("do") == "answer" && status == http.StatusOK {
 		a, _ := answerOf(r, e, "a")
-		p.Question = view.Judge(p.Question, e, a)
+		if p.Question, err = d.Outcome(view.Judge(p.Question, e, a), e); err != nil {
+			return err
+		}
 		given = append(given, a)
 		p.Answered, p.Progress = true, view.Progress(s, s.Answered(p.Question.Right))
 	}
@@ -136,26 +147,6 @@ func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
 		return 0, 0, refusal{http.StatusBadRequest, "There is no such level.", nil}
 	}
 	return seed, level, nil
-}
-
-// answerOf reads the answer to an exercise from a form. It is not readable where
-// something was typed that is no zone, or chosen that the page of this program does not
-// have: then it is to be asked again.
-func answerOf(r *http.Request, e drill.Exercise, name string) (a drill.Answer, readable bool) {
-	if e.Zone == nil {
-		id, readable := view.Chosen(e, r.PostForm.Get(name))
-		return drill.Answer{Choice: id}, readable
-	}
-	text1, text2 := strings.TrimSpace(r.PostForm.Get(name+"-from")), strings.TrimSpace(r.PostForm.Get(name+"-to"))
-	if text1+text2 == "" {
-		return drill.Answer{}, true
-	}
-	from, ok1 := view.TypedLength(text1)
-	to, ok2 := view.TypedLength(text2)
-	if !ok1 || !ok2 {
-		return drill.Answer{}, false
-	}
-	return drill.Answer{Zone: &press.Pair{from, to}}, true
 }
 
 // whatTheyMean answers GET …/station.

@@ -17,7 +17,7 @@ type drilling struct {
 	site    *site
 	id      archive.ID
 	refused string
-	newest  string // digest of what people must know: the last issued revision, or the draft
+	counts  []string // digests of what people must have passed on: of the last issued revision and those that its drill is the same as, or of the draft
 }
 
 // drillingOf finds what a request wants to practise on: the revision that it
@@ -61,10 +61,11 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	for _, rev := range issued {
 		v.Letters = append(v.Letters, rev.Letter)
 	}
-	v.Draw = scenes{plan, r}.picture
-	d := drilling{Drill: v, site: s, id: id, refused: refused, newest: r.PlanDigest}
+	drawn := scenes{plan, r}
+	v.Draw, v.DrawEnd = drawn.before, drawn.end
+	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
 	if len(issued) > 0 {
-		d.newest = issued[0].PlanDigest
+		d.counts = archive.Counting(issued)
 	}
 	return d
 }
@@ -83,11 +84,9 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		}
 		p.issue = rev.Issue()
 	}
-	doc, err := draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
-	if err != nil {
-		return err
-	}
-	return p.send(w, r, doc, "card")
+	return send(w, r, p, "card", func() (*draw.Document, error) {
+		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
+	})
 }
 
 // drillPage gives the addresses of what the pages of a drill load.

@@ -35,9 +35,17 @@ func (s scenes) height(mm float64) (draw.Scene, bool) {
 	return draw.Scene{Course: c, Height: mm}, ok
 }
 
-// picture draws the station before a push, the lamps not known yet, in both
-// forms.
-func (s scenes) picture(q drill.Picture, id string) (string, error) {
+// before draws the station before a push, the lamps not known yet, in both forms.
+func (s scenes) before(q drill.Picture, id string) (string, error) {
+	return s.picture(q, id, (*draw.Station).Before)
+}
+
+// end draws the station when its lamps are read.
+func (s scenes) end(q drill.Picture, id string) (string, error) {
+	return s.picture(q, id, (*draw.Station).Read)
+}
+
+func (s scenes) picture(q drill.Picture, id string, pose func(*draw.Station) draw.Pose) (string, error) {
 	scene, ok := s.row(q.Row)
 	if q.Height != nil {
 		scene, ok = s.height(*q.Height)
@@ -48,7 +56,7 @@ func (s scenes) picture(q drill.Picture, id string) (string, error) {
 	var out strings.Builder
 	for _, o := range []draw.Options{{ID: id + "-wide"}, {Compact: true, ID: id + "-compact"}} {
 		d := draw.NewStation(s.p, s.r, scene, o)
-		if err := d.Picture(d.Before()).SVG(&out); err != nil {
+		if err := d.Picture(pose(d)).SVG(&out); err != nil {
 			return "", err
 		}
 	}

@@ -1,7 +1,9 @@
 package web
 
 import (
+	"cmp"
 	"context"
+	"errors"
 	chance "math/rand/v2"
 	"net/http"
 	"slices"
@@ -35,10 +37,21 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	if who == "" {
 		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(archive.MaxWho) + " characters at most."
 	}
+	d.site.endLeft(r.Context())
+	sits, err := d.sitsAlready(r.Context(), who)
+	if err != nil {
+		return err
+	}
+	if who != "" && sits {
+		typed.WhoFault = "An exam under this name is under way: go on with it above. It can be given up at its foot."
+	}
 	if typed.Wrong() {
 		return d.home(w, r, http.StatusUnprocessableEntity, typed)
 	}
 	x, err := d.D.NewExam(rules)
+	if errors.Is(err, drill.ErrNothingToAsk) {
+		return refusal{http.StatusUnprocessableEntity, "This plan has nothing that this exam could ask.", nil}
+	}
 	if err != nil {
 		return err
 	}
@@ -60,63 +73,122 @@ func (d drilling) freshSeed(ctx context.Context) (uint64, error) {
 	}
 }
 
-// showExam answers GET …/drill/exam/{sitting}. Of one that was handed in before
-// the program was started again the record is left.
-func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
+// atDesk does something with the exam that a request is about. What was handed in
+// before the program was started again, or left, has become a record: then that is shown.
+func (s *site) atDesk(w http.ResponseWriter, r *http.Request, do func(x *sitting) error) error {
+	s.endLeft(r.Context())
 	x, err := s.sittingOf(r)
-	if err != nil {
+	if x != nil {
+		x.mu.Lock()
+		defer x.mu.Unlock()
+	}
+	if x == nil || x.score == nil {
 		if kept, lost := s.store.TrainingOfSitting(r.Context(), chi.URLParam(r, "sitting")); lost == nil {
 			return seeOther(w, r, recordPath(kept.ID))
 		}
-		return err
 	}
-	x.mu.Lock()
-	defer x.mu.Unlock()
-	p, err := x.ExamPage(x.head("Exam"), x.exam)
 	if err != nil {
 		return err
 	}
-	p.Who, p.Address = x.who, planPath(x.drilling.id, "drill/exam/"+x.id)
-	if x.score == nil {
-		p.Notices = x.D.BriefNotices()
-		p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
-		return show(w, r, http.StatusOK, page.DrillExamOf(p))
-	}
-	for i, key := range x.exam.Keys {
-		p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), x.given[key])
-	}
-	asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
-	p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
-	if x.record != 0 {
-		p.Record = recordPath(x.record)
-	}
-	return show(w, r, http.StatusOK, page.DrillExamOf(p))
+	return do(x)
 }
 
-// handIn answers POST …/drill/exam/{sitting}. What was handed in first counts.
-func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
-	x, err := s.sittingOf(r)
+// showExam answers GET …/drill/exam/{sitting}.
+func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
+	return s.atDesk(w, r, func(x *sitting) error {
+		if x.score == nil {
+			p, err := s.examPage(x)
+			if err != nil {
+				return err
+			}
+			return show(w, r, http.StatusOK, page.DrillExamOf(p))
+		}
+		p, err := x.ExamPage(x.head("Exam"), x.exam)
+		if err != nil {
+			return err
+		}
+		given := x.answers()
+		for i, key := range x.exam.Keys {
+			p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), given[key])
+		}
+		asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
+		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
+		if x.record != 0 {
+			p.Record = recordPath(x.record)
+		}
+		return show(w, r, http.StatusOK, page.DrillExamOf(p))
+	})
+}
+
+// examPage is an exam under way, with the answers as they were given.
+func (s *site) examPage(x *sitting) (page.DrillExam, error) {
+	p, err := x.ExamPage(x.head("Exam"), x.exam)
 	if err != nil {
-		return err
+		return p, err
 	}
+	p.Assets.Scripts = append(p.Assets.Scripts, assets.address("js/exam.js"))
+	p.Who, p.Address, p.Notices = x.who, planPath(x.drilling.id, "drill/exam/"+x.id), x.D.BriefNotices()
+	p.Clock = view.Clock(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
+	p.Kept = view.KeptAnswers(len(x.given), len(x.exam.Keys))
+	for i, key := range x.exam.Keys {
+		g := x.given[key]
+		p.Items[i] = view.StillAsked(p.Items[i], x.exam.Exercise(i), g.Choice, g.From, g.To)
+	}
+	return p, nil
+}
+
+// What a form of an exam wants, other than to hand it in.
+const (
+	doKeep  = "keep"  // the answers so far
+	doLeave = "leave" // give the exam up
+)
+
+// sitIn answers POST …/drill/exam/{sitting}: it keeps the answers so far, gives the exam
+// up, or hands it in. What was handed in first counts.
+func (s *site) sitIn(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return broken(err)
 	}
-	x.mu.Lock()
-	defer x.mu.Unlock()
-	if x.score == nil {
-		given, unreadable := map[string]drill.Answer{}, false
-		for i, key := range x.exam.Keys {
-			a, readable := answerOf(r, x.exam.Exercise(i), view.ItemName(i))
-			given[key], unreadable = a, unreadable || !readable
+	return s.atDesk(w, r, func(x *sitting) error {
+		at := planPath(x.drilling.id, "drill/exam/"+x.id)
+		if x.score != nil {
+			return s.record(w, r, x, at)
 		}
-		if unreadable {
-			return s.askAgain(w, r, x, given)
+		given, unknown := x.takenIn(r)
+		if err := s.store.KeepAnswers(r.Context(), x.id, given, s.desk.now()); errors.Is(err, archive.ErrNotFound) {
+			return errNotUnderWay // its person's records were removed meanwhile
+		} else if err != nil {
+			return err
 		}
 		x.given = given
-		score := x.exam.Judge(x.given, s.desk.now().Sub(x.started))
+		switch r.PostForm.Get("do") {
+		case doKeep:
+			if r.PostForm.Get("quiet") != "" { // a script that goes on by itself
+				w.WriteHeader(http.StatusNoContent)
+				return nil
+			}
+			return seeOther(w, r, at)
+		case doLeave:
+			kept, err := s.store.EndSitting(r.Context(), x.id, s.desk.now())
+			if err != nil {
+				return err
+			}
+			return seeOther(w, r, recordPath(kept.ID))
+		}
+		if p, err := s.unready(x, unknown, r.PostForm.Get("sure") != ""); err != nil || p.Trouble != "" {
+			if err != nil {
+				return err
+			}
+			return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(p))
+		}
+		score := x.exam.Judge(x.answers(), s.desk.now().Sub(x.started))
 		x.score = &score
-	}
+		return s.record(w, r, x, at)
+	})
+}
+
+// record keeps what an exam came to, once, and shows it.
+func (s *site) record(w http.ResponseWriter, r *http.Request, x *sitting, at string) error {
 	if x.record == 0 {
 		kept, err := s.store.KeepTraining(r.Context(), x.training())
 		if err != nil {
@@ -124,39 +196,63 @@ func (s *site) handIn(w http.ResponseWriter, r *http.Request) error {
 		}
 		x.record = kept.ID
 	}
-	return seeOther(w, r, planPath(x.drilling.id, "drill/exam/"+x.id))
+	return seeOther(w, r, at)
 }
 
-// askAgain shows an exam with what was filled in, because an answer cannot be read:
-// nothing is handed in yet, and the clock runs on.
-func (s *site) askAgain(w http.ResponseWriter, r *http.Request, x *sitting, given map[string]drill.Answer) error {
-	p, err := x.ExamPage(x.head("Exam"), x.exam)
+// unready says why an exam is not handed in yet: an answer cannot be read, or there are
+// questions without one and nobody said that this is meant. The clock runs on.
+func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.DrillExam, error) {
+	p, err := s.examPage(x)
 	if err != nil {
-		return err
+		return p, err
 	}
-	p.Who, p.Address, p.Notices = x.who, planPath(x.drilling.id, "drill/exam/"+x.id), x.D.BriefNotices()
-	p.Left = view.TimeLeft(x.exam.Rules.Limit, s.desk.now().Sub(x.started), x.started)
 	for i, key := range x.exam.Keys {
-		name := view.ItemName(i)
-		e := x.exam.Exercise(i)
-		p.Items[i] = view.StillAsked(p.Items[i], e, given[key], r.PostForm.Get(name+"-from"), r.PostForm.Get(name+"-to"))
-		if _, readable := answerOf(r, e, name); !readable {
-			p.Items[i].Trouble, p.Trouble = view.Unreadable(e), "Not handed in yet: question "+strconv.Itoa(i+1)+" has an answer that cannot be read. The time runs on."
+		e, number := x.exam.Exercise(i), strconv.Itoa(i+1)
+		if _, readable := answered(e, x.given[key]); !readable || unknown[key] {
+			p.Items[i].Trouble = view.Unreadable(e)
+			if p.Trouble == "" {
+				p.Trouble = "Not handed in yet: question " + number + " has an answer that cannot be read. The time runs on."
+			}
+		} else if _, given := x.given[key]; !given {
+			p.Open = append(p.Open, number)
 		}
 	}
-	return show(w, r, http.StatusUnprocessableEntity, page.DrillExamOf(p))
+	switch {
+	case p.Trouble != "" || sure:
+		p.Open = nil
+	case len(p.Open) > 0:
+		p.Trouble = view.StillOpen(len(p.Open))
+	}
+	return p, nil
 }
 
 // training is the record of a sitting that was handed in.
 func (x *sitting) training() archive.Training {
 	rules := x.exam.Rules
 	var misses []archive.Miss
-	for _, m := range x.exam.Misses(x.given, *x.score) {
+	for _, m := range x.exam.Misses(x.answers(), *x.score) {
 		misses = append(misses, archive.Miss(m))
 	}
 	return archive.Training{
-		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest,
+		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest, Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
 		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
 	}
+}
+
+// underWay are the exams of the plan that were begun and not handed in.
+func (d drilling) underWay(ctx context.Context) ([]page.ExamUnderWay, error) {
+	open, err := d.site.store.Sittings(ctx, d.id)
+	var all []view.UnderWay
+	for _, x := range open {
+		items := cmp.Or(x.Asks, x.Items) // older programs kept no more
+		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(d.id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
+	}
+	return view.UnderWayLines(all, d.site.desk.now()), err
+}
+
+// sitsAlready tells whether a person has an exam of the plan under way.
+func (d drilling) sitsAlready(ctx context.Context, who string) (bool, error) {
+	open, err := d.site.store.Sittings(ctx, d.id)
+	return slices.ContainsFunc(open, func(x archive.Sitting) bool { return archive.PersonKey(x.Who) == archive.PersonKey(who) }), err
 }

@@ -42,6 +42,13 @@ func examAddress(t testing.TB, h http.Handler) string {
 	return next
 }
 
+// technicianRules are those of the exam that is begun unless another is chosen.
+func technicianRules(seed uint64) drill.Rules {
+	rules := drill.UsualRules(seed)
+	rules.Role = drill.Technician
+	return rules
+}
+
 // allRight are right answers to an exam of the example, but for so many items at
 // its end.
 func allRight(t testing.TB, butFor int) url.Values {
@@ -50,9 +57,9 @@ func allRight(t testing.TB, butFor int) url.Values {
 	r := press.Evaluate(p)
 	d, err := drill.New(p, r, words.Reactions(p, r))
 	require.NoError(t, err)
-	x, err := d.NewExam(drill.UsualRules(5))
+	x, err := d.NewExam(technicianRules(5))
 	require.NoError(t, err)
-	form := url.Values{}
+	form := url.Values{"sure": {"yes"}}
 	for i := range len(x.Keys) - butFor {
 		e, name := x.Exercise(i), "a"+strconv.Itoa(i+1)
 		if e.Zone != nil {
@@ -180,12 +187,12 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 func TestExamFailedByOneAnswer(t *testing.T) {
 	h, d := drillSite(t)
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
-	assert.Contains(t, text, drill.GraveRule)
+	assert.Contains(t, text, drill.GraveRule(drill.Technician))
 	at := examAddress(t, h)
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
-	assert.Contains(t, text, drill.GraveRule)
+	assert.Contains(t, text, drill.GraveRule(drill.Technician))
 	form := allRight(t, 0)
-	x, err := d.NewExam(drill.UsualRules(5))
+	x, err := d.NewExam(technicianRules(5))
 	require.NoError(t, err)
 	why, at1 := "", 0
 	for i := range x.Keys {
@@ -200,11 +207,11 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 	sent(t, h, at, form)
 	for _, path := range []string{at, "/records/1", "/plans/1/records", "/records/1/sheet.svg"} {
 		_, _, text = asked(t, h, http.MethodGet, path, nil)
-		assert.Contains(t, text, "Not passed: "+why, path)
+		assert.Contains(t, text, "Not passed: "+drill.Answered(why), path)
 	}
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
 	assert.Contains(t, text, "19 of 20 questions right")
-	assert.Contains(t, text, "This alone fails: "+why)
+	assert.Contains(t, text, "This alone fails: "+drill.Answered(why))
 	number := strconv.Itoa(at1)
 	assert.Contains(t, text, `href="#q`+number+`"`, "the list leads to the question")
 	assert.Contains(t, text, `id="q`+number+`"`)
@@ -214,7 +221,7 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 		assert.Contains(t, text, words.AloneFails, path)
 	}
 	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
-	assert.Contains(t, text, ",false,false,"+why+",")
+	assert.Contains(t, text, ",false,false,"+drill.Answered(why)+",")
 	assert.Contains(t, text, " (this alone fails). Right: ")
 	assert.True(t, strings.HasPrefix(text, "\uFEFFrecord,"), "the mark by which spreadsheets know UTF-8")
 }
@@ -269,14 +276,14 @@ func TestExamAsUsual(t *testing.T) {
 	a := exampleArchive(t)
 	h := newSite(a).router()
 	_, _, home := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
-	for _, part := range []string{"20 questions of everything; 16 must be right, within 20 minutes", "For the trainer", `name="seed" value=""`} {
+	for _, part := range []string{"20 questions; 16 must be right, within 20 minutes", "For the trainer", `name="seed" value=""`} {
 		assert.Contains(t, home, part)
 	}
 	seeds := map[string]bool{}
 	for range 3 {
 		status, next, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Ada"}})
 		require.Equal(t, http.StatusSeeOther, status)
-		status, _, _ = sent(t, h, next, nil)
+		status, _, _ = sent(t, h, next, url.Values{"sure": {"yes"}})
 		require.Equal(t, http.StatusSeeOther, status)
 	}
 	all, err := a.AllTrainings(t.Context())
@@ -386,7 +393,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Equal(t, 2, strings.Count(people, "To be trained again: Bearing sleeve into anemometer hub"))
 	assert.Contains(t, people, "WS-210 Bearing sleeve into anemometer hub")
 	_, failed, _ := sent(t, h, "/plans/1/drill/exam", url.Values{"who": {"Learner 7"}})
-	sent(t, h, failed, nil)
+	sent(t, h, failed, url.Values{"sure": {"yes"}})
 	assert.Contains(t, get("/people"), "Not passed: the score is below the mark</b> 0 of 20 right")
 	assert.Contains(t, get(failed), "Not passed: the score is below the mark")
 	assert.Contains(t, get("/plans/1/records"), "failed the last exam on it")
@@ -426,10 +433,9 @@ func TestExamAfterARestart(t *testing.T) {
 	require.NoError(t, err)
 
 	h = again()
-	w := httptest.NewRecorder()
-	h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, "http://127.0.0.1"+done, nil))
-	assert.Equal(t, http.StatusSeeOther, w.Code)
-	assert.Equal(t, "/records/1", w.Header().Get("Location"))
+	status, next := got(t, h, done)
+	assert.Equal(t, http.StatusSeeOther, status)
+	assert.Equal(t, "/records/1", next)
 	code, _, text := asked(t, h, http.MethodGet, open, nil)
 	assert.Equal(t, http.StatusOK, code)
 	assert.Equal(t, before, text, "it goes on as if nothing had been")
@@ -437,7 +443,7 @@ func TestExamAfterARestart(t *testing.T) {
 	assert.Equal(t, http.StatusNotFound, code)
 	clock = clock.Add(14 * time.Minute)
 	h = again()
-	status, _, _ := sent(t, h, open, allRight(t, 0))
+	status, _, _ = sent(t, h, open, allRight(t, 0))
 	assert.Equal(t, http.StatusSeeOther, status)
 	kept, err := a.TrainingOf(t.Context(), 2)
 	require.NoError(t, err)
@@ -448,16 +454,32 @@ func TestExamAfterARestart(t *testing.T) {
 	assert.ErrorIs(t, err, archive.ErrNotFound)
 }
 
-// What another version of the program would ask now is not asked.
+// What another version of the program would ask now is not asked: the exam cannot go on,
+// and its record says that it is not finished.
 func TestExamOfAnotherProgram(t *testing.T) {
 	a := exampleArchive(t)
 	p := mustExample(t)
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
 	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
 	h := newSite(a).router()
-	for _, id := range []string{"other", "broken", "none"} {
-		code, _, text := asked(t, h, http.MethodGet, "/plans/1/drill/exam/"+id, nil)
-		assert.Equal(t, http.StatusNotFound, code, id)
-		assert.Contains(t, text, "leaves no record", id)
+	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
+	assert.Equal(t, 2, strings.Count(text, "Exam of everything, 0 of 20 answered"), "of an older program")
+	for i, id := range []string{"other", "broken"} {
+		status, next := got(t, h, "/plans/1/drill/exam/"+id)
+		assert.Equal(t, http.StatusSeeOther, status, id)
+		assert.Equal(t, "/records/"+strconv.Itoa(i+1), next)
+		_, _, text := asked(t, h, http.MethodGet, next, nil)
+		assert.Contains(t, text, "Not finished")
+		assert.Contains(t, text, "Exam of everything")
 	}
+	code, _, _ := asked(t, h, http.MethodGet, "/plans/1/drill/exam/none", nil)
+	assert.Equal(t, http.StatusNotFound, code)
+}
+
+// got gives the status of a page and where it leads, without going there.
+func got(t testing.TB, h http.Handler, at string) (status int, next string) {
+	t.Helper()
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, "http://127.0.0.1"+at, nil))
+	return w.Code, w.Header().Get("Location")
 }

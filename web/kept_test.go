@@ -110,12 +110,24 @@ func TestIssueRevisions(t *testing.T) {
 	require.Equal(t, http.StatusOK, page.status)
 	assert.Contains(t, text(page.byID("revision-A")), "C. Checked")
 	assert.Contains(t, text(page.byID("issue")), "nothing new to issue")
+	names["reason"] = "What the other window says"
+	twice := issued(refused, "1", names)
+	assert.Equal(t, http.StatusUnprocessableEntity, twice.status)
+	assert.Contains(t, text(twice.byID("issue")), "This very plan is issued already, as revision A; nothing was issued a second time.")
+	assert.Nil(t, twice.byID("revision-B"))
 
 	s.typeIn("station.nest", "141")
 	s = s.press("recompute")
 	names["reason"] = "Nest set anew"
-	page = issued(s.get("/plans/1/revisions"), version(s), names)
+	page = s.get("/plans/1/revisions")
+	assert.Contains(t, text(page.byID("issue")), "The four pairs of lamps mean what they meant in revision A")
+	page = issued(page, version(s), names)
+	assert.Equal(t, http.StatusUnprocessableEntity, page.status)
+	assert.Contains(t, text(page.byID("issue-drill-n")), "say whether the change concerns the drill")
+	names["drill"] = "same"
+	page = issued(page, version(s), names)
 	require.NotNil(t, page.byID("revision-B"))
+	assert.Contains(t, text(page.byID("revision-B")), "who passed on the revision before stays trained")
 
 	a := s.get("/plans/1/revisions/A")
 	require.Equal(t, http.StatusOK, a.status)

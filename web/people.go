@@ -13,6 +13,7 @@ import (
 	"strings"
 
 	"ramplan/press/archive"
+	"ramplan/press/drill"
 	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -23,6 +24,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if who := r.URL.Query().Get("who"); who != "" {
 		return s.person(w, r, http.StatusOK, who, "")
 	}
+	s.endLeft(r.Context())
 	people, err := s.store.People(r.Context())
 	if err != nil {
 		return err
@@ -49,7 +51,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
 }
 
-// dueByPerson gives the names of the plans on which people have to be trained again.
+// dueByPerson gives the names of the plans on which people have to be trained again, with the exam.
 // A plan that is gone asks nobody.
 func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[string][]string, error) {
 	byPlan := map[archive.ID][]archive.Training{}
@@ -70,12 +72,15 @@ func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[str
 		if err != nil {
 			return nil, err
 		}
-		if counts == "" {
+		if len(counts) == 0 {
 			continue
 		}
-		for _, t := range archive.Due(byPlan[id], counts) {
-			key := archive.PersonKey(t.Who)
-			out[key] = append(out[key], titleOf(head).Name)
+		due := dueByExam(byPlan[id], counts)
+		for _, role := range drill.Roles {
+			for _, t := range due[role] {
+				key := archive.PersonKey(t.Who)
+				out[key] = append(out[key], titleOf(head).Name+" ("+strings.ToLower(words.ExamOf(string(role)))+")")
+			}
 		}
 	}
 	return out, nil
@@ -83,6 +88,7 @@ func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[str
 
 // person shows somebody's records, and why they were not removed.
 func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, trouble string) error {
+	s.endLeft(r.Context())
 	all, err := s.store.TrainingsOf(r.Context(), who)
 	if err != nil {
 		return err
@@ -121,6 +127,7 @@ func (s *site) sendRecords(w http.ResponseWriter, r *http.Request) error {
 	if _, err := s.store.Get(r.Context(), id); err != nil {
 		return err
 	}
+	s.endLeft(r.Context())
 	all, err := s.store.Trainings(r.Context(), id)
 	if err != nil {
 		return err
@@ -130,6 +137,7 @@ func (s *site) sendRecords(w http.ResponseWriter, r *http.Request) error {
 
 // sendPerson answers GET /people.csv: one person's records, or everybody's.
 func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
+	s.endLeft(r.Context())
 	name, who := "records-person", r.URL.Query().Get("who")
 	all, err := s.store.TrainingsOf(r.Context(), who)
 	if who == "" {
@@ -144,9 +152,12 @@ func (s *site) sendPerson(w http.ResponseWriter, r *http.Request) error {
 
 // recordColumns are the columns of a table of records.
 var recordColumns = []string{
-	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time", "failed_by",
-	"seconds", "limit_seconds", "missed", "state",
+	"record", "person", "when", "plan_number", "plan_name", "revision", "plan_digest", "exam", "seed", "set", "right", "items", "needed", "pass_percent", "passed", "over_time", "failed_by",
+	"seconds", "limit_seconds", "missed", "finished", "answered", "state",
 }
+
+// Places of what an exam that is not finished says otherwise.
+var right, answeredColumn = slices.Index(recordColumns, "right"), slices.Index(recordColumns, "answered")
 
 // sendTable answers with records as comma-separated values (RFC 4180).
 func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
@@ -155,15 +166,21 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 	c.UseCRLF = true
 	_ = c.Write(recordColumns)
 	for _, t := range all {
-		revision, state := t.Revision, "sound"
+		revision, state, exam := t.Revision, "sound", cmp.Or(t.Exam, "everything")
 		if revision == "" {
 			revision = draftSide
 		}
 		set := cmp.Or(words.SetOf(t.Repeat, t.Known), "fresh set")
 		row := []string{
-			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, strconv.FormatUint(t.Seed, 10), set,
-			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(t.Grave, "; "),
-			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), state,
+			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, exam, strconv.FormatUint(t.Seed, 10), set,
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(words.AllAnswered(t.Grave), "; "),
+			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), strconv.FormatBool(!t.Unfinished), "", state,
+		}
+		if t.Unfinished { // nothing of it was judged
+			row[right], row[answeredColumn] = "", strconv.Itoa(t.Answered)
+		}
+		if t.TypedIn() != "" {
+			row[len(row)-1] = words.TypedIn
 		}
 		if t.Damaged { // nothing that it says can be relied on
 			for i := 3; i < len(row); i++ {

@@ -1,8 +1,10 @@
 package web
 
 import (
+	"crypto/sha256"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
 	"net/http"
 	"slices"
@@ -183,12 +185,13 @@ func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
 	if plan == nil {
 		return faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it has no result.", lines(faults)}, faults}
 	}
-	w.Header().Set("ETag", etag(head.Version))
 	result := press.Evaluate(plan)
 	words.Explain(result)
 	body, err := result.JSON(true)
 	if err != nil {
 		return err
 	}
+	// Of one draft another program may make another result: its name is its content.
+	w.Header().Set("ETag", fmt.Sprintf(`"%.16x"`, sha256.Sum256(body)))
 	return sendJSON(w, http.StatusOK, "application/json", body)
 }

@@ -19,6 +19,7 @@ import (
 // recordRoutes are those of who was trained.
 func (s *site) recordRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/records", answer(s.showRecords))             // of a station
+	r.Method(http.MethodPost, "/plans/{id}/records", answer(s.takeCode))               // one more, from a code
 	r.Method(http.MethodGet, "/plans/{id}/records.csv", answer(s.sendRecords))         // as a table
 	r.Method(http.MethodGet, "/records/{record}", answer(s.showRecord))                // one, also of a plan that is gone
 	r.Method(http.MethodGet, "/records/{record}/sheet.{format}", answer(s.signRecord)) // to be signed
@@ -33,40 +34,39 @@ func recordPath(id archive.TrainingID) string {
 
 // showRecords answers GET /plans/{id}/records.
 func (s *site) showRecords(w http.ResponseWriter, r *http.Request) error {
+	return s.records(w, r, http.StatusOK, page.CodeForm{})
+}
+
+// records shows a station's records, with a code as it was typed and what is wrong
+// with it.
+func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed page.CodeForm) error {
 	head, err := s.planHead(r)
 	if err != nil {
 		return err
 	}
 	id := head.ID
+	s.endLeft(r.Context())
 	all, err := s.store.Trainings(r.Context(), id)
 	if err != nil {
 		return err
 	}
-	counts, letter, err := s.counting(r.Context(), head)
+	counts, letters, err := s.counting(r.Context(), head)
 	if err != nil {
 		return err
 	}
-	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), Letter: letter, All: s.viewTrainings(r.Context(), all)}
-	if counts != "" {
-		v.Due = s.viewTrainings(r.Context(), archive.Due(all, counts))
+	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), All: s.viewTrainings(r.Context(), all)}
+	if len(letters) > 0 {
+		v.Letter, v.Same = letters[0], letters[1:]
 	}
-	return show(w, r, http.StatusOK, page.RecordsOf(v.Page(assets.drillPage())))
-}
-
-// counting gives the digest of the state of a plan that people must know: the
-// last revision that was issued, or the draft. It is empty while there is none.
-func (s *site) counting(ctx context.Context, head archive.Head) (digest, letter string, err error) {
-	issued, err := s.store.Revisions(ctx, head.ID)
-	if err != nil {
-		return "", "", err
+	if len(counts) > 0 {
+		due := dueByExam(all, counts)
+		for _, role := range drill.Roles {
+			v.Due = append(v.Due, view.Due{Exam: string(role), All: s.viewTrainings(r.Context(), due[role])})
+		}
 	}
-	if len(issued) > 0 {
-		return issued[0].PlanDigest, issued[0].Letter, nil
-	}
-	if plan, _ := head.Draft.Check(); plan != nil {
-		return plan.Digest(), "", nil
-	}
-	return "", "", nil
+	p := v.Page(assets.drillPage())
+	p.Code = typed
+	return show(w, r, status, page.RecordsOf(p))
 }
 
 func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view.Training {
@@ -75,7 +75,8 @@ func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
+			Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
+			TypedIn: t.TypedIn(),
 		})
 	}
 	return out
@@ -174,12 +175,15 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	for _, m := range s.missed(r.Context(), t) {
 		misses = append(misses, draw.RecordMiss(m))
 	}
-	sheet := draw.NewRecord(draw.Record{
-		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
+	record := draw.Record{
+		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
 		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
-	}, draw.Options{})
+	}
 	var b bytes.Buffer
-	if err := sheet.Write(&b, chi.URLParam(r, "format")); err != nil {
+	err = board.take(r.Context(), func() error {
+		return draw.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
+	})
+	if err != nil {
 		return err
 	}
 	h := w.Header()

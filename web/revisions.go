@@ -55,6 +55,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	v.Unsound = len(wrong)
 	if plan != nil {
 		v.Plan, v.Result = plan, press.Evaluate(plan)
+		v.SameLamps = len(issued) > 0 && issued[0].Plan != nil && archive.SameLamps(issued[0].Plan, plan)
 		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest
 		stands := archive.StandingOf(v.Result)
 		v.Physical, v.Others = stands.Physical, stands.Others
@@ -67,7 +68,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 }
 
 func viewRevision(r archive.Revision) view.Revision {
-	return view.Revision{Letter: r.Letter, At: r.At, Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved, Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: r.PlanDigest, Damaged: r.Damaged}
+	return view.Revision{Letter: r.Letter, At: r.At, Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved, Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: r.Drill, Digest: r.PlanDigest, Damaged: r.Damaged, Faults: r.Faults, Readable: r.Document != nil}
 }
 
 // issue answers POST /plans/{id}/revisions.
@@ -77,9 +78,16 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	said := func(path string) string { return strings.TrimSpace(p.signed[path]) }
+	before, err := s.store.Revisions(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	if len(before) > 0 && said(archive.PathDrill) == "" {
+		return s.revisions(w, r, id, p.signed, press.Problems{{Path: archive.PathDrill, Code: press.CodeRequired, Message: "say whether the change concerns the drill"}})
+	}
 	rev, err := s.store.Issue(r.Context(), id, p.version, archive.Signed{
 		Prepared: said(archive.PathPrepared), Checked: said(archive.PathChecked), Approved: said(archive.PathApproved),
-		Reason: said(archive.PathReason), Despite: said(archive.PathDespite), Second: said(archive.PathSecond),
+		Reason: said(archive.PathReason), Despite: said(archive.PathDespite), Second: said(archive.PathSecond), Drill: said(archive.PathDrill),
 	})
 	var refused *archive.Refused
 	var stale *archive.Stale
@@ -104,11 +112,11 @@ func (s *site) startAgain(w http.ResponseWriter, r *http.Request) error {
 	if p.do != "draft" {
 		return unknownCommand(p.do)
 	}
-	rev, err := s.revision(r.Context(), id, chi.URLParam(r, "letter"))
+	rev, err := s.anyRevision(r.Context(), id, chi.URLParam(r, "letter"))
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Save(r.Context(), id, p.version, rev.Plan.Draft(), archive.DidAgain(rev.Letter)); err != nil {
+	if _, err := s.store.Save(r.Context(), id, p.version, rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))
@@ -125,8 +133,10 @@ type signature struct {
 	Reason     string          `json:"reason"`
 	Despite    string          `json:"despite_blockers"`
 	SecondName string          `json:"second_name"`
+	Drill      string          `json:"drill,omitempty"`
 	PlanDigest string          `json:"plan_digest"`
 	Damaged    bool            `json:"damaged,omitempty"`
+	Faults     press.Problems  `json:"faults,omitempty"` // why today's rules do not take it, though it is what was issued
 	Href       string          `json:"href"`
 	Plan       json.RawMessage `json:"plan,omitempty"`
 }
@@ -134,7 +144,7 @@ type signature struct {
 func signatureOf(id archive.ID, r archive.Revision) signature {
 	return signature{
 		Format: "ramplan.revision/1", Letter: r.Letter, Issued: r.At, PreparedBy: r.Prepared, CheckedBy: r.Checked, ApprovedBy: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, SecondName: r.Second, PlanDigest: r.PlanDigest, Damaged: r.Damaged, Href: planPath(id, "revisions/"+r.Letter),
+		Reason: r.Reason, Despite: r.Despite, SecondName: r.Second, Drill: r.Drill, PlanDigest: r.PlanDigest, Damaged: r.Damaged, Faults: r.Faults, Href: planPath(id, "revisions/"+r.Letter),
 	}
 }
 
@@ -161,14 +171,18 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if wantsJSON(w, r) {
+		rev, err := s.anyRevision(r.Context(), id, chi.URLParam(r, "letter"))
+		if err != nil {
+			return err
+		}
+		out := signatureOf(id, rev)
+		out.Plan = rev.Document.JSON()
+		return sendValue(w, http.StatusOK, out)
+	}
 	rev, err := s.revision(r.Context(), id, chi.URLParam(r, "letter"))
 	if err != nil {
 		return err
-	}
-	if wantsJSON(w, r) {
-		out := signatureOf(id, rev)
-		out.Plan = rev.Plan.JSON()
-		return sendValue(w, http.StatusOK, out)
 	}
 	result := press.Evaluate(rev.Plan)
 	drawings, err := drawn(rev.Plan, result)

@@ -20,7 +20,35 @@ func guard(next http.Handler) http.Handler {
 	origin.SetDenyHandler(answer(func(http.ResponseWriter, *http.Request) error {
 		return refusal{http.StatusForbidden, "This request came from a page of another site.", []string{"Open the bench by its own address and try again there."}}
 	}))
-	return headers(checkHost(origin.Handler(http.MaxBytesHandler(next, maxBody))))
+	return headers(checkHost(ownLoads(origin.Handler(http.MaxBytesHandler(next, maxBody)))))
+}
+
+// ownLoads refuses what a page of another site loads from here, such as a drawing
+// as its image: it could see nothing of it, but the work would be done. That a link
+// over there leads here is no loading.
+func ownLoads(next http.Handler) http.Handler {
+	refuse := answer(func(http.ResponseWriter, *http.Request) error {
+		return refusal{http.StatusForbidden, "A page of another site asked for this.", []string{"Open the bench by its own address."}}
+	})
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if foreignLoad(r.Header) {
+			refuse.ServeHTTP(w, r)
+			return
+		}
+		next.ServeHTTP(w, r)
+	})
+}
+
+// foreignLoad tells by what browsers say of each request (Fetch Metadata Request
+// Headers, W3C) whether another site's page loads something. Another port of this
+// machine is the same site, and another's page all the same.
+func foreignLoad(h http.Header) bool {
+	switch h.Get("Sec-Fetch-Site") {
+	case "cross-site", "same-site":
+		into := h.Get("Sec-Fetch-Dest")
+		return h.Get("Sec-Fetch-Mode") != "navigate" || into != "" && into != "document"
+	}
+	return false
 }
 
 // headers says to the browser what these pages may do: nothing but load from here.

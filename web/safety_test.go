@@ -46,6 +46,15 @@ func TestSafety(t *testing.T) {
 		{"another port of this machine", "POST", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "same-site", "Origin": "http://127.0.0.1:1"}, 403},
 		{"another origin, old browser", "POST", "/plans/1/file", "", map[string]string{"Origin": "https://evil.example"}, 403},
 		{"no origin", "POST", "/plans/1/file", "", map[string]string{"Origin": "null"}, 403},
+		// What another site's page loads, and that it leads here.
+		{"an image on another site", "GET", "/plans/1/sheet.png", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "no-cors", "Sec-Fetch-Dest": "image"}, 403},
+		{"an image on another port", "GET", "/plans/1/drawings/strip.png", "", map[string]string{"Sec-Fetch-Site": "same-site", "Sec-Fetch-Mode": "no-cors", "Sec-Fetch-Dest": "image"}, 403},
+		{"a fetch by another site", "GET", "/plans", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "cors", "Sec-Fetch-Dest": "empty"}, 403},
+		{"a frame on another site", "GET", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "navigate", "Sec-Fetch-Dest": "iframe"}, 403},
+		{"a style on another site", "GET", assets.address("css/base.css"), "", map[string]string{"Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "no-cors", "Sec-Fetch-Dest": "style"}, 403},
+		{"a link on another site", "GET", "/plans/1", "", map[string]string{"Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "navigate", "Sec-Fetch-Dest": "document"}, 200},
+		{"an image of our own", "GET", "/plans/1/drawings/strip.png", "", map[string]string{"Sec-Fetch-Site": "same-origin", "Sec-Fetch-Mode": "no-cors", "Sec-Fetch-Dest": "image"}, 200},
+		{"an image opened by the user", "GET", "/plans/1/drawings/strip.png", "", map[string]string{"Sec-Fetch-Site": "none", "Sec-Fetch-Mode": "navigate", "Sec-Fetch-Dest": "document"}, 200},
 		// What there is.
 		{"no such page", "GET", "/nothing", "", nil, 404},
 		{"no such file", "GET", "/static/" + assets.hash + "/css/nothing.css", "", nil, 404},

@@ -38,7 +38,7 @@ func Serve(ctx context.Context, ln net.Listener, h http.Handler, wait Timeouts, 
 		ErrorLog:          log.New(faults, "ramplan: ", 0),
 	}
 	done := make(chan error, 1)
-	go func() { done <- srv.Serve(ln) }()
+	go func() { done <- safely(func() error { return srv.Serve(ln) }) }()
 	select {
 	case err := <-done:
 		return fmt.Errorf("web: serving %s: %w", ln.Addr(), err)

@@ -72,6 +72,15 @@ func (s *site) revision(ctx context.Context, id archive.ID, letter string) (arch
 	return rev, err
 }
 
+// anyRevision gives an issued revision also where today's rules do not take its plan.
+func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+	rev, err := s.revision(ctx, id, letter)
+	if old := (*archive.NotTaken)(nil); errors.As(err, &old) && rev.Document != nil {
+		return rev, nil
+	}
+	return rev, err
+}
+
 // paperOf is the size of paper that a request names.
 func paperOf(r *http.Request) (string, error) {
 	size := r.URL.Query().Get("size")
@@ -194,8 +203,10 @@ func (s *site) sendSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	doc, _ := p.sheet(r, size)
-	return p.send(w, r, doc, "sheet")
+	return send(w, r, p, "sheet", func() (*draw.Document, error) {
+		doc, _ := p.sheet(r, size)
+		return doc, nil
+	})
 }
 
 // sendDrawing answers GET /plans/{id}/drawings/{what}.{format}.
@@ -212,11 +223,9 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	doc, err := draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue})
-	if err != nil {
-		return err
-	}
-	return p.send(w, r, doc, what)
+	return send(w, r, p, what, func() (*draw.Document, error) {
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue})
+	})
 }
 
 // fileTypes are the formats in which paper is sent.
@@ -225,8 +234,9 @@ var fileTypes = map[string]string{"svg": "image/svg+xml", "png": "image/png", "p
 // aloneSVG is the policy of a drawing that is sent alone.
 const aloneSVG = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; frame-ancestors 'none'"
 
-// send answers with a document in the format that the request names.
-func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document, what string) error {
+// send answers with a document in the format that the request names. It is laid out
+// and drawn in turn, and sent when the turn is over.
+func send(w http.ResponseWriter, r *http.Request, p printed, what string, lay func() (*draw.Document, error)) error {
 	format := chi.URLParam(r, "format")
 	kind, known := fileTypes[format]
 	number := 1
@@ -236,11 +246,21 @@ func (p printed) send(w http.ResponseWriter, r *http.Request, doc *draw.Document
 			known = false
 		}
 	}
-	if !known || number < 1 || number > doc.Pages() {
+	if !known {
 		return notFound(w, r)
 	}
 	var b bytes.Buffer
-	if err := doc.Write(&b, format, number-1); err != nil {
+	err := board.take(r.Context(), func() error {
+		doc, err := lay()
+		if err != nil {
+			return err
+		}
+		if number < 1 || number > doc.Pages() {
+			return notFound(w, r)
+		}
+		return doc.WriteUntil(r.Context(), &b, format, number-1)
+	})
+	if err != nil {
 		return err
 	}
 	name := p.stem() + "-" + what

@@ -28,8 +28,8 @@ type sitting struct {
 	exam    *drill.Exam
 	started time.Time
 
-	mu     sync.Mutex // holds what follows
-	given  map[string]drill.Answer
+	mu     sync.Mutex               // holds what follows
+	given  map[string]archive.Given // what has an answer, as it was given; kept in the archive too
 	score  *drill.Score
 	record archive.TrainingID // 0: not kept yet
 }
@@ -77,7 +77,7 @@ func (d drilling) begin(ctx context.Context, who string, x *drill.Exam) (*sittin
 	s := &sitting{drilling: d, who: who, exam: x, id: strings.ToLower(rand.Text()), started: d.site.desk.now()}
 	err := d.site.store.KeepSitting(ctx, archive.Sitting{
 		ID: s.id, Plan: d.id, Who: who, Started: s.started, Revision: d.Letter, Document: d.P.Canonical(),
-		Seed: x.Rules.Seed, Items: x.Rules.Items, Pass: x.Rules.Pass, Limit: x.Rules.Limit, Asked: askedDigest(x),
+		Exam: string(x.Rules.Role), Seed: x.Rules.Seed, Items: x.Rules.Items, Asks: len(x.Keys), Needed: x.Needed(), Pass: x.Rules.Pass, Limit: x.Rules.Limit, Asked: askedDigest(x),
 	})
 	if err != nil {
 		return nil, err
@@ -104,28 +104,40 @@ func (s *site) sittingOf(r *http.Request) (*sitting, error) {
 	number := chi.URLParam(r, "sitting")
 	x := s.desk.find(number)
 	if x == nil {
-		if x, err = s.begunBefore(r.Context(), number); err != nil {
+		if x, err = s.begunBefore(r.Context(), id, number); err != nil {
 			return nil, err
 		}
 	}
 	if x == nil || x.drilling.id != id {
-		return nil, refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
-			"An exam that nobody hands in is forgotten after a day, and one that was begun with another version of this program cannot go on. It leaves no record: begin a new one.",
-		}}
+		return nil, errNotUnderWay
 	}
 	return x, nil
 }
 
+var errNotUnderWay = refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
+	"What was handed in or left is a record. A record, and an exam under way, can be removed with its person's records.",
+}}
+
 // begunBefore makes an exam again that was begun before the program was started
-// anew; nil where there is none, or where it would ask something else now.
-func (s *site) begunBefore(ctx context.Context, number string) (*sitting, error) {
+// anew; nil where there is none. One that would ask something else now cannot go on: its
+// record says that it is not finished.
+func (s *site) begunBefore(ctx context.Context, id archive.ID, number string) (*sitting, error) {
 	kept, err := s.store.SittingOf(ctx, number)
-	if errors.Is(err, archive.ErrNotFound) {
+	if errors.Is(err, archive.ErrNotFound) || err == nil && kept.Plan != id {
 		return nil, nil
 	}
 	if err != nil {
 		return nil, err
 	}
+	x, err := s.madeAgain(ctx, kept)
+	if x == nil && err == nil {
+		_, err = s.store.EndSitting(ctx, number, s.desk.now())
+	}
+	return x, err
+}
+
+// madeAgain asks what an exam asked; nil where this program would ask something else.
+func (s *site) madeAgain(ctx context.Context, kept archive.Sitting) (*sitting, error) {
 	plan, faults := press.Decode(kept.Document)
 	if len(faults) > 0 {
 		return nil, nil
@@ -139,10 +151,10 @@ func (s *site) begunBefore(ctx context.Context, number string) (*sitting, error)
 		return nil, nil
 	}
 	rules := drill.UsualRules(kept.Seed)
-	rules.Items, rules.Pass, rules.Limit = kept.Items, kept.Pass, kept.Limit
+	rules.Role, rules.Items, rules.Pass, rules.Limit = drill.Role(kept.Exam), kept.Items, kept.Pass, kept.Limit
 	x, err := d.D.NewExam(rules)
 	if err != nil || askedDigest(x) != kept.Asked {
 		return nil, nil
 	}
-	return s.desk.put(&sitting{drilling: d, id: kept.ID, who: kept.Who, exam: x, started: kept.Started}), nil
+	return s.desk.put(&sitting{drilling: d, id: kept.ID, who: kept.Who, exam: x, started: kept.Started, given: kept.Given}), nil
 }

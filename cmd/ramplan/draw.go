@@ -42,6 +42,8 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 		return statusRefused
 	case d == nil:
 		return statusRefused // the flags have said why
+	case d.what == drillName:
+		return d.drill(ctx, c)
 	case d.format == "csv":
 		return d.rows(c)
 	case d.folder:
@@ -60,7 +62,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	flags.StringVar(&d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", "))
+	flags.StringVar(&d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
 	flags.StringVar(&d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
 	flags.StringVar(&d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+" (default pdf in a folder, else svg)")
 	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
@@ -101,8 +103,10 @@ func drawFlags(c console, args []string) (*drawn, error) {
 			}
 		}
 	}
-	known := append([]string{sheetName}, draw.Names()...)
+	known := append(append([]string{sheetName}, draw.Names()...), drillName)
 	switch {
+	case d.what == drillName && len(d.plans) > 0:
+		return &d, d.asDrill()
 	case !slices.Contains(known, d.what):
 		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(known, ", "))
 	case !slices.Contains(papers, d.paper):

@@ -23,6 +23,8 @@ func TestForeignFiles(t *testing.T) {
 		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
 		return path
 	}
+	data := t.TempDir()
+	_, _, _ = command(t, "", "in", "-data", data, examplePlan) // makes the archive, and says so
 	foreign := "this is neither a plan nor a sheet with a plan inside"
 	for name, text := range map[string]string{
 		"letter.txt":   "Dear all,",
@@ -32,7 +34,7 @@ func TestForeignFiles(t *testing.T) {
 		"other.json":   `{"title": "of another program"}`,
 	} {
 		path := write(name, text)
-		for _, args := range [][]string{{"eval", path}, {"draw", "-o", "-", path}, {"in", "-data", t.TempDir(), path}} {
+		for _, args := range [][]string{{"eval", path}, {"draw", "-o", "-", path}, {"in", "-data", data, path}} {
 			status, _, errs := command(t, "", args...)
 			assert.Equal(t, statusRefused, status, args)
 			first, _, _ := strings.Cut(errs, "\n")

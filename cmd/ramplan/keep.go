@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"path/filepath"
+	"slices"
 
 	"ramplan/press/archive"
 )
@@ -47,7 +48,7 @@ func checkVerb(ctx context.Context, c console, args []string) int {
 }
 
 func (c console) report(r *archive.Report) int {
-	for _, f := range r.Faults {
+	for _, f := range slices.Concat(r.Faults, r.NotTaken) {
 		c.complain("%s", f)
 	}
 	fmt.Fprintln(c.out, r)

@@ -50,7 +50,7 @@ func verbs() []verb {
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
 		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb},
 		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract},
-		{"verify", "verify [-data DIR] SHEET", "tell whether the plan in a sheet, or a plan file, is what the archive issued", verify},
+		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify},
 		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb},
 		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup},
 		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore},

@@ -45,6 +45,9 @@ func in(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return c.give(errors.Join(err, lock.Release()))
 	}
+	if a.Made() {
+		c.complain("there was no archive yet; a new one was made in %s", a.Path())
+	}
 	m, err := a.BringIn(ctx, names, c.progress("in"))
 	return c.moved("came in", m, errors.Join(err, a.Close(), lock.Release()))
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"log"
 	"os/exec"
 	"runtime"
 	"strings"
@@ -36,14 +37,14 @@ func serve(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	defer ln.Close()
-	a, lock, err := keep(ctx, *data)
+	a, lock, err := keep(ctx, c, *data)
 	if err != nil {
 		return c.give(err)
 	}
 	url := "http://" + ln.Addr().String() + "/"
 	err = lock.Say(url)
 	if err == nil {
-		fmt.Fprintf(c.out, "ramplan serves the bench at %s\nThe plans are kept in %s\nStop it with Ctrl-C.\n", url, a.Path())
+		fmt.Fprintf(c.out, "ramplan serves the bench at %s\n%s %s\nStop it with Ctrl-C.\n", url, keptIn(a), a.Path())
 		if *open {
 			if err := openBrowser(url); err != nil {
 				c.complain("no browser could be started (%v); open %s by hand", err, url)
@@ -60,7 +61,7 @@ func serve(ctx context.Context, c console, args []string) int {
 
 // keep takes the archive in a folder for this process alone. A new one has the
 // examples on its shelf.
-func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, error) {
+func keep(ctx context.Context, c console, named string) (*archive.Archive, *archive.Lock, error) {
 	dir, err := dataFolder(named)
 	if err != nil {
 		return nil, nil, err
@@ -77,11 +78,19 @@ func keep(ctx context.Context, named string) (*archive.Archive, *archive.Lock, e
 		}
 		first = append(first, plan.Draft())
 	}
-	a, err := archive.Open(ctx, dir, archive.Options{First: first})
+	a, err := archive.Open(ctx, dir, archive.Options{First: first, Log: log.New(c.err, "ramplan: ", 0)})
 	if err != nil {
 		return nil, nil, errors.Join(err, lock.Release())
 	}
 	return a, lock, nil
+}
+
+// keptIn begins the line that names the archive's file.
+func keptIn(a *archive.Archive) string {
+	if a.Made() {
+		return "There was no archive yet; a new one, with examples on its shelf, was made in"
+	}
+	return "The plans are kept in"
 }
 
 // give says an error to people, a line each: without the name of the package
@@ -111,6 +120,9 @@ func openBrowser(url string) error {
 	if err := cmd.Start(); err != nil {
 		return err
 	}
-	go func() { _ = cmd.Wait() }()
+	go func() {
+		defer func() { _ = recover() }() // how it ends is of no interest
+		_ = cmd.Wait()
+	}()
 	return nil
 }

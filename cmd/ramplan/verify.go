@@ -2,8 +2,12 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"io/fs"
+	"math"
 	"strings"
+	"time"
 
 	"ramplan/press"
 	"ramplan/press/archive"
@@ -13,23 +17,36 @@ import (
 
 // verify tells whether the plan inside a sheet is what the archive issued, digest
 // for digest, and what the sheet says of it. What is printed is not compared. A plan
-// file is compared too.
+// file is compared too, and so are the digits of a digest as somebody reads them from
+// paper. That a newer revision was issued is said as well.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("verify", args, 1, 1, "the name of one sheet (an SVG, a PNG or a PDF) or plan")
+	dir, names, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, "the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest")
 	if !ok {
 		return status
 	}
-	data, err := c.readSheet(names[0])
-	if err != nil {
-		c.complain("%s: %s", names[0], fileFault(err))
+	name := strings.Join(names, " ")
+	digits, typed := archive.TypedDigest(name)
+	data, err := c.readSheet(name)
+	typed = typed && errors.Is(err, fs.ErrNotExist)
+	switch {
+	case typed:
+	case len(names) > 1:
+		c.complain("verify needs the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest; try: ramplan help")
+		return statusRefused
+	case err != nil:
+		c.complain("%s: %s", name, fileFault(err))
 		return statusRefused
 	}
 	var sheet carry.Carried
-	bare := false
-	if plan, faults := press.Decode(data); len(faults) == 0 {
-		sheet.Digest, bare = plan.Digest(), true
+	match := matched
+	if typed {
+		match = func(ctx context.Context, a *archive.Archive, _ carry.Carried) (verdict, error) {
+			return matchedDigits(ctx, a, digits)
+		}
+	} else if plan, faults := press.Decode(data); len(faults) == 0 {
+		sheet.Digest, match = plan.Digest(), matchedPlan
 	} else if sheet, err = carry.Extract(data); err != nil {
-		c.complain("%s: %s", names[0], strings.TrimPrefix(err.Error(), "carry: "))
+		c.complain("%s: %s", name, strings.TrimPrefix(err.Error(), "carry: "))
 		return statusRefused
 	}
 	a, err := archive.Look(ctx, dir)
@@ -37,63 +54,103 @@ func verify(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	defer a.Close()
-	match := matched
-	if bare {
-		match = matchedPlan
-	}
-	said, same, err := match(ctx, a, sheet)
+	v, err := match(ctx, a, sheet)
 	if err != nil {
 		return c.give(err)
 	}
-	fmt.Fprintf(c.out, "%s: %s\n", names[0], said)
-	if !same {
+	fmt.Fprintf(c.out, "%s: %s\n", name, v.said)
+	switch {
+	case !v.same:
 		return statusDiffers
+	case v.old:
+		return statusSuperseded
 	}
 	return statusGood
+}
+
+// A verdict is what verify says of a sheet.
+type verdict struct {
+	said string
+	same bool // it is what was issued
+	old  bool // and a newer revision was issued since
+}
+
+// issuedAs is a verdict on what was issued as the last of these revisions.
+func issuedAs(said string, found ...archive.Found) verdict {
+	v := verdict{said: said, same: true, old: true}
+	for _, f := range found {
+		v.old = v.old && f.Superseded()
+	}
+	if v.old {
+		f := found[len(found)-1]
+		v.said = said + "; " + strings.ToUpper(words.SupersededBy(f.Last, "")) + ", issued " + f.LastAt.Local().Format(time.DateOnly)
+	}
+	return v
 }
 
 // statusDiffers is verify's for a sheet that is not what was issued.
 const statusDiffers = 1
 
+// statusSuperseded is verify's for what was issued, and has a newer revision.
+const statusSuperseded = 3
+
 // matched compares a sheet with what the archive holds, and says so.
-func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (said string, same bool, err error) {
+func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (verdict, error) {
 	issued, err := a.Issued(ctx, sheet.Digest)
 	if err != nil {
-		return "", false, err
+		return verdict{}, err
 	}
 	if sheet.Issue == nil {
 		said := "printed from a draft that was never issued; digest " + words.ShortDigest(sheet.Digest)
 		if len(issued) > 0 {
-			said = fmt.Sprintf("printed from a draft; the same plan was issued as revision %s of %s, digest %s", issued[0].Letter, called(issued[0]), words.ShortDigest(sheet.Digest))
+			said = "printed from a draft; the same plan was " + issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(sheet.Digest)), issued...).said
 		}
-		return said, false, nil
+		return verdict{said: said}, nil
 	}
 	for _, f := range issued {
 		if f.Letter != sheet.Issue.Revision {
 			continue
 		}
 		rev, err := a.Revision(ctx, f.Plan, f.Letter)
-		if err != nil {
-			return "", false, err
+		if old := (*archive.NotTaken)(nil); err != nil && !errors.As(err, &old) { // what was issued stays that
+			return verdict{}, err
 		}
 		if !rev.Says(*sheet.Issue) {
-			return fmt.Sprintf("the plan is that of revision %s of %s, but date, names or reason on the sheet are others", f.Letter, called(f)), false, nil
+			return verdict{said: fmt.Sprintf("the plan is that of revision %s of %s, but date, names or reason on the sheet are others", f.Letter, called(f))}, nil
 		}
-		return fmt.Sprintf("the plan inside is revision %s of %s, issued %s, digest %s; what is printed was not compared", f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), true, nil
+		return issuedAs(fmt.Sprintf("the plan inside is revision %s of %s, issued %s, digest %s; what is printed was not compared", f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), f), nil
 	}
 	if len(issued) > 0 {
-		return fmt.Sprintf("says revision %s, but its plan was issued as revision %s of %s", sheet.Issue.Revision, issued[0].Letter, called(issued[0])), false, nil
+		return verdict{said: fmt.Sprintf("says revision %s, but its plan was issued as %s", sheet.Issue.Revision, revisionsOf(issued))}, nil
 	}
-	return fmt.Sprintf("says revision %s, but no revision in the archive has its digest %s", sheet.Issue.Revision, words.ShortDigest(sheet.Digest)), false, nil
+	return verdict{said: fmt.Sprintf("says revision %s, but no revision in the archive has its digest %s", sheet.Issue.Revision, words.ShortDigest(sheet.Digest))}, nil
 }
 
 // matchedPlan compares a plan that is no sheet.
-func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (said string, same bool, err error) {
+func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (verdict, error) {
 	issued, err := a.Issued(ctx, plan.Digest)
 	if err != nil || len(issued) == 0 {
-		return "never issued; digest " + words.ShortDigest(plan.Digest), false, err
+		return verdict{said: "never issued; digest " + words.ShortDigest(plan.Digest)}, err
 	}
-	return fmt.Sprintf("issued as revision %s of %s, digest %s", issued[0].Letter, called(issued[0]), words.ShortDigest(plan.Digest)), true, nil
+	return issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(plan.Digest)), issued...), nil
+}
+
+// matchedDigits looks for what was issued with a digest that begins so.
+func matchedDigits(ctx context.Context, a *archive.Archive, digits string) (verdict, error) {
+	issued, err := a.IssuedAs(ctx, digits)
+	if err != nil || len(issued) == 0 {
+		return verdict{said: "no revision in the archive has a digest that begins so, nor is there a file of this name"}, err
+	}
+	return issuedAs("the digest of "+revisionsOf(issued), issued...), nil
+}
+
+// revisionsOf names revisions of one digest.
+func revisionsOf(found []archive.Found) string {
+	var names []string
+	for _, f := range found {
+		names = append(names, fmt.Sprintf("revision %s of %s", f.Letter, called(f)))
+	}
+	return strings.Join(names, " and as ")
 }
 
 func called(f archive.Found) string {

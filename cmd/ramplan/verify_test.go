@@ -4,13 +4,16 @@ import (
 	"context"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/words"
 )
 
 // TestVerify draws an issued revision from the archive, beside the process that
@@ -79,4 +82,59 @@ func TestVerify(t *testing.T) {
 		assert.Empty(t, out)
 		assert.Contains(t, errs, c.want, c.args)
 	}
+}
+
+// Where a newer revision was issued, what was printed before is said to be superseded;
+// a digest may be typed as it is read from paper.
+func TestVerifySaysSuperseded(t *testing.T) {
+	ctx, dir, folder := context.Background(), t.TempDir(), t.TempDir()
+	data, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	plan, faults := press.Decode(data)
+	require.Empty(t, faults)
+	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
+	require.NoError(t, err)
+	signed := archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
+	_, err = a.Issue(ctx, 1, 1, signed)
+	require.NoError(t, err)
+	sheet := filepath.Join(folder, "a.pdf")
+	status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "A", "-o", sheet)
+	require.Equal(t, 0, status, errs)
+	digits := words.ShortDigest(plan.Digest())
+	typed := strings.ToUpper(digits[:4] + " " + digits[4:8] + " " + digits[8:])
+	for name, args := range map[string][]string{
+		"a sheet": {sheet}, "a plan": {examplePlan}, "a digest": {digits}, "typed in one": {typed}, "typed in three": strings.Fields(typed), "with its name": {"sha256:" + digits},
+	} {
+		status, out, errs := command(t, "", append([]string{"verify", "-data", dir}, args...)...)
+		assert.Equal(t, 0, status, "%s: %s%s", name, out, errs)
+		assert.Contains(t, out, "revision A of WS-210", name)
+		assert.NotContains(t, out, "SUPERSEDED", name)
+	}
+
+	draft := plan.Draft()
+	draft.Set("station.nest", "141")
+	_, err = a.Save(ctx, 1, 1, draft, "")
+	require.NoError(t, err)
+	signed.Reason = "Nest set anew"
+	newer, err := a.Issue(ctx, 1, 2, signed)
+	require.NoError(t, err)
+	require.NoError(t, a.Close())
+	for name, args := range map[string][]string{"a sheet": {sheet}, "a plan": {examplePlan}, "a digest": strings.Fields(typed)} {
+		status, out, _ := command(t, "", append([]string{"verify", "-data", dir}, args...)...)
+		assert.Equal(t, 3, status, name)
+		assert.Contains(t, out, "revision A of WS-210", name)
+		assert.Contains(t, out, "SUPERSEDED BY REVISION B, issued "+newer.At.Local().Format(time.DateOnly), name)
+	}
+	status, out, _ := command(t, "", "verify", "-data", dir, words.ShortDigest(newer.PlanDigest))
+	assert.Equal(t, 0, status)
+	assert.Contains(t, out, "the digest of revision B of WS-210")
+	status, out, _ = command(t, "", "verify", "-data", dir, "0123 4567 89ab")
+	assert.Equal(t, 1, status)
+	assert.Contains(t, out, "no revision in the archive has a digest that begins so")
+	status, _, errs = command(t, "", "verify", "-data", dir, sheet, sheet)
+	assert.Equal(t, 2, status)
+	assert.Contains(t, errs, "the name of one sheet")
+	status, _, errs = command(t, "", "verify", "-data", dir, "0123456789")
+	assert.Equal(t, 2, status, "ten digits are too few: it is a file that is not there")
+	assert.Contains(t, errs, "0123456789")
 }

@@ -138,6 +138,12 @@ func TestIssue(t *testing.T) {
 	require.Equal(t, "A", again.Letter)
 	other := signed
 	other.Reason = "another reason"
+	_, err = a.Issue(background(), 1, h.Version, other)
+	require.ErrorAs(t, err, &refused, "one plan is not issued twice")
+	require.Contains(t, refused.Error(), "issued already, as revision A")
+	c.rest(time.Hour)
+	h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "changed"), "")
+	require.NoError(t, err)
 	again, err = a.Issue(background(), 1, h.Version, other)
 	require.NoError(t, err)
 	require.Equal(t, "B", again.Letter)

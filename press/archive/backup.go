@@ -15,9 +15,9 @@ import (
 // overwritten. A copy in which something is damaged stands all the same, as it is
 // the best there is; the report says so.
 func Backup(ctx context.Context, dir, file string) (*Report, error) {
-	from, err := filepath.Abs(filepath.Join(dir, FileName))
+	from, err := fileIn(dir)
 	if err != nil {
-		return nil, err
+		return nil, explain(err)
 	}
 	if file, err = filepath.Abs(file); err != nil {
 		return nil, err

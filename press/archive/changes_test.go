@@ -48,7 +48,7 @@ func TestTypingOnKeepsItsPath(t *testing.T) {
 }
 
 // TestIssuedStates: the state that a revision was made of is found again, also
-// after later typing, an undo before the issue, and a change of names only.
+// after later typing, an undo before the issue, and where another one came between.
 func TestIssuedStates(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{Now: c.now})
@@ -75,11 +75,18 @@ func TestIssuedStates(t *testing.T) {
 	signed.Reason = "Nest set anew"
 	_, err = a.Issue(background(), h.ID, h.Version, signed)
 	require.NoError(t, err)
-	signed.Reason = "Names only"
+	h, err = a.Redo(background(), h.ID, h.Version)
+	require.NoError(t, err)
+	signed.Reason = "Nest set anew again"
+	_, err = a.Issue(background(), h.ID, h.Version, signed)
+	require.NoError(t, err)
+	h, err = a.Undo(background(), h.ID, h.Version)
+	require.NoError(t, err)
+	signed.Reason = "It was right before"
 	_, err = a.Issue(background(), h.ID, h.Version, signed)
 	require.NoError(t, err)
 
 	got, err := a.IssuedStates(background(), h.ID)
 	require.NoError(t, err)
-	assert.Equal(t, map[int64][]string{1: {"A"}, 2: {"B", "C"}}, got)
+	assert.Equal(t, map[int64][]string{1: {"A"}, 2: {"B", "D"}, 3: {"C"}}, got)
 }

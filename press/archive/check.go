@@ -15,6 +15,7 @@ import (
 type Report struct {
 	Plans, Binned, States, Revisions, Rams, Trainings int // Plans counts those in the bin too
 	Faults                                            []Fault
+	NotTaken                                          []Fault // what is as it was stored, and refused by today's rules
 }
 
 // A Fault is one thing that is not as it was stored.
@@ -41,6 +42,9 @@ func (r *Report) String() string {
 		parts = append(parts, counted(r.Trainings, "training record"))
 	}
 	parts = append(parts, fmt.Sprintf("%d damaged", len(r.Faults)))
+	if n := len(r.NotTaken); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d whole but not taken by today's rules", n))
+	}
 	return strings.Join(parts, ", ")
 }
 
@@ -61,7 +65,11 @@ func (a *Archive) Check(ctx context.Context) (*Report, error) {
 // CheckFolder checks the archive in a folder, of any schema that this program
 // knows.
 func CheckFolder(ctx context.Context, dir string) (*Report, error) {
-	return checkFile(ctx, filepath.Join(dir, FileName))
+	path, err := fileIn(dir)
+	if err != nil {
+		return nil, explain(err)
+	}
+	return checkFile(ctx, path)
 }
 
 func checkFile(ctx context.Context, path string) (r *Report, err error) {

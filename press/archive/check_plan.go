@@ -116,8 +116,11 @@ func (c *checker) head(ctx context.Context, p *planRow) error {
 func (c *checker) revisions(ctx context.Context, p *planRow) error {
 	seq := 0
 	columns, read := sealedColumns, scanSealed
-	if c.schema < 3 {
+	switch {
+	case c.schema < 3:
 		columns, read = revisionColumns, scanRevision
+	case c.schema < 6:
+		columns = sealedColumns3
 	}
 	return each(ctx, c.tx, "select seq, "+columns+" from revision where plan = $1 order by seq", []any{p.id}, func(scan scanner) error {
 		var n int
@@ -131,8 +134,11 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 		if n != seq || r.Letter != Letter(n) {
 			c.fault(p.id, what, "stands at place %d, where %s belongs", n, Letter(seq))
 		}
-		if r.Damaged {
+		switch {
+		case r.Damaged:
 			c.fault(p.id, what, "does not match its digest")
+		case r.Plan == nil:
+			c.NotTaken = append(c.NotTaken, Fault{p.id, what, "is whole, but today's rules do not take it: " + r.Faults[0].String()})
 		}
 		return nil
 	})

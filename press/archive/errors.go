@@ -9,6 +9,8 @@ import (
 
 	"modernc.org/sqlite"
 	lib "modernc.org/sqlite/lib"
+
+	"ramplan/press"
 )
 
 // ErrNotFound says that there is no such plan, state or revision.
@@ -38,6 +40,18 @@ func (e *Damaged) Error() string {
 		return "archive: " + e.What + " is damaged: it does not match its digest"
 	}
 	return fmt.Sprintf("archive: %s of plan %d is damaged: it does not match its digest", e.What, e.Plan)
+}
+
+// NotTaken says that an issued revision is what was issued, but that the rules of
+// today ask for more than those under which it was.
+type NotTaken struct {
+	Plan   ID
+	Letter string
+	Faults press.Problems // of the plan by today's rules
+}
+
+func (e *NotTaken) Error() string {
+	return fmt.Sprintf("archive: revision %s of plan %d is what was issued, but today's rules do not take it: %s", e.Letter, e.Plan, e.Faults[0])
 }
 
 // A Failure is a disk, folder or file that does not let the archive work. Its

@@ -23,17 +23,20 @@ type handles struct {
 	read  *sql.DB
 }
 
-// connect opens a file and brings it to the newest schema; what is done beside
-// that is part of the same transaction.
-func connect(ctx context.Context, path string, more func(tx *sql.Tx, from int) error) (*handles, error) {
+// connect opens a file and brings it to the newest schema. A new one is filled in
+// the same transaction; without a fill, a file that holds nothing is refused.
+func connect(ctx context.Context, path string, fill func(*sql.Tx) error) (*handles, error) {
 	h := &handles{}
 	var err error
 	if h.write, err = open(path, "mode=rwc&_txlock=immediate&_pragma=journal_mode(WAL)"); err != nil {
 		return nil, err
 	}
 	h.write.SetMaxOpenConns(1)
-	if err := migrate(ctx, h.write, more); err != nil {
+	if err := migrate(ctx, h.write, fill); err != nil {
 		_ = h.close()
+		if errors.Is(err, errBare) {
+			err = bare(path)
+		}
 		return nil, err
 	}
 	// Readers never make a file: one that was removed stays away.

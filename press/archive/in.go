@@ -237,6 +237,9 @@ func readIssue(file string) (Revision, error) {
 	if err != nil {
 		return Revision{}, fmt.Errorf("archive: %s: found %q as the date of issue; one such as %s is needed", base, said.Issued, stampLayout)
 	}
+	if said.Drill != "" && said.Drill != DrillAgain && said.Drill != DrillSame {
+		return Revision{}, fmt.Errorf("archive: %s: found %q as what is said of the drill; %s or %s is allowed", base, said.Drill, DrillAgain, DrillSame)
+	}
 	planName := strings.TrimSuffix(base, issueEnding) + ".json"
 	if data, err = readFile(filepath.Join(filepath.Dir(file), planName)); err != nil {
 		return Revision{}, fmt.Errorf("archive: %s: %s", planName, plainFault(err))
@@ -249,8 +252,8 @@ func readIssue(file string) (Revision, error) {
 		return Revision{}, fmt.Errorf("archive: %s is not the plan that was issued: its digest is another one", planName)
 	}
 	return Revision{
-		Letter: said.Letter, At: at, Plan: plan, PlanDigest: said.PlanDigest,
-		Signed: Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second},
+		Letter: said.Letter, At: at, Document: plan.Document(), Plan: plan, PlanDigest: said.PlanDigest,
+		Signed: Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second, Drill: said.Drill},
 	}, nil
 }
 

@@ -44,6 +44,7 @@ const (
 	PathReason   = "issue.reason"
 	PathDespite  = "issue.despite"
 	PathSecond   = "issue.second"
+	PathDrill    = "issue.drill"
 )
 
 // Most characters of a text that is kept beside a plan.

@@ -21,6 +21,9 @@ import (
 // folder of its archive.
 const saverVariable = "RAMPLAN_TEST_SAVER"
 
+// fewVariable lets it save five new plans and rest until it is killed.
+const fewVariable = "RAMPLAN_TEST_FEW"
+
 // roundsVariable says how often the power is cut.
 const roundsVariable = "RAMPLAN_KILL_ROUNDS"
 
@@ -28,7 +31,11 @@ const usualRounds = 25
 
 func TestMain(m *testing.M) {
 	if dir := os.Getenv(saverVariable); dir != "" {
-		if err := saveWithoutEnd(dir); err != nil {
+		save := saveWithoutEnd
+		if os.Getenv(fewVariable) != "" {
+			save = saveFew
+		}
+		if err := save(dir); err != nil {
 			fmt.Fprintln(os.Stderr, err)
 		}
 		os.Exit(1)

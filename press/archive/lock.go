@@ -44,7 +44,11 @@ func TakeLock(dir string) (*Lock, error) {
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		return nil, explain(err)
 	}
-	f, err := os.OpenFile(filepath.Join(dir, LockName), os.O_RDWR|os.O_CREATE, 0o600)
+	path, err := fileIn(dir)
+	if err != nil {
+		return nil, explain(err)
+	}
+	f, err := os.OpenFile(filepath.Join(filepath.Dir(path), LockName), os.O_RDWR|os.O_CREATE, 0o600)
 	if err != nil {
 		return nil, explain(err)
 	}

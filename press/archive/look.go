@@ -32,6 +32,9 @@ func init() {
 
 // look opens a file for reading, whatever schema it has, and tells which.
 func look(ctx context.Context, path string) (*sql.DB, int, error) {
+	if err := loneLog(path); err != nil {
+		return nil, 0, err
+	}
 	if s, err := os.Stat(path); err != nil {
 		return nil, 0, err
 	} else if s.Size() == 0 {
@@ -43,7 +46,7 @@ func look(ctx context.Context, path string) (*sql.DB, int, error) {
 	}
 	n, err := schemaOf(ctx, db)
 	if err == nil && n == 0 {
-		err = &Failure{Text: "The file is no archive of ramplan."}
+		err = foreign(ctx, db, path)
 	}
 	if err == nil && n > Schema() {
 		err = newer(n)
@@ -76,7 +79,7 @@ func openToLook(ctx context.Context, path, more string) (*sql.DB, error) {
 // Look opens the archive in a folder for reading, beside the process that serves
 // it. One of an older schema is brought forward first, unless it is served.
 func Look(ctx context.Context, dir string) (*Archive, error) {
-	path, err := filepath.Abs(filepath.Join(dir, FileName))
+	path, err := fileIn(dir)
 	if err != nil {
 		return nil, explain(err)
 	}
@@ -118,6 +121,9 @@ func bringForward(ctx context.Context, dir string) error {
 
 // lookFault explains why an archive cannot be read.
 func lookFault(err error) error {
+	if failure := (*Failure)(nil); errors.As(err, &failure) {
+		return err
+	}
 	if errors.Is(err, os.ErrNotExist) {
 		return &Failure{Text: "There is no archive in this folder.", Err: err}
 	}

@@ -3,6 +3,7 @@ package archive
 import (
 	"context"
 	"database/sql"
+	"log"
 	"os"
 	"path/filepath"
 	"sync"
@@ -25,14 +26,18 @@ const Pause = time.Second
 type Archive struct {
 	dir, path string
 	now       func() time.Time
+	log       *log.Logger
 	swap      sync.Mutex // while another file is opened in place of the one that stood
 	handles   atomic.Pointer[handles]
+	made      bool
+	idle      idle
 }
 
 // Options of opening.
 type Options struct {
 	First []*press.Draft   // stand on the shelf of an archive that is new
 	Now   func() time.Time // nil: the clock
+	Log   *log.Logger      // of what goes wrong while nobody asks; nil: the usual one
 }
 
 // Open opens the archive in a folder, and makes both when they are not there.
@@ -46,7 +51,14 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		return nil, explain(err)
 	}
-	a := &Archive{dir: dir, path: filepath.Join(dir, FileName), now: o.Now}
+	path, err := fileIn(dir)
+	if err != nil {
+		return nil, explain(err)
+	}
+	a := &Archive{dir: filepath.Dir(path), path: path, now: o.Now, log: o.Log}
+	if a.log == nil {
+		a.log = log.Default()
+	}
 	if a.now == nil {
 		a.now = time.Now
 	}
@@ -54,22 +66,19 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 		return nil, explain(err)
 	}
 	h, err := patiently(ctx, func() (*handles, error) {
-		return connect(ctx, a.path, func(tx *sql.Tx, from int) error {
-			if from > 0 {
-				return nil
-			}
-			for _, d := range o.First {
-				if _, err := a.create(ctx, tx, d, DidMake); err != nil {
-					return err
-				}
-			}
-			return nil
-		})
+		made, err := a.make(ctx, o.First)
+		if err != nil {
+			return nil, err
+		}
+		a.made = a.made || made
+		return connect(ctx, a.path, nil)
 	})
 	if err != nil {
 		return nil, explain(err)
 	}
+	ownOnly(a.path)
 	a.handles.Store(h)
+	a.rests()
 	return a, nil
 }
 
@@ -93,8 +102,12 @@ func patiently(ctx context.Context, connect func() (*handles, error)) (*handles,
 // Path of the archive's file.
 func (a *Archive) Path() string { return a.path }
 
+// Made tells whether there was none and this one was made.
+func (a *Archive) Made() bool { return a.made }
+
 // Close writes what is in the log into the file and lets it go.
 func (a *Archive) Close() error {
+	a.idle.end()
 	h := a.handles.Load()
 	if a.stands(h) != nil {
 		return nil // see reopen
@@ -137,6 +150,7 @@ func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) 
 	if !a.logStands(h) {
 		return explain(h.rescue(ctx))
 	}
+	a.rests()
 	return nil
 }
 

@@ -37,6 +37,7 @@ type issue struct {
 	Reason     string `json:"reason"`
 	Despite    string `json:"despite,omitempty"`
 	Second     string `json:"second,omitempty"`
+	Drill      string `json:"drill,omitempty"`
 	PlanDigest string `json:"plan_digest"`
 }
 
@@ -170,6 +171,10 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 			m.fault(name, "revision %s is damaged and was left out", r.Letter)
 			continue
 		}
+		if r.Document == nil {
+			m.fault(name, "revision %s is no document that this program reads, and was left out; a backup holds it", r.Letter)
+			continue
+		}
 		if err := r.out(folder); err != nil {
 			return err
 		}
@@ -182,13 +187,13 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 func (r *Revision) out(folder string) error {
 	said, err := json.Marshal(issue{
 		Format: issueFormat, Letter: r.Letter, Issued: r.At.UTC().Format(stampLayout), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, Second: r.Second, PlanDigest: r.PlanDigest,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: r.Drill, PlanDigest: r.PlanDigest,
 	}, jsontext.WithIndent("  "))
 	if err != nil {
 		return err
 	}
 	base := filepath.Join(folder, revisionOf+r.Letter)
-	if err := writeNew(base+".json", r.Plan.JSON()); err != nil {
+	if err := writeNew(base+".json", r.Document.JSON()); err != nil {
 		return err
 	}
 	return writeNew(base+issueEnding, append(said, '\n'))

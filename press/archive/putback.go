@@ -26,7 +26,19 @@ func PutBack(ctx context.Context, dir, file string) (aside string, r *Report, er
 		return "", nil, err
 	}
 	defer func() { err = errors.Join(err, lock.Release()) }()
-	part, r, err := copyChecked(ctx, file, dir)
+	path, err := fileIn(dir)
+	if err != nil {
+		return "", nil, explain(err)
+	}
+	dir = filepath.Dir(path)
+	from := file
+	if isLog(file) {
+		if from, err = fromLog(ctx, file, dir); err != nil {
+			return "", nil, err
+		}
+		defer os.RemoveAll(filepath.Dir(from))
+	}
+	part, r, err := copyChecked(ctx, from, dir)
 	if err != nil {
 		return "", nil, err
 	}
@@ -34,7 +46,6 @@ func PutBack(ctx context.Context, dir, file string) (aside string, r *Report, er
 	if len(r.Faults) > 0 {
 		return "", r, &Unsound{file, r}
 	}
-	path := filepath.Join(dir, FileName)
 	if aside, err = keepAside(ctx, path, time.Now()); err != nil {
 		return "", r, err
 	}
@@ -55,32 +66,51 @@ func (e *Unsound) Error() string {
 }
 
 // keepAside gives the file that stands a second name, with all that its log
-// holds, and leaves no log that the next file could be taken to have written.
+// holds, and leaves no log that the next file could be taken to have written. A log
+// that lies alone is kept as it is.
 func keepAside(ctx context.Context, path string, now time.Time) (string, error) {
-	if _, err := os.Stat(path); errors.Is(err, os.ErrNotExist) {
+	alone := loneLog(path) != nil
+	_, err := os.Stat(path)
+	missing := errors.Is(err, os.ErrNotExist)
+	if missing && !alone {
 		return "", nil
 	}
-	_ = emptyLog(ctx, path) // a damaged one keeps its log beside it
-	aside := strings.TrimSuffix(path, ".db") + now.Format("-2006-01-02-150405")
-	for n := 2; ; n++ {
-		if _, err := os.Lstat(aside + ".db"); err != nil {
-			break
+	if !alone {
+		_ = emptyLog(ctx, path) // a damaged one keeps its log beside it
+	}
+	aside := freeName(path, now)
+	if !missing {
+		if err := newName(path, aside); err != nil {
+			return "", explain(err)
 		}
-		aside = strings.TrimSuffix(path, ".db") + now.Format("-2006-01-02-150405-") + fmt.Sprint(n)
 	}
-	aside += ".db"
-	if err := os.Link(path, aside); err != nil {
-		return "", explain(err)
-	}
+	kept := aside
 	if s, err := os.Stat(path + "-wal"); err == nil && s.Size() > 0 {
 		if err := os.Rename(path+"-wal", aside+"-wal"); err != nil {
 			return "", explain(err)
+		}
+		if missing {
+			kept = aside + "-wal"
 		}
 	} else {
 		_ = os.Remove(path + "-wal")
 	}
 	_ = os.Remove(path + "-shm")
-	return aside, nil
+	return kept, nil
+}
+
+// freeName is a dated name beside a file that neither a file nor a log has.
+func freeName(path string, now time.Time) string {
+	base := strings.TrimSuffix(path, ".db") + now.Format("-2006-01-02-150405")
+	name := base + ".db"
+	for n := 2; ; n++ {
+		_, file := os.Lstat(name)
+		_, log := os.Lstat(name + "-wal")
+		if file != nil && log != nil {
+			return name
+		}
+		name = fmt.Sprintf("%s-%d.db", base, n)
+	}
 }
 
 // emptyLog writes what the log of a file holds into the file.

@@ -2,8 +2,11 @@ package archive
 
 import (
 	"context"
+	"crypto/sha256"
 	"database/sql"
+	"errors"
 	"fmt"
+	"strings"
 )
 
 // migrations lead from each schema to the next: the first makes schema 1. A step
@@ -14,6 +17,7 @@ var migrations = []migration{
 	{sql: schema3, then: sealAll},
 	{sql: schema4},
 	{sql: schema5},
+	{sql: schema6},
 }
 
 // A migration leads to a schema: statements, and what else they need.
@@ -154,22 +158,32 @@ create table sitting (
 ) strict;
 `
 
+// schema6 adds what the planner says of a revision and the drill: empty in revisions of
+// before, of which nobody said anything. A seal takes it in where something is said.
+const schema6 = `
+alter table revision add column drill text not null default '';
+`
+
 const revisionStays = `
 create trigger revision_stays before update on revision
 begin select raise(abort, 'an issued revision is never changed'); end;
 `
 
-// sealAll seals the revisions of older schemas.
+// sealAll seals the revisions of older schemas. It stands for itself, as what was
+// released does: it uses nothing that later programs change.
 func sealAll(ctx context.Context, tx *sql.Tx) error {
 	type row struct {
-		plan ID
-		r    Revision
+		plan  int64
+		texts [10]string // letter to plan_digest, then the digest of the body
 	}
 	var all []row
-	err := each(ctx, tx, "select plan, "+revisionColumns+" from revision", nil, func(scan scanner) error {
+	err := each(ctx, tx, "select plan, letter, at, prepared, checked, approved, reason, despite, second, plan_digest, digest from revision", nil, func(scan scanner) error {
 		var one row
-		var err error
-		one.r, err = scanRevision(func(to ...any) error { return scan(append([]any{&one.plan}, to...)...) })
+		to := []any{&one.plan}
+		for i := range one.texts {
+			to = append(to, &one.texts[i])
+		}
+		err := scan(to...)
 		all = append(all, one)
 		return err
 	})
@@ -177,7 +191,12 @@ func sealAll(ctx context.Context, tx *sql.Tx) error {
 		return err
 	}
 	for _, one := range all {
-		if _, err := tx.ExecContext(ctx, "update revision set seal = $1 where plan = $2 and letter = $3", one.r.seal(one.r.body), one.plan, one.r.Letter); err != nil {
+		var b strings.Builder
+		for _, s := range one.texts {
+			fmt.Fprintf(&b, "%d %s\n", len(s), s)
+		}
+		seal := fmt.Sprintf("sha256:%x", sha256.Sum256([]byte(b.String())))
+		if _, err := tx.ExecContext(ctx, "update revision set seal = $1 where plan = $2 and letter = $3", seal, one.plan, one.texts[0]); err != nil {
 			return err
 		}
 	}
@@ -195,9 +214,12 @@ func schemaOf(ctx context.Context, q querier) (int, error) {
 	return n, err
 }
 
-// migrate brings the file to the newest schema and does what else belongs to
-// opening it, in one transaction, so that nobody ever sees half of it.
-func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) error) error {
+// errBare says that a database holds nothing at all.
+var errBare = errors.New("archive: the file holds no tables")
+
+// migrate brings the file to the newest schema, and fills a new one, in one
+// transaction, so that nobody ever sees half of it.
+func migrate(ctx context.Context, db *sql.DB, fill func(*sql.Tx) error) error {
 	tx, err := db.BeginTx(ctx, nil)
 	if err != nil {
 		return err
@@ -218,6 +240,9 @@ func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) er
 		if tables > 0 {
 			return &Failure{Text: "The file is no archive of ramplan."}
 		}
+		if fill == nil {
+			return errBare
+		}
 	}
 	for n := from; n < Schema(); n++ {
 		m := migrations[n]
@@ -229,8 +254,8 @@ func migrate(ctx context.Context, db *sql.DB, more func(tx *sql.Tx, from int) er
 			return fmt.Errorf("archive: schema %d: %w", n+1, err)
 		}
 	}
-	if more != nil {
-		if err := more(tx, from); err != nil {
+	if from == 0 {
+		if err := fill(tx); err != nil {
 			return err
 		}
 	}

@@ -115,7 +115,7 @@ func TestDatabaseKeepsRevisions(t *testing.T) {
 		"update revision set reason = 'other'": "never changed",
 		"delete from revision":                 "never removed",
 		"delete from plan":                     "through the bin only",
-		"insert or replace into revision select plan, seq, letter, at, 'another', checked, approved, reason, despite, second, plan_digest, digest, body, seal from revision": "never replaced",
+		"insert or replace into revision select plan, seq, letter, at, 'another', checked, approved, reason, despite, second, plan_digest, digest, body, seal, drill from revision": "never replaced",
 	} {
 		_, err := a.handles.Load().write.Exec(statement)
 		assert.ErrorContains(t, err, want, statement)

@@ -2,6 +2,7 @@ package archive
 
 import (
 	"context"
+	"time"
 
 	"ramplan/press"
 )
@@ -11,11 +12,24 @@ type Found struct {
 	Plan         ID
 	Name, Number string // of the plan's draft
 	Letter       string
+	At           time.Time // of issue
+	Digest       string    // of the plan
+	Last         string    // letter of the last revision of the plan: another one supersedes this
+	LastAt       time.Time
 }
+
+// Superseded tells whether a newer revision was issued.
+func (f Found) Superseded() bool { return f.Last != f.Letter }
 
 // Issued finds the revisions whose plan has this digest.
 func (a *Archive) Issued(ctx context.Context, planDigest string) ([]Found, error) {
 	return a.found(ctx, "r.plan_digest = $1 order by p.id, r.seq", planDigest)
+}
+
+// IssuedAs finds the revisions whose plan has a digest that begins with these
+// digits, as [TypedDigest] reads them.
+func (a *Archive) IssuedAs(ctx context.Context, digits string) ([]Found, error) {
+	return a.found(ctx, "r.plan_digest between $1 and $1 || 'g' order by p.id, r.seq", digestName+digits)
 }
 
 // IssuedOf finds the revisions of the plans with this number that have this
@@ -25,7 +39,10 @@ func (a *Archive) IssuedOf(ctx context.Context, number, letter string) ([]Found,
 }
 
 func (a *Archive) found(ctx context.Context, where string, args ...any) ([]Found, error) {
-	rows, err := a.reader(ctx).QueryContext(ctx, "select p.id, p.name, p.number, r.letter from revision r join plan p on p.id = r.plan where "+where, args...)
+	rows, err := a.reader(ctx).QueryContext(ctx, `
+select p.id, p.name, p.number, r.letter, r.at, r.plan_digest, l.letter, l.at
+from revision r join plan p on p.id = r.plan join revision l on l.plan = p.id and l.seq = (select max(seq) from revision where plan = p.id)
+where `+where, args...)
 	if err != nil {
 		return nil, explain(err)
 	}
@@ -33,9 +50,11 @@ func (a *Archive) found(ctx context.Context, where string, args ...any) ([]Found
 	var out []Found
 	for rows.Next() {
 		var f Found
-		if err := rows.Scan(&f.Plan, &f.Name, &f.Number, &f.Letter); err != nil {
+		var at, last string
+		if err := rows.Scan(&f.Plan, &f.Name, &f.Number, &f.Letter, &at, &f.Digest, &f.Last, &last); err != nil {
 			return nil, explain(err)
 		}
+		f.At, f.LastAt = readStamp(at), readStamp(last)
 		out = append(out, f)
 	}
 	return out, explain(rows.Err())

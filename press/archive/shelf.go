@@ -14,6 +14,7 @@ type Item struct {
 	Name, Number string
 	Revision     string // the last issued; empty before the first
 	Issued       string // digest of its plan
+	Asked        string // the revision whose digest was searched for; empty where it was words
 	Changed      time.Time
 	Binned       time.Time // when it was moved to the bin; zero on the shelf
 	Version      int64
@@ -39,7 +40,7 @@ const (
 
 // A Query asks for a page of the shelf.
 type Query struct {
-	Text   string // words or beginnings of words, all of which are found
+	Text   string // words or beginnings of words, all of which are found; or the digits of an issued digest
 	Order  string // ByChange when empty
 	Binned bool   // the bin in place of the shelf
 	Offset int
@@ -65,7 +66,7 @@ func (a *Archive) List(ctx context.Context, q Query) ([]Item, int, error) {
 		var changed string
 		var binned, sum sql.NullString
 		c := &i.Card
-		if err := rows.Scan(&i.ID, &i.Name, &i.Number, &i.Revision, &i.Issued, &changed, &binned, &i.Version, &sum, &c.Of, &c.Strip, &c.Blockers, &c.Cautions, &c.Notes, &c.Faults); err != nil {
+		if err := rows.Scan(&i.ID, &i.Name, &i.Number, &i.Revision, &i.Issued, &i.Asked, &changed, &binned, &i.Version, &sum, &c.Of, &c.Strip, &c.Blockers, &c.Cautions, &c.Notes, &c.Faults); err != nil {
 			return nil, 0, explain(err)
 		}
 		i.Changed, i.Binned, i.Digest = readStamp(changed), readStamp(binned.String), sum.String
@@ -80,11 +81,20 @@ func (q *Query) wanted() (string, []any) {
 	if q.Binned {
 		where = " where p.binned is not null"
 	}
-	if match := matching(q.Text); match != "" {
-		return where + " and p.id in (select rowid from find where find match $1)", []any{match}
+	match := matching(q.Text)
+	if match == "" {
+		return where, nil
 	}
-	return where, nil
+	where += " and (p.id in (select rowid from find where find match $1)"
+	if digits, ok := TypedDigest(q.Text); ok {
+		return where + " or p.id in (select plan from revision where " + hasDigits + "))", []any{match, digestName + digits}
+	}
+	return where + ")", []any{match}
 }
+
+// hasDigits is the condition that a revision's digest begins with the second
+// argument of a query.
+const hasDigits = "plan_digest between $2 and $2 || 'g'"
 
 func countQuery(q Query) (string, []any) {
 	where, args := q.wanted()
@@ -104,9 +114,13 @@ func pageQuery(q Query) (string, []any) {
 		}
 		return " order by " + p + ".changed desc, " + p + ".id desc"
 	}
+	asked := "''"
+	if len(args) == 2 {
+		asked = "coalesce((select letter from revision where plan = o.id and " + hasDigits + " order by seq desc limit 1), '')"
+	}
 	page := "select p.id from plan p" + where + order("p") + " limit " + count(q.Limit) + " offset " + count(q.Offset)
 	return `
-select o.id, o.name, o.number, coalesce(r.letter, ''), coalesce(r.plan_digest, ''),
+select o.id, o.name, o.number, coalesce(r.letter, ''), coalesce(r.plan_digest, ''), ` + asked + `,
 	o.changed, o.binned, o.version, s.digest, o.card_of, o.strip, o.blockers, o.cautions, o.notes, o.faults
 from plan o left join revision r on r.plan = o.id and r.seq = (select max(seq) from revision where plan = o.id) left join state s on s.plan = o.id and s.n = o.head where o.id in (` + page + ")" + order("o"), args
 }

@@ -8,11 +8,13 @@ import (
 
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
+
+	"ramplan/press"
 )
 
-// A Sitting is an exam that was begun and not handed in: what is needed to ask its
-// questions again after the program was started anew. It goes when its record is
-// kept, when its person's records are removed, and after a day.
+// A Sitting is an exam under way: what is needed to ask its questions again after the
+// program was started anew, and what was answered so far. It goes when it is handed in,
+// or left, for the record that is kept then; and when its person's records are removed.
 type Sitting struct {
 	ID       string
 	Plan     ID
@@ -20,75 +22,225 @@ type Sitting struct {
 	Started  time.Time
 	Revision string // letter; empty for a draft
 	Document []byte // the plan in canonical form
+	Exam     string // whose it is; empty: of older programs, of everything
 	Seed     uint64
-	Items    int
+	Items    int // that were asked for
+	Asks     int // that it has: a plan may have fewer
+	Needed   int
 	Pass     float64
 	Limit    time.Duration
-	Asked    string // digest of the questions
+	Asked    string           // digest of the questions
+	Given    map[string]Given // what was answered so far, by the keys of the items
+	Heard    time.Time        // when that was kept; zero: nothing was
+}
+
+// Given is an answer as it was chosen or typed.
+type Given struct {
+	Choice string `json:"choice,omitzero"`
+	From   string `json:"from,omitzero"` // the ends of a zone
+	To     string `json:"to,omitzero"`
 }
 
 // sittingFormat is the name of the format of a stored sitting.
 const sittingFormat = "ramplan.sitting/1"
 
 type sittingDocument struct {
-	Format   string         `json:"format"`
-	Plan     ID             `json:"plan"`
-	ID       string         `json:"id"`
-	Who      string         `json:"who"`
-	Started  string         `json:"started"`
-	Revision string         `json:"revision"`
-	Document jsontext.Value `json:"document"`
-	Seed     uint64         `json:"seed,string"`
-	Items    int            `json:"items"`
-	Pass     float64        `json:"pass"`
-	LimitMS  int64          `json:"limit_ms"`
-	Asked    string         `json:"asked"`
+	Format   string           `json:"format"`
+	Plan     ID               `json:"plan"`
+	ID       string           `json:"id"`
+	Who      string           `json:"who"`
+	Started  string           `json:"started"`
+	Revision string           `json:"revision"`
+	Document jsontext.Value   `json:"document"`
+	Seed     uint64           `json:"seed,string"`
+	Items    int              `json:"items"`
+	Pass     float64          `json:"pass"`
+	LimitMS  int64            `json:"limit_ms"`
+	Asked    string           `json:"asked"`
+	Exam     string           `json:"exam,omitzero"`
+	Asks     int              `json:"asks,omitzero"`
+	Needed   int              `json:"needed,omitzero"`
+	Given    map[string]Given `json:"given,omitempty"`
+	Heard    string           `json:"heard,omitzero"`
 }
 
-// sittingsLast is how long a sitting is kept that nobody hands in.
-const sittingsLast = 24 * time.Hour
+func (s *Sitting) document() ([]byte, error) {
+	d := sittingDocument{
+		sittingFormat, s.Plan, s.ID, s.Who, s.Started.UTC().Format(stampLayout), s.Revision, s.Document, s.Seed, s.Items, s.Pass, s.Limit.Milliseconds(), s.Asked,
+		s.Exam, s.Asks, s.Needed, s.Given, "",
+	}
+	if !s.Heard.IsZero() {
+		d.Heard = s.Heard.UTC().Format(stampLayout)
+	}
+	return json.Marshal(d)
+}
 
-// KeepSitting keeps an exam that begins, and forgets those of more than a day ago.
+// scanSitting reads a sitting. One that does not match its digest is not found.
+func scanSitting(scan scanner) (Sitting, error) {
+	var id, sum string
+	var body []byte
+	if err := scan(&id, &sum, &body); err != nil {
+		return Sitting{}, err
+	}
+	var d sittingDocument
+	if digest(body) != sum || json.Unmarshal(body, &d) != nil || d.Format != sittingFormat || d.ID != id {
+		return Sitting{}, ErrNotFound
+	}
+	return Sitting{
+		ID: d.ID, Plan: d.Plan, Who: d.Who, Started: readStamp(d.Started), Revision: d.Revision, Document: d.Document, Exam: d.Exam, Seed: d.Seed, Items: d.Items, Asks: d.Asks,
+		Needed: d.Needed, Pass: d.Pass, Limit: time.Duration(d.LimitMS) * time.Millisecond, Asked: d.Asked, Given: d.Given, Heard: readStamp(d.Heard),
+	}, nil
+}
+
+const sittingColumns = "id, sum, body"
+
+// An exam is left when nobody has handed it in so long after its time ended, or, where
+// it has no limit, after it began.
+const (
+	leftAfter     = time.Hour
+	leftUnlimited = 24 * time.Hour
+)
+
+// Left tells whether a sitting is left at a time.
+func (s Sitting) Left(now time.Time) bool {
+	if s.Limit <= 0 {
+		return now.After(s.Started.Add(leftUnlimited))
+	}
+	return now.After(s.Started.Add(s.Limit + leftAfter))
+}
+
+// KeepSitting keeps an exam that begins, and records those that are left by then.
 func (a *Archive) KeepSitting(ctx context.Context, s Sitting) error {
 	if s.Who = PersonName(s.Who); s.Who == "" {
 		return ErrNobody
 	}
-	started := s.Started.UTC().Format(stampLayout)
-	body, err := json.Marshal(sittingDocument{
-		sittingFormat, s.Plan, s.ID, s.Who, started, s.Revision, s.Document, s.Seed, s.Items, s.Pass, s.Limit.Milliseconds(), s.Asked,
-	})
+	body, err := s.document()
 	if err != nil {
 		return err
 	}
 	return a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
-		old := s.Started.Add(-sittingsLast).UTC().Format(stampLayout)
-		if _, err := tx.ExecContext(ctx, "delete from sitting where started < $1", old); err != nil {
+		if err := endLeft(ctx, tx, s.Started); err != nil {
 			return err
 		}
-		_, err := tx.ExecContext(ctx, "insert into sitting (id, plan, who, started, sum, body) values ($1, $2, $3, $4, $5, $6)", s.ID, s.Plan, s.Who, started, digest(body), body)
+		_, err = tx.ExecContext(ctx, "insert into sitting (id, plan, who, started, sum, body) values ($1, $2, $3, $4, $5, $6)",
+			s.ID, s.Plan, s.Who, s.Started.UTC().Format(stampLayout), digest(body), body)
 		return err
 	})
 }
 
-// SittingOf gives an exam that was begun. One that does not match its digest is
-// not found.
+// KeepAnswers keeps what was answered so far in an exam under way, at a time.
+func (a *Archive) KeepAnswers(ctx context.Context, id string, given map[string]Given, at time.Time) error {
+	return a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+		s, err := sittingOf(ctx, tx, id)
+		if err != nil {
+			return err
+		}
+		s.Given, s.Heard = given, at
+		body, err := s.document()
+		if err != nil {
+			return err
+		}
+		_, err = tx.ExecContext(ctx, "update sitting set sum = $1, body = $2 where id = $3", digest(body), body, id)
+		return err
+	})
+}
+
+// SittingOf gives an exam under way.
 func (a *Archive) SittingOf(ctx context.Context, id string) (Sitting, error) {
-	var s Sitting
-	var sum string
-	var body []byte
-	err := a.reader(ctx).QueryRowContext(ctx, "select sum, body from sitting where id = $1", id).Scan(&sum, &body)
+	s, err := sittingOf(ctx, a.reader(ctx), id)
+	return s, explain(err)
+}
+
+func sittingOf(ctx context.Context, q querier, id string) (Sitting, error) {
+	s, err := scanSitting(q.QueryRowContext(ctx, "select "+sittingColumns+" from sitting where id = $1", id).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
-		return s, ErrNotFound
+		err = ErrNotFound
 	}
+	return s, err
+}
+
+// Sittings lists the exams of a plan that are under way, the oldest first.
+func (a *Archive) Sittings(ctx context.Context, plan ID) ([]Sitting, error) {
+	out, err := sittings(ctx, a.reader(ctx), "where plan = $1", plan)
+	return out, explain(err)
+}
+
+func sittings(ctx context.Context, q querier, where string, args ...any) ([]Sitting, error) {
+	var out []Sitting
+	err := each(ctx, q, "select "+sittingColumns+" from sitting "+where+" order by started, id", args, func(scan scanner) error {
+		s, err := scanSitting(scan)
+		if errors.Is(err, ErrNotFound) {
+			return nil
+		}
+		out = append(out, s)
+		return err
+	})
+	return out, err
+}
+
+// EndSitting records an exam under way as not finished at a time.
+func (a *Archive) EndSitting(ctx context.Context, id string, at time.Time) (Training, error) {
+	var t Training
+	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+		s, err := sittingOf(ctx, tx, id)
+		if err != nil {
+			return err
+		}
+		t, err = endSitting(ctx, tx, s, at)
+		return err
+	})
+	return t, err
+}
+
+// EndLeft records every exam that is left at a time as not finished.
+func (a *Archive) EndLeft(ctx context.Context, now time.Time) error {
+	all, err := sittings(ctx, a.reader(ctx), "")
 	if err != nil {
-		return s, explain(err)
+		return explain(err)
 	}
-	var d sittingDocument
-	if digest(body) != sum || json.Unmarshal(body, &d) != nil || d.Format != sittingFormat || d.ID != id {
-		return s, ErrNotFound
+	for _, s := range all {
+		if s.Left(now) {
+			return a.change(ctx, func(ctx context.Context, tx *sql.Tx) error { return endLeft(ctx, tx, now) })
+		}
 	}
-	return Sitting{
-		ID: d.ID, Plan: d.Plan, Who: d.Who, Started: readStamp(d.Started), Revision: d.Revision, Document: d.Document,
-		Seed: d.Seed, Items: d.Items, Pass: d.Pass, Limit: time.Duration(d.LimitMS) * time.Millisecond, Asked: d.Asked,
-	}, nil
+	return nil
+}
+
+// endLeft ends what is left at a time, and forgets after a day what cannot be read.
+func endLeft(ctx context.Context, tx *sql.Tx, now time.Time) error {
+	all, err := sittings(ctx, tx, "")
+	if err != nil {
+		return err
+	}
+	for _, s := range all {
+		if !s.Left(now) {
+			continue
+		}
+		at := s.Heard
+		if at.IsZero() {
+			at = s.Started
+		}
+		if _, err := endSitting(ctx, tx, s, at); err != nil {
+			return err
+		}
+	}
+	_, err = tx.ExecContext(ctx, "delete from sitting where started < $1", now.Add(-leftUnlimited).UTC().Format(stampLayout))
+	return err
+}
+
+// endSitting records a sitting as not finished. What was answered is not judged: nobody
+// has handed it in.
+func endSitting(ctx context.Context, tx *sql.Tx, s Sitting, at time.Time) (Training, error) {
+	t := Training{
+		Plan: s.Plan, Sitting: s.ID, Who: s.Who, At: at.UTC().Truncate(time.Millisecond), Revision: s.Revision, Exam: s.Exam, Seed: s.Seed, Items: s.Asks, Needed: s.Needed, Pass: s.Pass,
+		Limit: s.Limit, Took: at.Sub(s.Started), Unfinished: true, Answered: len(s.Given),
+	}
+	if t.Items == 0 {
+		t.Items = s.Items // older programs kept no more
+	}
+	if plan, faults := press.Decode(s.Document); len(faults) == 0 {
+		t.Name, t.Number, t.Digest = plan.Title.Name, plan.Title.Number, plan.Digest()
+	}
+	err := keepTraining(ctx, tx, &t)
+	return t, err
 }

@@ -18,30 +18,33 @@ type TrainingID int64
 // it stays when its plan is removed, and goes when its person's records are
 // removed.
 type Training struct {
-	ID       TrainingID
-	Plan     ID
-	Sitting  string    // of the exam: one is recorded once
-	Who      string    // name or number, as entered
-	At       time.Time // when it ended
-	Name     string    // of the plan as it was then
-	Number   string
-	Revision string // letter; empty for a draft
-	Digest   string // of the plan in canonical form
-	Seed     uint64
-	Items    int
-	Right    int
-	Needed   int
-	Pass     float64 // share of right answers that was asked for
-	Limit    time.Duration
-	Took     time.Duration
-	OverTime bool
-	Passed   bool
-	Grave    []string // what failed it whatever the score; none in records of older programs
-	Repeat   bool     // the same person had handed in this seed of this plan before
-	Known    bool     // another person had been given this seed of this plan before, and this one had not
-	Missed   []string // keys of the items
-	Misses   []Miss   // the same in words, in that order; none in records of older programs
-	Damaged  bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
+	ID         TrainingID
+	Plan       ID
+	Sitting    string    // of the exam: one is recorded once
+	Who        string    // name or number, as entered
+	At         time.Time // when it ended
+	Name       string    // of the plan as it was then
+	Number     string
+	Revision   string // letter; empty for a draft
+	Digest     string // of the plan in canonical form
+	Exam       string // whose it was, such as technician; empty in records of older programs, of one exam of everything
+	Seed       uint64
+	Items      int
+	Right      int
+	Needed     int
+	Pass       float64 // share of right answers that was asked for
+	Limit      time.Duration
+	Took       time.Duration
+	OverTime   bool
+	Passed     bool
+	Grave      []string // what was answered that failed it whatever the score; worded as deeds in records of older programs, or none
+	Unfinished bool     // it was begun and left: nothing of it was judged
+	Answered   int      // of one that is not finished: how many questions had an answer
+	Repeat     bool     // the same person had handed in this seed of this plan before
+	Known      bool     // another person had been given this seed of this plan before, and this one had not
+	Missed     []string // keys of the items
+	Misses     []Miss   // the same in words, in that order; none in records of older programs
+	Damaged    bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
 }
 
 // A Miss is an item that was missed, in words.
@@ -58,29 +61,32 @@ const trainingFormat = "ramplan.training/1"
 
 // trainingDocument is a record as it is stored. Its number in the archive is no part of it.
 type trainingDocument struct {
-	Format   string   `json:"format"`
-	Plan     ID       `json:"plan"`
-	Sitting  string   `json:"sitting"`
-	Who      string   `json:"who"`
-	At       string   `json:"at"`
-	Name     string   `json:"name"`
-	Number   string   `json:"number"`
-	Revision string   `json:"revision"`
-	Digest   string   `json:"plan_digest"`
-	Seed     uint64   `json:"seed,string"`
-	Items    int      `json:"items"`
-	Right    int      `json:"right"`
-	Needed   int      `json:"needed"`
-	Pass     float64  `json:"pass"`
-	LimitMS  int64    `json:"limit_ms"`
-	TookMS   int64    `json:"took_ms"`
-	OverTime bool     `json:"over_time"`
-	Passed   bool     `json:"passed"`
-	Missed   []string `json:"missed"`
-	Repeat   bool     `json:"repeat,omitzero"`
-	Known    bool     `json:"known,omitzero"`
-	Misses   []Miss   `json:"misses,omitempty"`
-	Grave    []string `json:"grave,omitempty"`
+	Format     string   `json:"format"`
+	Plan       ID       `json:"plan"`
+	Sitting    string   `json:"sitting"`
+	Who        string   `json:"who"`
+	At         string   `json:"at"`
+	Name       string   `json:"name"`
+	Number     string   `json:"number"`
+	Revision   string   `json:"revision"`
+	Digest     string   `json:"plan_digest"`
+	Seed       uint64   `json:"seed,string"`
+	Items      int      `json:"items"`
+	Right      int      `json:"right"`
+	Needed     int      `json:"needed"`
+	Pass       float64  `json:"pass"`
+	LimitMS    int64    `json:"limit_ms"`
+	TookMS     int64    `json:"took_ms"`
+	OverTime   bool     `json:"over_time"`
+	Passed     bool     `json:"passed"`
+	Missed     []string `json:"missed"`
+	Repeat     bool     `json:"repeat,omitzero"`
+	Known      bool     `json:"known,omitzero"`
+	Misses     []Miss   `json:"misses,omitempty"`
+	Grave      []string `json:"grave,omitempty"`
+	Exam       string   `json:"exam,omitzero"`
+	Unfinished bool     `json:"unfinished,omitzero"`
+	Answered   int      `json:"answered,omitzero"`
 }
 
 // MaxWho is the longest name or number of a person, in characters.
@@ -107,32 +113,37 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 		return t, ErrNobody
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
-		kept, err := scanTraining(tx.QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", t.Sitting).Scan)
-		if !errors.Is(err, sql.ErrNoRows) {
-			t = kept
-			return err
-		}
-		if t.Repeat, t.Known, err = seenBefore(ctx, tx, t); err != nil {
-			return err
-		}
 		t.At = readStamp(a.stamp())
-		body, err := t.document()
-		if err != nil {
-			return err
-		}
-		row, err := tx.ExecContext(ctx, "insert into training (plan, sitting, who, at, revision, sum, body) values ($1, $2, $3, $4, $5, $6, $7)",
-			t.Plan, t.Sitting, t.Who, t.At.Format(stampLayout), t.Revision, digest(body), body)
-		if err != nil {
-			return err
-		}
-		if _, err := tx.ExecContext(ctx, "delete from sitting where id = $1", t.Sitting); err != nil {
-			return err
-		}
-		id, err := row.LastInsertId()
-		t.ID = TrainingID(id)
-		return err
+		return keepTraining(ctx, tx, &t)
 	})
 	return t, err
+}
+
+// keepTraining keeps a record with its time, and ends its sitting.
+func keepTraining(ctx context.Context, tx *sql.Tx, t *Training) error {
+	kept, err := scanTraining(tx.QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", t.Sitting).Scan)
+	if !errors.Is(err, sql.ErrNoRows) {
+		*t = kept
+		return err
+	}
+	if t.Repeat, t.Known, err = seenBefore(ctx, tx, *t); err != nil {
+		return err
+	}
+	body, err := t.document()
+	if err != nil {
+		return err
+	}
+	row, err := tx.ExecContext(ctx, "insert into training (plan, sitting, who, at, revision, sum, body) values ($1, $2, $3, $4, $5, $6, $7)",
+		t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Revision, digest(body), body)
+	if err != nil {
+		return err
+	}
+	if _, err := tx.ExecContext(ctx, "delete from sitting where id = $1", t.Sitting); err != nil {
+		return err
+	}
+	id, err := row.LastInsertId()
+	t.ID = TrainingID(id)
+	return err
 }
 
 // seenBefore tells whether a person handed in the same seed of the same plan before,
@@ -256,7 +267,7 @@ func (t *Training) document() ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
-		t.Repeat, t.Known, t.Misses, t.Grave,
+		t.Repeat, t.Known, t.Misses, t.Grave, t.Exam, t.Unfinished, t.Answered,
 	})
 }
 
@@ -281,6 +292,7 @@ func scanTraining(scan scanner) (Training, error) {
 	t.Limit, t.Took = time.Duration(s.LimitMS)*time.Millisecond, time.Duration(s.TookMS)*time.Millisecond
 	t.OverTime, t.Passed, t.Missed = s.OverTime, s.Passed, s.Missed
 	t.Repeat, t.Known, t.Misses, t.Grave = s.Repeat, s.Known, s.Misses, s.Grave
+	t.Exam, t.Unfinished, t.Answered = s.Exam, s.Unfinished, s.Answered
 	return t, nil
 }
 
@@ -295,44 +307,4 @@ func PersonKey(who string) string {
 		}
 		return r
 	}, PersonName(who))
-}
-
-// Due lists who has to be trained again on the state of a plan that has a digest, of
-// records of that plan that stand newest first: who has not passed on it since the
-// last exam that was passed, and who failed the last exam on it. Of each there is the
-// record that says so.
-func Due(all []Training, digest string) []Training {
-	type person struct{ newest, passed, here *Training }
-	people := map[string]*person{}
-	var order []*person
-	for i := range all {
-		t := &all[i]
-		if t.Damaged {
-			continue
-		}
-		x := people[PersonKey(t.Who)]
-		if x == nil {
-			x = &person{newest: t}
-			people[PersonKey(t.Who)] = x
-			order = append(order, x)
-		}
-		if x.passed == nil && t.Passed {
-			x.passed = t
-		}
-		if x.here == nil && t.Digest == digest {
-			x.here = t
-		}
-	}
-	var out []Training
-	for _, x := range order {
-		switch {
-		case x.here != nil && !x.here.Passed:
-			out = append(out, *x.here)
-		case x.passed == nil:
-			out = append(out, *x.newest)
-		case x.passed.Digest != digest:
-			out = append(out, *x.passed)
-		}
-	}
-	return out
 }

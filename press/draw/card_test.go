@@ -133,7 +133,7 @@ func TestRecordSheet(t *testing.T) {
 	d := NewRecord(r, Options{})
 	labelsApart(t, d, "record")
 	text := strings.Join(cardTexts(d), " ")
-	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Answered: no answer. Right: Hardly ever, or never.", "Learner", "Trainer", "2026-03-04 10:05 UTC+00:00"} {
+	for _, part := range []string{"Learner 7", "2026-03-04 10:05", "WS-210", "B", "0123456789ab", "42", "17 of 20 right; 16 needed", "7\u202fmin 12\u202fs", "Passed", "Loose fit", "Answered: no answer. Right: Hardly ever, or never.", "Learner", "Trainer", "2026-03-04 10:05 UTC+00:00", "Exam of everything"} {
 		assert.Contains(t, text, part)
 	}
 	for range 200 {
@@ -147,14 +147,21 @@ func TestRecordSheet(t *testing.T) {
 	text = strings.Join(cardTexts(d), " ")
 	assert.Contains(t, text, "Not passed: over the time")
 	assert.Contains(t, text, "draft, not issued")
-	r.As, r.Grave = "A", []string{"a refused part was passed on", "work went on after a fault"}
+	r.As, r.Grave = "A", []string{"a refused part was passed on", "answered that work may go on after a fault"} // the first as an older program worded it
 	d = NewRecord(r, Options{})
 	labelsApart(t, d, "record of who passed on a refused part")
 	text = strings.Join(cardTexts(d), " ")
-	assert.Contains(t, text, "Not passed: over the time; a refused part was passed on; work went on after a fault")
+	assert.Contains(t, text, "Not passed: over the time; answered that a refused part may be passed on; answered that work may go on after a fault")
 	assert.Contains(t, text, "draft that became revision A")
 	d = NewRecord(Record{Who: "Ada", Grave: []string{"a refused part was passed on"}}, Options{})
-	assert.Contains(t, strings.Join(cardTexts(d), " "), "Not passed: a refused part was passed on")
+	assert.Contains(t, strings.Join(cardTexts(d), " "), "Not passed: answered that a refused part may be passed on")
+	d = NewRecord(Record{Who: "Ada", Exam: "setter", Unfinished: true, Answered: 7, Items: 20}, Options{})
+	labelsApart(t, d, "record of an exam that was left")
+	left := strings.Join(cardTexts(d), " ")
+	for _, part := range []string{"Not finished", "7 of 20 answered, nothing judged", "Setter's exam", "begun and left"} {
+		assert.Contains(t, left, part)
+	}
+	assert.NotContains(t, left, "Nothing was missed")
 	assert.Contains(t, text, "42: repeat of a seen set")
 	assert.Contains(t, text, "more, in the archive")
 	var pdf bytes.Buffer

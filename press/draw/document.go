@@ -2,6 +2,7 @@ package draw
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"io"
 	"time"
@@ -89,11 +90,17 @@ func (d *Picture) scaled(k float64) *Picture {
 // Write writes the document in one of [Formats]: the whole of it as PDF, one
 // page, counted from 0, as SVG or PNG.
 func (d *Document) Write(w io.Writer, format string, page int) error {
+	return d.WriteUntil(context.Background(), w, format, page)
+}
+
+// WriteUntil writes the document as [Document.Write] does, and gives up when the
+// context ends, as nobody waits for it any more.
+func (d *Document) WriteUntil(ctx context.Context, w io.Writer, format string, page int) error {
 	switch format {
 	case "pdf":
-		return WritePDF(w, d)
+		return writePDF(ctx, w, d)
 	case "png":
-		return d.writePNG(w, page)
+		return d.writePNG(ctx, w, page)
 	case "svg":
 		_, err := w.Write(d.pages[page].exported(d.carried.Element()))
 		return err
@@ -101,9 +108,9 @@ func (d *Document) Write(w io.Writer, format string, page int) error {
 	return unknownFormat(format)
 }
 
-func (d *Document) writePNG(w io.Writer, page int) error {
+func (d *Document) writePNG(ctx context.Context, w io.Writer, page int) error {
 	var b bytes.Buffer
-	if err := d.pages[page].PNG(&b); err != nil {
+	if err := d.pages[page].dots(ctx, &b); err != nil {
 		return err
 	}
 	_, err := w.Write(withChunks(b.Bytes(), internationalText(carry.Keyword, string(d.carried.Encode()))))
@@ -114,6 +121,10 @@ func (d *Document) writePNG(w io.Writer, page int) error {
 // for each page and an attachment for each plan. The same documents give the same
 // bytes.
 func WritePDF(w io.Writer, docs ...*Document) error {
+	return writePDF(context.Background(), w, docs...)
+}
+
+func writePDF(ctx context.Context, w io.Writer, docs ...*Document) error {
 	if len(docs) == 0 {
 		return fmt.Errorf("draw: a PDF needs a page")
 	}
@@ -130,6 +141,9 @@ func WritePDF(w io.Writer, docs ...*Document) error {
 	var inside []fpdf.Attachment
 	for i, d := range docs {
 		for k, page := range d.pages {
+			if err := ctx.Err(); err != nil {
+				return err
+			}
 			w, h := page.Size()
 			c := addPage(file, w, h)
 			page.on(c)

@@ -3,6 +3,7 @@ package draw
 import (
 	"bytes"
 	"compress/zlib"
+	"context"
 	"encoding/binary"
 	"hash/crc32"
 	"image"
@@ -20,13 +21,23 @@ const (
 
 // PNG writes the drawing as PNG in a density for print. The file says how large
 // it is meant to be, and holds title and description as text.
-func (d *Picture) PNG(w io.Writer) error {
+func (d *Picture) PNG(w io.Writer) error { return d.dots(context.Background(), w) }
+
+// dots writes the drawing as PNG, unless the context ends before it is done.
+func (d *Picture) dots(ctx context.Context, w io.Writer) error {
 	// A vg point stands for one px here, so that texts are set at their own size
 	// and never scaled as pictures.
 	width, height := d.Size()
+	if err := ctx.Err(); err != nil {
+		return err
+	}
 	c := newRaster(width, height)
+	c.ctx = ctx
 	defer c.close()
 	d.on(c)
+	if err := ctx.Err(); err != nil {
+		return err
+	}
 	picture := encoded(c.dots, density(pngDensity), internationalText("Title", d.title), internationalText("Description", d.desc))
 	_, err := w.Write(picture)
 	return err

@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"context"
 	"image"
 	"image/color"
 	"math"
@@ -22,11 +23,12 @@ type raster struct {
 	h      float64 // points
 	colour color.Color
 	faces  map[font.Font]xfont.Face
+	ctx    context.Context // when it has ended, nothing more is drawn
 }
 
 func newRaster(w, h float64) *raster {
 	c := vgimg.NewWith(vgimg.UseWH(vg.Length(w), vg.Length(h)), vgimg.UseDPI(72*pngDensity/pxPerInch))
-	return &raster{c, c.Image().(*image.RGBA), c.DPI() / 72, h, color.Black, map[font.Font]xfont.Face{}}
+	return &raster{c, c.Image().(*image.RGBA), c.DPI() / 72, h, color.Black, map[font.Font]xfont.Face{}, context.Background()}
 }
 
 // SetColor sets the colour of texts beside that of lines and fills.
@@ -35,8 +37,25 @@ func (c *raster) SetColor(k color.Color) {
 	c.Canvas.SetColor(k)
 }
 
+// Stroke draws a line.
+func (c *raster) Stroke(p vg.Path) {
+	if c.ctx.Err() == nil {
+		c.Canvas.Stroke(p)
+	}
+}
+
+// Fill fills an area.
+func (c *raster) Fill(p vg.Path) {
+	if c.ctx.Err() == nil {
+		c.Canvas.Fill(p)
+	}
+}
+
 // FillString writes a text from its point to the right.
 func (c *raster) FillString(f font.Face, pt vg.Point, s string) {
+	if c.ctx.Err() != nil {
+		return
+	}
 	face := c.faces[f.Font]
 	if face == nil {
 		face = f.FontFace(c.DPI())

@@ -10,26 +10,30 @@ import (
 
 // Record is a training that took place, as it is printed for the file.
 type Record struct {
-	Who      string
-	When     time.Time
-	Plan     string // name
-	Number   string
-	Revision string // empty: a draft
-	Digest   string // of the plan
-	Seed     uint64
-	Items    int
-	Right    int
-	Needed   int
-	Took     time.Duration
-	Limit    time.Duration // 0: none
-	Passed   bool
-	OverTime bool
-	Grave    []string // what failed it whatever the score, each once
-	As       string   // letter of the revision that a draft became; empty without
-	Repeat   bool     // of a set of questions that the person had seen
-	Known    bool     // of one that another person had been given
-	Missed   []RecordMiss
-	Signs    []string // who signs, a line each; nil: learner and trainer
+	Who        string
+	When       time.Time
+	Plan       string // name
+	Number     string
+	Revision   string // empty: a draft
+	Digest     string // of the plan
+	Exam       string // whose, such as technician; empty: the one exam of older programs
+	Seed       uint64
+	Items      int
+	Right      int
+	Needed     int
+	Took       time.Duration
+	Limit      time.Duration // 0: none
+	Passed     bool
+	OverTime   bool
+	Unfinished bool     // begun and left
+	TypedIn    bool     // from a code that was made on another device
+	Answered   int      // of one that is not finished
+	Grave      []string // what was answered that failed it whatever the score, each once
+	As         string   // letter of the revision that a draft became; empty without
+	Repeat     bool     // of a set of questions that the person had seen
+	Known      bool     // of one that another person had been given
+	Missed     []RecordMiss
+	Signs      []string // who signs, a line each; nil: learner and trainer
 }
 
 // RecordMiss is an item that was missed, in words; what was given and what is right
@@ -96,7 +100,10 @@ func layRecord(r Record) *record {
 	r.Missed = slices.Clone(r.Missed)
 	slices.SortStableFunc(r.Missed, gravestFirst) // there may not be room for all
 	d := &record{r: r}
-	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave}.String()
+	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Unfinished: r.Unfinished, Grave: r.Grave}.String()
+	if r.TypedIn {
+		d.result = words.TypedOutcome(r.Exam, words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave})
+	}
 	if len(r.Signs) == 0 {
 		d.r.Signs = []string{"Learner", "Trainer"}
 	}
@@ -118,13 +125,17 @@ func layRecord(r Record) *record {
 	d.rows = [][2]string{
 		{"Who", r.Who},
 		{"When", r.When.Format("2006-01-02 15:04 UTC-07:00")},
+		{"Exam", words.ExamOf(r.Exam)},
 		{"Plan", r.Plan},
 		{"Number", r.Number},
 		{"Revision", revision},
 		{"Digest", words.ShortDigest(r.Digest)},
 		{"Seed of the exam", seed},
-		{"Score", words.Fixed(float64(r.Right), 0) + " of " + words.Fixed(float64(r.Items), 0) + " right; " + words.Fixed(float64(r.Needed), 0) + " needed"},
+		{"Score", d.score()},
 		{"Time taken", minutes(r.Took) + ", " + limit},
+	}
+	if r.TypedIn {
+		d.rows = append(d.rows, [2]string{"This record", words.TypedIn})
 	}
 	for _, m := range r.Missed {
 		small, room := recordText(), cardWidth-2*recordMargin-16
@@ -144,6 +155,15 @@ func layRecord(r Record) *record {
 func minutes(t time.Duration) string {
 	s := int(t.Round(time.Second) / time.Second)
 	return words.Unit(words.Fixed(float64(s/60), 0), "min") + " " + words.Unit(words.Fixed(float64(s%60), 0), "s")
+}
+
+// score is what it came to in figures.
+func (d *record) score() string {
+	whole := func(n int) string { return words.Fixed(float64(n), 0) }
+	if d.r.Unfinished {
+		return words.NotFinished(whole(d.r.Answered), whole(d.r.Items))
+	}
+	return whole(d.r.Right) + " of " + whole(d.r.Items) + " right; " + whole(d.r.Needed) + " needed"
 }
 
 const recordColumn = 150 // px, where the entries begin
@@ -192,7 +212,11 @@ func (d *record) paint(p *pen) {
 func (d *record) paintMissed(p *pen, y, last float64) {
 	s := recordText()
 	if len(d.missed) == 0 {
-		p.block(s.fill("Nothing was missed.", cardWidth-2*recordMargin), recordMargin, y)
+		text := "Nothing was missed."
+		if d.r.Unfinished {
+			text = "It was begun and left. What was answered was not handed in."
+		}
+		p.block(s.fill(text, cardWidth-2*recordMargin), recordMargin, y)
 		return
 	}
 	y = p.block((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)

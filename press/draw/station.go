@@ -32,11 +32,13 @@ func (s Scene) kind() string {
 }
 
 // Station is the side view of the station with one scene: its picture at any
-// moment, and what a script needs to move it. In the SVG the groups station-ram,
-// station-part and station-tip move down by the differences of the px that a
-// [Pose] gives, station-rod grows from the guide; the groups lamp-arrival-on, -off and -unknown, and those of zone,
-// are shown in turn; the texts of station-phase, station-clock and
-// station-position say the rest.
+// moment, and what a script needs to move it. In the SVG the groups station-ram and
+// station-tip follow the position by the scales of a [Motion], station-part moves
+// down by the differences of the px that a [Pose] gives, station-rod grows from the
+// guide; while the tool stands outside the magnified stretch, station-above or
+// station-below says where it is in place of station-tip. The groups lamp-arrival-on,
+// -off and -unknown, and those of zone, are shown in turn; the texts of station-phase,
+// station-clock, station-position and station-verdict say the rest.
 type Station struct {
 	m       *stripModel
 	p       *press.Plan
@@ -79,7 +81,7 @@ func NewStation(p *press.Plan, r *press.Result, s Scene, o Options) *Station {
 	}
 	from, to := d.stretch(r)
 	d.travel = newScale(from, to, d.side.y0+homeRoom, d.side.y1-nestRoom)
-	d.glass = newScale(d.m.lens[0], d.m.lens[1], d.lens.y0, d.lens.y1)
+	d.glass = newScale(d.m.lens[0], d.m.lens[1], d.lens.y0+beyondRoom, d.lens.y1-beyondRoom)
 	return d
 }
 
@@ -104,13 +106,13 @@ func (d *Station) stretch(r *press.Result) (from, to float64) {
 type Pose struct {
 	Time     float64 `json:"time"`     // s
 	Position float64 `json:"position"` // mm
-	Ram      float64 `json:"ram"`      // px down, the tool in the side view
 	Part     float64 `json:"part"`     // px down, the insert
-	Tip      float64 `json:"tip"`      // px down, the tip in the magnified stretch
 	Arrival  string  `json:"arrival"`  // on, off or unknown
 	Zone     string  `json:"zone"`
 	Phase    string  `json:"phase"`
 	Says     string  `json:"says"`
+	Verdict  string  `json:"verdict"`       // short: what the lamps meant when they were read; empty before
+	Read     bool    `json:"read,omitzero"` // here the lamps are read, or nobody can read them any more
 }
 
 // Lamps that nobody knows.
@@ -120,19 +122,24 @@ const unknownLamp = "unknown"
 // moves straight, and the lamps stay.
 func (d *Station) Poses() []Pose {
 	out := make([]Pose, 0, len(d.s.Course.Frames))
-	deepest := d.part.top
+	deepest, verdict := d.part.top, ""
+	x, _ := d.saysFrom()
 	for _, f := range d.s.Course.Frames {
 		t := words.Phase(f.Phase)
 		q := Pose{
-			Time: f.Time, Position: f.Position, Ram: d.travel.x(f.Position), Tip: d.glass.x(f.Position),
+			Time: f.Time, Position: f.Position,
 			Arrival: words.OnOff(f.Arrival), Zone: words.OnOff(f.Zone), Phase: t.Word, Says: t.Meaning,
 		}
 		switch f.Phase {
 		case press.PhaseStruck:
-			q.Arrival, q.Zone = unknownLamp, unknownLamp
+			q.Arrival, q.Zone, q.Read = unknownLamp, unknownLamp, true
 		case press.PhaseRead:
-			q.Says += " " + d.verdict(words.Pair{Arrival: f.Arrival, Zone: f.Zone})
+			on := words.Pair{Arrival: f.Arrival, Zone: f.Zone}
+			verdict = bold().clip(words.UpperFirst(d.verdict(on)), body, d.width-margin-x)
+			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "."
+			q.Read = true
 		}
+		q.Verdict = verdict
 		if d.part.pushed && f.Phase != press.PhaseApproach {
 			deepest = math.Max(deepest, math.Min(f.Position, d.s.Course.Rest))
 		}
@@ -142,19 +149,42 @@ func (d *Station) Poses() []Pose {
 	return out
 }
 
+// A Stretch puts positions on px: those between From and To lie on it, the others
+// beyond its ends.
+type Stretch struct {
+	From float64 `json:"from"` // mm
+	To   float64 `json:"to"`   // mm
+	At   float64 `json:"at"`   // px of From
+	End  float64 `json:"end"`  // px of To
+}
+
+func (s scale) stretch() Stretch { return Stretch{s.from, s.to, s.x0, s.x1} }
+
 // A Motion is what a script needs to move a picture of the station.
 type Motion struct {
-	Drawn Pose    `json:"drawn"` // the pose of the picture
-	Guide float64 `json:"guide"` // px down, from where the rod comes
-	Tool  float64 `json:"tool"`  // px, by which the rod ends above the tool's face
-	Poses []Pose  `json:"poses"`
+	Drawn  Pose    `json:"drawn"`  // the pose of the picture
+	Guide  float64 `json:"guide"`  // px down, from where the rod comes
+	Tool   float64 `json:"tool"`   // px, by which the rod ends above the tool's face
+	Travel Stretch `json:"travel"` // of the side view
+	Higher float64 `json:"higher"` // px, by which the tool is drawn above the travel that is shown
+	Glass  Stretch `json:"glass"`  // the magnified stretch
+	Poses  []Pose  `json:"poses"`
 
 	Decimals int `json:"decimals"` // of a position
 }
 
 // Motion of a picture that shows a pose.
 func (d *Station) Motion(drawn Pose) Motion {
-	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.Poses(), d.decimals()}
+	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.travel.stretch(), higher, d.glass.stretch(), d.Poses(), d.decimals()}
+}
+
+// ramAtPx is where the face of the tool is drawn in the side view, px down. A tool
+// above the travel that is shown stands off its ruler.
+func (d *Station) ramAtPx(mm float64) float64 {
+	if mm < d.travel.from {
+		return d.travel.x0 - higher
+	}
+	return d.travel.x(mm)
 }
 
 // decimals of a position in this scene: so many that the place of rest is not written
@@ -176,10 +206,10 @@ func (d *Station) at(mm float64) string { return words.Unit(words.Fixed(mm, d.de
 func (d *Station) verdict(on words.Pair) string {
 	for _, t := range words.PairTexts(d.p, d.r) {
 		if t.Pair == on {
-			return words.UpperFirst(on.String()) + ": " + t.Verdict + "."
+			return t.Verdict
 		}
 	}
-	return words.UpperFirst(on.String()) + "."
+	return ""
 }
 
 // Before is the pose before the cycle, with lamps that say nothing yet.

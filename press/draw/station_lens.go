@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"cmp"
 	"math"
 	"strings"
 
@@ -12,6 +13,7 @@ import (
 const (
 	glassFates = 56
 	glassZone  = 14 // of the bracket
+	beyondRoom = 22 // px over and under it, in which stands where a tool is that it does not show
 )
 
 // paintLens draws the last tenths, downward: what the drawing calls a reading, which
@@ -28,8 +30,8 @@ func (d *Station) paintLens(p *pen, q Pose) {
 	for _, v := range at {
 		x = math.Max(x, box.x0+17+(style{quiet, small, false}).width(figure(v, decimals)))
 	}
-	fates := rect{x, box.y0, x + glassFates, box.y1}
-	zone := rect{fates.x1 + 8, box.y0, fates.x1 + 8 + glassZone, box.y1}
+	fates := rect{x, s.x0, x + glassFates, s.x1}
+	zone := rect{fates.x1 + 8, s.x0, fates.x1 + 8 + glassZone, s.x1}
 	for _, f := range []struct {
 		fate   fate
 		word   string
@@ -52,7 +54,7 @@ func (d *Station) paintLens(p *pen, q Pose) {
 			}
 		}
 	}
-	p.line(black, thinLine, solid, [2]float64{crisp(x), box.y0}, [2]float64{crisp(x), box.y1})
+	p.line(black, thinLine, solid, [2]float64{crisp(x), s.x0}, [2]float64{crisp(x), s.x1})
 	for _, v := range at {
 		y := crisp(s.x(v))
 		p.line(black, thinLine, solid, [2]float64{x - 5, y}, [2]float64{x, y})
@@ -60,7 +62,18 @@ func (d *Station) paintLens(p *pen, q Pose) {
 	}
 	d.lensZone(p, zone)
 	d.lensEnd(p, box, fates.x0, zone)
-	p.group("station-tip", false, func() { d.lensTip(p, fates, box.x1, q.Tip) })
+	p.group("station-tip", !s.has(q.Position), func() { d.lensTip(p, fates, box.x1, s.x(q.Position)) })
+	p.group("station-above", q.Position >= s.from, func() { d.beyond(p, box.x0, s.x0-9, -1, "tool above, at ", q.Position) })
+	p.group("station-below", q.Position <= s.to, func() { d.beyond(p, box.x0, s.x1+17, 1, "tool below, at ", q.Position) })
+}
+
+// beyond says of a tool outside the magnified stretch on which side of it, and where,
+// it stands; way is 1 for below.
+func (d *Station) beyond(p *pen, x, y, way float64, side string, mm float64) {
+	tip := y - 4 + 5*way
+	p.area(black, [2]float64{x - 1, tip - 10*way}, [2]float64{x + 9, tip - 10*way}, [2]float64{x + 4, tip})
+	s := style{black, small, true}
+	p.text(s, x+14, y, start, s.face().clip(side+words.Fixed(mm, d.decimals()), small, d.lens.x1-x-14))
 }
 
 // lensZone is the zone as a bracket; where an end lies outside, the bracket stays
@@ -80,11 +93,11 @@ func (d *Station) lensZone(p *pen, box rect) {
 		}
 	}
 	y := (y0 + y1) / 2
-	if e := m.end; e != nil && s.has(*e) && math.Abs(s.x(*e)-y) < 22 { // clear of the push end
+	if e := m.end; e != nil && s.has(*e) && y > s.x(*e)-22 && y < s.x(*e)+30 { // clear of the push end and its name
 		if up := s.x(*e) - 24; up > y0+8 {
 			y = up
 		} else {
-			y = s.x(*e) + 24
+			y = s.x(*e) + 30
 		}
 	}
 	if y > y0+6 && y < y1-2 && x+6+(style{accent, small, true}).width("zone") <= d.lens.x1 {
@@ -121,13 +134,26 @@ func (d *Station) lensTip(p *pen, fates rect, x1, y float64) {
 // Radius of a lamp of the station, px.
 const bigLamp = 25
 
+// lampStep is how far the two lamps stand apart, px.
+func (d *Station) lampStep() float64 {
+	if d.compact {
+		return 80
+	}
+	return (d.lamps.x1 - d.lamps.x0) / 2
+}
+
+// saysFrom is where the lines begin that say what goes on.
+func (d *Station) saysFrom() (x, y float64) {
+	if d.compact {
+		return d.lamps.x0 + 2*d.lampStep() + 14, d.lamps.y0 + 20
+	}
+	return d.lamps.x0, d.lamps.y0 + 24 + 2*bigLamp + 40
+}
+
 // paintLamps draws the two lamps, the phase, the clock and the position.
 func (d *Station) paintLamps(p *pen, q Pose) {
 	box := d.lamps
-	step := (box.x1 - box.x0) / 2
-	if d.compact {
-		step = 80
-	}
+	step := d.lampStep()
 	for i, l := range []struct{ name, state string }{{"arrival", q.Arrival}, {"zone", q.Zone}} {
 		x := box.x0 + step*(float64(i)+0.5)
 		p.text(style{black, body, true}, x, box.y0+12, middle, l.name)
@@ -135,10 +161,7 @@ func (d *Station) paintLamps(p *pen, q Pose) {
 			p.group("lamp-"+l.name+"-"+state, state != l.state, func() { p.signalLamp(x, box.y0+24+bigLamp, bigLamp, state) })
 		}
 	}
-	x, y := box.x0, box.y0+24+2*bigLamp+40
-	if d.compact {
-		x, y = box.x0+2*step+14, box.y0+30
-	}
+	x, y := d.saysFrom()
 	line := func(class string, s style, text string) {
 		p.group(class, false, func() { p.text(s, x, y, start, text) })
 		y += leading * (s.size + 4)
@@ -146,6 +169,8 @@ func (d *Station) paintLamps(p *pen, q Pose) {
 	line("station-phase", style{black, body, true}, q.Phase)
 	line("station-position", style{black, body, false}, d.at(q.Position))
 	line("station-clock", style{black, body, false}, words.Seconds(q.Time))
+	p.group("station-verdict", q.Verdict == "", func() { p.text(style{black, body, true}, x, y, start, cmp.Or(q.Verdict, "?")) })
+	y += leading * (body + 4)
 	if d.p.Ram.Direction != press.Down {
 		p.text(style{quiet, small, false}, x, y, start, "drawn as if it pressed down")
 	}

@@ -81,8 +81,8 @@ func (d *Station) paintSide(p *pen, q Pose) {
 	d.hub(p, mid, half)
 	p.group("station-part", false, func() { d.insert(p, mid, half*0.62, q) })
 	d.names(p, mid+half+14)
-	p.group("station-rod", false, func() { d.rodTo(p, mid, half, q.Ram) })
-	p.group("station-ram", false, func() { d.ramAt(p, mid, half, q.Ram) })
+	p.group("station-rod", false, func() { d.rodTo(p, mid, half, d.ramAtPx(q.Position)) })
+	p.group("station-ram", false, func() { d.ramAt(p, mid, half, d.ramAtPx(q.Position)) })
 	// The guide stands over the rod.
 	guide := rect{mid - half, box.y0 - 6, mid + half, box.y0 + guideEdge}
 	p.fill(paper, guide)
@@ -133,6 +133,9 @@ func (d *Station) note() string {
 func (d *Station) travelScale(p *pen, x float64) {
 	s := d.travel
 	p.line(black, thinLine, solid, [2]float64{crisp(x), s.x0}, [2]float64{crisp(x), s.x1})
+	if d.p.Station.Home < s.from { // the travel goes on above
+		p.line(black, thinLine, dashed, [2]float64{crisp(x), d.side.y0 + guideEdge}, [2]float64{crisp(x), s.x0})
+	}
 	at, decimals := s.ticks(6)
 	for _, v := range at {
 		y := crisp(s.x(v))
@@ -238,6 +241,7 @@ const (
 	guideEdge = 4
 	toolHigh  = 12
 	homeRoom  = 24
+	higher    = 6 // by which a tool stands off the ruler that is higher up than it shows
 )
 
 // ramAt draws the tool with its face at y.

@@ -86,7 +86,7 @@ func TestStationGroups(t *testing.T) {
 	before, read := d.Before(), d.Read()
 	svg := string(d.Picture(read).svg())
 	wellFormedSVG(t, []byte(svg))
-	for _, class := range []string{"station-ram", "station-rod", "station-part", "station-tip", "station-phase", "station-clock", "station-position"} {
+	for _, class := range []string{"station-ram", "station-rod", "station-part", "station-tip", "station-phase", "station-clock", "station-position", "station-verdict"} {
 		assert.Equal(t, 1, strings.Count(svg, `<g class="`+class+`">`), class)
 	}
 	for _, lamp := range []string{"arrival", "zone"} {
@@ -94,17 +94,65 @@ func TestStationGroups(t *testing.T) {
 		assert.Contains(t, svg, `<g class="lamp-`+lamp+`-off" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="lamp-`+lamp+`-unknown" visibility="hidden">`)
 	}
-	assert.Greater(t, read.Ram, before.Ram)
-	assert.Greater(t, read.Tip, before.Tip)
+	assert.Greater(t, d.ramAtPx(read.Position), d.ramAtPx(before.Position))
 	assert.Greater(t, read.Part, before.Part, "the insert is pressed in")
 	last := d.Poses()[len(d.Poses())-1]
-	assert.Equal(t, before.Ram, last.Ram, "home again")
+	assert.Equal(t, before.Position, last.Position, "home again")
 	assert.Equal(t, read.Part, last.Part, "the insert stays")
 	m := d.Motion(read)
-	assert.Less(t, m.Guide+m.Tool, before.Ram+1e-9, "the rod never turns over")
+	assert.Less(t, m.Guide+m.Tool, d.ramAtPx(before.Position)+1e-9, "the rod never turns over")
 	assert.NotContains(t, svg, "style=")
 	var pdf bytes.Buffer
 	require.NoError(t, d.Picture(read).PDF(&pdf))
+}
+
+// The pointer of the magnified stretch stands at the ram's own position, and outside
+// that stretch the picture says on which side, and where, the tool is. Derived: the
+// stretch of the example begins after 113.44 mm.
+func TestStationPointerIsTrue(t *testing.T) {
+	p := example(t, nil)
+	for _, o := range []Options{{}, {Compact: true}, {Compact: true, Width: 340}} {
+		d := stations(t, p, o)[0]
+		q := d.Read()
+		q.Position = 113.44
+		require.Less(t, q.Position, d.glass.from)
+		svg, text := string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
+		assert.Contains(t, svg, `<g class="station-above">`)
+		assert.Contains(t, text, "tool above, at 113.44")
+		labelsApart(t, d.Picture(q), "above")
+		q.Position = d.glass.to + 0.5
+		svg, text = string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
+		assert.Contains(t, svg, `<g class="station-below">`)
+		assert.Contains(t, text, "tool below, at "+fmt.Sprintf("%.2f", q.Position))
+		labelsApart(t, d.Picture(q), "below")
+		svg = string(d.Picture(d.Read()).svg())
+		assert.Contains(t, svg, `<g class="station-tip">`)
+		assert.Contains(t, svg, `<g class="station-above" visibility="hidden">`)
+		assert.Contains(t, svg, `<g class="station-below" visibility="hidden">`)
+		m := d.Motion(d.Read())
+		assert.Equal(t, []float64{d.m.lens[0], d.m.lens[1]}, []float64{m.Glass.From, m.Glass.To})
+	}
+}
+
+// One pose of every course is the one to stop at, and from there on the picture has
+// the meaning of the lamps.
+func TestStationStopsAtTheReading(t *testing.T) {
+	p := example(t, nil)
+	for _, d := range stations(t, p, Options{Compact: true}) {
+		stops := 0
+		for _, q := range d.Poses() {
+			if q.Read {
+				stops++
+			}
+			assert.Equal(t, stops == 0 || q.Arrival == unknownLamp, q.Verdict == "", "%s: %s", d.title(), q.Phase)
+		}
+		assert.Equal(t, 1, stops, d.title())
+		if d.Read().Verdict != "" {
+			assert.Contains(t, strings.Join(cardTexts(d.Picture(d.Read())), "\n"), d.Read().Verdict)
+		}
+	}
 }
 
 func TestStationSteps(t *testing.T) {

@@ -17,6 +17,7 @@ type Kind string
 // The kinds of exercise.
 const (
 	Read    Kind = "read"    // the lamps are shown: what is the part?
+	Act     Kind = "act"     // the lamps are shown: what is to be done?
 	Predict Kind = "predict" // the part is shown: what will the lamps be?
 	React   Kind = "react"   // lamps and recent history: what to check first, and next
 	Zone    Kind = "zone"    // set the zone so that some parts are judged rightly
@@ -25,7 +26,7 @@ const (
 )
 
 // Kinds are all kinds, in the order in which they are learned.
-var Kinds = []Kind{Read, Safe, Predict, React, Blind, Zone}
+var Kinds = []Kind{Read, Act, Safe, Predict, React, Blind, Zone}
 
 // Levels: 1 has the lamps only, Levels has everything.
 const Levels = 4
@@ -65,6 +66,7 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	}
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
+	d.actItems()
 	d.handlingItems()
 	d.predictItems()
 	d.reactItems()

@@ -14,6 +14,7 @@ type Rules struct {
 	Pass  float64       `json:"pass"`  // share of right answers, 0 to 1
 	Limit time.Duration `json:"limit"` // 0: none
 	Level int           `json:"level"`
+	Role  Role          `json:"role"` // whose exam it is; empty: everything is asked
 }
 
 // UsualRules are those of an exam that nobody has changed.
@@ -33,7 +34,7 @@ var ErrNothingToAsk = errors.New("drill: this plan has no items for such an exam
 
 // NewExam makes an exam. It has fewer items where the plan has fewer.
 func (d *Drill) NewExam(rules Rules) (*Exam, error) {
-	keys := d.Round(rules.Level, rules.Items, rules.Seed)
+	keys := d.drawn(d.keysFor(rules.Role, rules.Level), rules.Items, rules.Seed)
 	if len(keys) == 0 {
 		return nil, ErrNothingToAsk
 	}
@@ -59,12 +60,12 @@ type Score struct {
 	Missed   []string      `json:"missed"` // keys, in the order of the exam
 	Took     time.Duration `json:"took"`
 	OverTime bool          `json:"over_time"`
-	Grave    []string      `json:"grave"` // what was done that fails an exam alone, each once
+	Grave    []string      `json:"grave"` // what was answered that fails an exam alone, each once
 	Passed   bool          `json:"passed"`
 }
 
 // Judge scores an exam. An item without an answer is missed; over the time limit
-// nobody passes, and nobody whose answer does what no score makes up for.
+// nobody passes, and nobody whose answer says what no score makes up for.
 func (x *Exam) Judge(answers map[string]Answer, took time.Duration) Score {
 	s := Score{Items: len(x.Keys), Needed: x.Needed(), Took: took, OverTime: x.Rules.Limit > 0 && took > x.Rules.Limit}
 	for i, key := range x.Keys {

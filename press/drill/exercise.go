@@ -27,7 +27,7 @@ type Choice struct {
 	ID     string
 	Text   string
 	Reason string // why it is wrong; empty for a right one
-	Grave  string // what it does that fails an exam alone; empty for most
+	Grave  string // what it says that fails an exam alone; empty for most
 }
 
 // A Picture says what is to be shown beside the question.
@@ -47,7 +47,7 @@ type Answer struct {
 type Judged struct {
 	Right  bool
 	Reason string // why it is right or wrong
-	Grave  string // what fails an exam alone
+	Grave  string // what was answered that fails an exam alone
 }
 
 // Judge looks at an answer.
@@ -60,7 +60,7 @@ func (e Exercise) Judge(a Answer) Judged {
 	}
 	for _, c := range e.Choices {
 		if c.ID == a.Choice {
-			return Judged{Reason: c.Reason, Grave: c.Grave}
+			return Judged{Reason: c.Reason, Grave: Answered(c.Grave)}
 		}
 	}
 	return Judged{Reason: "No answer was given. " + e.Explain}

@@ -8,20 +8,6 @@ import (
 	"ramplan/press/words"
 )
 
-// What an answer does that nobody may do at the station, whatever else is known.
-const (
-	gravePass   = "a refused part was passed on"
-	graveAgain  = "a part was pressed again that must not be"
-	graveGoOn   = "work went on after a fault"
-	graveRow    = "work went on after several refused parts in a row"
-	graveChange = "the setting or the zone was changed in answer to the lamps"
-	graveHand   = "a hand was put into the work space"
-)
-
-// GraveRule says before an exam what fails it alone: every one of them, in this order.
-const GraveRule = "Whatever the score, nobody passes who passes on a refused part, presses a part again that must not be, goes on after a fault or after several refused parts in a row, " +
-	"changes the setting or moves the zone in answer to the lamps, or puts a hand into the work space. An answer that does one of these fails alone."
-
 // when says when the lamps are read.
 func (d *Drill) when() string {
 	return "The lamps are read once, at the end of the push, before the ram goes back."
@@ -50,6 +36,8 @@ func (d *Drill) handlingItems() {
 	}
 	d.add(Safe, 1, "hands/insert", d.handAtInsert)
 	d.add(Safe, 1, "hands/guard", d.handAtGuard)
+	d.add(Safe, 1, "hands/return", d.handOnTheWayBack)
+	d.add(Safe, 1, "hands/lowest", d.handAtLowest)
 	if d.r.Impact.Early > 0 {
 		d.add(Safe, 1, "hands/approach", d.strike)
 	}
@@ -107,6 +95,24 @@ func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
 		Choice{ID: "off", Text: "Yes: with arrival off the ram presses on nothing", Reason: why, Grave: graveHand},
 		Choice{ID: "zone", Text: "Yes, as long as zone is off: the ram is far away", Reason: why, Grave: graveHand},
 		Choice{ID: "cycle", Text: "Yes, between two cycles, if you are quick", Reason: why, Grave: graveHand})
+}
+
+func (d *Drill) handOnTheWayBack(rng *rand.Rand) Exercise {
+	why := "The ram crushes on its way back too, and nothing in the lamps says that it has stopped. " + d.byHand()
+	return d.asked(rng, "The push is over and the ram goes back. May you take the part out now?", why,
+		Choice{ID: "home", Text: "Not before the ram stands still at home, and then as your instructions say"},
+		Choice{ID: "back", Text: "Yes: going back, the ram presses on nothing", Reason: why, Grave: graveHand},
+		Choice{ID: "good", Text: "Yes, if both lamps were on at the end of the push", Reason: why, Grave: graveHand},
+		Choice{ID: "side", Text: "Yes, if you reach in from the side", Reason: why, Grave: graveHand})
+}
+
+func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
+	why := "Even the lowest setting can hurt, and it limits the push only. " + d.byHand()
+	return d.asked(rng, "For a trial the setting stands at its lowest. May a hand hold the insert while the ram comes?", why,
+		Choice{ID: "no", Text: "No: no setting makes it safe, and it does not limit the approach at all"},
+		Choice{ID: "touch", Text: "Yes: at the lowest setting the ram only touches", Reason: why, Grave: graveHand},
+		Choice{ID: "other", Text: "Yes, if somebody else stands ready to stop the ram", Reason: why, Grave: graveHand},
+		Choice{ID: "trial", Text: "Yes, for a trial of a single part", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {

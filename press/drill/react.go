@@ -2,9 +2,9 @@ package drill
 
 import (
 	"fmt"
+	"maps"
 	"math/rand/v2"
 	"slices"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -20,11 +20,10 @@ func (d *Drill) reactItems() {
 				continue
 			}
 			key := "react/" + PairID(t.Pair) + "/" + string(when)
-			// The second step prints the first, whatever the situation is.
-			first := "step/" + PairID(t.Pair) + "/" + x.Asked[0]
-			d.add(React, 3, key+"/first", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 0) }, key, first)
+			// A second step prints the first, whatever the situation is.
+			d.add(React, 3, key+"/first", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 0) }, d.steps(t, key, x, 0)...)
 			if len(x.Asked) > 1 {
-				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) }, d.tells(t, key, first, "step/"+PairID(t.Pair)+"/"+x.Asked[1])...)
+				d.add(React, 3, key+"/next", func(rng *rand.Rand) Exercise { return d.react(rng, t, x, 1) }, d.tells(t, d.steps(t, key, x, 1)...)...)
 			}
 			n++
 		}
@@ -44,58 +43,97 @@ func (d *Drill) tells(t words.PairText, topics ...string) []string {
 	return topics
 }
 
+// steps are the topics of what comes at a place of a list: what was done before, and
+// every check that is right then.
+func (d *Drill) steps(t words.PairText, key string, x words.Reaction, step int) []string {
+	out := []string{key}
+	for i, c := range x.Asked {
+		if i <= step || slices.Contains(mayCome(x, step), i) {
+			out = append(out, "step/"+PairID(t.Pair)+"/"+c)
+		}
+	}
+	return out
+}
+
+// mostRight is how many right checks are shown: with all of them there would be little
+// left to choose.
+const mostRight = 2
+
+// mayCome are the checks that may come at a place of a list, those before it done.
+func mayCome(x words.Reaction, step int) []int {
+	out := []int{step}
+	for i := step + 1; i < len(x.Asked) && len(out) < mostRight; i++ {
+		if x.InAnyOrder(step, i) && !slices.Contains(x.Asked[:i], x.Asked[i]) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
 // plain tells whether a pair means good and nothing that no named check tells apart.
 func (d *Drill) plain(t words.PairText) bool {
 	return t.Clear && len(t.Words) > 0 && t.Words[0] == press.Good
 }
 
-// react asks for a step of a list.
+// react asks for a step of a list. Of a list that is common practice every step is
+// right that may come now; of the works' own, the next one.
 func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step int) Exercise {
 	e := Exercise{
 		Question: "What do you check first?",
 		Facts:    []string{"The lamps show " + t.Pair.String() + ".", d.history(rng, t, x.Situation)},
 		Picture:  &Picture{Lamps: &t.Pair},
-		Right:    []string{fmt.Sprintf("step-%d", step+1)},
-		Explain:  x.Part + " " + inOrder(x.Checks),
+		Explain:  x.Part + " " + order(x, x.Checks),
 	}
 	if step > 0 {
 		e.Question = "What do you check next?"
 		e.Facts = append(e.Facts, "You did what is first on the list and found nothing wrong: "+x.Asked[step-1])
+		if !x.Own && x.First < step {
+			e.Facts[2] = "You did this and found nothing wrong: " + x.Asked[step-1]
+		}
 	}
 	var choices []Choice
-	used := map[string]bool{}
+	used, may := map[string]bool{}, mayCome(x, step)
 	for i, c := range x.Asked {
-		if i < step || used[c] {
-			used[c] = true
-			continue
-		}
+		seen := used[c]
 		used[c] = true
-		reason := ""
-		if i > step {
-			reason = "It is on the list, but later. " + inOrder(x.Checks)
+		switch {
+		case i < step || seen:
+		case slices.Contains(may, i):
+			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c})
+			e.Right = append(e.Right, fmt.Sprintf("step-%d", i+1))
+		case !x.InAnyOrder(step, i):
+			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: "It is on the list, but later. " + order(x, x.Checks)})
 		}
-		choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: reason})
 	}
 	choices = append(choices, d.strangers(rng, x, used)...)
 	traps := d.traps(t, x.Situation)
 	rng.Shuffle(len(traps), func(i, j int) { traps[i], traps[j] = traps[j], traps[i] })
-	e.Choices = shuffled(rng, append(choices, traps[:2]...))
+	e.Choices = shuffled(rng, append(choices, traps[:min(len(traps), 1+len(e.Right))]...))
 	return e
 }
 
-// strangers are first checks of other pairs, one at the most: they are not wrong
-// in themselves, but they do not belong here.
+// strangers are first checks of other pairs, one at the most, that stand in no list of
+// this one: they are not wrong in themselves, but they do not belong
+// here. To stop, or to hold back, belongs everywhere: it is none of them.
 func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool) []Choice {
 	var out []Choice
+	used = maps.Clone(used)
+	for _, same := range d.list {
+		if same.Pair == x.Pair {
+			for _, c := range same.Asked {
+				used[c] = true
+			}
+		}
+	}
 	for _, other := range d.list {
-		if other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || used[other.Asked[0]] {
+		if other.First > 0 || other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || used[other.Asked[0]] {
 			continue
 		}
 		used[other.Asked[0]] = true
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is, in this order:" + strings.TrimPrefix(inOrder(x.Checks), "In this order:"),
+			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is: " + order(x, x.Checks),
 		})
 	}
 	if len(out) > 1 {
@@ -125,10 +163,21 @@ func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) 
 	return fmt.Sprintf("The %d parts before it were good.", good)
 }
 
-func inOrder(checks []string) string {
-	s := "In this order:"
-	for i, c := range checks {
-		s += fmt.Sprintf(" %d. %s", i+1, c)
+// order says a list, and how much of its order counts.
+func order(x words.Reaction, checks []string) string {
+	free := max(0, len(checks)-x.First)
+	switch {
+	case x.Own || len(checks) < 2 || free == 0:
+		return numbered("In this order:", checks, 1)
+	case x.First == 0:
+		return numbered("In any order, this one is common practice:", checks, 1)
 	}
-	return s
+	return numbered("First of all:", checks[:x.First], 1) + numbered(" Then, in any order:", checks[x.First:], x.First+1)
+}
+
+func numbered(before string, checks []string, from int) string {
+	for i, c := range checks {
+		before += fmt.Sprintf(" %d. %s", from+i, c)
+	}
+	return before
 }

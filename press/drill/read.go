@@ -68,8 +68,7 @@ func partOf(word string) string {
 	}[word]
 }
 
-// readItems: from the lamps to the part, from the part to the lamps, and what to
-// do with it.
+// readItems: from the lamps to the part, and from the part to the lamps.
 func (d *Drill) readItems() {
 	for _, on := range words.AllPairs {
 		d.add(Read, 1, "read/"+PairID(on), func(rng *rand.Rand) Exercise { return d.read(rng, on) })
@@ -78,9 +77,6 @@ func (d *Drill) readItems() {
 		if len(d.pairsOf(word)) > 0 {
 			d.add(Read, 1, "lamps/"+word, func(rng *rand.Rand) Exercise { return d.lampsOf(rng, word) })
 		}
-	}
-	for _, t := range words.PairTexts(d.p, d.r) {
-		d.add(Read, 1, "do/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.do(rng, t) })
 	}
 }
 
@@ -171,49 +167,22 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	for _, on := range words.AllPairs {
 		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 		reason := d.says(on) + " That is " + d.orWords(list) + "; " + partOf(word) + " shows " + orPairs(right) + "."
-		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason})
+		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason, Grave: d.mirrors(word, list)})
 	}
 	e.Choices = unreasoned(shuffled(rng, choices), e.Right)
 	return e
 }
 
-// do asks what happens to the part. Pairs with the same order share the answer.
-func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
-	e := Exercise{
-		Question: "The lamps show " + t.Pair.String() + ". What happens to the part?",
-		Picture:  &Picture{Lamps: &t.Pair},
-		Explain:  t.Meaning + " " + t.Do,
-		Right:    []string{PairID(t.Pair)},
-	}
-	var choices []Choice
-	seen := map[string]bool{t.Do: true}
-	choices = append(choices, Choice{ID: PairID(t.Pair), Text: t.Do})
-	for _, other := range words.PairTexts(d.p, d.r) {
-		if seen[other.Do] {
-			continue
-		}
-		seen[other.Do] = true
-		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.graveOf(t, other),
-			Reason: "That belongs to " + other.Pair.String() + ", which is " + d.orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + d.orWords(t.Words) + "."})
-	}
-	for _, trap := range d.traps(t, words.One) {
-		if trap.ID == trapAgain {
-			choices = append(choices, trap)
-		}
-	}
-	e.Choices = shuffled(rng, choices)
-	return e
-}
-
-// graveOf says what it does to a part of some lamps to treat it as one of others.
-func (d *Drill) graveOf(t, as words.PairText) string {
+// mirrors says whether it is as grave to see some lamps behind a part as it is to see
+// a good part behind lamps that refuse: who takes a good part for what shows lamps that
+// mean something else, or a part that is not good for what shows lamps that mean good
+// and nothing else.
+func (d *Drill) mirrors(word string, list []string) string {
 	switch {
-	case d.plain(as):
-		return d.passes(t.Pair)
-	case slices.Equal(as.Words, []string{press.Missing}) && len(t.Words) == 0:
-		return graveGoOn
-	case slices.Equal(as.Words, []string{press.Missing}):
-		return graveAgain
+	case word == press.Good && !slices.Contains(list, press.Good):
+		return graveRefuse
+	case word != press.Good && slices.Equal(list, []string{press.Good}):
+		return graveAsGood
 	}
 	return ""
 }

@@ -12,10 +12,13 @@ const RoundLength = 20
 // Round picks the items of a round from a level: kinds in turn, so that who gets
 // through half of it has met them all, the items of each in the order of chance. No two of them ask the same or tell each other's answer.
 // The same seed picks the same round.
-func (d *Drill) Round(level, n int, seed uint64) []string {
+func (d *Drill) Round(level, n int, seed uint64) []string { return d.drawn(d.Keys(level), n, seed) }
+
+// drawn picks items of some.
+func (d *Drill) drawn(keys []string, n int, seed uint64) []string {
 	rng := random(seed, "round")
 	byKind := map[Kind][]string{}
-	for _, key := range d.Keys(level) {
+	for _, key := range keys {
 		k := d.KindOf(key)
 		byKind[k] = append(byKind[k], key)
 	}
@@ -76,8 +79,8 @@ func NewSession(keys []string) Session {
 }
 
 const (
-	soon      = 3 // items that lie between a miss and its return, at least
-	mostTimes = 3 // that an item is asked in one round
+	Soon      = 3 // items that lie between a miss and its return, at least
+	MostTimes = 3 // that an item is asked in one round
 )
 
 // Next is what to ask now; it is false when the round is over. A missed item comes
@@ -118,8 +121,8 @@ func (s Session) Answered(right bool) Session {
 	switch {
 	case !right:
 		out.Missed = append(out.Missed, key)
-		if out.times[key] < mostTimes {
-			out.Due = append(out.Due, Due{key, out.Tried + soon})
+		if out.times[key] < MostTimes {
+			out.Due = append(out.Due, Due{key, out.Tried + Soon})
 		}
 	case !out.repeat:
 		out.Right++

@@ -83,7 +83,7 @@ func TestRounds(t *testing.T) {
 	d := drillOf(t, p, r)
 	for level := 1; level <= Levels; level++ {
 		round := d.Round(level, RoundLength, 7)
-		assert.Len(t, round, []int{17, 20, 20, 20}[level-1], "level %d", level)
+		assert.Len(t, round, []int{20, 20, 20, 20}[level-1], "level %d", level)
 		assert.Equal(t, round, d.Round(level, RoundLength, 7), "the same seed, the same round")
 		assert.NotEqual(t, round, d.Round(level, RoundLength, 8))
 		kinds, early := map[Kind]bool{}, map[Kind]bool{}
@@ -98,7 +98,7 @@ func TestRounds(t *testing.T) {
 			again, _ := d.Exercise(key, 7)
 			assert.Equal(t, e, again, "the same seed, the same exercise")
 		}
-		assert.Equal(t, []int{2, 3, 5, 6}[level-1], len(kinds), "kinds in level %d", level)
+		assert.Equal(t, []int{3, 4, 6, 7}[level-1], len(kinds), "kinds in level %d", level)
 		assert.Equal(t, kinds, early, "level %d: the first half has met every kind", level)
 		slices.Sort(round)
 		assert.Equal(t, round, slices.Compact(slices.Clone(round)), "no item twice")
@@ -154,7 +154,7 @@ func TestExam(t *testing.T) {
 		assert.NotEmpty(t, m.Right)
 		assert.Equal(t, e.Kind, KindOfKey(e.Key))
 		if e.Zone == nil {
-			assert.Equal(t, m.Right, e.Said(right(e)))
+			assert.Contains(t, m.Right, e.Said(right(e)))
 		}
 	}
 	same, _ := d.NewExam(UsualRules(42))
@@ -191,7 +191,7 @@ func TestKindsThatAPlanDoesNotAllow(t *testing.T) {
 // A plan's own reaction list takes the place of the usual one.
 func TestOwnReactionList(t *testing.T) {
 	p, r := example(t)
-	own := []words.Reaction{{Pair: words.Pair{Arrival: true}, Situation: words.One, Part: "Red bin.", Checks: []string{"Ring the bell.", "Fetch the setter."}}}
+	own := []words.Reaction{{Pair: words.Pair{Arrival: true}, Situation: words.One, Part: "Red bin.", Checks: []string{"Ring the bell.", "Fetch the setter."}, Own: true}}
 	d, err := New(p, r, own)
 	require.NoError(t, err)
 	e, ok := d.Exercise("react/on-off/one/first", 1)
@@ -202,6 +202,55 @@ func TestOwnReactionList(t *testing.T) {
 	assert.Contains(t, e.Explain, "Red bin.")
 	_, ok = d.Exercise("react/off-on/one/first", 1)
 	assert.False(t, ok)
+}
+
+// Each role has an exam of its own, of twenty questions in the example, and no kind of
+// question stands in both. Derived: from what the two do at a station.
+func TestTwoExams(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	want := map[Role][]Kind{Technician: {Read, Act, Safe}, Setter: {Zone, React, Predict, Blind}}
+	for _, role := range Roles {
+		for seed := range uint64(20) {
+			rules := UsualRules(seed)
+			rules.Role = role
+			x, err := d.NewExam(rules)
+			require.NoError(t, err)
+			require.Len(t, x.Keys, 20)
+			met := map[Kind]bool{}
+			for _, key := range x.Keys {
+				met[d.KindOf(key)] = true
+				assert.Contains(t, want[role], d.KindOf(key), "%s: %s", role, key)
+			}
+			assert.Len(t, met, len(want[role]), "%s has every kind of its own", role)
+		}
+	}
+}
+
+// Of a list that is common practice any order counts; where something stops or holds
+// back, that comes first. Derived: by hand, from the lists of the example.
+func TestOrderOfCommonPractice(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	rightOnes := func(key string) (out []string, e Exercise) {
+		e, ok := d.Exercise(key, 1)
+		require.True(t, ok, key)
+		for _, c := range e.Choices {
+			if e.Judge(Answer{Choice: c.ID}).Right {
+				out = append(out, c.Text)
+			}
+		}
+		return out, e
+	}
+	both, e := rightOnes("react/on-off/one/first")
+	assert.ElementsMatch(t, []string{"Look for a chip or a burr under the part and in the nest.", "Look whether the insert stands straight and has reached its seat."}, both)
+	assert.Contains(t, e.Explain, "In any order")
+	one, e := rightOnes("react/off-off/one/first")
+	assert.Equal(t, []string{"Stop. Test each lamp and its input by itself."}, one)
+	assert.Contains(t, e.Explain, "First of all: 1. Stop")
+	assert.Contains(t, e.Explain, "Then, in any order: 2.")
+	both, _ = rightOnes("react/off-off/one/next")
+	assert.Len(t, both, 2)
 }
 
 func BenchmarkDrill(b *testing.B) {

@@ -11,3 +11,13 @@ func Standing(letter string, same bool) string {
 	}
 	return "Draft after revision " + letter
 }
+
+// SupersededBy says of a revision that a newer one was issued; day is that of its
+// issue, and may be empty.
+func SupersededBy(letter, day string) string {
+	s := "superseded by revision " + letter
+	if day != "" {
+		s += ", issued " + day
+	}
+	return s
+}

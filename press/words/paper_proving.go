@@ -86,7 +86,9 @@ func (c *checklist) positions() {
 	} else {
 		c.step("The nest lies beyond the stroke: lay a measured block on it, touch that at setting "+Setting(least.Setting)+", and add its height to what is read.", must)
 	}
-	c.step("Enter the approach end; approach with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
+	if r.Pressable() {
+		c.step("Enter the approach end; approach with no parts.", "stops at "+pos.At(r.Travel.ApproachEnd))
+	}
 	if r.Travel.PushStroke == nil {
 		return
 	}

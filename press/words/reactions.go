@@ -38,7 +38,15 @@ type Reaction struct {
 	Part      string   // what happens to the part at hand
 	Checks    []string // what to look at, in this order
 	Asked     []string // the same without what will be seen then, for who is to say it
-	Own       bool     // the checks are the plan's own
+	Own       bool     // the checks are the plan's own, in an order that its works want
+	First     int      // how many of the checks stop or hold back: these come before the others, whatever the order of those
+}
+
+// InAnyOrder tells whether a check may come before another one, both by their place in
+// the list. A list that is common practice wants what stops or holds back first, and
+// nothing else.
+func (x Reaction) InAnyOrder(one, other int) bool {
+	return !x.Own && one >= x.First && other >= x.First
 }
 
 // ReactionNote stands under every list that is made here.
@@ -62,6 +70,8 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 			_, x.Asked = bare.list(t, when)
 			if own := ownChecks(p, t.Pair, when); len(own) > 0 {
 				x.Checks, x.Asked, x.Own = own, own, true
+			} else if slices.Contains(beforeOthers, x.Asked[0]) {
+				x.First = 1
 			}
 			if p.Quality.RejectPlace != "" && x.Part == apartPart {
 				x.Part += " It goes to: " + p.Quality.RejectPlace + "."
@@ -108,6 +118,9 @@ func (m reactions) showing(do, seen string) string {
 	}
 	return do + seen
 }
+
+// beforeOthers stop, hold back, or have to be seen before the next push.
+var beforeOthers = []string{stopBare, newest, lampsOff}
 
 const apartPart = "Set the part apart, marked, and do not press it again."
 
@@ -184,9 +197,10 @@ func (m reactions) limits() string {
 }
 
 const (
-	fixture = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
-	home    = "Reference the ram anew and compare the position at home with the plan."
-	call    = "Call whoever keeps the plan; change no setting yourself."
+	fixture  = "Look at tool and nest: the right ones, firmly fixed, clean, not worn?"
+	home     = "Reference the ram anew and compare the position at home with the plan."
+	call     = "Call whoever keeps the plan; change no setting yourself."
+	stopBare = "Stop. Test each lamp and its input by itself."
 	// the first step with good lamps, whatever happened before
 	lampsOff = "See both lamps off before the next push: a lamp that never goes off says nothing."
 	interval = "Measure a part at the interval that your instructions ask for."
@@ -275,7 +289,7 @@ func (m reactions) short(t PairText, when Situation) []string {
 func (m reactions) fault(on Pair, when Situation) []string {
 	stop := "Stop: no part of this plan leads to " + on.String() + ". Test each lamp and its input by itself."
 	if m.bare {
-		stop = "Stop. Test each lamp and its input by itself."
+		stop = stopBare
 	}
 	if when == Change || when == Start {
 		return []string{stop, m.setpoints(), m.empty()}
@@ -289,7 +303,7 @@ func (m reactions) unclear(t PairText, when Situation) []string {
 		return []string{m.setpoints(), measure, call}
 	}
 	if when == Run {
-		return []string{measure, newest, call}
+		return []string{newest, measure, call}
 	}
 	return []string{measure, m.master(), call}
 }

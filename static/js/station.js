@@ -1,12 +1,15 @@
 // The station in motion: moves the groups of the side view through the poses that
 // the page carries, in real or slow time or step by step, with the cursor on the
-// strip in step. Without this script the page shows the stills and the list of
+// strip in step, and stops where the lamps are read. Without this script the page shows the stills and the list of
 // steps.
 //
 // An element with data-station holds its drawings, each in an element of its own
 // with data-motion (JSON of its poses, in its own px), buttons (data-do="play",
 // "back", "next", "again"), a select data-speed, and a paragraph data-says. Its
-// data-cursor (JSON) says where on the strips of the page a line may stand.
+// data-cursor (JSON) says where on the strips of the page a line may stand; while it
+// stands on none, the paragraph data-where says where the ram is.
+
+import { draw, poseAt } from "./pose.js";
 
 const svgSpace = 'http://www.w3.org/2000/svg';
 
@@ -21,23 +24,30 @@ function start(root) {
 	const cursors = cursorsOf(root);
 	const play = root.querySelector('[data-do="play"]');
 	const speed = root.querySelector('[data-speed]');
+	const says = root.querySelector('[data-says]');
+	const where = document.querySelector('[data-where]');
+	const reading = poses.find((q) => q.read)?.time ?? end;
 	let now = 0, before = 0, running = false;
 
 	function show() {
 		const q = poseAt(poses, now);
 		for (const f of figures) draw(f.svg, f.motion, poseAt(f.motion.poses, now));
 		for (const c of cursors) c(q.position);
-		const says = root.querySelector('[data-says]');
+		if (where && cursors.length > 0) where.textContent = whereOf(cursors[0], q.position.toFixed(figures[0].motion.decimals), q.position);
 		const text = `${q.phase}. ${q.says}`;
 		if (says && says.textContent !== text) says.textContent = text;
+		says?.classList.toggle('read', q.read === true);
 	}
 
 	function tick(at) {
 		if (!running) return;
-		now = Math.min(end, now + (at - before) / 1000 * Number(speed?.value || 1));
+		const next = Math.min(end, now + Math.max(0, at - before) / 1000 * Number(speed?.value || 1));
+		const due = now < reading && next >= reading;
+		now = due ? reading : next;
 		before = at;
 		show();
-		if (now >= end) return stop();
+		if (due) says?.scrollIntoView({ block: 'nearest' });
+		if (due || now >= end) return stop();
 		requestAnimationFrame(tick);
 	}
 
@@ -52,7 +62,7 @@ function start(root) {
 
 	function stop() {
 		running = false;
-		label(still.matches ? 'Next step' : 'Play');
+		label(still.matches ? 'Next step' : now === reading && now < end ? 'Go on' : 'Play');
 	}
 
 	function label(text) { if (play) play.textContent = text; }
@@ -86,61 +96,29 @@ function changes(poses) {
 	return poses.filter((q, i) => i === 0 || !same(q, poses[i - 1])).map((q) => q.time);
 }
 
-// poseAt is the pose at a time: places run straight between two poses, words and
-// lamps stay until the next.
-function poseAt(poses, t) {
-	let i = poses.findLastIndex((q) => q.time <= t + 1e-9);
-	if (i < 0) i = 0;
-	const a = poses[i], b = poses[i + 1];
-	if (!b || b.time <= a.time) return a;
-	const share = (t - a.time) / (b.time - a.time);
-	const out = { ...a, time: t };
-	for (const key of ['position', 'ram', 'part', 'tip']) out[key] = a[key] + share * (b[key] - a[key]);
-	return out;
+// whereOf says where a ram stands that the strip does not show; empty where it does.
+function whereOf(cursor, figure, mm) {
+	if (mm >= cursor.from && mm <= cursor.to) return '';
+	return `The ram stands at ${figure}\u202fmm, ${mm < cursor.from ? 'before' : 'beyond'} what is magnified here.`;
 }
 
-// draw puts one drawing into a pose.
-function draw(svg, motion, q) {
-	const drawn = motion.drawn;
-	const down = (name, by) => svg.querySelector(`.station-${name}`)?.setAttribute('transform', `translate(0 ${by})`);
-	down('ram', q.ram - drawn.ram);
-	down('part', q.part - drawn.part);
-	down('tip', q.tip - drawn.tip);
-	const length = drawn.ram - motion.tool - motion.guide;
-	if (length > 0) {
-		const grow = (q.ram - motion.tool - motion.guide) / length;
-		svg.querySelector('.station-rod')?.setAttribute('transform', `translate(0 ${motion.guide * (1 - grow)}) scale(1 ${grow})`);
-	}
-	for (const lamp of ['arrival', 'zone']) {
-		for (const state of ['on', 'off', 'unknown']) {
-			svg.querySelector(`.lamp-${lamp}-${state}`)?.setAttribute('visibility', q[lamp] === state ? 'visible' : 'hidden');
-		}
-	}
-	const say = (name, text) => {
-		const t = svg.querySelector(`.station-${name} text`);
-		if (t) t.textContent = text;
-	};
-	say('phase', q.phase);
-	say('position', `${q.position.toFixed(motion.decimals)}\u202fmm`);
-	say('clock', `${q.time.toFixed(2)}\u202fs`);
-}
-
-// cursorsOf gives functions that put a line on each strip of the page.
+// cursorsOf gives functions that put a line on each strip of the page, with the
+// positions between which it can stand.
 function cursorsOf(root) {
 	const all = JSON.parse(root.dataset.cursor || '[]');
 	return all.map((c) => {
 		const svg = document.querySelector(`svg[aria-labelledby^="${c.id}-title"]`);
-		if (!svg) return () => {};
+		if (!svg) return Object.assign(() => {}, c);
 		const line = document.createElementNS(svgSpace, 'path');
 		line.setAttribute('class', 'line-ink');
 		line.setAttribute('fill', 'none');
 		line.setAttribute('stroke-width', '2');
 		svg.append(line);
-		return (mm) => {
-			const share = Math.min(1, Math.max(0, (mm - c.from) / (c.to - c.from)));
+		return Object.assign((mm) => {
+			const share = (mm - c.from) / (c.to - c.from);
 			const x = c.at + share * (c.end - c.at);
+			line.setAttribute('visibility', share < 0 || share > 1 ? 'hidden' : 'visible');
 			line.setAttribute('d', `M${x} ${c.top}L${x} ${c.bottom}`);
-			line.setAttribute('stroke-dasharray', mm < c.from || mm > c.to ? '2 6' : 'none');
-		};
+		}, { from: c.from, to: c.to });
 	});
 }

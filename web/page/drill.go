@@ -27,15 +27,27 @@ type DrillHome struct {
 	Pairs      []DrillPair
 	Advice     string   // which level to take before an exam
 	Impossible []string // kinds that this plan does not allow, and why
-	Exam       string   // its rules in a sentence
-	Seed       string   // for what is begun now
+	UnderWay   []ExamUnderWay
+	Seed       string // for what is begun now
 	Form       ExamForm
 	Outdated   string // who has to be trained again, in a sentence; empty for nobody
 	Card       []Link
 }
 
+// An ExamUnderWay is an exam that was begun and not handed in.
+type ExamUnderWay struct{ Who, Exam, Begun, Stamp, Left, Answered, Address string }
+
+// An ExamChoice is an exam that can be begun.
+type ExamChoice struct {
+	Value, Name, About string
+	Rules, Grave       string // its rules in a sentence, and what fails it alone
+	Chosen             bool
+}
+
 // An ExamForm is what begins an exam, as typed, with what is wrong with it.
 type ExamForm struct {
+	Exam                                                     string       // whose
+	Exams                                                    []ExamChoice // that the plan has questions for
 	Who, Seed, Items, Pass, Minutes                          string
 	WhoFault, SeedFault, ItemsFault, PassFault, MinutesFault string
 }
@@ -76,6 +88,7 @@ type DrillQuestion struct {
 	Facts    []string
 	Lamps    []DrillLamp
 	Picture  string // SVG, in both forms; empty without
+	Ended    bool   // the picture shows what came of it
 	Steps    []string
 	Choices  []DrillChoice
 	Parts    []DrillPart // where a zone is asked for
@@ -122,11 +135,22 @@ type DrillExam struct {
 	Seed, Who string
 	Address   string // of the exam
 	Rules     string
-	Left      string // how much time there is
-	Trouble   string // why it was not handed in
+	Exam      string // whose
+	Clock     ExamClock
+	Kept      string   // what is kept of the answers so far
+	Trouble   string   // why it was not handed in
+	Open      []string // numbers of the questions without an answer, where it is asked whether that is meant
 	Items     []DrillQuestion
 	Done      *DrillScore
 	Record    string // address; empty when it was not kept
+}
+
+// An ExamClock is the time of an exam: where it has a limit, until when, and how much
+// of it is left.
+type ExamClock struct {
+	Until, Left    string
+	Seconds, Share string // left; of 100, left of the whole
+	Over           string // that it is over; empty before
 }
 
 // A StationPage is the station in motion.

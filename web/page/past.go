@@ -92,9 +92,11 @@ type RevisionsPage struct {
 type Revision struct {
 	Letter, When, Stamp, Address, Digest string
 	Prepared, Checked, Approved          string
-	Reason, Despite, Second              string
+	Reason, Despite, Second, Drill       string
 	Damaged                              bool
-	Remark                               string // on the names
+	Remark                               string     // on the names
+	NotTaken                             []string   // what today's rules miss in it
+	Back                                 *BringBack // of one that they do not take
 }
 
 // An IssuedPage is one issued revision.

@@ -4,10 +4,20 @@ package page
 type RecordsPage struct {
 	DrillHead
 	Counts string // which state people must know, in a sentence
-	Due    []TrainingLine
+	Due    []DueList
 	All    []TrainingLine
 	CSV    string // address
+	Code   CodeForm
 }
+
+// A DueList is who has to take one exam again.
+type DueList struct {
+	Exam  string
+	Lines []TrainingLine
+}
+
+// A CodeForm takes a record code, as typed, with what is wrong with it.
+type CodeForm struct{ Text, Fault string }
 
 // A TrainingLine is a record in a list.
 type TrainingLine struct {
@@ -16,7 +26,7 @@ type TrainingLine struct {
 	Person  string // address of the person's records
 	Station string // address of the station's
 	Plan    string
-	Result  string // Passed or Not passed
+	Result  string // Passed, Not passed or Not finished
 	Passed  bool
 	Score   string
 	State   string // revision or draft, and digest
@@ -56,7 +66,9 @@ type RecordPage struct {
 	Line   TrainingLine
 	Facts  []Fact
 	Missed []MissLine
+	Left   string // that it was begun and left; empty for one that was handed in
 	Files  []Link
+	Untold string // that it is not known what was missed; empty where it is
 }
 
 // A Fact is a name and what it is.

@@ -17,8 +17,9 @@ type Drill struct {
 	Letters []string // of those that were issued, the newest first
 	P       *press.Plan
 	R       *press.Result
-	D       *drill.Drill // nil: refused
-	Draw    func(drill.Picture, string) (string, error)
+	D       *drill.Drill                                // nil: refused
+	Draw    func(drill.Picture, string) (string, error) // the station before the push
+	DrawEnd func(drill.Picture, string) (string, error) // when its lamps are read
 }
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
@@ -61,15 +62,15 @@ func (v Drill) shout(kind string) string {
 
 // levelWhat says what each level has.
 var levelWhat = []string{
-	"The lamps only: what do they mean, and what happens to the part?",
+	"What the technician's exam asks: what the lamps mean, what is to be done, and hands.",
 	"And the part: what will the lamps show?",
 	"And faults, what the lamps cannot find, and what to check first.",
-	"Everything that the exam asks: also parts by their height alone, and zones to be set.",
+	"Everything that the two exams ask: also parts by their height alone, and zones to be set.",
 }
 
 // kindNames name the kinds of exercise.
 var kindNames = map[drill.Kind]string{
-	drill.Read: "Reading the lamps", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
+	drill.Read: "Reading the lamps", drill.Act: "What to do", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
 }
 
 // Home is the page on which a learner begins.
@@ -78,13 +79,14 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}
+	out.Form.Exams = v.exams(out.Form.Exam)
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Card = append(out.Card, page.Link{Address: h.To("/card." + format), Text: strings.ToUpper(format)})
 	}
 	if v.D == nil {
 		return out
 	}
-	out.Advice = "Only one round before the exam? Take level " + strconv.Itoa(drill.Levels) + "."
+	out.Advice = "Only one round before the exam? Take level 1 for the technician's, level " + strconv.Itoa(drill.Levels) + " for the setter's."
 	for _, t := range words.PairTexts(v.P, v.R) {
 		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
 	}
@@ -101,9 +103,6 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 			out.Impossible = append(out.Impossible, "Left out: "+kindNames[k]+". "+why)
 		}
 	}
-	if x, err := v.D.NewExam(drill.UsualRules(seed)); err == nil {
-		out.Exam = examRules(x)
-	}
 	return out
 }
 
@@ -117,11 +116,11 @@ func firstTerms() []page.Term {
 }
 
 func examRules(x *drill.Exam) string {
-	s := counted(len(x.Keys), "question", "questions") + " of everything; " + strconv.Itoa(x.Needed()) + " must be right"
+	s := counted(len(x.Keys), "question", "questions") + "; " + strconv.Itoa(x.Needed()) + " must be right"
 	if l := x.Rules.Limit; l > 0 {
 		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
 	}
-	return s + ". " + drill.GraveRule
+	return s + "."
 }
 
 // Question is an exercise as it is asked.
@@ -151,6 +150,19 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	return q, nil
 }
 
+// Outcome is a question with the station as it is in the end, for one that was
+// answered.
+func (v Drill) Outcome(q page.DrillQuestion, e drill.Exercise) (page.DrillQuestion, error) {
+	if q.Picture == "" || v.DrawEnd == nil {
+		return q, nil
+	}
+	svg, err := v.DrawEnd(*e.Picture, q.Name)
+	if err == nil && svg != "" {
+		q.Picture, q.Ended = svg, true
+	}
+	return q, err
+}
+
 // NoZone asks again for a zone that cannot be read.
 const NoZone = "This cannot be read as the two ends of a zone: type two positions in mm, such as 115.08."
 
@@ -173,9 +185,9 @@ func (v Drill) HeightHint(mm float64) string {
 }
 
 // StillAsked puts what was given back into a question that is asked still.
-func StillAsked(q page.DrillQuestion, e drill.Exercise, a drill.Answer, from, to string) page.DrillQuestion {
+func StillAsked(q page.DrillQuestion, e drill.Exercise, choice, from, to string) page.DrillQuestion {
 	for i := range q.Choices {
-		q.Choices[i].Chosen = e.Choices[i].ID == a.Choice
+		q.Choices[i].Chosen = e.Choices[i].ID == choice
 	}
 	q.From, q.To = from, to
 	return q
@@ -188,7 +200,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	if j.Grave != "" && q.Number != "" {
 		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
 	} else if j.Grave != "" {
-		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
+		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails, for it says " + strings.TrimPrefix(j.Grave, "answered ") + "."
 	}
 	if j.Right {
 		q.Verdict = "Right"
@@ -258,7 +270,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 
 // ExamPage is an exam as it is asked.
 func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
-	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Rules: examRules(x)}
+	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x) + " " + drill.GraveRule(x.Rules.Role)}
 	for i := range x.Keys {
 		q, err := v.Question(x.Exercise(i), ItemName(i))
 		if err != nil {

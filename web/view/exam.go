@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -45,7 +46,7 @@ const (
 // it begins.
 func UsualExam() page.ExamForm {
 	rules := drill.UsualRules(0)
-	return page.ExamForm{Items: strconv.Itoa(rules.Items), Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
+	return page.ExamForm{Exam: string(drill.Technician), Items: strconv.Itoa(rules.Items), Pass: words.Trimmed(100*rules.Pass, 0), Minutes: words.Trimmed(rules.Limit.Minutes(), 0)}
 }
 
 // ExamRules reads the form that begins an exam. What is left empty is as usual,
@@ -54,6 +55,10 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 	f := UsualExam()
 	f.Who, f.Seed = typed("who"), strings.TrimSpace(typed("seed"))
 	rules := drill.UsualRules(fresh)
+	if role := drill.Role(typed("exam")); slices.Contains(drill.Roles, role) {
+		f.Exam = string(role)
+	}
+	rules.Role = drill.Role(f.Exam)
 	if f.Seed != "" {
 		seed, err := strconv.ParseUint(f.Seed, 10, 53)
 		if err != nil {
@@ -77,16 +82,73 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 	return f, rules
 }
 
-// TimeLeft says how long an exam may still take.
-func TimeLeft(limit, took time.Duration, started time.Time) string {
+// exams are those that a plan has questions for, one of them chosen.
+func (v Drill) exams(chosen string) []page.ExamChoice {
+	var out []page.ExamChoice
+	if v.D == nil {
+		return nil
+	}
+	for _, role := range drill.Roles {
+		rules := drill.UsualRules(1)
+		rules.Role = role
+		x, err := v.D.NewExam(rules)
+		if err != nil {
+			continue
+		}
+		out = append(out, page.ExamChoice{
+			Value: string(role), Name: words.ExamOf(string(role)), About: words.ExamAsks(string(role)), Rules: examRules(x), Grave: drill.GraveRule(role), Chosen: string(role) == chosen,
+		})
+	}
+	return out
+}
+
+// UnderWay is an exam that was begun and not handed in.
+type UnderWay struct {
+	Who, Exam, Address string
+	Started            time.Time
+	Limit              time.Duration
+	Answered, Items    int
+}
+
+// UnderWayLines are those of a plan, as the drill's first page lists them.
+func UnderWayLines(all []UnderWay, now time.Time) []page.ExamUnderWay {
+	var out []page.ExamUnderWay
+	for _, x := range all {
+		line := page.ExamUnderWay{
+			Who: x.Who, Exam: words.ExamOf(x.Exam), Begun: words.When(x.Started), Stamp: words.Stamp(x.Started), Address: x.Address,
+			Answered: strconv.Itoa(x.Answered) + " of " + strconv.Itoa(x.Items) + " answered",
+		}
+		if c := Clock(x.Limit, now.Sub(x.Started), x.Started); c.Over != "" {
+			line.Left = "The time is over"
+		} else if c.Until != "" {
+			line.Left = c.Left + " left"
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+// Clock says how long an exam may still take.
+func Clock(limit, took time.Duration, started time.Time) page.ExamClock {
 	if limit <= 0 {
-		return ""
+		return page.ExamClock{}
 	}
-	until := started.Add(limit).Local().Format("15:04:05")
+	c := page.ExamClock{Until: started.Add(limit).Local().Format("15:04:05")}
 	if took >= limit {
-		return "The time ended at " + until + ": what is handed in now does not pass."
+		c.Over = "The time ended at " + c.Until + ": what is handed in now does not pass."
+		return c
 	}
-	return "Hand in by " + until + ", in " + Lasting(limit-took) + ". The program keeps the time."
+	left := limit - took
+	c.Left, c.Seconds, c.Share = Lasting(left), words.Fixed(left.Seconds(), 0), words.Fixed(100*left.Seconds()/limit.Seconds(), 2)
+	return c
+}
+
+// KeptAnswers says what is kept of the answers of an exam under way.
+func KeptAnswers(answered, items int) string {
+	if answered == 0 {
+		return "Nothing answered yet"
+	}
+	return "Kept: " + strconv.Itoa(answered) + " of " + strconv.Itoa(items) + " answered"
 }
 
 // Lasting writes how long something takes.
@@ -98,13 +160,34 @@ func Lasting(d time.Duration) string {
 	return words.Unit(strconv.Itoa(s/60), "min") + " " + words.Unit(strconv.Itoa(s%60), "s")
 }
 
-// OutdatedNote says how many people have to be trained again.
-func OutdatedNote(n int) string {
-	switch n {
-	case 0:
-		return ""
-	case 1:
-		return "1 person has not passed on the state of this plan that counts now."
+// StillOpen asks whether it is meant that questions have no answer.
+func StillOpen(n int) string {
+	return "Not handed in yet: " + counted(n, "question has", "questions have") + " no answer, and would count as missed. The time runs on."
+}
+
+// OutdatedNote says how many people have to take an exam again, by the names of those
+// who are due in each.
+func OutdatedNote(due map[drill.Role][]string) string {
+	people := map[string]bool{}
+	var exams, by []string
+	for _, role := range drill.Roles {
+		for _, who := range due[role] {
+			people[who] = true
+		}
+		if n := len(due[role]); n > 0 {
+			exams = append(exams, "in the "+strings.ToLower(words.ExamOf(string(role))))
+			by = append(by, strconv.Itoa(n)+" "+exams[len(exams)-1])
+		}
 	}
-	return strconv.Itoa(n) + " people have not passed on the state of this plan that counts now."
+	if len(people) == 0 {
+		return ""
+	}
+	s := strconv.Itoa(len(people)) + " people have not passed on the state of this plan that counts now"
+	if len(people) == 1 {
+		s = "1 person has not passed on the state of this plan that counts now"
+	}
+	if len(exams) == 1 {
+		return s + ", " + exams[0] + "."
+	}
+	return s + ": " + strings.Join(by, ", ") + "."
 }

@@ -19,15 +19,18 @@ type Training struct {
 	At                   time.Time
 	Plan, Number         string // name and number of the plan as it was
 	Revision, Digest     string
+	Exam                 string // whose, such as technician
 	Seed                 uint64
 	Items, Right, Needed int
 	Pass                 float64
 	Limit, Took          time.Duration
 	OverTime, Passed     bool
 	Repeat, Known        bool
-	Damaged              bool
+	Damaged, Unfinished  bool
+	Answered             int      // of one that is not finished
 	Became               string   // letter of the revision that is what was a draft then
 	Grave                []string // what failed it whatever the score
+	TypedIn              string   // the code that it was typed in from; empty for an exam that was taken here
 }
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
@@ -37,6 +40,9 @@ func (t Training) line() page.TrainingLine {
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
 		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
 		Repeat: words.SetOf(t.Repeat, t.Known),
+	}
+	if t.TypedIn != "" {
+		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
 	}
 	if t.Damaged {
 		out.Plan = "A plan that cannot be read"
@@ -49,15 +55,22 @@ func (t Training) plan() string {
 }
 
 func (t Training) result() string {
-	return words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Grave: t.Grave}.String()
+	o := words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}
+	if t.TypedIn != "" {
+		return words.TypedOutcome(t.Exam, o)
+	}
+	return o.String()
 }
 
 func (t Training) score() string {
+	if t.Unfinished {
+		return words.NotFinished(strconv.Itoa(t.Answered), strconv.Itoa(t.Items))
+	}
 	return strconv.Itoa(t.Right) + " of " + strconv.Itoa(t.Items) + " right"
 }
 
 func (t Training) state() string {
-	return t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
+	return words.ExamOf(t.Exam) + ". " + t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
 }
 
 // revision says which state of its plan an exam was about.
@@ -85,7 +98,14 @@ type Records struct {
 	Plan   string // its address
 	Letter string // of the last revision that was issued; empty without
 	All    []Training
-	Due    []Training // the records by which people have to be trained again
+	Due    []Due
+	Same   []string // letters of the revisions before it on which a pass counts as well
+}
+
+// Due is who has to take one exam again: the records by which that is known.
+type Due struct {
+	Exam string
+	All  []Training
 }
 
 // Page gives the page of a station's records.
@@ -94,7 +114,15 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 	out := page.RecordsPage{
 		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
 		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who has not passed on it, or failed the last exam on it.",
-		All:       lineList(v.All), Due: lineList(v.Due), CSV: v.Plan + "/records.csv",
+		All:       lineList(v.All), CSV: v.Plan + "/records.csv",
+	}
+	for _, d := range v.Due {
+		if len(d.All) > 0 {
+			out.Due = append(out.Due, page.DueList{Exam: words.ExamOf(d.Exam), Lines: lineList(d.All)})
+		}
+	}
+	if len(v.Same) > 0 {
+		out.Counts += " A pass on revision " + strings.Join(v.Same, " or ") + " counts as well: what was changed since does not concern the drill."
 	}
 	if v.Letter == "" {
 		out.Letter = "draft"
@@ -111,7 +139,7 @@ type Person struct {
 	Who     string
 	Records int
 	Newest  Training
-	Due     []string // names of the plans on which the person has to be trained again
+	Due     []string // names of the plans on which the person has to be trained again, with the exam
 }
 
 // Page gives the page of everybody.
@@ -161,10 +189,24 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 	if v.Limit > 0 {
 		took += " of " + Lasting(v.Limit)
 	}
+	if v.Unfinished {
+		out.Left = "It was begun and left. What was answered was not handed in, so nothing of it was judged."
+	}
+	score := v.score()
+	if !v.Unfinished && v.Needed > 0 {
+		score += ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"
+	}
 	out.Facts = []page.Fact{
-		{Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
-		{Name: "Score", Text: v.score() + ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"},
+		{Name: "Exam", Text: words.ExamOf(v.Exam)}, {Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
+		{Name: "Score", Text: score},
 		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
+	}
+	if v.TypedIn != "" {
+		out.Untold = words.NoMissesInCode
+		if c, err := drill.ParseCode(v.TypedIn); err == nil {
+			out.Facts = append(out.Facts, page.Fact{Name: "Taken on, by that device's clock", Text: c.Day})
+		}
+		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: v.TypedIn})
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Files = append(out.Files, page.Link{Address: v.Address + "/sheet." + format, Text: strings.ToUpper(format)})

@@ -24,6 +24,7 @@ type Revisions struct {
 	Physical, Others []press.Finding
 	Draft            *press.Draft      // to whose fields the blockers lead
 	Just             string            // letter of the one that was issued just now
+	SameLamps        bool              // the four pairs of lamps mean what they meant in the last revision
 	Typed            map[string]string // by path, what was typed into the form
 	Faults           press.Problems    // why that was not issued
 }
@@ -33,17 +34,23 @@ type Revision struct {
 	Letter                                               string
 	At                                                   time.Time
 	Prepared, Checked, Approved, Reason, Despite, Second string
+	Drill                                                string // again, same, or empty where nobody said so
 	Digest                                               string
 	Damaged                                              bool
+	Faults                                               press.Problems // why today's rules do not take it
+	Readable                                             bool           // a draft can be made of it
 }
 
 func (r Revision) page(address string) page.Revision {
 	out := page.Revision{
 		Letter: r.Letter, When: words.Day(r.At), Stamp: words.Stamp(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: drillSaid[r.Drill], Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
 		Remark: r.oneName(),
 	}
-	if !r.Damaged {
+	for _, p := range r.Faults {
+		out.NotTaken = append(out.NotTaken, label(p.Path)+": "+p.Message)
+	}
+	if !r.Damaged && len(r.Faults) == 0 {
 		out.Address = address + "/revisions/" + r.Letter
 	}
 	return out
@@ -67,7 +74,11 @@ var despite = []struct{ path, label, help string }{
 func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	out := page.RevisionsPage{Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Next: v.Next}
 	for _, r := range v.Issued {
-		out.Issued = append(out.Issued, r.page(v.Address))
+		one := r.page(v.Address)
+		if len(r.Faults) > 0 && r.Readable {
+			one.Back = &page.BringBack{Action: v.Address + "/revisions/" + r.Letter, Version: out.Version, Do: "draft", Label: StartAgain(r.Letter)}
+		}
+		out.Issued = append(out.Issued, one)
 	}
 	if v.Just != "" {
 		out.Just = "Revision " + v.Just + " was issued."
@@ -84,6 +95,9 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		for _, text := range v.Faults.At("") {
+			out.Cannot = sentence(text)
+		}
 		return out
 	}
 	words.Explain(v.Result)
@@ -116,6 +130,9 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	for _, f := range fields {
 		out.Fields = append(out.Fields, v.field(f.path, f.label, f.help))
+		if f.path == "issue.reason" && len(v.Issued) > 0 {
+			out.Fields = append(out.Fields, v.drillField())
+		}
 	}
 	out.Remark = v.oneName()
 	for _, p := range v.Faults {
@@ -158,6 +175,33 @@ func (v Revisions) field(path, label, help string) page.Field {
 		ID: strings.ReplaceAll(path, ".", "-"), Name: page.NameSigned + path, Label: label, Kind: "text", Help: help, Value: value,
 		Required: true, Limit: "200", Messages: v.Faults.At(path),
 	}
+}
+
+// drillPath is what the planner says of a change and the drill.
+const drillPath = "issue.drill"
+
+// drillSaid says it in the list of revisions.
+var drillSaid = map[string]string{
+	"again": "The change concerns it: everybody is due again.",
+	"same":  "The change does not concern it: who passed on the revision before stays trained.",
+}
+
+// drillField asks whether the change concerns the drill.
+func (v Revisions) drillField() page.Field {
+	last := v.Issued[0].Letter
+	help := "The four pairs of lamps mean what they meant in revision " + last + ". Do the figures and the checks too, as far as people must know them?"
+	if !v.SameLamps {
+		help = "The lamps mean something else than in revision " + last + ": the change concerns it."
+	}
+	f := v.field(drillPath, "Does the change concern the drill?", help)
+	f.Kind = "choice"
+	for _, o := range []page.Option{
+		{Value: "", Label: "Say which"}, {Value: "again", Label: "Yes: everybody is due again"}, {Value: "same", Label: "No: who passed on revision " + last + " stays trained"},
+	} {
+		o.Chosen = o.Value == f.Value
+		f.Options = append(f.Options, o)
+	}
+	return f
 }
 
 // Issued is one issued revision with everything that it leads to.

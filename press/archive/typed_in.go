@@ -1,0 +1,24 @@
+package archive
+
+import "strings"
+
+// typedIn begins the sitting of a record that was typed in from a code: nothing at
+// this archive asked the questions. The code follows, so that the same code is kept
+// once.
+const typedIn = "code: "
+
+// PracticeExam is the exam of a record of a round of practice, which is none.
+const PracticeExam = "practice"
+
+// TypedInSitting is the sitting of a record that is typed in from a code.
+func TypedInSitting(code string) string { return typedIn + code }
+
+// TypedIn gives the code that a record was typed in from; empty for one of an exam that
+// was taken here.
+func (t *Training) TypedIn() string {
+	code, typed := strings.CutPrefix(t.Sitting, typedIn)
+	if !typed {
+		return ""
+	}
+	return code
+}

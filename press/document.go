@@ -1,0 +1,69 @@
+package press
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"strings"
+
+	"github.com/go-json-experiment/json/jsontext"
+)
+
+// A Document is a plan's text read as what it says, whether or not the rules of
+// today take it as a plan: what was kept long ago stays readable when a range is
+// tightened.
+type Document struct{ doc *node }
+
+// ReadDocument reads a document of the format of plans. It fails only where the text
+// is no such document.
+func ReadDocument(data []byte) (*Document, Problems) {
+	doc, ps := readDocument(data, Format)
+	if len(ps) > 0 {
+		return nil, ps
+	}
+	d := &Document{doc}
+	if _, err := d.canonical(); err != nil { // such as a number that is too large for one
+		return nil, Problems{{Code: CodeSyntax, Message: "no canonical form: " + err.Error()}}
+	}
+	return d, nil
+}
+
+// Check makes the plan of a document, or tells every fault.
+func (d *Document) Check() (*Plan, Problems) { return check(d.doc) }
+
+// Draft gives the document as typed text.
+func (d *Document) Draft() *Draft {
+	out := &Draft{}
+	out.add("", d.doc)
+	return out
+}
+
+// JSON gives the document as it was given, key by key, laid out for reading.
+func (d *Document) JSON() []byte {
+	var b strings.Builder
+	d.doc.write(&b, 0)
+	b.WriteByte('\n')
+	return []byte(b.String())
+}
+
+// Canonical gives the document, as given and without defaults, in the canonical
+// form of RFC 8785.
+func (d *Document) Canonical() []byte {
+	v, err := d.canonical()
+	if err != nil {
+		panic("press: a document that was read has no canonical form: " + err.Error())
+	}
+	return v
+}
+
+func (d *Document) canonical() (jsontext.Value, error) {
+	var b strings.Builder
+	d.doc.write(&b, -1)
+	v := jsontext.Value(b.String())
+	return v, v.Canonicalize()
+}
+
+// Digest names the document: "sha256:" and the SHA-256 of its canonical form.
+func (d *Document) Digest() string {
+	sum := sha256.Sum256(d.Canonical())
+	return "sha256:" + hex.EncodeToString(sum[:])
+}

@@ -40,6 +40,10 @@ func (t sheetTexts) all() choice {
 	return choice{len(t.findings), len(t.unseen), len(t.cautions), len(t.notes)}
 }
 
+// gravest is how many cautions stand on every first page; the others go on behind where
+// findings have no room beside them.
+const gravest = 2
+
 // choices lists what may stand there, the best first. The notes of the plan go
 // first, then findings down to the three gravest or all blockers, then what cannot
 // be detected and the cautions down to the gravest; on a page on which hardly anything
@@ -55,8 +59,8 @@ func (t sheetTexts) choices(blockers int) []choice {
 	}
 	try(&c.notes, 0)
 	try(&c.findings, max(blockers, min(3, c.findings)))
-	try(&c.unseen, min(4, c.unseen))
-	try(&c.cautions, min(5, c.cautions))
+	try(&c.unseen, min(3, c.unseen))
+	try(&c.cautions, min(gravest, c.cautions))
 	try(&c.unseen, 1)
 	try(&c.findings, min(1, c.findings))
 	try(&c.unseen, 0)

@@ -52,8 +52,8 @@ func offTarget(p *press.Plan, r *press.Result) []string {
 		}
 		return s + " " + what + " (target " + of + ")"
 	}
-	return []string{"of all parts, " + share(*refused, p.Targets.FalseRejectPPM, "are good and refused") + ", and " +
-		share(*accepted, p.Targets.FalseAcceptPPM, "have a wrong height and are accepted")}
+	return []string{"refuses " + share(*refused, p.Targets.FalseRejectPPM, "of all parts although good") + ", accepts " +
+		share(*accepted, p.Targets.FalseAcceptPPM, "of wrong height")}
 }
 
 // StripTitle is the message of the decision strip. What is accepted is called

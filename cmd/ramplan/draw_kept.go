@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"strings"
+	"unicode"
 
 	"ramplan/press"
 	"ramplan/press/archive"
@@ -19,9 +20,25 @@ type kept struct {
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
-	flags.StringVar(&k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
-	flags.StringVar(&k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
+	text(flags, &k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
+	text(flags, &k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
 	k.data = dataFlag(flags)
+}
+
+// stem starts the name of a file of the plan: its number as every system allows it
+// in a file name, and its state.
+func (k *kept) stem() string {
+	state := "draft"
+	if k.letter != "" {
+		state = strings.ToUpper(k.letter)
+	}
+	safe := strings.Map(func(c rune) rune {
+		if unicode.IsLetter(c) || unicode.IsDigit(c) || strings.ContainsRune("-_.", c) {
+			return c
+		}
+		return '-'
+	}, k.number)
+	return strings.TrimLeft(safe, "-.") + "-" + state
 }
 
 // plan reads the plan beside the process that serves the archive.

@@ -20,7 +20,8 @@ import (
 func serve(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	address := flags.String("listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
+	var address string
+	text(flags, &address, "listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
 	data := dataFlag(flags)
 	open := flags.Bool("open", false, "open the bench in the browser")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
@@ -32,7 +33,7 @@ func serve(ctx context.Context, c console, args []string) int {
 		c.complain("serve takes no files, found %q; open a plan on the page, or name a verb: ramplan eval PLAN.json", flags.Arg(0))
 		return statusRefused
 	}
-	ln, err := web.Listen(*address)
+	ln, err := web.Listen(address)
 	if err != nil {
 		return c.give(err)
 	}

@@ -10,6 +10,7 @@ import (
 type SheetOptions struct {
 	Paper  string        // one of [Papers] by name; empty: the first
 	Issue  *carry.Issue  // nil: a draft
+	Day    string        // on which a draft is drawn; empty: it is not said
 	Pages  []words.Table // tables on pages behind the first
 	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
 }
@@ -67,10 +68,10 @@ func (s *sheet) page(name string) *sheetPage {
 	return g
 }
 
-// block is where the title block stands: in the lower right corner.
-func (s *sheet) block() rect {
+// block is where the title block of a page stands: in the lower right corner.
+func (s *sheet) block(page int) rect {
 	f := s.paper.frame()
-	return rect{f.x1 - titleWidth, f.y1 - s.title.height(), f.x1, f.y1}
+	return rect{f.x1 - titleWidth, f.y1 - s.title.height(page), f.x1, f.y1}
 }
 
 // Distances on a sheet, px.
@@ -79,10 +80,11 @@ const (
 	sheetGutter = 18 // between columns
 )
 
-// body is the room for what is on a page, the title block taken away below.
+// body is the room for what is on a page behind the first, the title block taken away
+// below.
 func (s *sheet) body() rect {
 	b := s.paper.frame().inset(sheetPad)
-	b.y1 = s.block().y0 - 8
+	b.y1 = s.block(2).y0 - 8
 	return b
 }
 
@@ -120,6 +122,6 @@ func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 		part(p)
 	}
 	p.frame(black, sheetThick, solid, f)
-	s.title.paint(p, s.block(), number, len(s.pages))
+	s.title.paint(p, s.block(number), number, len(s.pages))
 	s.foot(p, f)
 }

@@ -118,10 +118,10 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	t.Helper()
 	d := NewSheet(p, r, o)
 	frame, block := paperOf(o.Paper).frame(), newTitleBlock(p, r, o.Issue)
-	corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(), frame.x1, frame.y1}
 	all, flowing := "", ""
 	for i := range d.Pages() {
 		page := d.Page(i)
+		corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(i+1), frame.x1, frame.y1}
 		labelsApart(t, page, fmt.Sprintf("page %d", i+1))
 		w, h := page.Size()
 		inBlock := map[string]bool{}

@@ -11,6 +11,10 @@ var Cautions = []string{
 	"Parts may burst or jump out: shield the work space. A load cell can kick out: centre it and fix it.",
 }
 
+// CautionsInShort stand where [Cautions] have no room and follow on another page.
+const CautionsInShort = "A planning aid: prove force and position with a load cell and limit samples before use. The ram crushes at every setting, on the way back, when homing and when jogging too: " +
+	"never a hand in the work space. Guarding, stopping and lock-out by the machinery rules in force and a qualified person. Signals that judge parts are not safety functions. Prop a vertical ram."
+
 // TradeCautions are said where they matter. Common practice, no source.
 var TradeCautions = []string{
 	"Stick-slip near the limit can raise the arrival signal before the ram has come to rest.",

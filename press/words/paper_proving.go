@@ -24,6 +24,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p), unsure: r.MasterWithin()}, Table: Table{
 		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
+		Ranges:  []string{"Must be"},
 		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
 		Fill:    []string{"Date", "Station", "Load cell number", "Calibrated on", "Controller program"},
 	}}

@@ -6,7 +6,7 @@ type RecordsPage struct {
 	Counts string // which state people must know, in a sentence
 	Due    []DueList
 	All    []TrainingLine
-	CSV    string // address
+	CSV    []Link
 	Code   CodeForm
 }
 
@@ -40,6 +40,7 @@ type TrainingLine struct {
 // A PeoplePage lists who has records.
 type PeoplePage struct {
 	Assets Assets
+	CSV    []Link
 	All    []PersonLine
 }
 
@@ -55,7 +56,7 @@ type PersonPage struct {
 	Assets  Assets
 	Who     string
 	All     []TrainingLine
-	CSV     string
+	CSV     []Link
 	Remove  string // what the button says
 	Trouble string
 }

@@ -12,6 +12,8 @@ type SheetPage struct {
 	Sizes     []Option
 	Pages     []PaperPage
 	Behind    []BehindPage
+	Rows      []RowsFiles
+	Separated string // how they can be
 	PDF       string // address, to which the form adds what is ticked
 	Drawings  []DrawingFiles
 	Widths    []Option // of a drawing alone
@@ -24,8 +26,14 @@ type PaperPage struct{ Image, Alt, PNG, SVG, Number string }
 
 // A BehindPage is a page that may stand behind the sheet.
 type BehindPage struct {
-	Name, Label, CSV string
-	Chosen           bool
+	Name, Label string
+	Chosen      bool
+}
+
+// RowsFiles are the files of rows of one page.
+type RowsFiles struct {
+	Label string
+	Files []Link
 }
 
 // DrawingFiles are the files of one drawing alone.

@@ -64,7 +64,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, b.Kept.standing(), len(b.Faults) > 0)
+		out.Result.Copy = copied(b.Plan, b.Result, words.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
 		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
 		out.Glance = words.Glance(b.Plan, b.Result)
 	}

@@ -218,7 +218,7 @@ type Issued struct {
 // Page gives the page of an issued revision.
 func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown := result(v.Plan, v.Result, v.Drawings, places{})
-	shown.Copy = copied(v.Plan, v.Result, shown.Setpoints, words.Standing(v.Revision.Letter, true), false)
+	shown.Copy = copied(v.Plan, v.Result, words.Setpoints(v.Plan, v.Result), words.Standing(v.Revision.Letter, true), false)
 	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
 		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,

@@ -51,9 +51,16 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	for _, name := range words.PaperNames() {
 		out.Behind = append(out.Behind, page.BehindPage{
-			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name), CSV: s.file("rows/" + name + ".csv"),
+			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name),
 		})
+		out.Rows = append(out.Rows, page.RowsFiles{Label: words.PaperTitle(name), Files: s.rows(name)})
 	}
+	var ways []string
+	for _, way := range words.Separations {
+		ways = append(ways, "with "+way.Label)
+	}
+	out.Separated = strings.Join(ways, ", or ")
+	out.Rows = append(out.Rows, page.RowsFiles{Label: "All of these in one file", Files: s.rows("all")})
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
@@ -67,6 +74,19 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		out.Drawings = append(out.Drawings, d)
 	}
 	out.Widths, out.NoTitle, out.Kept = s.widths(), s.NoTitle, s.kept()
+	return out
+}
+
+// rows are the files of a page's rows, one for each way to separate them.
+func (s Sheet) rows(name string) []page.Link {
+	var out []page.Link
+	for i, way := range words.Separations {
+		l := page.Link{Address: s.file("rows/" + name + ".csv"), Text: "with " + way.Name + "s"}
+		if i > 0 {
+			l.Address = s.file("rows/"+name+".csv", "separator", way.Name)
+		}
+		out = append(out, l)
+	}
 	return out
 }
 

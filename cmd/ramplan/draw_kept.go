@@ -6,17 +6,20 @@ import (
 	"flag"
 	"fmt"
 	"strings"
+	"time"
 	"unicode"
 
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
+	"ramplan/press/words"
 )
 
 // kept is a plan in the archive, as the command line names it.
 type kept struct {
 	number, letter string
 	data           *string
+	old            string // by which revision the one that was read is superseded, in words
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
@@ -84,6 +87,9 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	rev, err := a.Revision(ctx, found[0].Plan, found[0].Letter)
 	if err != nil {
 		return nil, nil, err
+	}
+	if f := found[0]; f.Superseded() {
+		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
 	return rev.Plan, rev.Issue(), nil
 }

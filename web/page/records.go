@@ -3,11 +3,12 @@ package page
 // A RecordsPage lists who was trained on a plan.
 type RecordsPage struct {
 	DrillHead
-	Counts string // which state people must know, in a sentence
-	Due    []DueList
-	All    []TrainingLine
-	CSV    []Link
-	Code   CodeForm
+	Counts   string // which state people must know, in a sentence
+	Due      []DueList
+	UnderWay []ExamUnderWay
+	All      []TrainingLine
+	CSV      []Link
+	Code     CodeForm
 }
 
 // A DueList is who has to take one exam again.

@@ -10,9 +10,9 @@ import (
 // CardCautions stand on the card at the station: few words, to be read from two
 // metres.
 var CardCautions = []string{
-	"Never a hand in the work space: the ram crushes on every way, going back too.",
+	"Never a hand in the work space.",
+	"Every move crushes, going back too.",
 	"The lamps are no safety function.",
-	"The approach is not force-limited.",
 }
 
 // CardCheck is the first thing to look at with a pair of lamps, in few words.
@@ -88,7 +88,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	var refused []string
 	for _, x := range made(LimitSamples(p, r)) {
 		if !x.Good {
-			refused = append(refused, bare(p, x))
+			refused = append(refused, bareHeights(p, x))
 		}
 	}
 	out := []string{"Refused: " + and(refused) + "."}
@@ -99,8 +99,8 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	return out
 }
 
-// bare writes the heights of a sample without their unit.
-func bare(p *press.Plan, x LimitSample) string {
+// bareHeights writes the heights of a sample without their unit.
+func bareHeights(p *press.Plan, x LimitSample) string {
 	return strings.TrimSuffix(x.Heights(p), Unit("", "mm"))
 }
 

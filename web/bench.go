@@ -27,6 +27,8 @@ type bench struct {
 	stale   bool         // another window changed the plan: nothing was saved
 	from    int64        // the state that the form still starts from where nothing was saved
 	failure string       // why nothing could be saved
+	room    string       // which form of the strip is wanted; empty: both
+	typing  bool         // it answers to typing: what is shown already is left out
 }
 
 // partHeader is the request header by which a script asks for the body of the
@@ -73,7 +75,7 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	b.head.ID = id
+	b.head.ID, b.room, b.typing = id, roomOf(r), p.verb() == "" || p.verb() == "recompute"
 	ctx := archive.In(r.Context(), p.window)
 	if p.verb() == "choose" {
 		return s.showChoice(w, r, id, ours{b.typed.All(), p.state}, "")
@@ -191,6 +193,7 @@ type leads struct {
 	faults   press.Problems
 	result   *press.Result
 	drawings view.Drawings
+	room     string // for the strip
 }
 
 // asIssued tells whether the entries are the last issued revision.
@@ -199,7 +202,7 @@ func (l *leads) asIssued(head archive.Head) bool {
 }
 
 func (b *bench) compute() (*leads, error) {
-	var l leads
+	l := leads{room: b.room}
 	l.plan, l.faults = b.typed.Draft.Check()
 	return &l, l.show()
 }
@@ -210,7 +213,7 @@ func (l *leads) show() (err error) {
 		return nil
 	}
 	l.result = press.Evaluate(l.plan)
-	l.drawings, err = drawn(l.plan, l.result)
+	l.drawings, err = drawn(l.plan, l.result, l.room)
 	return err
 }
 
@@ -255,9 +258,18 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
-	w.Header().Add("Vary", partHeader)
-	if r.Header.Get(partHeader) == "bench" {
-		return show(w, r, status, page.BenchBody(v.Page(assets.page())))
+	shownPage := v.Page(assets.page())
+	for _, header := range []string{partHeader, shownHeader, roomHeader} {
+		w.Header().Add("Vary", header)
 	}
-	return show(w, r, status, page.BenchPage(v.Page(assets.page())))
+	part := r.Header.Get(partHeader) == "bench"
+	earlier := ""
+	if part && b.typing {
+		earlier = r.Header.Get(shownHeader)
+	}
+	s.shown.seen(b.window, &shownPage, earlier)
+	if part {
+		return show(w, r, status, page.BenchBody(shownPage))
+	}
+	return show(w, r, status, page.BenchPage(shownPage))
 }

@@ -8,22 +8,28 @@ import (
 	"ramplan/web/view"
 )
 
-// drawn draws the plan. The strip comes in both its forms, as the room on the
-// page decides which is shown; the others stand in columns and are narrow.
-func drawn(p *press.Plan, r *press.Result) (view.Drawings, error) {
+// drawn draws the plan. The strip comes in the form that there is room for, or in both
+// where that is not known: the page then shows the one that fits. The other drawings
+// stand in columns and are narrow.
+func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 	var out view.Drawings
 	for _, d := range []struct {
-		to      *string
-		picture *draw.Picture
+		to   *string
+		make func(*press.Plan, *press.Result, draw.Options) *draw.Picture
+		o    draw.Options
+		room string
 	}{
-		{&out.Strip, draw.NewStrip(p, r, draw.Options{Width: 800, Brief: true, ID: "strip-wide"})},
-		{&out.Strip, draw.NewStrip(p, r, draw.Options{Compact: true, Brief: true, ID: "strip-compact"})},
-		{&out.Force, draw.NewForce(p, r, draw.Options{Compact: true, ID: "force-drawing"})},
-		{&out.PressIn, draw.NewPressIn(p, r, draw.Options{Compact: true, ID: "pressin-drawing"})},
-		{&out.Cycle, draw.NewCycle(p, r, draw.Options{Compact: true, ID: "cycle-drawing"})},
+		{&out.Strip, draw.NewStrip, draw.Options{Width: 800, Brief: true, ID: "strip-wide"}, wide},
+		{&out.Strip, draw.NewStrip, draw.Options{Compact: true, Brief: true, ID: "strip-compact"}, narrow},
+		{&out.Force, draw.NewForce, draw.Options{Compact: true, ID: "force-drawing"}, ""},
+		{&out.PressIn, draw.NewPressIn, draw.Options{Compact: true, ID: "pressin-drawing"}, ""},
+		{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}, ""},
 	} {
+		if d.room != "" && room != "" && d.room != room {
+			continue
+		}
 		var svg bytes.Buffer
-		if err := d.picture.SVG(&svg); err != nil {
+		if err := d.make(p, r, d.o).SVG(&svg); err != nil {
 			return view.Drawings{}, err
 		}
 		*d.to += svg.String()

@@ -185,7 +185,7 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	result := press.Evaluate(rev.Plan)
-	drawings, err := drawn(rev.Plan, result)
+	drawings, err := drawn(rev.Plan, result, "")
 	if err != nil {
 		return err
 	}

@@ -17,6 +17,7 @@ type site struct {
 	store *archive.Archive
 	desk  *desk    // the exams under way
 	why   sync.Map // digest of a draft: why it is not ready, in words
+	shown windows  // what stands in the windows of benches
 }
 
 // New gives the whole program as seen from a browser, upon an archive.

@@ -128,13 +128,22 @@ func TestPart(t *testing.T) {
 	require.NoError(t, err)
 	assert.True(t, strings.HasPrefix(string(body), "<main"), "%.80s", body)
 	assert.Contains(t, resp.Header.Values("Vary"), partHeader)
-	window := regexp.MustCompile(`name=":window" value="\w+"`) // each page has its own
+	window := regexp.MustCompile(`name=":window" value="\w+"|data-answer="\d+"`) // each page has its own
 	assert.True(t, strings.Contains(window.ReplaceAllString(plain(t, srv.URL+benchPath), ""), window.ReplaceAllString(string(body), "")), "the whole page holds the same part")
 }
 
-// BenchmarkLiveAnswer is one whole live answer over one connection: form read,
-// plan checked and evaluated, the drawings made in both forms, page rendered, packed.
+// BenchmarkLiveAnswer is one live answer over one connection: form read, plan checked,
+// saved and evaluated, the drawings made, page rendered. Whole is the answer with
+// everything in it; typing is that to a script that says what it shows.
 func BenchmarkLiveAnswer(b *testing.B) {
+	for _, name := range []string{"whole", "typing"} {
+		b.Run(name, func(b *testing.B) { benchmarkLiveAnswer(b, name == "typing") })
+	}
+}
+
+var answerNumber = regexp.MustCompile(`data-answer="(\d+)"`)
+
+func benchmarkLiveAnswer(b *testing.B, typing bool) {
 	srv := httptest.NewServer(example(b))
 	defer srv.Close()
 	plan, faults := press.Decode(static.Example())
@@ -146,20 +155,29 @@ func BenchmarkLiveAnswer(b *testing.B) {
 		}
 	}
 	var took []time.Duration
+	sent, shown := 0, ""
 	for n := 0; b.Loop(); n++ {
 		start := time.Now()
-		req, err := http.NewRequest(http.MethodPost, srv.URL+benchPath, strings.NewReader(form+"&:window=w&:version="+strconv.Itoa(n+1)+"&station.nest="+strconv.Itoa(100+n%2)))
+		req, err := http.NewRequest(http.MethodPost, srv.URL+benchPath, strings.NewReader(form+"&:do=recompute&:window=w&:version="+strconv.Itoa(n+1)+"&station.nest="+strconv.Itoa(100+n%2)))
 		require.NoError(b, err)
 		req.Header.Set("Content-Type", formType)
 		req.Header.Set(partHeader, "bench")
+		if typing {
+			req.Header.Set(roomHeader, wide)
+			req.Header.Set(shownHeader, shown)
+		}
 		resp, err := http.DefaultClient.Do(req)
 		require.NoError(b, err)
-		_, _ = io.Copy(io.Discard, resp.Body)
+		body, _ := io.ReadAll(resp.Body)
 		resp.Body.Close()
 		if resp.StatusCode != http.StatusOK {
 			b.Fatal(resp.StatusCode)
 		}
 		took = append(took, time.Since(start))
+		sent = len(body)
+		if m := answerNumber.FindSubmatch(body); m != nil {
+			shown = string(m[1])
+		}
 	}
 	slices.Sort(took)
 	at := func(share float64) float64 {
@@ -167,4 +185,5 @@ func BenchmarkLiveAnswer(b *testing.B) {
 	}
 	b.ReportMetric(at(0.5), "median-ms")
 	b.ReportMetric(at(0.99), "p99-ms")
+	b.ReportMetric(float64(sent), "bytes/answer")
 }

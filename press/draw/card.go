@@ -11,9 +11,10 @@ import (
 // CardIssue says which state of a plan a card is of, and what the plan's own
 // reaction list puts in place of the usual first checks.
 type CardIssue struct {
-	Revision string                // empty: a draft
-	Date     string                // of issue; of a draft, the day on which it is drawn
-	Checks   map[words.Pair]string // in few words; nil: the usual ones
+	Revision   string                // empty: a draft
+	Date       string                // of issue; of a draft, the day on which it is drawn
+	Checks     map[words.Pair]string // in few words; nil: the usual ones
+	Superseded string                // by which revision, in words; empty where it is the last
 }
 
 // A4 upright, px.
@@ -113,7 +114,9 @@ type cardList struct {
 // what is free.
 func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) *card {
 	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked()}
-	c.foot = cardFootOf(words.IdentityOf(p, r, issue.Revision, issue.Date))
+	id := words.IdentityOf(p, r, issue.Revision, issue.Date)
+	id.Superseded = issue.Superseded
+	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
 	if c.draft || c.broken {
 		y += 1.2 * c.size

@@ -45,3 +45,19 @@ func TestSupersededSheetSaysSo(t *testing.T) {
 	}
 	assert.Greater(t, paths(SheetOptions{Issue: issued, Superseded: "superseded"}), paths(SheetOptions{Issue: issued}))
 }
+
+// So do a drawing and a card that lie alone.
+func TestSupersededDrawingsSaySo(t *testing.T) {
+	p := example(t, kinds["example"])
+	for _, what := range []string{"strip", "force", cardKind} {
+		doc, err := NewSingle(what, p, press.Evaluate(p), 0, false, SheetOptions{Issue: issued, Superseded: "superseded by revision C"})
+		require.NoError(t, err)
+		page := doc.Page(0)
+		w, h := page.Size()
+		said := ""
+		for _, l := range page.on(newSVG(w, h)) {
+			said += l.text + "\n"
+		}
+		assert.Contains(t, said, "superseded by revision C", what)
+	}
+}

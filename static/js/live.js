@@ -55,7 +55,7 @@ export function watch(form) {
     try {
       const answer = await fetch(form.action, {
         method: "POST",
-        headers: { "Ramplan-Part": "bench" },
+        headers: headersOf(question),
         body: bodyOf(form, question),
         signal: AbortSignal.timeout(tooLong),
       });
@@ -99,6 +99,13 @@ export function watch(form) {
     if (queue.waiting) ask();
     else if (queue.stale) soon();
   }
+
+  // The strip is sent in the form that there is room for: in another room, another.
+  const room = new ResizeObserver(() => {
+    const strip = document.getElementById("strip");
+    if (strip?.clientWidth && !strip.querySelector(roomOf() === "narrow" ? ".drawing.compact" : ".drawing:not(.compact)")) recompute();
+  });
+  room.observe(document.getElementById("figures"));
 
   form.addEventListener("input", (e) => {
     if (e.target.name?.startsWith(":") || e.target.type === "file") return; // no entries of the plan
@@ -151,6 +158,24 @@ function gone() {
   document.documentElement.classList.add("lost");
 }
 
+// narrowest is the width of the wide strip at least, px; strip.css has the same.
+const narrowest = 720;
+
+// roomOf tells which form of the strip there is room for; "" where none is shown.
+function roomOf() {
+  const width = document.getElementById("strip")?.clientWidth;
+  if (!width) return "";
+  return width < narrowest ? "narrow" : "wide";
+}
+
+// headersOf says what is wanted of the answer, and which one is shown, so that what is
+// the same need not come again.
+function headersOf(question) {
+  const headers = { "Ramplan-Part": "bench", "Ramplan-Room": roomOf() };
+  if (question.do === "recompute") headers["Ramplan-Shown"] = document.getElementById("main").dataset.answer ?? "";
+  return headers;
+}
+
 // bodyOf is the form as it stands, with what is asked of it.
 function bodyOf(form, question) {
   const data = new FormData(form);
@@ -178,7 +203,7 @@ function show(form, main, what, changed) {
   const names = new Set(typed.map(([name]) => name));
   document.title = main.dataset.title;
   morph(document.getElementById("main"), main, {
-    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name.startsWith(":growth ") && what !== "grow"),
+    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name?.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),
   });

@@ -10,6 +10,7 @@ export function morph(from, to, keep) {
     return;
   }
   if (from.id === "refusal") return; // not from the answer, and stays
+  if (to.hasAttribute("data-kept")) return; // the server knows that this is shown
   attributes(from, to, keep);
   if (from.nodeName === "TEXTAREA") {
     if (!keep.entry(from)) from.value = to.value;

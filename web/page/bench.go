@@ -27,6 +27,7 @@ type Bench struct {
 	Faults   []Fault // of the entries, each leading to its field
 	Form     Form
 	Result   *Result // nil before there was any valid plan
+	Answer   string  // number of this page among the answers to its window
 }
 
 // State says how the entries stand, in a word and a sentence.

@@ -50,6 +50,7 @@ type Entry struct {
 // A Section is one question of the engineer.
 type Section struct {
 	ID, Label, Help string
+	Kept            bool   // the window shows it as it is: nothing of it is sent
 	Faults          string // such as "2 faults, 3 needed"; empty without
 	Wrong           bool   // more than missing
 	Word            string // address of its fields in the glossary

@@ -23,6 +23,18 @@ type Result struct {
 	Trade     []string // cautions of the trade
 }
 
+// KeptDrawing stands for a drawing that the window shows already.
+const KeptDrawing = `<svg data-kept></svg>`
+
+// Drawings are the places of all drawings, in order.
+func (r *Result) Drawings() []*string {
+	out := []*string{&r.Strip}
+	for i := range r.Groups {
+		out = append(out, &r.Groups[i].Drawing)
+	}
+	return out
+}
+
 // A Figure is one named figure.
 type Figure struct {
 	Label, Value, Unit, Note string

@@ -62,7 +62,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 		}
 	}
 	p.Outdated = view.OutdatedNote(due)
-	if p.UnderWay, err = d.underWay(r.Context()); err != nil {
+	if p.UnderWay, err = d.site.underWay(r.Context(), d.id); err != nil {
 		return err
 	}
 	return show(w, r, status, page.DrillHomeOf(p))

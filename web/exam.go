@@ -109,7 +109,10 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 		}
 		given := x.answers()
 		for i, key := range x.exam.Keys {
-			p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), given[key])
+			e := x.exam.Exercise(i)
+			if p.Items[i], err = x.Outcome(view.Judge(p.Items[i], e, given[key]), e); err != nil {
+				return err
+			}
 		}
 		asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
 		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
@@ -240,15 +243,15 @@ func (x *sitting) training() archive.Training {
 	}
 }
 
-// underWay are the exams of the plan that were begun and not handed in.
-func (d drilling) underWay(ctx context.Context) ([]page.ExamUnderWay, error) {
-	open, err := d.site.store.Sittings(ctx, d.id)
+// underWay are the exams of a plan that were begun and not handed in.
+func (s *site) underWay(ctx context.Context, id archive.ID) ([]page.ExamUnderWay, error) {
+	open, err := s.store.Sittings(ctx, id)
 	var all []view.UnderWay
 	for _, x := range open {
 		items := cmp.Or(x.Asks, x.Items) // older programs kept no more
-		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(d.id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
+		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
 	}
-	return view.UnderWayLines(all, d.site.desk.now()), err
+	return view.UnderWayLines(all, s.desk.now()), err
 }
 
 // sitsAlready tells whether a person has an exam of the plan under way.

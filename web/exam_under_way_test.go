@@ -62,6 +62,8 @@ func TestAnswersOfAnExamAreKept(t *testing.T) {
 	for _, part := range []string{`id="underway"`, "Setter&#39;s exam, 2 of 20 answered", "15\u202fmin 0\u202fs left", `href="` + at + `"`} {
 		assert.Contains(t, home, part)
 	}
+	_, _, records := asked(t, h, http.MethodGet, "/plans/1/records", nil)
+	assert.Contains(t, records, "Setter&#39;s exam, 2 of 20 answered", "a trainer sees it too")
 	_, _, text := asked(t, h, http.MethodGet, at, nil)
 	assert.Equal(t, 1, strings.Count(text, " checked"))
 	assert.Contains(t, text, `name="`+choice+`" value="2" checked`)

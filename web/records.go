@@ -66,6 +66,9 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 	}
 	p := v.Page(assets.drillPage())
 	p.Code = typed
+	if p.UnderWay, err = s.underWay(r.Context(), id); err != nil {
+		return err
+	}
 	return show(w, r, status, page.RecordsOf(p))
 }
 

@@ -95,9 +95,13 @@ func TestPages(t *testing.T) {
 	file, err := os.ReadFile(rows)
 	require.NoError(t, err)
 	text := string(file)
-	assert.True(t, strings.HasPrefix(text, "\uFEFFOperation,Machine,Characteristic,"))
-	assert.Contains(t, text, ",'=1+1,")
-	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
+	assert.True(t, strings.HasPrefix(text, "Table,Plan number,"), "nothing but ASCII: no mark")
+	assert.Regexp(t, `\r\nControl-plan rows,WS-210,Bearing sleeve into anemometer hub,DRAFT,\d{4}-\d\d-\d\d,sha256:[0-9a-f]{12},,.*,'=1\+1,`, text)
+	assert.Regexp(t, `\r\n\r\nTable,.*,Failure,What it is,`, text)
+	assert.Contains(t, text, "\r\nFailure-mode rows,WS-210,")
+	status, german, errs := command(t, "", "draw", "-pages", "faults", "-format", "csv", "-separator", "semicolon", plan)
+	require.Zero(t, status, errs)
+	assert.Contains(t, german, ";115,080;mm;;", "by hand: where the tallest good part reads")
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
 	for said, args := range map[string][]string{
 		`draw knows no page "everything"; there are faults,`:   {"-pages", "everything", plan},
@@ -140,6 +144,25 @@ func TestDrawRefusals(t *testing.T) {
 		assert.Equal(t, statusRefused, status, said)
 		assert.Empty(t, out)
 		assert.Contains(t, errs, said)
+	}
+}
+
+// TestCutOff: of a file whose end is missing the plan is still taken out, and what is
+// wrong is told.
+func TestCutOff(t *testing.T) {
+	plan, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	for _, format := range []string{"pdf", "png", "svg"} {
+		sheet := drawnTo(t, "sheet."+format)
+		data, err := os.ReadFile(sheet)
+		require.NoError(t, err)
+		status, _, errs := command(t, "", "extract", sheet)
+		assert.Zero(t, status, errs)
+		require.NoError(t, os.WriteFile(sheet, data[:len(data)-len(data)/50], 0o600))
+		status, out, errs := command(t, "", "extract", sheet)
+		assert.Equal(t, statusDamaged, status, format)
+		assert.Equal(t, string(plan), out)
+		assert.Contains(t, errs, "the end of the file is missing")
 	}
 }
 

@@ -20,7 +20,8 @@ import (
 func serve(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	address := flags.String("listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
+	var address string
+	text(flags, &address, "listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
 	data := dataFlag(flags)
 	font := fontFlag(flags)
 	open := flags.Bool("open", false, "open the bench in the browser")
@@ -36,7 +37,7 @@ func serve(ctx context.Context, c console, args []string) int {
 	if err := useFonts(*font); err != nil {
 		return c.give(err)
 	}
-	ln, err := web.Listen(*address)
+	ln, err := web.Listen(address)
 	if err != nil {
 		return c.give(err)
 	}

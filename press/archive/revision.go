@@ -81,8 +81,13 @@ func (a *Archive) Issue(ctx context.Context, id ID, from int64, s Signed) (Revis
 			out = issued.Revision
 			return nil
 		}
-		if faults := sameDrill(plan, issued.Revision, s); len(faults) > 0 {
-			return &Refused{faults}
+		if issued.seq > 0 {
+			if ready.before != issued.PlanDigest {
+				ready.compare(issued.Revision, s)
+			}
+			if len(ready.drill) > 0 {
+				return &Refused{ready.drill}
+			}
 		}
 		now := a.stamp()
 		out = Revision{Letter: Letter(issued.seq + 1), At: readStamp(now), Signed: s, Document: plan.Document(), Plan: plan, PlanDigest: plan.Digest()}
@@ -100,6 +105,13 @@ type judged struct {
 	digest string // of the draft
 	plan   *press.Plan
 	faults press.Problems
+	before string         // digest of the revision that its drill was compared with
+	drill  press.Problems // what is said wrongly of the two
+}
+
+// compare holds what is said of the drill against the revision before.
+func (j *judged) compare(r Revision, s Signed) {
+	j.before, j.drill = r.PlanDigest, sameDrill(j.plan, r, s)
 }
 
 // ready judges the draft that stands; where it cannot be read, nothing.
@@ -108,7 +120,11 @@ func (a *Archive) ready(ctx context.Context, id ID, s Signed) judged {
 	if err != nil {
 		return judged{} // met again, and told
 	}
-	return judge(h, s)
+	j := judge(h, s)
+	if issued, err := last(ctx, a.reader(ctx), id); err == nil && issued.seq > 0 && len(j.faults) == 0 {
+		j.compare(issued.Revision, s)
+	}
+	return j
 }
 
 func judge(h Head, s Signed) judged {
@@ -134,6 +150,13 @@ func last(ctx context.Context, q querier, id ID) (numbered, error) {
 	}
 	n.Revision = r
 	return n, err
+}
+
+// LastIssued gives the last issued revision of a plan, as it is stored; one without
+// a letter where nothing was issued.
+func (a *Archive) LastIssued(ctx context.Context, id ID) (Revision, error) {
+	n, err := last(ctx, a.reader(ctx), id)
+	return n.Revision, explain(err)
 }
 
 func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) error {

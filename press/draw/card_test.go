@@ -151,7 +151,7 @@ func TestRecordSheet(t *testing.T) {
 	d = NewRecord(r, Options{})
 	labelsApart(t, d, "record of who passed on a refused part")
 	text = strings.Join(cardTexts(d), " ")
-	assert.Contains(t, text, "Not passed: over the time; answered that a refused part may be passed on; answered that work may go on after a fault")
+	assert.Contains(t, text, "Not passed: over the time; answered that a refused part may be passed on; that work may go on after a fault")
 	assert.Contains(t, text, "draft that became revision A")
 	d = NewRecord(Record{Who: "Ada", Grave: []string{"a refused part was passed on"}}, Options{})
 	assert.Contains(t, strings.Join(cardTexts(d), " "), "Not passed: answered that a refused part may be passed on")

@@ -75,6 +75,9 @@ func (d *Drill) plain(t words.PairText) bool {
 	return t.Clear && len(t.Words) > 0 && t.Words[0] == press.Good
 }
 
+// anyOrder says before the answer what counts of a list that is common practice.
+const anyOrder = "Any check that belongs here counts, but what stops or holds back comes first."
+
 // react asks for a step of a list. Of a list that is common practice every step is
 // right that may come now; of the works' own, the next one.
 func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step int) Exercise {
@@ -90,6 +93,9 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		if !x.Own && x.First < step {
 			e.Facts[2] = "You did this and found nothing wrong: " + x.Asked[step-1]
 		}
+	}
+	if !x.Own {
+		e.Facts = append(e.Facts, anyOrder)
 	}
 	var choices []Choice
 	used, may := map[string]bool{}, mayCome(x, step)
@@ -170,7 +176,7 @@ func order(x words.Reaction, checks []string) string {
 	case x.Own || len(checks) < 2 || free == 0:
 		return numbered("In this order:", checks, 1)
 	case x.First == 0:
-		return numbered("In any order, this one is common practice:", checks, 1)
+		return numbered("In any order (common practice, no source):", checks, 1)
 	}
 	return numbered("First of all:", checks[:x.First], 1) + numbered(" Then, in any order:", checks[x.First:], x.First+1)
 }

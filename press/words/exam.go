@@ -28,7 +28,13 @@ func (o Outcome) String() string {
 	if o.OverTime {
 		why = append(why, "over the time")
 	}
-	if why = append(why, AllAnswered(o.Grave)...); len(why) == 0 {
+	for i, s := range AllAnswered(o.Grave) {
+		if i > 0 {
+			s = strings.TrimPrefix(s, "answered ") // one sentence
+		}
+		why = append(why, s)
+	}
+	if len(why) == 0 {
 		return "Not passed"
 	}
 	return "Not passed: " + strings.Join(why, "; ")

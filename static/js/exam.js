@@ -37,8 +37,8 @@ function keep(form) {
 			const answer = await fetch(form.action, { method: 'POST', body: answers() });
 			if (answer.status === 204) {
 				says.textContent = `Kept: ${count(form)} of ${items} answered`;
-			} else if (answer.redirected) {
-				location.reload(); // it was handed in or left elsewhere
+			} else if (answer.redirected || answer.status === 404) {
+				location.reload(); // it was handed in, left or removed elsewhere
 			} else {
 				throw new Error(String(answer.status));
 			}

@@ -3,11 +3,12 @@ package page
 // A RecordsPage lists who was trained on a plan.
 type RecordsPage struct {
 	DrillHead
-	Counts string // which state people must know, in a sentence
-	Due    []DueList
-	All    []TrainingLine
-	CSV    string // address
-	Code   CodeForm
+	Counts   string // which state people must know, in a sentence
+	Due      []DueList
+	UnderWay []ExamUnderWay
+	All      []TrainingLine
+	CSV      []Link
+	Code     CodeForm
 }
 
 // A DueList is who has to take one exam again.
@@ -40,6 +41,7 @@ type TrainingLine struct {
 // A PeoplePage lists who has records.
 type PeoplePage struct {
 	Assets Assets
+	CSV    []Link
 	All    []PersonLine
 }
 
@@ -55,7 +57,7 @@ type PersonPage struct {
 	Assets  Assets
 	Who     string
 	All     []TrainingLine
-	CSV     string
+	CSV     []Link
 	Remove  string // what the button says
 	Trouble string
 }

@@ -30,7 +30,7 @@ func handheldPlan(t testing.TB, issue *carry.Issue) (*press.Plan, *drill.Drill, 
 	r := press.Evaluate(p)
 	d, err := drill.New(p, r, words.Reactions(p, r))
 	require.NoError(t, err)
-	file, err := DrillFile(p, issue, time.Date(2026, 11, 28, 12, 0, 0, 0, time.Local))
+	file, err := DrillFile(p, issue, "", time.Date(2026, 11, 28, 12, 0, 0, 0, time.Local))
 	require.NoError(t, err)
 	return p, d, string(file)
 }
@@ -66,6 +66,10 @@ func TestHandheldStandsAlone(t *testing.T) {
 	assert.Contains(t, issued, "<dd>C</dd>")
 	assert.Contains(t, issued, "<dd>2026-11-25</dd>")
 	assert.NotContains(t, issued, "DRAFT")
+	older, err := DrillFile(p, &carry.Issue{Revision: "C", Date: "2026-11-25"}, "D", time.Now())
+	require.NoError(t, err)
+	assert.Contains(t, string(older), "<dd>C, superseded by revision D</dd>")
+	assert.Contains(t, string(older), "SUPERSEDED BY REVISION D: do not judge parts by this page")
 	assert.Less(t, len(file), 2_500_000, "to be sent by mail; a measure of our own")
 }
 

@@ -16,6 +16,7 @@ import (
 // kept is a plan in the archive, as the command line names it.
 type kept struct {
 	number, letter string
+	last           string // letter of the last revision, once one was read
 	data           *string
 }
 
@@ -85,5 +86,6 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	if err != nil {
 		return nil, nil, err
 	}
+	k.last = found[0].Last
 	return rev.Plan, rev.Issue(), nil
 }

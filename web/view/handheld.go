@@ -70,7 +70,7 @@ func (v Handheld) facts() []page.Fact {
 	if v.Letter != "" {
 		state, when = v.Letter, page.Fact{Name: "Issued", Text: v.Issued}
 		if v.Newest != "" && v.Newest != v.Letter {
-			state += ", superseded by " + v.Newest
+			state += ", " + words.SupersededBy(v.Newest, "")
 		}
 	}
 	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: "Plan digest", Text: words.ShortDigest(v.R.PlanDigest)}, when, {Name: "File made", Text: words.Day(v.Made)}}
@@ -101,6 +101,9 @@ var codeNotes = []string{
 // Page makes the page, without what its bundle is.
 func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	h.Kind, h.Title = "Drill for a phone or tablet", "Drill of "+v.P.Title.Name+" · ramplan"
+	if h.Shout == "" && v.Letter != "" && v.Newest != "" && v.Newest != v.Letter {
+		h.Shout = strings.ToUpper(words.SupersededBy(v.Newest, "")) + ": do not judge parts by this page"
+	}
 	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenRead, Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible

@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -303,4 +304,20 @@ func TestHandheldAxe(t *testing.T) {
 		{"score", click("[data-hand-in]")},
 	})
 	assert.Empty(t, b.complaints())
+}
+
+// Where the script does not run, as in the preview of a mail, what the lamps mean
+// stands there in full, and a sentence says how to practise.
+func TestHandheldWithoutScript(t *testing.T) {
+	b := newTab(t)
+	_, _, file := handheldPlan(t, nil)
+	name := filepath.Join(t.TempDir(), "drill.html")
+	require.NoError(t, os.WriteFile(name, []byte(file), 0o644))
+	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	require.NoError(t, err)
+	b.do(chromedp.EmulateViewport(390, 844), chromedp.Navigate("file://"+name))
+	assert.Equal(t, len(words.AllPairs)*len(words.Situations), eval[int](b, "[...document.querySelectorAll('[data-lamps]')].filter((a) => a.checkVisibility()).length"))
+	assert.True(t, eval[bool](b, "document.querySelector('noscript').textContent.includes('open the file in a browser')"))
+	assert.Equal(t, 0, eval[int](b, "[...document.querySelectorAll('[data-round], [data-exam], #station form')].filter((a) => a.checkVisibility()).length"), "nothing that does nothing")
+	assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390)
 }

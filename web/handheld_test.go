@@ -267,7 +267,7 @@ func TestHandheldExam(t *testing.T) {
 	take(true)
 	eval[any](b, "document.querySelector('[data-hand-in]').click() ?? 0")
 	b.until("document.getElementById('score-h') !== null")
-	assert.Equal(t, "Technician: passed, for practice", b.text("score-h"))
+	assert.Equal(t, "Technician's exam: passed, for practice", b.text("score-h"))
 	b.retype("who", "4711")
 	code, err = drill.ParseCode(b.text("code"))
 	require.NoError(t, err, b.text("code"))

@@ -34,6 +34,7 @@ type printed struct {
 	head  archive.Head
 	plan  *press.Plan
 	issue *carry.Issue // nil: a draft
+	old   string       // by which revision it is superseded, in words; empty where it is the last
 }
 
 // printedOf finds what a request wants on paper: the revision that it names, or
@@ -61,7 +62,18 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 		return out, err
 	}
 	out.plan, out.issue = rev.Plan, rev.Issue()
-	return out, nil
+	out.old, err = s.supersededBy(r.Context(), id, rev.Letter)
+	return out, err
+}
+
+// supersededBy says by which revision another one is superseded, as paper says it;
+// nothing where it is the last.
+func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (string, error) {
+	last, err := s.store.LastIssued(ctx, id)
+	if err != nil || last.Letter == letter {
+		return "", err
+	}
+	return words.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
 }
 
 // revision gives an issued revision by its letter.
@@ -147,7 +159,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 // sheet lays out the sheet with the pages behind it that a request names.
 func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
 	result := press.Evaluate(p.plan)
-	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today()}
+	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today(), Superseded: p.old}
 	var names []string
 	for _, name := range words.PaperNames() {
 		if slices.Contains(r.URL.Query()["behind"], name) {
@@ -212,7 +224,9 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 // identity tells which plan it is where its rows lie alone.
 func (p printed) identity(r *press.Result) words.Identity {
 	if p.issue != nil {
-		return words.IdentityOf(p.plan, r, p.issue.Revision, p.issue.Date)
+		id := words.IdentityOf(p.plan, r, p.issue.Revision, p.issue.Date)
+		id.Superseded = p.old
+		return id
 	}
 	return words.IdentityOf(p.plan, r, "", today())
 }
@@ -263,7 +277,7 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today()})
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
 	})
 }
 

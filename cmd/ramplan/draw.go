@@ -78,6 +78,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	text(flags, &width, "width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
 	text(flags, &separator, "separator", words.Separations[0].Name, "`SEPARATOR` of rows: "+separators())
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
 	case nil:
@@ -143,6 +144,9 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	case len(d.plans) == 0:
 		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
 	}
+	if err := useFonts(*font); err != nil {
+		return nil, err
+	}
 	if err := d.chooseFormat(); err != nil {
 		return nil, err
 	}
@@ -202,6 +206,8 @@ type source struct {
 	plan  *press.Plan
 	bytes []byte
 	issue *carry.Issue
+
+	superseded string // by which revision; empty where it is the last, and for a file
 }
 
 // read reads one plan, from the archive where it is named there.
@@ -215,6 +221,8 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 	var err error
 	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
 		c.give(err)
+	} else if s.superseded = d.kept.old; s.superseded != "" {
+		c.complain("revision %s is %s", s.issue.Revision, s.superseded)
 	}
 	return s, err == nil
 }
@@ -225,7 +233,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	if !ok {
 		return nil, false
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today()}
+	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today(), Superseded: from.superseded}
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Pages = d.papers(from.plan, result)

@@ -6,11 +6,13 @@ import (
 	"flag"
 	"fmt"
 	"strings"
+	"time"
 	"unicode"
 
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
+	"ramplan/press/words"
 )
 
 // kept is a plan in the archive, as the command line names it.
@@ -18,6 +20,7 @@ type kept struct {
 	number, letter string
 	last           string // letter of the last revision, once one was read
 	data           *string
+	old            string // by which revision the one that was read is superseded, in words
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
@@ -87,5 +90,8 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 		return nil, nil, err
 	}
 	k.last = found[0].Last
+	if f := found[0]; f.Superseded() {
+		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
+	}
 	return rev.Plan, rev.Issue(), nil
 }

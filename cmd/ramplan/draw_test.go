@@ -112,18 +112,18 @@ func TestPages(t *testing.T) {
 		assert.Equal(t, statusRefused, status, said)
 		assert.Contains(t, errs, said)
 	}
-	one, all := filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
-	for name, pages := range map[string]string{one: "shift", all: "all"} {
+	none, one, all := filepath.Join(t.TempDir(), "none.pdf"), filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
+	for name, pages := range map[string]string{none: "", one: "shift", all: "all"} {
 		status, _, errs := command(t, "", "draw", "-pages", pages, "-o", name, examplePlan)
 		require.Zero(t, status, errs)
 	}
-	few, err := os.ReadFile(one)
+	alone, err := os.ReadFile(none)
 	require.NoError(t, err)
-	bare, err := os.ReadFile(drawnTo(t, "bare.pdf"))
+	few, err := os.ReadFile(one)
 	require.NoError(t, err)
 	many, err := os.ReadFile(all)
 	require.NoError(t, err)
-	assert.Equal(t, 1+bytes.Count(bare, []byte("/Type /Page\n")), bytes.Count(few, []byte("/Type /Page\n")))
+	assert.Equal(t, 1+bytes.Count(alone, []byte("/Type /Page\n")), bytes.Count(few, []byte("/Type /Page\n")))
 	assert.Greater(t, bytes.Count(many, []byte("/Type /Page\n")), 5)
 }
 
@@ -199,4 +199,14 @@ func TestDrawStopped(t *testing.T) {
 	left, err := os.ReadDir(folder)
 	require.NoError(t, err)
 	assert.Empty(t, left)
+}
+
+// TestFontFlag: a font that is named must be one; what else would be drawn in it is
+// not drawn in another one in silence.
+func TestFontFlag(t *testing.T) {
+	for _, verb := range [][]string{{"draw", "-font", examplePlan, examplePlan}, {"serve", "-font", examplePlan}, {"draw", "-font", "none.ttf", examplePlan}} {
+		status, _, errs := command(t, "", verb...)
+		assert.Equal(t, statusRefused, status, verb)
+		assert.Contains(t, errs, filepath.Base(verb[2]), verb)
+	}
 }

@@ -34,7 +34,9 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 // identity tells which plan it is where its rows lie alone.
 func (s source) identity(r *press.Result) words.Identity {
 	if s.issue != nil {
-		return words.IdentityOf(s.plan, r, s.issue.Revision, s.issue.Date)
+		id := words.IdentityOf(s.plan, r, s.issue.Revision, s.issue.Date)
+		id.Superseded = s.superseded
+		return id
 	}
 	return words.IdentityOf(s.plan, r, "", today())
 }

@@ -23,6 +23,7 @@ func serve(ctx context.Context, c console, args []string) int {
 	var address string
 	text(flags, &address, "listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
 	data := dataFlag(flags)
+	font := fontFlag(flags)
 	open := flags.Bool("open", false, "open the bench in the browser")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return statusGood
@@ -32,6 +33,9 @@ func serve(ctx context.Context, c console, args []string) int {
 	if flags.NArg() > 0 {
 		c.complain("serve takes no files, found %q; open a plan on the page, or name a verb: ramplan eval PLAN.json", flags.Arg(0))
 		return statusRefused
+	}
+	if err := useFonts(*font); err != nil {
+		return c.give(err)
 	}
 	ln, err := web.Listen(address)
 	if err != nil {

@@ -13,6 +13,8 @@ type SheetOptions struct {
 	Day    string        // on which a draft is drawn; empty: it is not said
 	Pages  []words.Table // tables on pages behind the first
 	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
+
+	Superseded string // by which revision, and when that was issued, as [words.SupersededBy] says it; empty where none was
 }
 
 // sheet is a plan on paper while its pages are laid out.
@@ -45,6 +47,7 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	words.Explain(r)
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
+	s.title.supersede(o.Superseded)
 	s.front()
 	for _, g := range o.Pages {
 		s.table(g)
@@ -112,11 +115,15 @@ func (s *sheet) document() *Document {
 	return d
 }
 
-// paint draws a page: the mark of a draft first, so that it hides nothing.
+// paint draws a page: the mark of a draft, or of what is no longer to be used, first,
+// so that it hides nothing.
 func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 	f := s.paper.frame()
-	if s.o.Issue == nil {
+	switch {
+	case s.o.Issue == nil:
 		p.draftMark(f)
+	case s.o.Superseded != "":
+		p.mark(f, supersededMark)
 	}
 	for _, part := range g.parts {
 		part(p)

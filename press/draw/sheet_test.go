@@ -98,9 +98,9 @@ func TestSheetLayout(t *testing.T) {
 	t.Run("40 findings", func(t *testing.T) {
 		p := example(t, nil)
 		d := checkSheet(t, p, manyFindings(p), SheetOptions{})
-		assert.Equal(t, 2, d.Pages())
-		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example needs one page")
-		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{Issue: issued}).Pages(), "and one as a revision")
+		assert.Equal(t, 3, d.Pages())
+		assert.Equal(t, 2, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example has seven findings")
+		assert.Equal(t, 2, checkSheet(t, p, press.Evaluate(p), SheetOptions{Issue: issued}).Pages(), "and needs no more as a revision")
 	})
 }
 

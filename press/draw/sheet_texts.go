@@ -70,9 +70,10 @@ func (t sheetTexts) choices(blockers int) []choice {
 	}
 	try(&c.notes, 0)
 	try(&c.findings, max(blockers, min(3, c.findings)))
-	try(&c.unseen, 1)
+	try(&c.unseen, min(3, c.unseen))
 	c.short = true
 	out = append(out, c)
+	try(&c.unseen, 1)
 	try(&c.findings, min(1, c.findings))
 	try(&c.unseen, 0)
 	try(&c.findings, 0)

@@ -66,6 +66,13 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	return b
 }
 
+// supersede says over everything else in the block that a newer revision was issued.
+func (b *titleBlock) supersede(by string) {
+	if by != "" {
+		b.reasons = append([]titleReason{{"Not to be used any more:", by + "."}}, b.reasons...)
+	}
+}
+
 // reasonsOf are the reasons of an issue, or the room for the one that every issue has.
 func reasonsOf(issue *carry.Issue) []titleReason {
 	const change = "Reason for the change:"

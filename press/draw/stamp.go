@@ -10,7 +10,9 @@ import (
 // identity tells which state of which plan is drawn.
 func (o SheetOptions) identity(p *press.Plan, r *press.Result) words.Identity {
 	if o.Issue != nil {
-		return words.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
+		id := words.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
+		id.Superseded = o.Superseded
+		return id
 	}
 	return words.IdentityOf(p, r, "", o.Day)
 }

@@ -17,6 +17,7 @@ type Identity struct {
 	Date         string // of issue; of a draft, the day on which it was drawn; may be empty
 	Digest       string // of the plan
 	NotReady     string // why the plan must not be used; empty without a blocker
+	Superseded   string // by which revision, as [SupersededBy] says it; empty where it is the last
 }
 
 // IdentityOf tells which plan it is: the revision with the date of its issue, or a
@@ -39,6 +40,9 @@ func (id Identity) Parts() []string {
 		called = id.Name
 	}
 	state, date := "revision "+id.Revision, "issued "+id.Date
+	if id.Superseded != "" {
+		state += ", " + id.Superseded
+	}
 	if id.Draft() {
 		state, date = DraftMark+", not issued", "drawn "+id.Date
 	}

@@ -982,7 +982,7 @@ func PersonOf(p PersonPage) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 83, "</p></section><section class=\"block\" aria-labelledby=\"remove-h\" id=\"remove\"><h2 id=\"remove-h\">Remove these records</h2><p>They are removed for good, at every station. Backups that were made before still hold them, and so does what was printed.</p><form method=\"post\" action=\"/people\" class=\"removing\"><input type=\"hidden\" name=\"who\" value=\"")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 83, "</p></section><section class=\"block onscreen\" aria-labelledby=\"remove-h\" id=\"remove\"><h2 id=\"remove-h\">Remove these records</h2><p>They are removed for good, at every station. Backups that were made before still hold them, and so does what was printed.</p><form method=\"post\" action=\"/people\" class=\"removing\"><input type=\"hidden\" name=\"who\" value=\"")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

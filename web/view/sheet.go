@@ -35,6 +35,11 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	if s.Revision != "" {
 		out.State = "Revision " + s.Revision
 	}
+	if len(s.Revisions) > 0 && s.Revision != "" && s.Revision != s.Revisions[0] {
+		last := s.Revisions[0]
+		out.Superseded = "This revision is " + words.SupersededBy(last, "") + "; what is printed here says so too."
+		out.Last = page.Link{Text: "The sheet of revision " + last, Address: s.Address + "/sheet?revision=" + last}
+	}
 	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: "The draft", Chosen: s.Revision == ""})
 	for _, letter := range s.Revisions {
 		out.Revisions = append(out.Revisions, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == s.Revision})

@@ -173,7 +173,9 @@ func TestHandheldRound(t *testing.T) {
 			} else if strings.HasPrefix(e.Right[0], "off") {
 				want = "off"
 			}
-			assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
+			if e.Kind == drill.Predict { // whose right answer is what the lamps show
+				assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
+			}
 			assert.Contains(t, eval[string](b, "document.querySelector('#stage .ended').textContent"), "What came of it")
 			assert.Greater(t, eval[float64](b, "document.querySelector('#stage .scene svg').getBoundingClientRect().height"), 300.0, "the drawing is drawn")
 		}

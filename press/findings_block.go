@@ -4,15 +4,15 @@ func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
 		if !f.SettingFeasible {
-			w.say(Blocker, NoSetting, w.settingPath(), figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
+			w.say(NoSetting, w.settingPath(), figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
 		}
 		return
 	}
 	if w.tooWeak(f.Need) {
-		w.say(Blocker, SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
+		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
 	}
 	if w.tooStrong(f.Cap) {
-		w.say(Blocker, SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
+		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
 	}
 }
 
@@ -24,10 +24,10 @@ func (w *work) blockReadings() {
 	if win.Acceptance == nil {
 		width := win.GoodRange[1] - win.GoodRange[0]
 		d := w.doubt()
-		w.say(Blocker, NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
+		w.say(NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
 	}
 	if z.known && !z.overlap {
-		w.say(Blocker, NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
+		w.say(NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
 	}
 	if refused := w.r.Risk.ProducerPPM; z.overlap && (w.nominalOutside() || refused != nil && *refused > quarter) {
 		f := figures{
@@ -37,17 +37,17 @@ func (w *work) blockReadings() {
 		if !w.nominalOutside() {
 			f["ppm"] = *refused
 		}
-		w.say(Blocker, NominalRejected, w.zonePath(), f)
+		w.say(NominalRejected, w.zonePath(), f)
 	}
 	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
 	if home > z.a+slack {
-		w.say(Blocker, BeyondStroke, "station.home", figures{"position": home, "limit": z.a})
+		w.say(BeyondStroke, "station.home", figures{"position": home, "limit": z.a})
 	}
 	if z.e != nil && *z.e > stroke+slack {
-		w.say(Blocker, BeyondStroke, w.byHand(w.p.Window.PushStroke, "window.push_stroke"), figures{"position": *z.e, "limit": stroke, "push_end": 1})
+		w.say(BeyondStroke, w.byHand(w.p.Window.PushStroke, "window.push_stroke"), figures{"position": *z.e, "limit": stroke, "push_end": 1})
 	}
 	if z.z2 != nil && *z.z2 > stroke+slack {
-		w.say(Blocker, BeyondStroke, w.byHand(w.p.Window.ZoneEnd, "window.zone_end"), figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
+		w.say(BeyondStroke, w.byHand(w.p.Window.ZoneEnd, "window.zone_end"), figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
 }
 
@@ -75,7 +75,7 @@ func (w *work) looksGood() {
 		if !tall && !short || r < w.zone.first-slack || r > w.zone.last+slack {
 			continue
 		}
-		w.say(Blocker, FaultLooksGood, w.edgePath(tall), figures{"row": float64(i), "reading": r, "low": good[0], "high": good[1], "from": w.zone.first, "to": w.zone.last})
+		w.say(FaultLooksGood, w.edgePath(tall), figures{"row": float64(i), "reading": r, "low": good[0], "high": good[1], "from": w.zone.first, "to": w.zone.last})
 	}
 }
 
@@ -143,7 +143,7 @@ func (w *work) settingPath() string {
 func (w *work) blockMotion() {
 	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
 	if ppm > limit { // without a way to press in there is no share
-		w.say(Blocker, EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
+		w.say(EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
 	}
 	m, r := &w.p.Motion, &w.p.Ram
 	for _, c := range []struct {
@@ -156,7 +156,7 @@ func (w *work) blockMotion() {
 		{"motion.decel", m.Decel, r.MaxAccel},
 	} {
 		if c.value > c.limit {
-			w.say(Blocker, SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
+			w.say(SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
 		}
 	}
 }
@@ -172,36 +172,36 @@ func (w *work) earlyPath() string {
 func (w *work) blockJoint() {
 	j := &w.p.Joint
 	if j.Kind != Touch && j.Stop == NoStop {
-		w.say(Blocker, NothingStopsIt, "joint.stop", nil)
+		w.say(NothingStopsIt, "joint.stop", nil)
 	}
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" {
-		w.say(Blocker, MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+		w.say(MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	w.looksGood()
 	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
 		w.blockInterference()
 	}
 	if t := w.parts.travel; t < 0 {
-		w.say(Blocker, TravelNegative, w.rowPath(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
+		w.say(TravelNegative, w.rowPath(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
 	}
 	if t := w.parts.travel; j.Kind == Touch && t != 0 {
-		w.say(Blocker, TouchWithTravel, "joint.kind", figures{"travel": t})
+		w.say(TouchWithTravel, "joint.kind", figures{"travel": t})
 	}
 	if w.joint.tooLong {
-		w.say(Blocker, EngagementTooLong, "joint.engagement", figures{"travel": w.parts.travel, "engagement": j.Engagement})
+		w.say(EngagementTooLong, "joint.engagement", figures{"travel": w.parts.travel, "engagement": j.Engagement})
 	}
 }
 
 func (w *work) blockInterference() {
 	j := &w.p.Joint
 	if u := *w.r.Joint.HubUtilisation; u > 1+1e-12 {
-		w.say(Blocker, OverYield, "joint.hub.yield", figures{"utilisation": u})
+		w.say(OverYield, "joint.hub.yield", figures{"utilisation": u})
 	}
 	if u := *w.r.Joint.InsertUtilisation; u > 1+1e-12 {
-		w.say(Blocker, OverYield, "joint.insert.yield", figures{"utilisation": u})
+		w.say(OverYield, "joint.insert.yield", figures{"utilisation": u})
 	}
 	if limit := j.HoldingRequired * j.HoldingSafety; w.joint.grip < limit*(1-1e-12) {
-		w.say(Blocker, HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
+		w.say(HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
 	}
 }
 
@@ -216,5 +216,5 @@ func (w *work) overlapWider(s Severity) {
 	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
 		return
 	}
-	w.say(s, OverlapWider, w.zonePath(), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
+	w.sayAs(s, OverlapWider, w.zonePath(), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
 }

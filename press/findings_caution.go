@@ -6,29 +6,29 @@ func (w *work) cautionSetUp() {
 	z, j := &w.zone, &w.p.Joint
 	ppm := w.r.Risk.EarlyContactPPM
 	if doubt := w.positionDoubt(); w.r.Pressable() && z.a > w.parts.earliest-doubt+slack && ppm <= w.p.Targets.EarlyContactPPM {
-		w.say(Caution, EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "doubt": doubt, "ppm": ppm})
+		w.say(EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "doubt": doubt, "ppm": ppm})
 	}
 	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && offStep(*s, step) {
-		w.say(Caution, SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
+		w.say(SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
 	}
 	if j.Kind == Interference {
 		if w.joint.raw < -slack*1000 { // µm
-			w.say(Caution, GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
+			w.say(GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
 		}
 		if left := w.parts.travel - w.joint.pilot; left < j.Engagement-slack {
-			w.say(Caution, PartlyEngaged, "joint.engagement", figures{"engaged": w.joint.engaged, "engagement": j.Engagement})
+			w.say(PartlyEngaged, "joint.engagement", figures{"engaged": w.joint.engaged, "engagement": j.Engagement})
 		}
 	}
 	if v := w.r.Verdict; v != nil && v.Ambiguous {
 		sure := w.sure()
-		w.say(Caution, AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
+		w.say(AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
 	}
 	if !w.p.MarksInsert() && w.p.Station.PresenceCheck == "" {
-		w.say(Caution, InsertNotMarked, "parts[0].insert", nil)
+		w.say(InsertNotMarked, "parts[0].insert", nil)
 	}
 	if w.r.Narrow() {
 		d := w.narrow()
-		w.say(Caution, OverlapNarrow, d.path, figures{"width": z.last - z.first, "limit": 6 * w.seated.u, "of": d.share})
+		w.say(OverlapNarrow, d.path, figures{"width": z.last - z.first, "limit": 6 * w.seated.u, "of": d.share})
 	}
 }
 
@@ -53,38 +53,38 @@ func (w *work) cautionRisk() {
 	}
 	r, t := &w.r.Risk, &w.p.Targets
 	if r.ConformingShare < t.ConformingShare {
-		w.say(Caution, ConformingShareLow, w.sharePath(), figures{"share": r.ConformingShare, "limit": t.ConformingShare})
+		w.say(ConformingShareLow, w.sharePath(), figures{"share": r.ConformingShare, "limit": t.ConformingShare})
 	}
 	if ppm := r.ConsumerPPM; ppm != nil && *ppm > t.FalseAcceptPPM {
-		w.say(Caution, FalseAccept, w.acceptPath(), figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
+		w.say(FalseAccept, w.acceptPath(), figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
 	}
 	if ppm := r.ProducerPPM; ppm != nil && *ppm > t.FalseRejectPPM {
-		w.say(Caution, FalseReject, w.refusePath(), figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
+		w.say(FalseReject, w.refusePath(), figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
 	}
 }
 
 func (w *work) cautionImpact() {
 	z, i := &w.zone, &w.r.Impact
 	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {
-		w.say(Caution, HeatingOver, w.coolPath(), figures{"rms": *rms, "limit": *c})
+		w.say(HeatingOver, w.coolPath(), figures{"rms": *rms, "limit": *c})
 	}
 	if z.known && *z.e > *z.z2+slack {
 		m := &w.p.Motion
 		on, limit := *z.z2-math.Max(z.a, *z.z1), 2*m.ScanTime*m.SlowSpeed
 		if on < limit-slack {
-			w.say(Caution, ZoneTooShort, "window.zone_end", figures{"time": on / m.SlowSpeed, "limit": 2 * m.ScanTime})
+			w.say(ZoneTooShort, "window.zone_end", figures{"time": on / m.SlowSpeed, "limit": 2 * m.ScanTime})
 		}
 	}
 	most := w.p.Station.MaxForce
 	if i.Contact > most {
-		w.say(Caution, ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
+		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
 	}
 	if i.SeatExpected > most {
-		w.say(Caution, ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "limit": most})
+		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "limit": most})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {
-		w.say(Caution, NoForceAsked, "requirement.min_seating_force", nil)
+		w.say(NoForceAsked, "requirement.min_seating_force", nil)
 	}
 }
 
@@ -102,13 +102,13 @@ func (w *work) cautionPositions() {
 		{"window.zone_end", win.ZoneEnd},
 	} {
 		if hand.value != nil && offStep(*hand.value, step) {
-			w.say(Caution, PositionOffStep, hand.path, figures{"position": *hand.value, "step": step})
+			w.say(PositionOffStep, hand.path, figures{"position": *hand.value, "step": step})
 		}
 	}
 	if t := w.parts.travel; t > 0 && t-w.parts.lost < -slack {
-		w.say(Caution, TravelMayVanish, w.rowPath(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
+		w.say(TravelMayVanish, w.rowPath(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
 	}
 	if d := w.seated.deflection; w.r.Pressable() && d > 2*w.seated.u && w.p.Station.NestForce == 0 {
-		w.say(Caution, DeflectionUntaught, "station.nest_force", figures{"deflection": d, "uncertainty": 2 * w.seated.u, "force": w.r.Force.Typical})
+		w.say(DeflectionUntaught, "station.nest_force", figures{"deflection": d, "uncertainty": 2 * w.seated.u, "force": w.r.Force.Typical})
 	}
 }

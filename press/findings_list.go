@@ -3,8 +3,17 @@ package press
 // figures of a finding, by name.
 type figures = map[string]float64
 
-// say adds a finding.
-func (w *work) say(s Severity, code, path string, f figures) {
+// say adds a finding of the severity that its code has.
+func (w *work) say(code, path string, f figures) {
+	rule, known := RuleOf(code)
+	if !known {
+		panic("press: the finding " + code + " has no rule")
+	}
+	w.sayAs(rule.Severity, code, path, f)
+}
+
+// sayAs adds a finding of a code that can have either of two severities.
+func (w *work) sayAs(s Severity, code, path string, f figures) {
 	w.r.Findings = append(w.r.Findings, Finding{Severity: s, Code: code, Path: path, Figures: f})
 }
 

@@ -3,40 +3,40 @@ package press
 func (w *work) notes() {
 	j, ram := &w.p.Joint, &w.p.Ram
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck != "" {
-		w.say(Note, PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+		w.say(PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && w.r.Pressable() && (w.pastEarliest() || w.twoMetEarly()) {
-		w.say(Note, ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most})
+		w.say(ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most})
 	}
 	if c := ram.SettingContinuous; c != nil && w.r.Force.Setting > *c {
-		w.say(Note, ClampedHot, "ram.setting_continuous", figures{"setting": w.r.Force.Setting, "limit": *c})
+		w.say(ClampedHot, "ram.setting_continuous", figures{"setting": w.r.Force.Setting, "limit": *c})
 	}
 	for _, path := range []string{"station.nest_drift", "station.reference_uncertainty", "ram.force_scatter", "motion.settle_time"} {
 		if !w.p.Given(path) {
-			w.say(Note, TakenAsPerfect, path, nil)
+			w.say(TakenAsPerfect, path, nil)
 		}
 	}
 	if u, growth := w.p.Station.ReferenceUncertainty, w.coldStart(); w.p.Given("station.reference_uncertainty") && u < growth-slack {
-		w.say(Note, WarmUpThin, "station.reference_uncertainty", figures{"given": u, "growth": growth})
+		w.say(WarmUpThin, "station.reference_uncertainty", figures{"given": u, "growth": growth})
 	}
 	if j.Kind == Interference && w.joint.pilot > 1+slack {
-		w.say(Note, FreeTravel, "joint.pilot", figures{"pilot": w.joint.pilot})
+		w.say(FreeTravel, "joint.pilot", figures{"pilot": w.joint.pilot})
 	}
 	if j.Kind != Touch {
 		f := figures{"probe": 0}
 		if w.r.Probe.Possible {
 			f["probe"], f["highest"] = 1, *w.r.Probe.HighestSetting
 		}
-		w.say(Note, LooseFitUnseen, "joint.kind", f)
+		w.say(LooseFitUnseen, "joint.kind", f)
 	}
 	if j.Kind != Interference {
 		return
 	}
 	if s, mean := j.SmoothingMost*j.smoothing().RzSum, j.interference().Mean; s > mean/5+slack {
-		w.say(Note, SmoothingLarge, "joint.smoothing_most", figures{"smoothing": s, "mean": mean})
+		w.say(SmoothingLarge, "joint.smoothing_most", figures{"smoothing": s, "mean": mean})
 	}
 	if v := w.p.Motion.SlowSpeed; v > 2 {
-		w.say(Note, PressInSpeed, "motion.slow_speed", figures{"speed": v, "limit": 2})
+		w.say(PressInSpeed, "motion.slow_speed", figures{"speed": v, "limit": 2})
 	}
 }
 

@@ -85,6 +85,7 @@ func (l library) page() page.Assets {
 	}
 	return page.Assets{
 		Styles:  styles,
+		Print:   l.address("css/print.css"),
 		Scripts: []string{l.address("js/bench.js")},
 		Icon:    l.address("css/icon.svg"),
 	}

@@ -241,11 +241,18 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			return err
 		}
 	}
+	asIssued, older := l.asIssued(b.head), ""
+	if !asIssued && b.head.Revision != "" && len(l.faults) == 0 && l.result != nil {
+		var err error
+		if older, err = s.store.LetterOf(r.Context(), b.head.ID, l.result.PlanDigest); err != nil {
+			return err
+		}
+	}
 	v := view.Bench{
 		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Growth: b.growth, Doubts: b.doubts,
 		Kept: view.Kept{
 			Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
-			AsIssued: l.asIssued(b.head), CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
+			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
 	w.Header().Add("Vary", partHeader)

@@ -85,7 +85,7 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		p.issue = rev.Issue()
 	}
 	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue})
+		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today()})
 	})
 }
 

@@ -109,7 +109,10 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 		}
 		given := x.answers()
 		for i, key := range x.exam.Keys {
-			p.Items[i] = view.Judge(p.Items[i], x.exam.Exercise(i), given[key])
+			e := x.exam.Exercise(i)
+			if p.Items[i], err = x.Outcome(view.Judge(p.Items[i], e, given[key]), e); err != nil {
+				return err
+			}
 		}
 		asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
 		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")

@@ -170,6 +170,7 @@ func TestHandheldRound(t *testing.T) {
 			}
 			assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
 			assert.Contains(t, eval[string](b, "document.querySelector('#stage .ended').textContent"), "What came of it")
+			assert.Greater(t, eval[float64](b, "document.querySelector('#stage .scene svg').getBoundingClientRect().height"), 300.0, "the drawing is drawn")
 		}
 		assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390, e.Key)
 		s = s.Answered(j.Right)

@@ -3,6 +3,7 @@ package web
 import (
 	"context"
 
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -30,7 +31,11 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 		if f.Number != "" {
 			name = f.Number + ", " + name
 		}
-		n.Links = append(n.Links, page.Link{Address: planPath(f.Plan, "revisions/"+f.Letter), Text: "Revision " + f.Letter + " of " + name})
+		text := "Revision " + f.Letter + " of " + name
+		if f.Superseded() {
+			text += ", " + words.SupersededBy(f.Last, "")
+		}
+		n.Links = append(n.Links, page.Link{Address: planPath(f.Plan, "revisions/"+f.Letter), Text: text})
 	}
 	if len(n.Links) > 0 {
 		b.notices = append(b.notices, n)

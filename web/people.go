@@ -1,10 +1,8 @@
 package web
 
 import (
-	"bytes"
 	"cmp"
 	"context"
-	"encoding/csv"
 	"errors"
 	"maps"
 	"net/http"
@@ -161,10 +159,11 @@ var right, answeredColumn = slices.Index(recordColumns, "right"), slices.Index(r
 
 // sendTable answers with records as comma-separated values (RFC 4180).
 func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
-	b := bytes.NewBufferString("\uFEFF") // by which spreadsheets know UTF-8
-	c := csv.NewWriter(b)
-	c.UseCRLF = true
-	_ = c.Write(recordColumns)
+	separation, err := separationOf(r)
+	if err != nil {
+		return err
+	}
+	rows := [][]string{recordColumns}
 	for _, t := range all {
 		revision, state, exam := t.Revision, "sound", cmp.Or(t.Exam, "everything")
 		if revision == "" {
@@ -173,8 +172,8 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		set := cmp.Or(words.SetOf(t.Repeat, t.Known), "fresh set")
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, exam, strconv.FormatUint(t.Seed, 10), set,
-			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), words.Exact(100 * t.Pass), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(words.AllAnswered(t.Grave), "; "),
-			words.Exact(t.Took.Seconds()), words.Exact(t.Limit.Seconds()), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), strconv.FormatBool(!t.Unfinished), "", state,
+			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), separation.Number(words.Exact(100 * t.Pass)), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(words.AllAnswered(t.Grave), "; "),
+			separation.Number(words.Exact(t.Took.Seconds())), separation.Number(words.Exact(t.Limit.Seconds())), words.Cell(view.MissesInWords(s.missed(r.Context(), t))), strconv.FormatBool(!t.Unfinished), "", state,
 		}
 		if t.Unfinished { // nothing of it was judged
 			row[right], row[answeredColumn] = "", strconv.Itoa(t.Answered)
@@ -188,13 +187,8 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 			}
 			row[len(row)-1] = "damaged"
 		}
-		_ = c.Write(row)
+		rows = append(rows, row)
 	}
-	c.Flush()
-	h := w.Header()
-	h.Set("Content-Type", "text/csv; charset=utf-8")
-	h.Set("Cache-Control", "private, no-cache")
-	h.Set("Content-Disposition", `attachment; filename="`+name+`.csv"`)
-	_, _ = w.Write(b.Bytes())
+	sendCSV(w, name, separation.File(rows))
 	return nil
 }

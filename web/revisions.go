@@ -194,7 +194,11 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 	if err != nil && !errors.As(err, &damaged) {
 		return err
 	}
-	v := view.Issued{Address: planPath(id, ""), Revision: viewRevision(rev), Plan: rev.Plan, Result: result, Drawings: drawings, Version: head.Version}
+	all, err := s.store.Revisions(r.Context(), id)
+	if err != nil {
+		return err
+	}
+	v := view.Issued{Address: planPath(id, ""), Revision: viewRevision(rev), Plan: rev.Plan, Result: result, Drawings: drawings, Version: head.Version, Last: viewRevision(all[0])}
 	if head.Draft != nil {
 		plan, _ := head.Draft.Check()
 		v.IsDraft = plan != nil && plan.Digest() == rev.PlanDigest

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 
 	"github.com/go-chi/chi/v5"
 
@@ -33,6 +34,7 @@ type printed struct {
 	head  archive.Head
 	plan  *press.Plan
 	issue *carry.Issue // nil: a draft
+	old   string       // by which revision it is superseded, in words; empty where it is the last
 }
 
 // printedOf finds what a request wants on paper: the revision that it names, or
@@ -60,7 +62,18 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 		return out, err
 	}
 	out.plan, out.issue = rev.Plan, rev.Issue()
-	return out, nil
+	out.old, err = s.supersededBy(r.Context(), id, rev.Letter)
+	return out, err
+}
+
+// supersededBy says by which revision another one is superseded, as paper says it;
+// nothing where it is the last.
+func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (string, error) {
+	last, err := s.store.LastIssued(ctx, id)
+	if err != nil || last.Letter == letter {
+		return "", err
+	}
+	return words.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
 }
 
 // revision gives an issued revision by its letter.
@@ -146,7 +159,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 // sheet lays out the sheet with the pages behind it that a request names.
 func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
 	result := press.Evaluate(p.plan)
-	o := draw.SheetOptions{Paper: size, Issue: p.issue}
+	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today(), Superseded: p.old}
 	var names []string
 	for _, name := range words.PaperNames() {
 		if slices.Contains(r.URL.Query()["behind"], name) {
@@ -157,29 +170,69 @@ func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) 
 	return draw.NewSheet(p.plan, result, o), names
 }
 
-// sendRows answers GET /plans/{id}/rows/{name}.csv: a page behind the sheet as
-// rows, in UTF-8 with the mark by which spreadsheets know it.
+// allRows names the rows of all pages behind the sheet in one file.
+const allRows = "all"
+
+// sendRows answers GET /plans/{id}/rows/{name}.csv: a page behind the sheet as rows,
+// or all of them.
 func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 	p, err := s.printedOf(r)
 	if err != nil {
 		return err
 	}
-	name := chi.URLParam(r, "name")
-	table, known := words.Paper(name, p.plan, press.Evaluate(p.plan))
-	if !known {
-		return notFound(w, r)
-	}
-	b := bytes.NewBufferString("\uFEFF")
-	if err := table.CSV(b); err != nil {
+	separation, err := separationOf(r)
+	if err != nil {
 		return err
 	}
+	name := chi.URLParam(r, "name")
+	names := []string{name}
+	if name == allRows {
+		names = words.PaperNames()
+	}
+	result := press.Evaluate(p.plan)
+	var tables []words.Table
+	for _, n := range names {
+		table, known := words.Paper(n, p.plan, result)
+		if !known {
+			return notFound(w, r)
+		}
+		tables = append(tables, table)
+	}
+	sendCSV(w, p.stem()+"-"+name, words.RowsFile(tables, p.identity(result), separation))
+	return nil
+}
+
+// separationOf is what stands between the cells of a file of rows, as a request names
+// it.
+func separationOf(r *http.Request) (words.Separation, error) {
+	s, known := words.SeparationOf(r.URL.Query().Get("separator"))
+	if !known {
+		return s, refusal{http.StatusBadRequest, "There is no such separator; there are " + strings.Join(words.SeparationNames(), " and ") + ".", nil}
+	}
+	return s, nil
+}
+
+// sendCSV answers with a file of rows.
+func sendCSV(w http.ResponseWriter, name string, file []byte) {
 	h := w.Header()
 	h.Set("Content-Type", "text/csv; charset=utf-8")
 	h.Set("Cache-Control", "private, no-cache")
-	h.Set("Content-Disposition", `attachment; filename="`+p.stem()+"-"+name+`.csv"`)
-	_, _ = w.Write(b.Bytes())
-	return nil
+	h.Set("Content-Disposition", `attachment; filename="`+name+`.csv"`)
+	_, _ = w.Write(file)
 }
+
+// identity tells which plan it is where its rows lie alone.
+func (p printed) identity(r *press.Result) words.Identity {
+	if p.issue != nil {
+		id := words.IdentityOf(p.plan, r, p.issue.Revision, p.issue.Date)
+		id.Superseded = p.old
+		return id
+	}
+	return words.IdentityOf(p.plan, r, "", today())
+}
+
+// today is what stands on paper as the day on which a draft was drawn.
+func today() string { return words.Day(time.Now()) }
 
 // stem starts the name of a file of what is printed.
 func (p printed) stem() string {
@@ -224,7 +277,7 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue})
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
 	})
 }
 

@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/carry"
+	"ramplan/press/words"
 )
 
 func fetched(t *testing.T, address string) (*http.Response, []byte) {
@@ -67,14 +68,21 @@ func TestSheetFiles(t *testing.T) {
 		}
 	}
 	_, rows := fetched(t, srv.URL+"/plans/1/rows/control.csv?revision=A")
-	assert.Contains(t, string(rows), "\uFEFFOperation,Machine,Characteristic,No.,Class,Specification")
+	assert.Contains(t, string(rows), "Control-plan rows,WS-210,Bearing sleeve into anemometer hub,A,")
+	resp, every := fetched(t, srv.URL+"/plans/1/rows/all.csv?separator=semicolon")
+	assert.Equal(t, `attachment; filename="WS-210-draft-all.csv"`, resp.Header.Get("Content-Disposition"))
+	for _, name := range words.PaperNames() {
+		assert.Contains(t, string(every), "\r\n"+words.PaperTitle(name)+";WS-210;Bearing sleeve into anemometer hub;DRAFT;"+today()+";sha256:", name)
+	}
+	assert.Regexp(t, `;\d+,\d+;mm;`, string(every), "a decimal comma")
 	_, alone := fetched(t, srv.URL+"/plans/1/sheet.pdf")
 	_, behind := fetched(t, srv.URL+"/plans/1/sheet.pdf?behind=control&behind=shift&behind=nothing")
 	pages := regexp.MustCompile(`/Type /Page\b`)
 	assert.Greater(t, len(pages.FindAll(behind, -1)), len(pages.FindAll(alone, -1)))
 	for path, want := range map[string]int{
-		"/plans/1/rows/nothing.csv": 404, "/plans/1/sheet.svg?behind=control&page=2": 200,
-		"/plans/1/sheet.pdf?revision=B": 404, "/plans/1/sheet.gif": 404, "/plans/1/sheet.svg?page=9": 404, "/plans/1/sheet.svg?page=x": 404,
+		"/plans/1/rows/nothing.csv": 404, "/plans/1/rows/shift.csv?separator=tab": 400, "/people.csv?separator=tab": 400, "/people.csv?separator=semicolon": 200,
+		"/plans/1/sheet.svg?behind=control&page=2": 200,
+		"/plans/1/sheet.pdf?revision=B":            404, "/plans/1/sheet.gif": 404, "/plans/1/sheet.svg?page=9": 404, "/plans/1/sheet.svg?page=x": 404,
 		"/plans/999/sheet.pdf": 404, "/plans/1/sheet.pdf?size=a0": 400, "/plans/1/drawings/nothing.svg": 404, "/plans/1/drawings/strip.svg?width=no": 400,
 		"/plans/1/drawings/strip.png?width=84&title=no": 200, "/plans/1/sheet?revision=A&size=letter": 200, "/plans/1/sheet?revision=B": 404,
 	} {
@@ -125,5 +133,25 @@ func TestSheetPage(t *testing.T) {
 
 	for name, data := range map[string]string{"cut.pdf": "%PDF-1.7\n", "empty.png": "\x89PNG\r\n\x1a\n", "plain.svg": "<svg xmlns=\"http://www.w3.org/2000/svg\"/>"} {
 		assert.Equal(t, http.StatusUnprocessableEntity, s.open(name, []byte(data)).status, name)
+	}
+}
+
+// TestAloneInTheBrowser: a drawing and the card say whether they are of a draft or of
+// a revision, and of which day.
+func TestAloneInTheBrowser(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	defer srv.Close()
+	s := (&sheet{t: t, base: srv.URL}).get(benchPath)
+	for _, path := range []string{"/plans/1/drawings/strip.svg", "/plans/1/drawings/cycle.svg?width=column", "/plans/1/card.svg"} {
+		_, draft := fetched(t, srv.URL+path)
+		assert.Contains(t, string(draft), "DRAFT", path)
+		assert.Contains(t, string(draft), "drawn "+today(), path)
+	}
+	issued(s.get("/plans/1/revisions"), "1", map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
+	for _, path := range []string{"/plans/1/drawings/strip.svg?revision=A", "/plans/1/drawings/cycle.svg?width=column&revision=A", "/plans/1/card.svg"} {
+		_, data := fetched(t, srv.URL+path)
+		assert.NotContains(t, string(data), "DRAFT", path)
+		assert.Contains(t, string(data), "revision A", path)
+		assert.Contains(t, string(data), "issued "+today(), path)
 	}
 }

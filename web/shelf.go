@@ -98,7 +98,7 @@ func shelved(items []archive.Item) []view.Item {
 	for i, it := range items {
 		out[i] = view.Item{
 			Address: planPath(it.ID, ""), Name: it.Name, Number: it.Number, Revision: it.Revision, Changed: it.Changed, Binned: it.Binned,
-			Version: it.Version, Strip: it.Card.Strip, Blockers: it.Card.Blockers, Cautions: it.Card.Cautions, Notes: it.Card.Notes, Faults: it.Card.Faults, Damaged: it.Card.Of == damagedCard,
+			Version: it.Version, Strip: it.Card.Strip, Blockers: it.Card.Blockers, Cautions: it.Card.Cautions, Notes: it.Card.Notes, Faults: it.Card.Faults, Damaged: it.Card.Of == damagedCard, Asked: it.Asked,
 		}
 	}
 	return out

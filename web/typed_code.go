@@ -29,6 +29,9 @@ func (s *site) takeCode(w http.ResponseWriter, r *http.Request) error {
 	}
 	text := r.PostForm.Get("code")
 	refuse := func(says string) error {
+		if takesProblem(r) {
+			return refusal{http.StatusUnprocessableEntity, says, nil}
+		}
 		return s.records(w, r, http.StatusUnprocessableEntity, page.CodeForm{Text: text, Fault: says})
 	}
 	code, err := drill.ParseCode(text)

@@ -11,18 +11,25 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/carry"
 	"ramplan/press/draw"
 	"ramplan/press/words"
 )
 
-// sheetName is what -what calls the whole sheet.
-const sheetName = "sheet"
+// Names that -what and -format know beside those of the package draw: the whole
+// sheet, the card, and the rows of its pages.
+const (
+	sheetName  = "sheet"
+	cardName   = "card"
+	rowsFormat = "csv"
+)
 
 // drawn is what the command line asks draw for.
 type drawn struct {
 	what, to, format string
 	paper            string
 	tables           []string // on pages behind the sheet
+	separation       words.Separation
 	width            draw.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
@@ -44,8 +51,8 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 		return statusRefused // the flags have said why
 	case d.what == drillName:
 		return d.drill(ctx, c)
-	case d.format == "csv":
-		return d.rows(c)
+	case d.format == rowsFormat:
+		return d.rows(ctx, c)
 	case d.folder:
 		return d.intoFolder(ctx, c)
 	}
@@ -62,13 +69,16 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	flags.StringVar(&d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
-	flags.StringVar(&d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
-	flags.StringVar(&d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+" (default pdf in a folder, else svg)")
-	flags.StringVar(&d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
-	pages := flags.String("pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
-	width := flags.String("width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
+	text(flags, &d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
+	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
+	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
+	text(flags, &d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
+	var pages, width, separator string
+	text(flags, &pages, "pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
+	text(flags, &width, "width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
+	text(flags, &separator, "separator", words.Separations[0].Name, "`SEPARATOR` of rows: "+separators())
 	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
 	case nil:
@@ -77,24 +87,28 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	default:
 		return nil, nil
 	}
-	d.plans = flags.Args()
-	if d.kept.number != "" {
-		if len(d.plans) > 0 {
-			return nil, fmt.Errorf("draw takes a plan from the archive or from files, not from both")
-		}
-		d.plans = []string{d.kept.number}
-	} else if d.kept.letter != "" {
-		return nil, fmt.Errorf("-revision needs -plan, the number of a plan in the archive")
+	var err error
+	if d.plans, err = names(flags, args); err != nil {
+		return nil, err
 	}
-	if *width != "" {
-		var err error
-		if d.width, err = draw.ParseWidth(*width); err != nil {
+	switch {
+	case d.kept.number != "" && len(d.plans) > 0:
+		return nil, fmt.Errorf("draw takes a plan from the archive or from files, not from both")
+	case d.kept.number != "":
+		d.plans = []string{d.kept.number}
+	case d.kept.letter != "":
+		return nil, fmt.Errorf("-revision needs -plan, the number of a plan in the archive")
+	case *d.kept.data != "":
+		return nil, fmt.Errorf("-data needs -plan, the number of a plan in the archive")
+	}
+	if width != "" {
+		if d.width, err = draw.ParseWidth(width); err != nil {
 			return nil, err
 		}
 	}
-	if *pages != "" {
-		d.tables = strings.Split(*pages, ",")
-		if *pages == "all" {
+	if pages != "" {
+		d.tables = strings.Split(pages, ",")
+		if pages == "all" {
 			d.tables = words.PaperNames()
 		}
 		for _, name := range d.tables {
@@ -103,22 +117,55 @@ func drawFlags(c console, args []string) (*drawn, error) {
 			}
 		}
 	}
-	known := append(append([]string{sheetName}, draw.Names()...), drillName)
+	var known bool
+	if d.separation, known = words.SeparationOf(separator); !known {
+		return nil, fmt.Errorf("draw knows no separator %q; there are %s", separator, strings.Join(words.SeparationNames(), ", "))
+	}
+	drawings := append([]string{sheetName}, draw.Names()...)
+	drawings = append(drawings, drillName)
 	switch {
 	case d.what == drillName && len(d.plans) > 0:
+		if isGiven(flags, "size") || isGiven(flags, "separator") {
+			return nil, fmt.Errorf("-size and -separator are not for the drill: it is one HTML file")
+		}
 		return &d, d.asDrill()
-	case !slices.Contains(known, d.what):
-		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(known, ", "))
+	case !slices.Contains(drawings, d.what):
+		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(drawings, ", "))
 	case !slices.Contains(papers, d.paper):
 		return nil, fmt.Errorf("draw knows no size %q; there are %s", d.paper, strings.Join(papers, ", "))
 	case d.what != sheetName && len(d.tables) > 0:
 		return nil, fmt.Errorf("-pages are behind a sheet, not behind one drawing alone")
 	case d.what == sheetName && (d.width != 0 || !d.title):
 		return nil, fmt.Errorf("-width and -title are for one drawing alone; name it with -what")
+	case d.what != sheetName && isGiven(flags, "size"):
+		return nil, fmt.Errorf("-size is for a sheet; one drawing alone has a -width")
+	case d.what == cardName && !d.title:
+		return nil, fmt.Errorf("the card keeps its title: it names the station")
 	case len(d.plans) == 0:
 		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
 	}
-	return &d, d.chooseFormat()
+	if err := useFonts(*font); err != nil {
+		return nil, err
+	}
+	if err := d.chooseFormat(); err != nil {
+		return nil, err
+	}
+	if d.format == rowsFormat && isGiven(flags, "size") {
+		return nil, fmt.Errorf("-size is for a sheet; rows have none")
+	}
+	if d.format != rowsFormat && isGiven(flags, "separator") {
+		return nil, fmt.Errorf("-separator is for rows: give -o a name that ends in .csv")
+	}
+	return &d, nil
+}
+
+// separators are those that can be named, with what they mean.
+func separators() string {
+	var out []string
+	for _, s := range words.Separations {
+		out = append(out, s.Name+" ("+s.Label+")")
+	}
+	return strings.Join(out, ", ")
 }
 
 // chooseFormat tells from the ending of -o what is written, and into what.
@@ -137,10 +184,12 @@ func (d *drawn) chooseFormat() error {
 		d.format = usual
 	}
 	switch {
-	case d.format == "csv" && usual == "csv":
+	case d.format == rowsFormat && !d.folder && (usual == rowsFormat || d.to == "-"):
 		if len(d.tables) == 0 || len(d.plans) > 1 {
 			return fmt.Errorf("a .csv holds rows of one plan: name them with -pages")
 		}
+	case d.format == rowsFormat && d.folder:
+		return fmt.Errorf("rows go into one file: give -o a name that ends in .csv")
 	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
 		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(draw.Formats(), ", "))
 	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
@@ -151,28 +200,46 @@ func (d *drawn) chooseFormat() error {
 	return nil
 }
 
+// A source is a plan with its own bytes, as a file has them, or with what is said
+// of it as a revision.
+type source struct {
+	plan  *press.Plan
+	bytes []byte
+	issue *carry.Issue
+
+	superseded string // by which revision; empty where it is the last, and for a file
+}
+
+// read reads one plan, from the archive where it is named there.
+func (d *drawn) read(ctx context.Context, c console, name string) (source, bool) {
+	var s source
+	if d.kept.number == "" {
+		var ok bool
+		s.bytes, s.plan, ok = c.readSource(name)
+		return s, ok
+	}
+	var err error
+	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
+		c.give(err)
+	} else if s.superseded = d.kept.old; s.superseded != "" {
+		c.complain("revision %s is %s", s.issue.Revision, s.superseded)
+	}
+	return s, err == nil
+}
+
 // lay reads and lays out one plan.
 func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document, bool) {
-	o := draw.SheetOptions{Paper: d.paper}
-	var plan *press.Plan
-	if d.kept.number != "" {
-		var err error
-		if plan, o.Issue, err = d.kept.plan(ctx); err != nil {
-			c.give(err)
-			return nil, false
-		}
-	} else {
-		var ok bool
-		if o.Source, plan, ok = c.readSource(name); !ok {
-			return nil, false
-		}
+	from, ok := d.read(ctx, c, name)
+	if !ok {
+		return nil, false
 	}
-	result := press.Evaluate(plan)
+	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today(), Superseded: from.superseded}
+	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
-		o.Pages = d.papers(plan, result)
-		return draw.NewSheet(plan, result, o), true
+		o.Pages = d.papers(from.plan, result)
+		return draw.NewSheet(from.plan, result, o), true
 	}
-	doc, err := draw.NewSingle(d.what, plan, result, d.width, !d.title, o)
+	doc, err := draw.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {
 		c.complain("%s: cannot draw: %v", name, err)
 	}
@@ -213,7 +280,7 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 // intoFolder draws each plan into a file of its own, named like the plan. A plan
 // that cannot be drawn keeps no other from it.
 func (d *drawn) intoFolder(ctx context.Context, c console) int {
-	names, err := filesFor(d.plans, d.format)
+	files, err := d.filesFor()
 	if err == nil {
 		err = os.MkdirAll(d.to, 0o755)
 	}
@@ -229,28 +296,44 @@ func (d *drawn) intoFolder(ctx context.Context, c console) int {
 			c.complain("stopped before %s; %d of %d plans were looked at", name, i, len(d.plans))
 			return statusRefused
 		}
-		if doc, ok := d.lay(ctx, c, name); !ok || d.pages(c, doc, filepath.Join(d.to, names[i])) != statusGood {
+		if doc, ok := d.lay(ctx, c, name); !ok || d.pages(c, doc, filepath.Join(d.to, files[i])) != statusGood {
 			status = statusRefused
 		}
 	}
 	return status
 }
 
-// filesFor names a file for each plan, and refuses two of one name.
-func filesFor(plans []string, format string) ([]string, error) {
-	var names []string
-	for _, plan := range plans {
+// filesFor names a file for each plan, and refuses two of one name, and one that
+// the second page of another would have.
+func (d *drawn) filesFor() ([]string, error) {
+	var out []string
+	for _, plan := range d.plans {
 		base := filepath.Base(plan)
-		name := strings.TrimSuffix(base, filepath.Ext(base)) + "." + format
-		if plan == "-" {
-			name = "plan." + format
+		stem := strings.TrimSuffix(base, filepath.Ext(base))
+		switch {
+		case d.kept.number != "":
+			stem = d.kept.stem()
+		case plan == "-":
+			stem = "plan"
 		}
-		if i := slices.Index(names, name); i >= 0 {
-			return nil, fmt.Errorf("%s and %s would both be written to %s; draw them one by one", plans[i], plan, name)
-		}
-		names = append(names, name)
+		out = append(out, stem+"."+d.format)
 	}
-	return names, nil
+	first := map[string]string{} // by what no system tells apart
+	for i, name := range out {
+		if other, taken := first[strings.ToLower(name)]; taken {
+			return nil, fmt.Errorf("%s and %s would both be written to %s; draw them one by one", other, d.plans[i], name)
+		}
+		first[strings.ToLower(name)] = d.plans[i]
+	}
+	for i, name := range out {
+		stem := strings.TrimSuffix(name, "."+d.format)
+		if before := strings.TrimRight(stem, "0123456789"); d.format != "pdf" && before != stem && strings.HasSuffix(before, "-") {
+			if other, taken := first[strings.ToLower(strings.TrimSuffix(before, "-")+"."+d.format)]; taken {
+				return nil, fmt.Errorf("pages of %s would be written to %s, and %s as well; draw them one by one", other, name, d.plans[i])
+			}
+		}
+	}
+	return out, nil
 }
 
 // pages writes a document: one file as PDF, else one for each page, the first of
@@ -263,15 +346,18 @@ func (d *drawn) pages(c console, doc *draw.Document, to string) int {
 		}
 		count = 1
 	}
+	var files []string
+	var data [][]byte
 	for i := range count {
 		var b bytes.Buffer
 		if err := doc.Write(&b, d.format, i); err != nil {
 			c.complain("cannot draw: %v", err)
 			return statusRefused
 		}
-		if status := c.put(pageName(to, i), b.Bytes()); status != statusGood {
-			return status
-		}
+		files, data = append(files, pageName(to, i)), append(data, b.Bytes())
+	}
+	if status := c.putAll(files, data); status != statusGood {
+		return status
 	}
 	if count > 1 {
 		c.complain("%d pages: %s to %s", count, to, pageName(to, count-1))

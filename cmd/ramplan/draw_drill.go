@@ -7,8 +7,6 @@ import (
 	"strings"
 	"time"
 
-	"ramplan/press"
-	"ramplan/press/carry"
 	"ramplan/web"
 )
 
@@ -30,21 +28,11 @@ func (d *drawn) asDrill() error {
 
 // drill writes drill and station page of a plan as one HTML file.
 func (d *drawn) drill(ctx context.Context, c console) int {
-	var plan *press.Plan
-	var issue *carry.Issue
-	if d.kept.number != "" {
-		var err error
-		if plan, issue, err = d.kept.plan(ctx); err != nil {
-			c.give(err)
-			return statusRefused
-		}
-	} else {
-		var ok bool
-		if _, plan, ok = c.readSource(d.plans[0]); !ok {
-			return statusRefused
-		}
+	from, ok := d.read(ctx, c, d.plans[0])
+	if !ok {
+		return statusRefused
 	}
-	file, err := web.DrillFile(plan, issue, time.Now())
+	file, err := web.DrillFile(from.plan, from.issue, time.Now())
 	if err != nil {
 		c.complain("%s: %v", d.plans[0], err)
 		return statusRefused

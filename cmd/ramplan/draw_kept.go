@@ -6,22 +6,42 @@ import (
 	"flag"
 	"fmt"
 	"strings"
+	"time"
+	"unicode"
 
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
+	"ramplan/press/words"
 )
 
 // kept is a plan in the archive, as the command line names it.
 type kept struct {
 	number, letter string
 	data           *string
+	old            string // by which revision the one that was read is superseded, in words
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
-	flags.StringVar(&k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
-	flags.StringVar(&k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
+	text(flags, &k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
+	text(flags, &k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
 	k.data = dataFlag(flags)
+}
+
+// stem starts the name of a file of the plan: its number as every system allows it
+// in a file name, and its state.
+func (k *kept) stem() string {
+	state := "draft"
+	if k.letter != "" {
+		state = strings.ToUpper(k.letter)
+	}
+	safe := strings.Map(func(c rune) rune {
+		if unicode.IsLetter(c) || unicode.IsDigit(c) || strings.ContainsRune("-_.", c) {
+			return c
+		}
+		return '-'
+	}, k.number)
+	return strings.TrimLeft(safe, "-.") + "-" + state
 }
 
 // plan reads the plan beside the process that serves the archive.
@@ -67,6 +87,9 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	rev, err := a.Revision(ctx, found[0].Plan, found[0].Letter)
 	if err != nil {
 		return nil, nil, err
+	}
+	if f := found[0]; f.Superseded() {
+		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
 	return rev.Plan, rev.Issue(), nil
 }

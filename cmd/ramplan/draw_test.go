@@ -95,9 +95,13 @@ func TestPages(t *testing.T) {
 	file, err := os.ReadFile(rows)
 	require.NoError(t, err)
 	text := string(file)
-	assert.True(t, strings.HasPrefix(text, "\uFEFFOperation,Machine,Characteristic,"))
-	assert.Contains(t, text, ",'=1+1,")
-	assert.Contains(t, text, "\r\n\r\nFailure,What it is,")
+	assert.True(t, strings.HasPrefix(text, "Table,Plan number,"), "nothing but ASCII: no mark")
+	assert.Regexp(t, `\r\nControl-plan rows,WS-210,Bearing sleeve into anemometer hub,DRAFT,\d{4}-\d\d-\d\d,sha256:[0-9a-f]{12},,.*,'=1\+1,`, text)
+	assert.Regexp(t, `\r\n\r\nTable,.*,Failure,What it is,`, text)
+	assert.Contains(t, text, "\r\nFailure-mode rows,WS-210,")
+	status, german, errs := command(t, "", "draw", "-pages", "faults", "-format", "csv", "-separator", "semicolon", plan)
+	require.Zero(t, status, errs)
+	assert.Contains(t, german, ";115,080;mm;;", "by hand: where the tallest good part reads")
 	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"))
 	for said, args := range map[string][]string{
 		`draw knows no page "everything"; there are faults,`:   {"-pages", "everything", plan},
@@ -108,16 +112,18 @@ func TestPages(t *testing.T) {
 		assert.Equal(t, statusRefused, status, said)
 		assert.Contains(t, errs, said)
 	}
-	one, all := filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
-	for name, pages := range map[string]string{one: "shift", all: "all"} {
+	none, one, all := filepath.Join(t.TempDir(), "none.pdf"), filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
+	for name, pages := range map[string]string{none: "", one: "shift", all: "all"} {
 		status, _, errs := command(t, "", "draw", "-pages", pages, "-o", name, examplePlan)
 		require.Zero(t, status, errs)
 	}
+	alone, err := os.ReadFile(none)
+	require.NoError(t, err)
 	few, err := os.ReadFile(one)
 	require.NoError(t, err)
 	many, err := os.ReadFile(all)
 	require.NoError(t, err)
-	assert.Equal(t, 2, bytes.Count(few, []byte("/Type /Page\n")))
+	assert.Equal(t, 1+bytes.Count(alone, []byte("/Type /Page\n")), bytes.Count(few, []byte("/Type /Page\n")))
 	assert.Greater(t, bytes.Count(many, []byte("/Type /Page\n")), 5)
 }
 
@@ -138,6 +144,25 @@ func TestDrawRefusals(t *testing.T) {
 		assert.Equal(t, statusRefused, status, said)
 		assert.Empty(t, out)
 		assert.Contains(t, errs, said)
+	}
+}
+
+// TestCutOff: of a file whose end is missing the plan is still taken out, and what is
+// wrong is told.
+func TestCutOff(t *testing.T) {
+	plan, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	for _, format := range []string{"pdf", "png", "svg"} {
+		sheet := drawnTo(t, "sheet."+format)
+		data, err := os.ReadFile(sheet)
+		require.NoError(t, err)
+		status, _, errs := command(t, "", "extract", sheet)
+		assert.Zero(t, status, errs)
+		require.NoError(t, os.WriteFile(sheet, data[:len(data)-len(data)/50], 0o600))
+		status, out, errs := command(t, "", "extract", sheet)
+		assert.Equal(t, statusDamaged, status, format)
+		assert.Equal(t, string(plan), out)
+		assert.Contains(t, errs, "the end of the file is missing")
 	}
 }
 
@@ -174,4 +199,14 @@ func TestDrawStopped(t *testing.T) {
 	left, err := os.ReadDir(folder)
 	require.NoError(t, err)
 	assert.Empty(t, left)
+}
+
+// TestFontFlag: a font that is named must be one; what else would be drawn in it is
+// not drawn in another one in silence.
+func TestFontFlag(t *testing.T) {
+	for _, verb := range [][]string{{"draw", "-font", examplePlan, examplePlan}, {"serve", "-font", examplePlan}, {"draw", "-font", "none.ttf", examplePlan}} {
+		status, _, errs := command(t, "", verb...)
+		assert.Equal(t, statusRefused, status, verb)
+		assert.Contains(t, errs, filepath.Base(verb[2]), verb)
+	}
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"flag"
 	"io"
 	"io/fs"
 	"os"
@@ -17,15 +18,25 @@ import (
 // eval prints the result of each plan: laid out for reading when there is one
 // file, else one object a line.
 func eval(ctx context.Context, c console, args []string) int {
-	if len(args) > 0 && asksHelp(args[0]) {
+	flags := flag.NewFlagSet("eval", flag.ContinueOnError)
+	flags.SetOutput(c.err)
+	flags.Usage = func() {}
+	switch err := flags.Parse(args); {
+	case err == flag.ErrHelp:
 		return help(ctx, c, nil)
+	case err != nil:
+		return statusRefused
 	}
-	if len(args) == 0 {
+	files, err := names(flags, args)
+	if err != nil {
+		return c.give(err)
+	}
+	if len(files) == 0 {
 		c.complain("eval needs the plan files to evaluate, or - for standard input; try: ramplan eval PLAN.json")
 		return statusRefused
 	}
 	status := statusGood
-	for _, name := range args {
+	for _, name := range files {
 		if ctx.Err() != nil {
 			c.complain("stopped before %s", name)
 			return statusRefused
@@ -37,10 +48,10 @@ func eval(ctx context.Context, c console, args []string) int {
 		}
 		r := press.Evaluate(plan)
 		words.Explain(r)
-		if len(args) > 1 {
+		if len(files) > 1 {
 			r.File = name
 		}
-		data, err := r.JSON(len(args) == 1 && name != "-")
+		data, err := r.JSON(len(files) == 1 && name != "-")
 		if err != nil {
 			c.complain("%s: cannot write the result: %v", name, err)
 			status = statusRefused

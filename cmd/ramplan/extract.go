@@ -14,18 +14,27 @@ import (
 func extract(_ context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("extract", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	to := flags.String("o", "-", "`FILE` to write the plan to; - is standard output")
+	var to string
+	text(flags, &to, "o", "-", "`FILE` to write the plan to; - is standard output")
 	which := flags.Int("plan", 0, "`NUMBER` of the plan, counted from 1, in a file that holds several")
 	switch err := flags.Parse(args); {
 	case err == flag.ErrHelp:
 		return statusGood
 	case err != nil:
 		return statusRefused
-	case flags.NArg() != 1:
+	case isGiven(flags, "plan") && *which < 1:
+		c.complain("plans inside a file are counted from 1, found -plan %d", *which)
+		return statusRefused
+	}
+	files, err := names(flags, args)
+	switch {
+	case err != nil:
+		return c.give(err)
+	case len(files) != 1:
 		c.complain("extract takes one SVG, PNG or PDF, after the flags; try: ramplan extract sheet.pdf")
 		return statusRefused
 	}
-	name := flags.Arg(0)
+	name := files[0]
 	data, err := c.readSheet(name)
 	if err != nil {
 		c.complain("%s: %s", name, fileFault(err))
@@ -35,7 +44,7 @@ func extract(_ context.Context, c console, args []string) int {
 	switch {
 	case err != nil:
 		c.complain("%s: %v", name, err)
-	case *which < 0 || *which > len(all):
+	case *which > len(all):
 		c.complain("%s: there is no plan %d inside; there are %d", name, *which, len(all))
 	case *which == 0 && len(all) > 1:
 		c.complain("%s: %d plans are inside; name one by -plan NUMBER:", name, len(all))
@@ -45,7 +54,12 @@ func extract(_ context.Context, c console, args []string) int {
 	default:
 		one := all[max(*which, 1)-1]
 		c.complain("%s: %s", name, one.Says())
-		return c.put(*to, one.Plan)
+		status := c.put(to, one.Plan)
+		if status == statusGood && carry.Cut(data) {
+			c.complain("%s: the end of the file is missing; the plan inside is whole, the pages are not: draw it again", name)
+			return statusDamaged
+		}
+		return status
 	}
 	return statusRefused
 }

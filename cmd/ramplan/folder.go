@@ -10,7 +10,9 @@ import (
 
 // dataFlag adds the flag that names the archive's folder.
 func dataFlag(flags *flag.FlagSet) *string {
-	return flags.String("data", "", "the archive's folder `DIR` (default ramplan in the user's data folder)")
+	var dir string
+	text(flags, &dir, "data", "", "the archive's folder `DIR` (default ramplan in the user's data folder)")
+	return &dir
 }
 
 // dataFolder gives the folder that was named, or else the user's.

@@ -13,7 +13,7 @@ import (
 
 // archiveVerb reads the command line of a verb on the archive: its folder and
 // the names that follow, of which there must be from least to most.
-func (c console) archiveVerb(name string, args []string, least, most int, needs string) (dir string, names []string, status int, ok bool) {
+func (c console) archiveVerb(name string, args []string, least, most int, needs string) (dir string, files []string, status int, ok bool) {
 	flags := flag.NewFlagSet(name, flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	data := dataFlag(flags)
@@ -22,15 +22,22 @@ func (c console) archiveVerb(name string, args []string, least, most int, needs 
 	} else if err != nil {
 		return "", nil, statusRefused, false
 	}
-	if n := flags.NArg(); n < least || n > most {
-		c.complain("%s needs %s; try: ramplan help", name, needs)
-		return "", nil, statusRefused, false
-	}
-	dir, err := dataFolder(*data)
+	files, err := names(flags, args)
 	if err != nil {
 		return "", nil, c.give(err), false
 	}
-	return dir, flags.Args(), statusGood, true
+	if n := len(files); n < least || n > most {
+		c.complain("%s needs %s; try: ramplan help", name, needs)
+		return "", nil, statusRefused, false
+	}
+	if name != "verify" && slices.Contains(files, "-") {
+		c.complain("%s needs %s; it knows no standard input or output", name, needs)
+		return "", nil, statusRefused, false
+	}
+	if dir, err = dataFolder(*data); err != nil {
+		return "", nil, c.give(err), false
+	}
+	return dir, files, statusGood, true
 }
 
 // checkVerb looks at everything in the archive and prints the counts; what is
@@ -70,25 +77,25 @@ func (c console) stopFirst(err error) int {
 
 // backup copies the archive into a new file.
 func backup(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("backup", args, 1, 1, "the name of the file to make")
+	dir, files, status, ok := c.archiveVerb("backup", args, 1, 1, "the name of the file to make")
 	if !ok {
 		return status
 	}
-	report, err := archive.Backup(ctx, dir, names[0])
+	report, err := archive.Backup(ctx, dir, files[0])
 	if err != nil {
 		return c.give(err)
 	}
-	fmt.Fprintf(c.out, "%s: ", names[0])
+	fmt.Fprintf(c.out, "%s: ", files[0])
 	return c.report(report)
 }
 
 // restore puts a backup in the archive's place.
 func restore(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("restore", args, 1, 1, "the name of the backup")
+	dir, files, status, ok := c.archiveVerb("restore", args, 1, 1, "the name of the backup")
 	if !ok {
 		return status
 	}
-	aside, report, err := archive.PutBack(ctx, dir, names[0])
+	aside, report, err := archive.PutBack(ctx, dir, files[0])
 	if unsound := (*archive.Unsound)(nil); errors.As(err, &unsound) {
 		for _, f := range unsound.Report.Faults {
 			c.complain("%s", f)

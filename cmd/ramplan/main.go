@@ -22,7 +22,7 @@ func main() {
 const (
 	statusGood    = 0
 	statusBlocked = 1 // eval: at least one blocker
-	statusDamaged = 1 // check, backup: something is not as it was stored
+	statusDamaged = 1 // check, backup: something is not as it was stored; extract: the file is cut off
 	statusRefused = 2 // a file could not be read, or the command line is wrong
 )
 
@@ -30,6 +30,7 @@ const (
 type verb struct {
 	name, usage, about string
 	run                func(ctx context.Context, c console, args []string) int
+	flags              bool // it has flags to tell of
 }
 
 // console is where a verb reads and writes.
@@ -46,18 +47,18 @@ func (c console) complain(format string, args ...any) {
 // verbs in the order in which help lists them.
 func verbs() []verb {
 	return []verb{
-		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve},
-		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval},
-		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb},
-		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract},
-		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify},
-		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb},
-		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup},
-		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore},
-		{"out", "out [-data DIR] FOLDER", "write all plans, revisions and rams as plain files into a new folder", out},
-		{"in", "in [-data DIR] FOLDER|FILE …", "bring plain files, and sheets that are named, in as new plans, with their issued revisions", in},
-		{"help", "help", "print this page", help},
-		{"version", "version", "print the version", version},
+		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve, true},
+		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval, false},
+		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb, true},
+		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract, true},
+		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify, true},
+		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb, true},
+		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup, true},
+		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore, true},
+		{"out", "out [-data DIR] FOLDER", "write all plans, revisions and rams as plain files into a new folder", out, true},
+		{"in", "in [-data DIR] FOLDER|FILE …", "bring plain files, and sheets that are named, in as new plans, with their issued revisions", in, true},
+		{"help", "help", "print this page", help, false},
+		{"version", "version", "print the version", version, false},
 	}
 }
 
@@ -68,7 +69,7 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 	case len(args) == 0:
 		args = []string{"serve"}
 	case asksHelp(args[0]):
-		args = []string{"help"}
+		args = append([]string{"help"}, args[1:]...)
 	case strings.HasPrefix(args[0], "-"):
 		args = append([]string{"serve"}, args...)
 	}

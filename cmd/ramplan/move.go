@@ -12,7 +12,7 @@ import (
 
 // out writes all plans as plain files into a folder.
 func out(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("out", args, 1, 1, "the name of the folder to make")
+	dir, files, status, ok := c.archiveVerb("out", args, 1, 1, "the name of the folder to make")
 	if !ok {
 		return status
 	}
@@ -20,7 +20,7 @@ func out(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return c.give(err)
 	}
-	m, err := a.WriteOut(ctx, names[0], c.progress("out"))
+	m, err := a.WriteOut(ctx, files[0], c.progress("out"))
 	if m != nil && m.Binned > 0 {
 		c.complain("plans in the bin, which stay there: %d", m.Binned)
 	}
@@ -33,7 +33,7 @@ func out(ctx context.Context, c console, args []string) int {
 // in brings plain files, sheets and drawings in as new plans. It writes, so no other process may serve
 // the archive meanwhile.
 func in(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, "the folders and files to bring in")
+	dir, files, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, "the folders and files to bring in")
 	if !ok {
 		return status
 	}
@@ -48,7 +48,7 @@ func in(ctx context.Context, c console, args []string) int {
 	if a.Made() {
 		c.complain("there was no archive yet; a new one was made in %s", a.Path())
 	}
-	m, err := a.BringIn(ctx, names, c.progress("in"))
+	m, err := a.BringIn(ctx, files, c.progress("in"))
 	return c.moved("came in", m, errors.Join(err, a.Close(), lock.Release()))
 }
 

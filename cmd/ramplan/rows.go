@@ -1,7 +1,8 @@
 package main
 
 import (
-	"bytes"
+	"context"
+	"time"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -20,22 +21,25 @@ func (d *drawn) papers(p *press.Plan, r *press.Result) []words.Table {
 	return out
 }
 
-// rows writes the tables of a plan for other programs: comma-separated, in UTF-8
-// with the mark by which spreadsheets know it, an empty line between two tables.
-func (d *drawn) rows(c console) int {
-	plan, ok := c.readPlan(d.plans[0])
+// rows writes the tables of a plan for other programs.
+func (d *drawn) rows(ctx context.Context, c console) int {
+	from, ok := d.read(ctx, c, d.plans[0])
 	if !ok {
 		return statusRefused
 	}
-	b := bytes.NewBufferString("\uFEFF")
-	for i, t := range d.papers(plan, press.Evaluate(plan)) {
-		if i > 0 {
-			b.WriteString("\r\n")
-		}
-		if err := t.CSV(b); err != nil {
-			c.complain("%s: cannot write rows: %v", d.plans[0], err)
-			return statusRefused
-		}
-	}
-	return c.put(d.to, b.Bytes())
+	r := press.Evaluate(from.plan)
+	return c.put(d.to, words.RowsFile(d.papers(from.plan, r), from.identity(r), d.separation))
 }
+
+// identity tells which plan it is where its rows lie alone.
+func (s source) identity(r *press.Result) words.Identity {
+	if s.issue != nil {
+		id := words.IdentityOf(s.plan, r, s.issue.Revision, s.issue.Date)
+		id.Superseded = s.superseded
+		return id
+	}
+	return words.IdentityOf(s.plan, r, "", today())
+}
+
+// today is what stands on paper as the day on which a draft was drawn.
+func today() string { return words.Day(time.Now()) }

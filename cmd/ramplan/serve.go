@@ -20,8 +20,10 @@ import (
 func serve(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	address := flags.String("listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
+	var address string
+	text(flags, &address, "listen", "", "the `ADDRESS` of this machine to serve on (default "+web.DefaultAddress+", or the next free port)")
 	data := dataFlag(flags)
+	font := fontFlag(flags)
 	open := flags.Bool("open", false, "open the bench in the browser")
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return statusGood
@@ -32,7 +34,10 @@ func serve(ctx context.Context, c console, args []string) int {
 		c.complain("serve takes no files, found %q; open a plan on the page, or name a verb: ramplan eval PLAN.json", flags.Arg(0))
 		return statusRefused
 	}
-	ln, err := web.Listen(*address)
+	if err := useFonts(*font); err != nil {
+		return c.give(err)
+	}
+	ln, err := web.Listen(address)
 	if err != nil {
 		return c.give(err)
 	}

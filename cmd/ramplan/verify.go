@@ -20,17 +20,17 @@ import (
 // file is compared too, and so are the digits of a digest as somebody reads them from
 // paper. That a newer revision was issued is said as well.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, names, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, "the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest")
+	dir, files, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, "the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest")
 	if !ok {
 		return status
 	}
-	name := strings.Join(names, " ")
+	name := strings.Join(files, " ")
 	digits, typed := archive.TypedDigest(name)
 	data, err := c.readSheet(name)
 	typed = typed && errors.Is(err, fs.ErrNotExist)
 	switch {
 	case typed:
-	case len(names) > 1:
+	case len(files) > 1:
 		c.complain("verify needs the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest; try: ramplan help")
 		return statusRefused
 	case err != nil:

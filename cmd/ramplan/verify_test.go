@@ -125,6 +125,9 @@ func TestVerifySaysSuperseded(t *testing.T) {
 		assert.Contains(t, out, "revision A of WS-210", name)
 		assert.Contains(t, out, "SUPERSEDED BY REVISION B, issued "+newer.At.Local().Format(time.DateOnly), name)
 	}
+	status, _, errs = command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "A", "-o", sheet)
+	assert.Equal(t, 0, status)
+	assert.Contains(t, errs, "revision A is superseded by revision B")
 	status, out, _ := command(t, "", "verify", "-data", dir, words.ShortDigest(newer.PlanDigest))
 	assert.Equal(t, 0, status)
 	assert.Contains(t, out, "the digest of revision B of WS-210")

@@ -2,18 +2,10 @@ package archive
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"ramplan/press"
 )
-
-// physical are the blockers with which no plan is issued: what they tell of
-// breaks, jams or passes whatever a person signs.
-var physical = []string{
-	press.BeyondStroke, press.SpeedOverRam, press.OverYield,
-	press.EarlyContactBlocked, press.NothingStopsIt, press.MissingLooksGood, press.FaultLooksGood,
-}
 
 // Standing is what stands in the way of issuing a plan.
 type Standing struct {
@@ -27,7 +19,7 @@ func StandingOf(r *press.Result) Standing {
 	for _, f := range r.Findings {
 		switch {
 		case f.Severity != press.Blocker:
-		case slices.Contains(physical, f.Code):
+		case f.Never():
 			s.Physical = append(s.Physical, f)
 		default:
 			s.Others = append(s.Others, f)

@@ -41,16 +41,16 @@ func (e *Held) Error() string {
 // TakeLock takes the lock of the archive in a folder and makes the folder when it is
 // not there. Where another process has it, the error is [*Held].
 func TakeLock(dir string) (*Lock, error) {
-	if err := os.MkdirAll(dir, 0o700); err != nil {
-		return nil, explain(err)
-	}
 	path, err := fileIn(dir)
 	if err != nil {
 		return nil, explain(err)
 	}
+	if err := os.MkdirAll(dir, 0o700); err != nil {
+		return nil, folderFault(dir, err)
+	}
 	f, err := os.OpenFile(filepath.Join(filepath.Dir(path), LockName), os.O_RDWR|os.O_CREATE, 0o600)
 	if err != nil {
-		return nil, explain(err)
+		return nil, folderFault(filepath.Dir(path), err)
 	}
 	if err := lockFile(f); err != nil {
 		defer f.Close()

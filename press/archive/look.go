@@ -35,6 +35,9 @@ func look(ctx context.Context, path string) (*sql.DB, int, error) {
 	if err := loneLog(path); err != nil {
 		return nil, 0, err
 	}
+	if err := unread(path); err != nil {
+		return nil, 0, err
+	}
 	if s, err := os.Stat(path); err != nil {
 		return nil, 0, err
 	} else if s.Size() == 0 {
@@ -66,13 +69,15 @@ func openToLook(ctx context.Context, path, more string) (*sql.DB, error) {
 		return nil, err
 	}
 	_, err = schemaOf(ctx, db)
-	if err == nil || code(err) != lib.SQLITE_CANTOPEN {
+	switch code(err) {
+	case lib.SQLITE_CANTOPEN, lib.SQLITE_READONLY, lib.SQLITE_PROTOCOL:
+	default:
 		return db, nil // what else is wrong is met again
 	}
-	if s, e := os.Stat(path + "-wal"); e == nil && s.Size() > 0 {
-		return db, nil
-	}
 	_ = db.Close()
+	if s, e := os.Stat(path + "-wal"); e == nil && s.Size() > 0 {
+		return nil, &Failure{Text: fmt.Sprintf("What was saved last is in %s-wal, and reading that needs a folder that may be written to: copy both files into one, and name it.", path), Err: err}
+	}
 	return sql.Open(lookerName, dsn(path, "mode=ro&immutable=1"))
 }
 

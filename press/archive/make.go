@@ -72,5 +72,9 @@ func newName(part, name string) error {
 	if e != nil {
 		return e
 	}
-	return errors.Join(f.Close(), os.Rename(part, name))
+	err = errors.Join(f.Close(), os.Rename(part, name))
+	if err != nil {
+		_ = os.Remove(name)
+	}
+	return err
 }

@@ -48,12 +48,15 @@ func Open(ctx context.Context, dir string, o Options) (*Archive, error) {
 	if err != nil {
 		return nil, explain(err)
 	}
-	if err := os.MkdirAll(dir, 0o700); err != nil {
-		return nil, explain(err)
-	}
 	path, err := fileIn(dir)
 	if err != nil {
 		return nil, explain(err)
+	}
+	if err := os.MkdirAll(dir, 0o700); err != nil {
+		return nil, folderFault(dir, err)
+	}
+	if err := notAFile(path); err != nil {
+		return nil, err
 	}
 	a := &Archive{dir: filepath.Dir(path), path: path, now: o.Now, log: o.Log}
 	if a.log == nil {

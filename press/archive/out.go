@@ -264,7 +264,7 @@ func fileName(text string) string {
 		runes := []rune(clean)
 		clean = string(runes[:len(runes)-1])
 	}
-	clean = strings.Trim(clean, " .")
+	clean = strings.TrimRight(strings.TrimLeft(clean, " .-"), " .") // a name that begins with - is taken for a flag
 	stem, _, _ := strings.Cut(strings.ToUpper(clean), ".")
 	switch {
 	case stem == "CON", stem == "PRN", stem == "AUX", stem == "NUL",

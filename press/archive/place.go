@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
 )
 
 // fileIn gives the archive's file in a folder. Where a link stands there, that is
@@ -14,6 +15,9 @@ func fileIn(dir string) (string, error) {
 	path, err := filepath.Abs(filepath.Join(dir, FileName))
 	if err != nil {
 		return "", err
+	}
+	if s, err := os.Stat(dir); err == nil && !s.IsDir() {
+		return "", &Failure{Text: fmt.Sprintf("%s is no folder: what stands in its place is a file. Name the folder in which the archive is.", dir)}
 	}
 	if s, err := os.Lstat(path); err != nil || s.Mode()&fs.ModeSymlink == 0 {
 		return path, nil // there is none yet, or opening it says what is wrong
@@ -24,6 +28,40 @@ func fileIn(dir string) (string, error) {
 		return "", &Failure{Text: fmt.Sprintf("%s is a link to %s, and nothing is there.", path, to), Err: err}
 	}
 	return real, err
+}
+
+// notAFile explains a folder where a file was to be; nil where there is none.
+func notAFile(path string) error {
+	if s, err := os.Stat(path); err == nil && s.IsDir() {
+		return &Failure{Text: fmt.Sprintf("%s is a folder, and a file is needed in its place.", path)}
+	}
+	return nil
+}
+
+// folderFault explains why nothing can be changed in a folder.
+func folderFault(dir string, err error) error {
+	switch {
+	case errors.Is(err, syscall.EROFS):
+		return &Failure{Text: fmt.Sprintf("The folder %s is read-only: nothing was changed.", dir), Err: err}
+	case errors.Is(err, fs.ErrPermission):
+		return &Failure{Text: fmt.Sprintf("The folder %s may not be written to by this user: nothing was changed.", dir), Err: err}
+	}
+	return explain(err)
+}
+
+// unread explains why a file cannot even be looked at; nil where it can.
+func unread(path string) error {
+	if err := notAFile(path); err != nil {
+		return err
+	}
+	f, err := os.Open(path)
+	if errors.Is(err, fs.ErrPermission) {
+		return &Failure{Text: fmt.Sprintf("%s may not be read by this user.", path), Err: err}
+	}
+	if err != nil {
+		return err
+	}
+	return f.Close()
 }
 
 // ownOnly takes the right to read from everybody else, also where an older program

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -18,8 +19,15 @@ func PutBack(ctx context.Context, dir, file string) (aside string, r *Report, er
 	if file, err = filepath.Abs(file); err != nil {
 		return "", nil, err
 	}
-	if _, err := os.Stat(file); err != nil {
-		return "", nil, &Failure{Text: fmt.Sprintf("%s cannot be read: %v.", file, err), Err: err}
+	if err := unread(file); errors.Is(err, fs.ErrNotExist) {
+		return "", nil, &Failure{Text: fmt.Sprintf("There is no file %s.", file), Err: err}
+	} else if err != nil {
+		return "", nil, err
+	}
+	if path, err := fileIn(dir); err != nil {
+		return "", nil, explain(err)
+	} else if err := notAFile(path); err != nil {
+		return "", nil, err
 	}
 	lock, err := TakeLock(dir)
 	if err != nil {

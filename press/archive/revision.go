@@ -152,6 +152,13 @@ func last(ctx context.Context, q querier, id ID) (numbered, error) {
 	return n, err
 }
 
+// LastIssued gives the last issued revision of a plan, as it is stored; one without
+// a letter where nothing was issued.
+func (a *Archive) LastIssued(ctx context.Context, id ID) (Revision, error) {
+	n, err := last(ctx, a.reader(ctx), id)
+	return n.Revision, explain(err)
+}
+
 func addRevision(ctx context.Context, tx *sql.Tx, id ID, seq int, r *Revision) error {
 	body := r.Plan.JSON()
 	r.body = digest(body)

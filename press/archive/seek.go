@@ -2,6 +2,8 @@ package archive
 
 import (
 	"context"
+	"database/sql"
+	"errors"
 	"time"
 
 	"ramplan/press"
@@ -30,6 +32,17 @@ func (a *Archive) Issued(ctx context.Context, planDigest string) ([]Found, error
 // digits, as [TypedDigest] reads them.
 func (a *Archive) IssuedAs(ctx context.Context, digits string) ([]Found, error) {
 	return a.found(ctx, "r.plan_digest between $1 and $1 || 'g' order by p.id, r.seq", digestName+digits)
+}
+
+// LetterOf gives the last revision of a plan that has this digest; empty where none
+// has.
+func (a *Archive) LetterOf(ctx context.Context, id ID, planDigest string) (string, error) {
+	var letter string
+	err := a.reader(ctx).QueryRowContext(ctx, "select letter from revision where plan = $1 and plan_digest = $2 order by seq desc limit 1", id, planDigest).Scan(&letter)
+	if errors.Is(err, sql.ErrNoRows) {
+		return "", nil
+	}
+	return letter, explain(err)
 }
 
 // IssuedOf finds the revisions of the plans with this number that have this

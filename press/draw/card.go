@@ -12,6 +12,7 @@ import (
 // reaction list puts in place of the usual first checks.
 type CardIssue struct {
 	Revision string                // empty: a draft
+	Date     string                // of issue; of a draft, the day on which it is drawn
 	Checks   map[words.Pair]string // in few words; nil: the usual ones
 }
 
@@ -112,11 +113,7 @@ type cardList struct {
 // what is free.
 func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) *card {
 	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked()}
-	state := "draft: not issued"
-	if !c.draft {
-		state = "revision " + issue.Revision
-	}
-	c.foot = strings.Join(slices.DeleteFunc([]string{p.Title.Number, state, "plan " + words.ShortDigest(r.PlanDigest), "instructions of the works go first"}, func(s string) bool { return s == "" }), " · ")
+	c.foot = cardFootOf(words.IdentityOf(p, r, issue.Revision, issue.Date))
 	y := cardMargin + 1.35*c.size + 6
 	if c.draft || c.broken {
 		y += 1.2 * c.size
@@ -170,6 +167,25 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 	return c
 }
 
+// cardFootOf is the last line. The name stands on top already; a number that would
+// push the digest off the card goes behind it.
+func cardFootOf(id words.Identity) string {
+	parts := id.Parts()
+	number, parts := parts[:1], parts[1:]
+	if id.Number == "" {
+		number = nil
+	}
+	st := cardFootStyle()
+	for _, list := range [][]string{slices.Concat(number, parts, []string{"instructions of the works go first"}), slices.Concat(number, parts)} {
+		if line := strings.Join(list, " · "); st.width(line) <= cardWidth-2*cardMargin {
+			return line
+		}
+	}
+	return strings.Join(append(parts, number...), " · ")
+}
+
+func cardFootStyle() style { return style{black, capital(2.2), false} }
+
 // Columns of the lamps, in sizes of the running text.
 func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*float64(i)) }
 func (c *card) glyphX() float64     { return cardMargin + c.size*4.15 }
@@ -213,7 +229,7 @@ func (c *card) paint(p *pen) {
 		p.text(c.headStyle(), cardMargin, l.top+l.pad+0.8*c.size, start, l.head)
 		p.block(l.body, cardMargin, l.top+l.pad+0.88*c.size)
 	}
-	foot := style{black, capital(2.2), false}
+	foot := cardFootStyle()
 	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
 }
 

@@ -120,7 +120,7 @@ func (m *cycleModel) readings(r *press.Result) {
 	if m.watch == nil {
 		return
 	}
-	if len(m.reads) > 0 && words.Seconds(m.reads[0].at) == words.Seconds(*m.watch) {
+	if len(m.reads) > 0 && words.After(m.reads[0].at) == words.After(*m.watch) {
 		m.reads = []reading{{*m.watch, "read, with or without arrival"}}
 		return
 	}
@@ -203,7 +203,7 @@ func (m *cycleModel) describe(r *press.Result) string {
 		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")
 	}
 	for _, q := range m.reads {
-		s = append(s, "At "+words.Seconds(q.at)+": "+q.when+".")
+		s = append(s, "At "+words.After(q.at)+": "+q.when+".")
 	}
 	for _, l := range m.lanes {
 		var when []string

@@ -16,6 +16,7 @@ type cycleDrawing struct {
 	names  float64 // left edge of the names of the lanes; compact: over the lanes
 	above  bool    // names stand over the lanes
 	marks  callouts
+	lines  float64 // of the legend, which stands beside the name of the axis where there is room
 }
 
 const laneHeight = 22
@@ -51,7 +52,12 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 		y += laneHeight + 8
 	}
 	d.marks = layCallouts(d.readMarks(), margin, d.width-margin)
-	d.height = math.Ceil(y + axisFigures + axisName + d.marks.height() + margin/2)
+	d.lines = 1
+	st := style{quiet, small, false}
+	if d.plot.x0+legendLine+st.width(withPart)+legendGap+legendLine+st.width(withoutPart)+legendGap > d.plot.x1-st.width(d.xName) {
+		d.lines = 2
+	}
+	d.height = math.Ceil(y + axisFigures + d.lines*axisName + d.marks.height() + margin/2)
 	return d
 }
 
@@ -59,7 +65,7 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 func (d *cycleDrawing) readMarks() []callout {
 	var out []callout
 	for _, q := range d.m.reads {
-		out = append(out, callout{x: d.x.x(q.at), lines: []string{words.Seconds(q.at), q.when}, style: style{black, small, true}})
+		out = append(out, callout{x: d.x.x(q.at), lines: []string{words.After(q.at), q.when}, style: style{black, small, true}})
 	}
 	return out
 }
@@ -86,7 +92,7 @@ func (d *cycleDrawing) paint(p *pen) {
 	d.figuresX(p, bottom)
 	d.nameX(p, bottom)
 	d.legend(p, bottom+17+axisName)
-	d.marks.below(p, bottom+axisFigures+axisName)
+	d.marks.below(p, bottom+axisFigures+d.lines*axisName)
 }
 
 func (d *cycleDrawing) way(p *pen, moments []press.Moment, missing bool) {
@@ -101,17 +107,30 @@ func (d *cycleDrawing) way(p *pen, moments []press.Moment, missing bool) {
 	p.line(black, 2, solid, line...)
 }
 
+// The legend of the two lines, and its sizes, px.
+const (
+	withPart    = "with the part"
+	withoutPart = "without an insert"
+	legendLine  = 28 // up to its text
+	legendGap   = 16
+)
+
 // legend says which line is which.
 func (d *cycleDrawing) legend(p *pen, y float64) {
 	st := style{quiet, small, false}
 	x := d.plot.x0
 	p.line(black, 2, solid, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
-	p.text(st, x+28, y, start, "with the part")
-	if len(d.m.missing) > 0 {
-		x += 28 + st.width("with the part") + 16
-		p.line(quiet, outline, dashed, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
-		p.text(st, x+28, y, start, "without an insert")
+	p.text(st, x+legendLine, y, start, withPart)
+	if len(d.m.missing) == 0 {
+		return
 	}
+	if d.lines > 1 {
+		y += axisName
+	} else {
+		x += legendLine + st.width(withPart) + legendGap
+	}
+	p.line(quiet, outline, dashed, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+	p.text(st, x+legendLine, y, start, withoutPart)
 }
 
 // signal draws one lane, raised where the signal is on.

@@ -36,13 +36,9 @@ func (d *Document) Title() string { return d.title }
 
 // NewSingle puts one drawing alone into a document.
 func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle bool, o SheetOptions) (*Document, error) {
-	px := float64(width) * perMM
-	picture, err := single(what, p, r, px, noTitle, o)
+	picture, err := single(what, p, r, float64(width)*perMM, noTitle, o)
 	if err != nil {
 		return nil, err
-	}
-	if px > 0 {
-		picture = picture.scaled(px / picture.width)
 	}
 	source := o.Source
 	if source == nil {
@@ -62,12 +58,78 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	return d, nil
 }
 
-// single makes one drawing that is to stand alone.
+// cardKind names the card among the drawings.
+const cardKind = "card"
+
+// single makes one drawing that is to stand alone, px wide; 0: as wide as it is drawn.
 func single(what string, p *press.Plan, r *press.Result, px float64, noTitle bool, o SheetOptions) (*Picture, error) {
-	if what == "card" && o.Issue != nil {
-		return NewCardOf(p, r, CardIssue{Revision: o.Issue.Revision}, Options{}), nil
+	if what == cardKind { // which has its own line of what it is
+		issue := CardIssue{Date: o.Day}
+		if o.Issue != nil {
+			issue = CardIssue{Revision: o.Issue.Revision, Date: o.Issue.Date}
+		}
+		return NewCardOf(p, r, issue, Options{}).wide(px), nil
 	}
-	return New(what, p, r, Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)})
+	id := o.identity(p, r)
+	usual := Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)}
+	d, err := New(what, p, r, usual)
+	if err != nil {
+		return nil, err
+	}
+	d = d.wide(px).stamped(id, d.enlarged(px))
+	for _, try := range lower(usual) {
+		if _, high := d.Size(); px == 0 || high <= pageHigh(px) {
+			break
+		}
+		small, err := New(what, p, r, try)
+		if err != nil {
+			return nil, err
+		}
+		d = small.wide(px).stamped(id, small.enlarged(px))
+	}
+	return d, nil
+}
+
+// pageHigh is how high a drawing may be at most that is px wide: as a portrait page
+// between its margins; on half a landscape page, as that.
+func pageHigh(px float64) float64 {
+	if mm := px / perMM; mm > 100 && mm < 150 {
+		return 180 * perMM
+	}
+	return 240 * perMM
+}
+
+// lower are forms that are less high than the usual one, the best to read first:
+// flat, and then with letters down to 1.8 mm, and down to 1.4 mm at last.
+func lower(usual Options) []Options {
+	var out []Options
+	usual.Flat = true
+	for _, mm := range []float64{0, 2, 1.8, 1.6, 1.5, 1.4} {
+		try := usual
+		if mm > 0 {
+			try.Width = usual.Width * small / lettered(mm)
+		}
+		if try.Width >= usual.Width {
+			out = append(out, try)
+		}
+	}
+	return out
+}
+
+// enlarged is the scale at which the drawing is px wide.
+func (d *Picture) enlarged(px float64) float64 {
+	if px == 0 {
+		return 1
+	}
+	return px / d.width
+}
+
+// wide is the drawing px wide; 0: as it is.
+func (d *Picture) wide(px float64) *Picture {
+	if px == 0 {
+		return d
+	}
+	return d.scaled(d.enlarged(px))
 }
 
 // compactUnder is the width, px, under which a drawing takes its narrow form.

@@ -57,15 +57,36 @@ func (f *face) advance(c rune) float64 {
 	return f.advances[c]
 }
 
-// width of a text at a size, px.
+// width of a text at a size, px, with what other fonts set of it.
 func (f *face) width(s string, size float64) float64 {
+	parts := f.parts(s)
+	if parts == nil {
+		return f.own(f.boxed(s)) * size
+	}
+	w := 0.0
+	for _, q := range parts {
+		w += f.partWidth(q)
+	}
+	return w * size
+}
+
+// partWidth is the width of a part, in em.
+func (f *face) partWidth(q part) float64 {
+	if q.other != nil {
+		return q.width
+	}
+	return f.own(f.boxed(q.text))
+}
+
+// own is the width of a text in this face alone, in em.
+func (f *face) own(s string) float64 {
 	f.mu.Lock()
 	defer f.mu.Unlock()
 	var w float64
 	for _, c := range s {
 		w += f.advance(c)
 	}
-	return w * size
+	return w
 }
 
 // at is the face as the canvas takes it.

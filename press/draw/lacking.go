@@ -6,8 +6,9 @@ import (
 	"strings"
 )
 
-// What the typeface lacks is shown as an empty box; the texts in which that
-// happens are named once, in a few lines under the drawing.
+// What neither the typeface nor another font has is shown as an empty box, with a word
+// beside it; the texts in which that happens are named once, in a few lines under the
+// drawing.
 const (
 	noteLines = 3  // of the note, at most
 	noteRunes = 24 // of a word in it
@@ -30,18 +31,33 @@ func (f *face) lacks(c rune) bool {
 // emptyBox stands for a character that the face lacks.
 const emptyBox = '□'
 
-// boxed puts empty boxes in place of what the face lacks: a canvas that draws
-// the letters itself would leave them out.
+// noFont stands beside a name whose letters cannot be printed.
+const noFont = " (no font)"
+
+// boxed puts empty boxes in place of what neither the face nor another font has, and
+// says beside them why: a canvas that draws the letters itself would leave them out.
 func (f *face) boxed(s string) string {
-	if plainText(s) {
+	if plainText(s) || f.lackingIn(s) == nil {
 		return s
 	}
-	return strings.Map(func(c rune) rune {
-		if f.lacks(c) {
-			return emptyBox
+	var out strings.Builder
+	words := strings.Split(s, " ")
+	for i, word := range words {
+		if i > 0 {
+			out.WriteByte(' ')
 		}
-		return c
-	}, s)
+		lacking := f.lackingIn(word)
+		for _, c := range word {
+			if slices.Contains(lacking, c) {
+				c = emptyBox
+			}
+			out.WriteRune(c)
+		}
+		if lacking != nil && (i+1 == len(words) || f.lackingIn(words[i+1]) == nil) {
+			out.WriteString(noFont)
+		}
+	}
+	return out.String()
 }
 
 // lackingWords lists the words that hold characters which the face they are set
@@ -68,11 +84,12 @@ func plainText(s string) bool {
 	return strings.IndexFunc(s, func(c rune) bool { return c < ' ' || c > '~' }) < 0
 }
 
-// lackingIn gives the characters of a word that the face lacks, each once.
+// lackingIn gives the characters of a word that neither the face nor another font has,
+// each once.
 func (f *face) lackingIn(word string) []rune {
 	var out []rune
 	for _, c := range word {
-		if f.lacks(c) && !slices.Contains(out, c) {
+		if f.lacks(c) && !elsewhere(c) && !slices.Contains(out, c) {
 			out = append(out, c)
 		}
 	}

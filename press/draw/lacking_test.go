@@ -84,10 +84,11 @@ func TestBoxes(t *testing.T) {
 		const dots = 200 * pngDensity / pxPerInch
 		return picture.(*image.RGBA).Pix[:4*dots*80] // the text, without the note
 	}
-	assert.True(t, bytes.Equal(pixels("a□□b"), pixels("a中𝄞b")))
+	assert.True(t, bytes.Equal(pixels("a□□b (no font)"), pixels("a中𝄞b")))
 	assert.False(t, bytes.Equal(pixels("a□b"), pixels("ab")))
-	assert.Equal(t, regular().width("a□□b", 10), regular().width("a中𝄞b", 10))
-	assert.Equal(t, "a□b", textsOf(content(t, pdfOf(t, named(300, "a中b"))))[0])
+	assert.Equal(t, regular().width("a□□b (no font)", 10), regular().width("a中𝄞b", 10))
+	assert.Equal(t, "a□b (no font)", textsOf(content(t, pdfOf(t, named(300, "a中b"))))[0])
+	assert.Equal(t, "x □ □ (no font) y □ (no font)", regular().boxed("x 中 文 y 名"), "said once beside each name")
 }
 
 // TestLackingLong: a note of many words says how many more there are, and takes

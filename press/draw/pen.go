@@ -155,11 +155,25 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 	p.texts = append(p.texts, label{text, s, false, p.x0 + k*left, p.y0 + k*(y-0.76*s.size), p.x0 + k*(left+w), p.y0 + k*(y+0.22*s.size)})
 	p.c.SetColor(s.ink)
 	f := s.face().at(s.size * k)
-	if c, ok := p.c.(anchored); ok {
+	parts := s.face().parts(text)
+	if c, ok := p.c.(anchored); ok && (parts == nil || !c.outlined()) {
 		c.fillAnchored(f, p.at(x, y), side, text)
 		return
 	}
-	p.c.FillString(f, p.at(left, y), s.face().boxed(text))
+	if parts == nil {
+		p.c.FillString(f, p.at(left, y), s.face().boxed(text))
+		return
+	}
+	for _, q := range parts {
+		if q.other == nil {
+			p.c.FillString(f, p.at(left, y), s.face().boxed(q.text))
+		} else {
+			var path vg.Path
+			q.outlines(&path, func(gx, gy float64) vg.Point { return p.at(left+gx*s.size, y+gy*s.size) })
+			p.c.Fill(path)
+		}
+		left += s.face().partWidth(q) * s.size
+	}
 }
 
 // onPaper writes a line on a clear ground, over lines that pass there.

@@ -104,9 +104,11 @@ func (d *Picture) exported(carried string) []byte {
 
 func (d *Picture) written(unit, carried string) []byte {
 	c := newSVG(d.width, d.height)
+	c.paper = unit == "mm"
 	d.annotate(d.draw(c, d.height))
 	if len(d.note) > 0 {
 		c = newSVG(d.Size())
+		c.paper = unit == "mm"
 		d.on(c)
 	}
 	class, id := d.kind, d.id

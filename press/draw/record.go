@@ -163,7 +163,11 @@ func (d *record) score() string {
 	if d.r.Unfinished {
 		return words.NotFinished(whole(d.r.Answered), whole(d.r.Items))
 	}
-	return whole(d.r.Right) + " of " + whole(d.r.Items) + " right; " + whole(d.r.Needed) + " needed"
+	out := whole(d.r.Right) + " of " + whole(d.r.Items) + " right"
+	if d.r.Needed > 0 { // of practice nothing is
+		out += "; " + whole(d.r.Needed) + " needed"
+	}
+	return out
 }
 
 const recordColumn = 150 // px, where the entries begin
@@ -215,6 +219,9 @@ func (d *record) paintMissed(p *pen, y, last float64) {
 		text := "Nothing was missed."
 		if d.r.Unfinished {
 			text = "It was begun and left. What was answered was not handed in."
+		}
+		if d.r.TypedIn {
+			text = words.NoMissesInCode
 		}
 		p.block(s.fill(text, cardWidth-2*recordMargin), recordMargin, y)
 		return

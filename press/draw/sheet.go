@@ -10,8 +10,11 @@ import (
 type SheetOptions struct {
 	Paper  string        // one of [Papers] by name; empty: the first
 	Issue  *carry.Issue  // nil: a draft
+	Day    string        // on which a draft is drawn; empty: it is not said
 	Pages  []words.Table // tables on pages behind the first
 	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
+
+	Superseded string // by which revision, and when that was issued, as [words.SupersededBy] says it; empty where none was
 }
 
 // sheet is a plan on paper while its pages are laid out.
@@ -44,6 +47,7 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	words.Explain(r)
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
+	s.title.supersede(o.Superseded)
 	s.front()
 	for _, g := range o.Pages {
 		s.table(g)
@@ -67,10 +71,10 @@ func (s *sheet) page(name string) *sheetPage {
 	return g
 }
 
-// block is where the title block stands: in the lower right corner.
-func (s *sheet) block() rect {
+// block is where the title block of a page stands: in the lower right corner.
+func (s *sheet) block(page int) rect {
 	f := s.paper.frame()
-	return rect{f.x1 - titleWidth, f.y1 - s.title.height(), f.x1, f.y1}
+	return rect{f.x1 - titleWidth, f.y1 - s.title.height(page), f.x1, f.y1}
 }
 
 // Distances on a sheet, px.
@@ -79,10 +83,11 @@ const (
 	sheetGutter = 18 // between columns
 )
 
-// body is the room for what is on a page, the title block taken away below.
+// body is the room for what is on a page behind the first, the title block taken away
+// below.
 func (s *sheet) body() rect {
 	b := s.paper.frame().inset(sheetPad)
-	b.y1 = s.block().y0 - 8
+	b.y1 = s.block(2).y0 - 8
 	return b
 }
 
@@ -110,16 +115,20 @@ func (s *sheet) document() *Document {
 	return d
 }
 
-// paint draws a page: the mark of a draft first, so that it hides nothing.
+// paint draws a page: the mark of a draft, or of what is no longer to be used, first,
+// so that it hides nothing.
 func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 	f := s.paper.frame()
-	if s.o.Issue == nil {
+	switch {
+	case s.o.Issue == nil:
 		p.draftMark(f)
+	case s.o.Superseded != "":
+		p.mark(f, supersededMark)
 	}
 	for _, part := range g.parts {
 		part(p)
 	}
 	p.frame(black, sheetThick, solid, f)
-	s.title.paint(p, s.block(), number, len(s.pages))
+	s.title.paint(p, s.block(number), number, len(s.pages))
 	s.foot(p, f)
 }

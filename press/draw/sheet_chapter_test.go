@@ -80,8 +80,10 @@ func TestSheetPagesAreUsed(t *testing.T) {
 			if len(r.Findings) > 0 {
 				assert.Contains(t, first, squeezed(r.Findings[0].Message), "%s, %s: no finding on page 1", name, state)
 			}
-			for _, u := range words.Cautions {
-				assert.Contains(t, first, squeezed(u), "%s, %s: a caution is not on page 1", name, state)
+			if !strings.Contains(first, squeezed(words.CautionsInShort)) {
+				for _, u := range words.Cautions {
+					assert.Contains(t, first, squeezed(u), "%s, %s: a caution is not on page 1", name, state)
+				}
 			}
 			if d.Pages() == 1 {
 				continue
@@ -114,7 +116,10 @@ func pageTexts(d *Document, page int) []string {
 // TestNotesOfThePlan: notes stand on the first page under their heading where they
 // have room; long ones go on behind, and the first page says where.
 func TestNotesOfThePlan(t *testing.T) {
-	short := example(t, changes{"title.notes": "Spare tool in drawer 4."})
+	short := example(t, changes{ // with no finding, and little that cannot be detected
+		"title.notes": "Spare tool in drawer 4.", "joint": "", "joint.kind": "touch", "parts[2].contact": "0", "motion.settle_time": "0.3", "station.reference_uncertainty": "0.02",
+		"station.nest_force": "1000", "ram.setting_continuous": "70", "motion.approach_speed": "60", "motion.slow_speed": "2", "faults.nest_wear": "0", "targets.false_reject_ppm": "100000",
+	})
 	d := checkSheet(t, short, press.Evaluate(short), SheetOptions{})
 	assert.Equal(t, 1, d.Pages())
 	text := strings.Join(pageTexts(d, 0), "|")
@@ -148,9 +153,9 @@ func TestGroupedRows(t *testing.T) {
 	r := press.Evaluate(p)
 	table, _ := words.Paper("reactions", p, r)
 	d := NewSheet(p, r, SheetOptions{Pages: []words.Table{table}})
-	require.Equal(t, 3, d.Pages())
+	require.Equal(t, 4, d.Pages()) // the findings of the example take two
 	count := func(page int, text string) (n int) {
-		for _, s := range pageTexts(d, page) {
+		for _, s := range pageTexts(d, page+1) {
 			if s == text {
 				n++
 			}

@@ -1,11 +1,13 @@
 package draw
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 
 	"ramplan/press"
+	"ramplan/press/carry"
 )
 
 // TestAnIssuedSheetProposesNothing: what was issued is computed or set by hand; a
@@ -23,4 +25,31 @@ func TestAnIssuedSheetProposesNothing(t *testing.T) {
 	draft, revision := said(SheetOptions{}), said(SheetOptions{Issue: issued})
 	assert.Equal(t, []int{5, 0, 1}, []int{draft["proposed"], draft["computed"], draft["by hand"]})
 	assert.Equal(t, []int{0, 5, 1}, []int{revision["proposed"], revision["computed"], revision["by hand"]})
+}
+
+// TestIssuingAddsNoPage: a plan takes as many pages after it is issued as before, for
+// a reason of one line; behind the first page for any reason, which does not stand there.
+func TestIssuingAddsNoPage(t *testing.T) {
+	issue := &carry.Issue{Revision: "A", Date: "2026-03-04", Prepared: "P", Checked: "C", Approved: "A", Reason: "The guard band follows the drill of the new nest."}
+	for name, p := range plans(t) {
+		r := press.Evaluate(p)
+		withPages := []bool{false}
+		if name == "example" || name == "touch" || name == "nothing-left" {
+			withPages = append(withPages, true)
+		}
+		for _, behind := range withPages {
+			o := SheetOptions{}
+			if behind {
+				o.Pages = papers(p, r)
+			}
+			draft := NewSheet(p, r, o)
+			o.Issue = issue
+			issued := NewSheet(p, r, o)
+			assert.Equal(t, draft.Pages(), issued.Pages(), "%s, with pages behind: %v", name, behind)
+			s := sheet{p: p, r: r, paper: paperOf(""), title: newTitleBlock(p, r, nil)}
+			high := s.body().y1
+			s.title = newTitleBlock(p, r, &carry.Issue{Reason: strings.Repeat("Long. ", 99), Despite: "It has to be.", Second: "S"})
+			assert.Equal(t, high, s.body().y1, name)
+		}
+	}
 }

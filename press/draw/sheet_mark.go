@@ -8,10 +8,15 @@ import (
 	"gonum.org/v1/plot/vg"
 )
 
-// draftMark draws the word DRAFT across a page, as hollow letters so light that
-// every figure over them can be read, in colour or grey.
-func (p *pen) draftMark(f rect) {
-	const word = "DRAFT"
+// supersededMark is the word across a sheet of which a newer revision was issued.
+const supersededMark = "SUPERSEDED"
+
+// draftMark draws the word DRAFT across a page.
+func (p *pen) draftMark(f rect) { p.mark(f, "DRAFT") }
+
+// mark draws a word across a page, as hollow letters so light that every figure over
+// them can be read, in colour or grey.
+func (p *pen) mark(f rect, word string) {
 	across := math.Hypot(f.width(), f.height())
 	size := 0.62 * across / bold().width(word, 1)
 	sin, cos := math.Sincos(math.Atan2(f.height(), f.width()))

@@ -98,9 +98,9 @@ func TestSheetLayout(t *testing.T) {
 	t.Run("40 findings", func(t *testing.T) {
 		p := example(t, nil)
 		d := checkSheet(t, p, manyFindings(p), SheetOptions{})
-		assert.Equal(t, 2, d.Pages())
-		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example needs one page")
-		assert.Equal(t, 1, checkSheet(t, p, press.Evaluate(p), SheetOptions{Issue: issued}).Pages(), "and one as a revision")
+		assert.Equal(t, 3, d.Pages())
+		assert.Equal(t, 2, checkSheet(t, p, press.Evaluate(p), SheetOptions{}).Pages(), "the example has seven findings")
+		assert.Equal(t, 2, checkSheet(t, p, press.Evaluate(p), SheetOptions{Issue: issued}).Pages(), "and needs no more as a revision")
 	})
 }
 
@@ -118,10 +118,10 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	t.Helper()
 	d := NewSheet(p, r, o)
 	frame, block := paperOf(o.Paper).frame(), newTitleBlock(p, r, o.Issue)
-	corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(), frame.x1, frame.y1}
 	all, flowing := "", ""
 	for i := range d.Pages() {
 		page := d.Page(i)
+		corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(i+1), frame.x1, frame.y1}
 		labelsApart(t, page, fmt.Sprintf("page %d", i+1))
 		w, h := page.Size()
 		inBlock := map[string]bool{}

@@ -33,16 +33,32 @@ func (s *sheet) newTexts() sheetTexts {
 	return t
 }
 
-// choice is how many of the texts stand on the first page.
-type choice struct{ findings, unseen, cautions, notes int }
+// choice is how many of the texts stand on the first page. Where the cautions find
+// no room as they are, they stand there in short, and whole behind.
+type choice struct {
+	findings, unseen, notes int
+	short                   bool
+}
 
 func (t sheetTexts) all() choice {
-	return choice{len(t.findings), len(t.unseen), len(t.cautions), len(t.notes)}
+	return choice{findings: len(t.findings), unseen: len(t.unseen), notes: len(t.notes)}
+}
+
+// cautionsOn gives the cautions as they stand on the first page.
+func (t sheetTexts) cautionsOn(short bool, page int) chapter {
+	if !short {
+		return chapter{title: cautionsTitle, ps: t.cautions}
+	}
+	return chapter{title: cautionsTitle, ps: []paragraph{
+		{text: words.CautionsInShort, style: sheetText},
+		{text: fmt.Sprintf("In full on page %d.", page), style: sheetBold, above: 2},
+	}}
 }
 
 // choices lists what may stand there, the best first. The notes of the plan go
 // first, then findings down to the three gravest or all blockers, then what cannot
-// be detected; on a page on which hardly anything has room a finding still stands.
+// be detected, then the cautions stand in short, which they always do; on a page on
+// which hardly anything has room a finding still stands.
 func (t sheetTexts) choices(blockers int) []choice {
 	c := t.all()
 	out := []choice{c}
@@ -54,10 +70,12 @@ func (t sheetTexts) choices(blockers int) []choice {
 	}
 	try(&c.notes, 0)
 	try(&c.findings, max(blockers, min(3, c.findings)))
+	try(&c.unseen, min(3, c.unseen))
+	c.short = true
+	out = append(out, c)
 	try(&c.unseen, 1)
 	try(&c.findings, min(1, c.findings))
 	try(&c.unseen, 0)
-	try(&c.cautions, 0)
 	try(&c.findings, 0)
 	return out
 }
@@ -72,7 +90,9 @@ func (t sheetTexts) behind(c choice) []chapter {
 	}
 	add(findingsTitle, t.findings, c.findings)
 	add(unseenTitle, t.unseen, c.unseen)
-	add(cautionsTitle, t.cautions, c.cautions)
+	if c.short {
+		add(cautionsTitle, t.cautions, 0)
+	}
 	add(notesTitle, t.notes, c.notes)
 	add(cutTitle, t.cut, 0)
 	return out
@@ -95,7 +115,7 @@ func shown(title string, ps []paragraph, n, page int) chapter {
 // columns are the rooms for texts on the first page: one that reaches down beside
 // the title block, under the strip, and two over the block.
 func (s *sheet) columns(underStrip, underForce float64) []rect {
-	f, block := s.paper.frame(), s.block()
+	f, block := s.paper.frame(), s.block(1)
 	inner := f.inset(sheetPad)
 	bottom := block.y0 - 4
 	last := rect{inner.x1 - rightColumn, underForce, inner.x1, bottom}
@@ -122,7 +142,7 @@ func (s *sheet) texts(g *sheetPage, underStrip, underForce float64) {
 		g.add(func(p *pen) { p.write(placed) })
 		return
 	}
-	s.cutOn = s.behind(m, append([]chapter{s.rule()}, t.behind(choice{})...))[cutTitle]
+	s.cutOn = s.behind(m, append([]chapter{s.rule()}, t.behind(choice{short: true})...))[cutTitle]
 }
 
 // rule is the reading rule.
@@ -135,7 +155,7 @@ func (s *sheet) rule() chapter {
 func (s *sheet) arrange(m setter, t sheetTexts, c choice, columns []rect, on map[string]int) []placedLine {
 	page := func(title string) int { return max(2, on[title]) }
 	part := func(title string, ps []paragraph, n int) chapter { return shown(title, ps, n, page(title)) }
-	cautions, rule := part(cautionsTitle, t.cautions, c.cautions), s.rule()
+	cautions, rule := t.cautionsOn(c.short, page(cautionsTitle)), s.rule()
 	findings, unseen := part(findingsTitle, t.findings, c.findings), part(unseenTitle, t.unseen, c.unseen)
 	var notes []chapter
 	if len(t.notes) > 0 {

@@ -38,7 +38,9 @@ type titleCell struct {
 	page         bool // the value is the number of the page
 }
 
-// titleReason is a line over the block that only issued revisions have.
+// titleReason is a line over the block of the first page. The reason for a change has
+// its room on a draft as well, so that a plan takes as many pages after it is issued
+// as before.
 type titleReason struct{ label, text string }
 
 func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBlock {
@@ -48,11 +50,8 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	if issue != nil {
 		revision, b.date = issue.Revision, issue.Date
 		b.creator, checked, approved = issue.Prepared, issue.Checked, issue.Approved
-		b.reasons = append(b.reasons, titleReason{"Reason for the change:", issue.Reason})
-		if issue.Despite != "" || issue.Second != "" {
-			b.reasons = append(b.reasons, titleReason{"Issued despite blockers, second name " + issue.Second + ":", issue.Despite})
-		}
 	}
+	b.reasons = reasonsOf(issue)
 	b.rows = [][]titleCell{
 		{{label: "Created by", value: b.creator, mm: 40}, {label: "Checked by", value: checked, mm: 40}, {label: "Approved by", value: approved, mm: 40},
 			{label: "Date of issue", value: b.date, mm: 28}, {label: "Plan digest", value: words.ShortDigest(r.PlanDigest), mm: 32}},
@@ -67,6 +66,26 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	return b
 }
 
+// supersede says over everything else in the block that a newer revision was issued.
+func (b *titleBlock) supersede(by string) {
+	if by != "" {
+		b.reasons = append([]titleReason{{"Not to be used any more:", by + "."}}, b.reasons...)
+	}
+}
+
+// reasonsOf are the reasons of an issue, or the room for the one that every issue has.
+func reasonsOf(issue *carry.Issue) []titleReason {
+	const change = "Reason for the change:"
+	if issue == nil {
+		return []titleReason{{change, ""}}
+	}
+	out := []titleReason{{change, issue.Reason}}
+	if issue.Despite != "" || issue.Second != "" {
+		out = append(out, titleReason{"Issued despite blockers, second name " + issue.Second + ":", issue.Despite})
+	}
+	return out
+}
+
 // heading names the document among others.
 func (b titleBlock) heading() string {
 	if b.number == "" {
@@ -75,17 +94,26 @@ func (b titleBlock) heading() string {
 	return b.number + " " + b.name
 }
 
-func (b titleBlock) height() float64 {
+// height of the block on a page; the reasons stand on the first.
+func (b titleBlock) height(page int) float64 {
 	h := float64(len(b.rows)) * cellHeight
-	for _, q := range b.reasons {
+	for _, q := range b.on(page) {
 		h += q.height()
 	}
 	return h
 }
 
+// on are the reasons on a page.
+func (b titleBlock) on(page int) []titleReason {
+	if page == 1 {
+		return b.reasons
+	}
+	return nil
+}
+
 func (b titleBlock) paint(p *pen, box rect, number, count int) {
 	y := box.y0
-	for _, q := range b.reasons {
+	for _, q := range b.on(number) {
 		p.reason(q, rect{box.x0, y, box.x1, y + q.height()})
 		y += q.height()
 		p.line(black, sheetThin, solid, [2]float64{box.x0, y}, [2]float64{box.x1, y})

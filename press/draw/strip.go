@@ -47,11 +47,12 @@ type stripDrawing struct {
 	compact       bool
 	width, height float64
 
-	title  []string
-	ruler  strokeRuler
-	lens   lens
-	pairs  rect
-	pairsH []float64 // heights of the rows
+	title     []string
+	ruler     strokeRuler
+	lens      lens
+	pairs     rect
+	pairsAt   []rect  // the rows
+	pairsWide float64 // each
 }
 
 func newStripDrawing(m *stripModel, o Options) *stripDrawing {

@@ -14,10 +14,23 @@ const (
 	pairHead      = 22
 )
 
-// layPairs finds the heights of the rows of the table.
+// pairsTwo is from how wide on the narrow form sets the pairs in two columns, px.
+const pairsTwo = 500
+
+// pairsGutter is between them.
+const pairsGutter = 20
+
+// layPairs finds the boxes of the rows of the table, those with arrival in the first
+// column where there are two.
 func (d *stripDrawing) layPairs() {
-	y := d.pairs.y0 + pairHead
-	for _, q := range d.m.pairs {
+	columns := 1
+	if d.compact && d.pairs.x1-d.pairs.x0 >= pairsTwo {
+		columns = 2
+	}
+	d.pairsWide = (d.pairs.x1 - d.pairs.x0 - float64(columns-1)*pairsGutter) / float64(columns)
+	rows := (len(d.m.pairs) + columns - 1) / columns
+	high := make([]float64, rows)
+	for i, q := range d.m.pairs {
 		verdict, meaning := d.pairLines(q)
 		h := 16 + leading*body*float64(len(verdict)) + leading*small*float64(len(meaning))
 		if d.compact {
@@ -25,17 +38,25 @@ func (d *stripDrawing) layPairs() {
 		} else {
 			h = math.Max(h, (d.lens.frameEnd()-d.pairs.y0-pairHead)/4)
 		}
-		d.pairsH = append(d.pairsH, h)
-		y += h
+		high[i%rows] = math.Max(high[i%rows], h)
+	}
+	d.pairs.y1 = d.pairs.y0 + pairHead
+	for i := range d.m.pairs {
+		x, y := d.pairs.x0+float64(i/rows)*(d.pairsWide+pairsGutter), d.pairs.y0+pairHead
+		for _, h := range high[:i%rows] {
+			y += h
+		}
+		box := rect{x, y, x + d.pairsWide, y + high[i%rows]}
+		d.pairsAt = append(d.pairsAt, box)
+		d.pairs.y1 = math.Max(d.pairs.y1, box.y1)
 	}
 	if len(d.m.pairs) == 0 {
-		y += 50
+		d.pairs.y1 += 50
 	}
-	d.pairs.y1 = y
 }
 
 func (d *stripDrawing) pairLines(q words.PairText) (verdict, meaning []string) {
-	room := d.pairs.x1 - d.pairs.x0 - wordColumn - 8
+	room := d.pairsWide - wordColumn - 8
 	return bold().wrap(q.Verdict, body, room-22), append(regular().wrap(q.Brief, small, room), regular().wrap(q.Act, small, room)...)
 }
 
@@ -43,25 +64,29 @@ func (d *stripDrawing) pairLines(q words.PairText) (verdict, meaning []string) {
 func (d *stripDrawing) paintPairs(p *pen) {
 	box := d.pairs
 	head := style{quiet, small, false}
-	y := box.y0 + 13
-	p.text(head, box.x0+arrivalColumn, y, middle, "arrival")
-	p.text(head, box.x0+zoneColumn, y, middle, "zone")
-	p.text(head, box.x0+wordColumn, y, start, "means")
-	y = box.y0 + pairHead
-	p.hline(black, box.x0, box.x1, y)
+	columns := []float64{box.x0}
+	if n := len(d.pairsAt); n > 0 && d.pairsAt[n-1].x0 > box.x0 {
+		columns = append(columns, d.pairsAt[n-1].x0)
+	}
+	for _, x := range columns {
+		y := box.y0 + 13
+		p.text(head, x+arrivalColumn, y, middle, "arrival")
+		p.text(head, x+zoneColumn, y, middle, "zone")
+		p.text(head, x+wordColumn, y, start, "means")
+		p.hline(black, x, x+d.pairsWide, box.y0+pairHead)
+	}
 	if len(d.m.pairs) == 0 {
-		p.lines(head, box.x0, y+20, start, regular().wrap("No verdict: zone and push end are not known.", small, box.x1-box.x0))
+		p.lines(head, box.x0, box.y0+pairHead+20, start, regular().wrap("No verdict: zone and push end are not known.", small, box.x1-box.x0))
 		return
 	}
 	for i, q := range d.m.pairs {
-		d.pair(p, q, y, d.pairsH[i])
-		y += d.pairsH[i]
-		p.hline(faint, box.x0, box.x1, y)
+		d.pair(p, q, d.pairsAt[i])
+		p.hline(faint, d.pairsAt[i].x0, d.pairsAt[i].x1, d.pairsAt[i].y1)
 	}
 }
 
-func (d *stripDrawing) pair(p *pen, q words.PairText, y, h float64) {
-	x := d.pairs.x0
+func (d *stripDrawing) pair(p *pen, q words.PairText, box rect) {
+	x, y, h := box.x0, box.y0, box.y1-box.y0
 	lamp(p, x+arrivalColumn, y+h/2-6, q.Pair.Arrival)
 	lamp(p, x+zoneColumn, y+h/2-6, q.Pair.Zone)
 	f := fateOf(q)

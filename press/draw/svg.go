@@ -19,6 +19,8 @@ type svg struct {
 	surface
 	body bytes.Buffer
 	used [2]map[rune]bool // characters, of the regular and of the bold face
+
+	paper bool // a file of its own, for paper
 }
 
 var _ vg.CanvasSizer = (*svg)(nil)
@@ -140,7 +142,10 @@ const (
 // anchored is a canvas that can centre a text itself.
 type anchored interface {
 	fillAnchored(font.Face, vg.Point, anchor, string)
+	outlined() bool // it draws the letters of other fonts, for there may be none where it is read
 }
+
+func (c *svg) outlined() bool { return c.paper }
 
 // FillString writes a text from its point to the right.
 func (c *svg) FillString(f font.Face, pt vg.Point, s string) { c.fillAnchored(f, pt, start, s) }

@@ -19,6 +19,8 @@ var CardCautions = []string{
 func CardCheck(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
+	case t.Pair == Pair{} && len(t.Words) == 0:
+		return "Weak drive? Stick-slip? Lost signal?"
 	case len(t.Words) == 0:
 		return "Test each lamp and its cable."
 	case !t.Clear:
@@ -27,6 +29,8 @@ func CardCheck(t PairText) string {
 		return "Insert there? Both lamps off before?"
 	case has(press.Good):
 		return "Were both lamps off before?"
+	case has(press.Missing) && t.Pair.Zone:
+		return "Insert in the nest? Arrival in time?"
 	case has(press.Missing):
 		return "Is there an insert in the nest?"
 	}
@@ -45,7 +49,7 @@ func CardAct(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return "Stop. No push ends like this."
+		return "Stop. By plan no push ends like this."
 	case !t.Clear:
 		return "Set apart: the lamps do not tell."
 	case has(press.Good) && has(press.Missing):
@@ -81,12 +85,23 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	if s == nil {
 		return nil
 	}
-	pos := PositionsOf(p).Fine()
-	out := []string{"Refused: " + pos.Bare(pos.up(s.Long)) + " and taller, " + pos.Bare(pos.down(s.Short)) + " and shorter."}
+	var refused []string
+	for _, x := range made(LimitSamples(p, r)) {
+		if !x.Good {
+			refused = append(refused, bare(p, x))
+		}
+	}
+	out := []string{"Refused: " + and(refused) + "."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
+		pos := PositionsOf(p).Fine()
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+". Between: either way.")
 	}
 	return out
+}
+
+// bare writes the heights of a sample without their unit.
+func bare(p *press.Plan, x LimitSample) string {
+	return strings.TrimSuffix(x.Heights(p), Unit("", "mm"))
 }
 
 // CardUnseen lists what the lamps do not find, in few words.

@@ -2,18 +2,18 @@ package words
 
 // Cautions stand on every sheet and in the product.
 var Cautions = []string{
+	"A force-limited ram still crushes, even at the lowest setting. The approach is not force-limited; approach, return, homing and jogging crush as well. Never put a hand into the work space to try a plan.",
 	"This is a planning aid: its figures are estimates from the data that were entered. Prove force and position on the station, with a load cell and limit samples, before use.",
-	"A force-limited ram still crushes, even at the lowest setting. Approach, return, homing and jogging crush as well, and no push limit holds them back.",
-	"Never put a hand into the work space to try a plan.",
-	"Guarding, stopping and lock-out follow the machinery rules in force where the station stands (ISO 12100 and ISO 13849 are the usual starting points) and the judgement of a qualified person. " +
-		"How far off guards and buttons must stand follows from the stopping time that was measured (ISO 13855); two-hand control protects the one person who uses it, nobody else (ISO 13851).",
-	"Signals that judge parts are not safety functions. The approach is not force-limited.",
-	"How a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go, is known before work begins: a self-locking screw keeps clamping when the power is off.",
-	"A vertical ram may sink or drop without power or brake: prop it before working under it.",
+	"Signals that judge parts are not safety functions. Every forced input is removed, and signed for, before release.",
+	"Guarding, stopping and lock-out follow the machinery rules in force (ISO 12100 and ISO 13849 are the usual starting points; ISO 16092 where the station counts as a press) and a qualified person. " +
+		"Guards and buttons stand off by the measured stopping time (ISO 13855); two-hand control protects the one person who uses it (ISO 13851).",
+	"Know how a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go. A self-locking screw keeps clamping. A vertical ram may sink or drop without power or brake: prop it before working under it.",
 	"Parts may burst or jump out: shield the work space. A load cell can kick out: centre it and fix it.",
-	"Every forced input is removed, and signed for, before release.",
-	"Where the station counts as a press, the press standards apply (ISO 16092 series).",
 }
+
+// CautionsInShort stand where [Cautions] have no room and follow on another page.
+const CautionsInShort = "A planning aid: prove force and position with a load cell and limit samples before use. The ram crushes at every setting, on the way back, when homing and when jogging too: " +
+	"never a hand in the work space. Guarding, stopping and lock-out by the machinery rules in force and a qualified person. Signals that judge parts are not safety functions. Prop a vertical ram."
 
 // TradeCautions are said where they matter. Common practice, no source.
 var TradeCautions = []string{

@@ -52,8 +52,8 @@ func offTarget(p *press.Plan, r *press.Result) []string {
 		}
 		return s + " " + what + " (target " + of + ")"
 	}
-	return []string{"of all parts, " + share(*refused, p.Targets.FalseRejectPPM, "are good and refused") + ", and " +
-		share(*accepted, p.Targets.FalseAcceptPPM, "have a wrong height and are accepted")}
+	return []string{"refuses " + share(*refused, p.Targets.FalseRejectPPM, "of all parts although good") + ", accepts " +
+		share(*accepted, p.Targets.FalseAcceptPPM, "of wrong height")}
 }
 
 // StripTitle is the message of the decision strip. What is accepted is called
@@ -161,25 +161,25 @@ func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
 	return mm, mm > 0
 }
 
-// causes are the blockers in the words of a headline, gravest first.
-var causes = []struct{ code, words string }{
-	{press.NothingStopsIt, "nothing stops the press-in"},
-	{press.NoSetting, "no setting seats every part and overloads none"},
-	{press.SettingNotFeasible, "the setting leaves parts unseated or overloads them"},
-	{press.TravelNegative, "the heights of the parts contradict each other"},
-	{press.TouchWithTravel, "the heights of the parts contradict the joint"},
-	{press.EngagementTooLong, "the engaged length does not fit into the travel"},
-	{press.NoAcceptance, "the guard bands leave nothing of the requirement"},
-	{press.NeverGood, "no reading gives both signals"},
-	{press.NominalRejected, "the nominal part is refused"},
-	{press.MissingLooksGood, "a missing insert looks good"},
-	{press.FaultLooksGood, "a faulty part looks good"},
-	{press.OverlapWider, "parts outside the drawing pass"},
-	{press.EarlyContactBlocked, "parts are met in the fast approach"},
-	{press.BeyondStroke, "the ram cannot go where it is sent"},
-	{press.SpeedOverRam, "the ram cannot move as asked"},
-	{press.OverYield, "the tightest fit yields"},
-	{press.HoldingShort, "the loosest joint holds too little"},
+// causes are the blockers in the words of a headline.
+var causes = map[string]string{
+	press.NothingStopsIt:      "nothing stops the press-in",
+	press.NoSetting:           "no setting seats every part and overloads none",
+	press.SettingNotFeasible:  "the setting leaves parts unseated or overloads them",
+	press.TravelNegative:      "the heights of the parts contradict each other",
+	press.TouchWithTravel:     "the heights of the parts contradict the joint",
+	press.EngagementTooLong:   "the engaged length does not fit into the travel",
+	press.NoAcceptance:        "the guard bands leave nothing of the requirement",
+	press.NeverGood:           "no reading gives both signals",
+	press.NominalRejected:     "the nominal part is refused",
+	press.MissingLooksGood:    "a missing insert looks good",
+	press.FaultLooksGood:      "a faulty part looks good",
+	press.OverlapWider:        "parts outside the drawing pass",
+	press.EarlyContactBlocked: "parts are met in the fast approach",
+	press.BeyondStroke:        "the ram cannot go where it is sent",
+	press.SpeedOverRam:        "the ram cannot move as asked",
+	press.OverYield:           "the tightest fit yields",
+	press.HoldingShort:        "the loosest joint holds too little",
 }
 
 // Glance is the shortest verdict on a plan: what it accepts, with what misses a
@@ -233,21 +233,30 @@ func blockers(r *press.Result) string {
 	return why + ", and " + Fixed(float64(n-1), 0) + " more blockers"
 }
 
-func cause(r *press.Result) string {
-	for _, c := range causes {
-		for _, f := range r.Findings {
-			if f.Code == c.code && f.Severity == press.Blocker {
-				if f.Code == press.SettingNotFeasible {
-					return unfit(r)
-				}
-				if _, refused := f.Figures["ppm"]; refused && f.Code == press.NominalRejected {
-					return "more than a quarter of all parts are good and refused"
-				}
-				return c.words
-			}
+// gravest gives the blocker that a headline names.
+func gravest(r *press.Result) (f press.Finding, found bool) {
+	most := 0
+	for _, one := range r.Findings {
+		rule, _ := press.RuleOf(one.Code)
+		if one.Severity == press.Blocker && (!found || rule.Gravity < most) {
+			f, most, found = one, rule.Gravity, true
 		}
 	}
-	return "a blocker was found"
+	return f, found
+}
+
+func cause(r *press.Result) string {
+	f, found := gravest(r)
+	_, refused := f.Figures["ppm"]
+	switch {
+	case !found:
+		return "a blocker was found"
+	case f.Code == press.SettingNotFeasible:
+		return unfit(r)
+	case f.Code == press.NominalRejected && refused:
+		return "more than a quarter of all parts are good and refused"
+	}
+	return causes[f.Code]
 }
 
 // unfit says what a setting that was chosen by hand does wrong.

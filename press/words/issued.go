@@ -12,6 +12,11 @@ func Standing(letter string, same bool) string {
 	return "Draft after revision " + letter
 }
 
+// StandingOld is what a draft is that makes the plan of an earlier revision again.
+func StandingOld(same, last string) string {
+	return "Draft, the plan of revision " + same + ", " + SupersededBy(last, "")
+}
+
 // SupersededBy says of a revision that a newer one was issued; day is that of its
 // issue, and may be empty.
 func SupersededBy(letter, day string) string {

@@ -57,7 +57,11 @@ func TestQuantities(t *testing.T) {
 		{"1.70\u202fs", Seconds(1.6993388)},
 		{"0.05\u202fs", Seconds(0.05)},
 		{"0.10\u202fs", Seconds(0.1)},
-		{"0.008\u202fs", Seconds(0.0081)},
+		{"0.009\u202fs", Seconds(0.0081)},
+		{"0.10\u202fs", Seconds(0.0996)},
+		{"1.74\u202fs", Seconds(1.7311)}, // rounded as what has to go by
+		{"1.74\u202fs", After(1.7311)},
+		{"1.73\u202fs", Seconds(1.73)},
 		{"180\u202fmm/s", Speed(180)},
 		{"−3.2\u202fµm", Microns(-3.21)},
 		{"1600\u202fppm", PPM(1584.493)},

@@ -1,11 +1,6 @@
 package words
 
-import (
-	"encoding/csv"
-	"io"
-
-	"ramplan/press"
-)
+import "ramplan/press"
 
 // A Table is one page beside the sheet: a title, what it is for, and rows of text.
 // A column of boxes is filled in by hand; a row has nothing there.
@@ -21,6 +16,10 @@ type Table struct {
 	Abreast int      // how many stretches of rows stand beside each other on paper; 0 as 1
 	Lacking string   // why there are no rows; empty with rows
 	Fill    []string // what is written in by hand over the rows: date, shift
+
+	// Heads of columns that a file of rows has in several: of figures with a unit, of
+	// ranges and limits; and of those that hold what was typed in, which are no numbers.
+	Figures, Ranges, Typed []string
 }
 
 // A Column of a table.
@@ -76,31 +75,6 @@ func Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
 		}
 	}
 	return Table{}, false
-}
-
-// CSV writes the table as RFC 4180 has it, columns of boxes left out.
-func (t Table) CSV(w io.Writer) error {
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
-	line := func(row []string) {
-		var cells []string
-		for i, c := range t.Columns {
-			if !c.Box && i < len(row) {
-				cells = append(cells, Cell(row[i]))
-			}
-		}
-		_ = out.Write(cells)
-	}
-	heads := make([]string, len(t.Columns))
-	for i, c := range t.Columns {
-		heads[i] = c.Head
-	}
-	line(heads)
-	for _, row := range t.Rows {
-		line(row)
-	}
-	out.Flush()
-	return out.Error()
 }
 
 // lamps writes what both lamps show, or what is known instead.

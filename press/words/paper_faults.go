@@ -8,6 +8,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	pos := PositionsOf(p).Fine()
 	t := Table{
 		Lead:    CatalogueLead(r),
+		Figures: []string{"Reading", "Known after", "Judged rightly"},
 		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
 	for _, f := range r.Faults {
@@ -31,7 +32,8 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 
 func failureTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
-		Lead: "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Lead:    "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
+		Figures: []string{"Detection"},
 		Columns: []Column{{"Failure", 0.95, false}, {"What it is", 2.8, false}, {"Effect", 2, false}, {"Effect on the signals", 0.9, false}, {"Cause", 1.95, false}, {"Prevention", 2.15, false},
 			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}

@@ -24,6 +24,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 	c := checklist{p: p, r: r, at: shown{pos: PositionsOf(p), unsure: r.MasterWithin()}, Table: Table{
 		Lead: "In this order, by qualified people, with guarding and stopping in force. Nobody reaches into the work space to try anything. Reduced speed is what the qualified person sets, no faster than the plan's slow speed of " +
 			Speed(p.Motion.SlowSpeed) + "; it holds for every move until full speed is entered.",
+		Ranges:  []string{"Must be"},
 		Columns: []Column{{"Step", 0.4, false}, {"What is done", 4.1, false}, {"Must be", 2.7, false}, {"Found", 1.1, true}, {"Signed", 1, true}},
 		Fill:    []string{"Date", "Station", "Load cell number", "Calibrated on", "Controller program"},
 	}}
@@ -57,6 +58,7 @@ func (c *checklist) force() {
 	least := Setting(rising[0])
 	c.step("Guarding, emergency stop and lock-out are proved by whoever may, and the stopping time is measured: how far off guards and buttons stand follows from it (ISO 13855). Two-hand control protects the one person who uses it (ISO 13851).", "released for set-up; stopping time written down")
 	c.step("Everybody here is shown how a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go.", "shown and tried, nobody in the work space")
+	c.step("A shield stands between everybody and the work space: samples and parts may burst or jump out.", "in its place, and stays there")
 	c.step("Reference the ram at reduced speed, the work space empty: homing and jogging crush like any other move.", "at home it shows "+c.at.pos.At(c.p.Station.Home))
 	c.step("Enter the limits of the stroke, the reduced speeds and the setting "+least+"; read each of them back.", "stroke to "+c.at.pos.At(c.p.Ram.Stroke)+"; "+least+"; at most "+Speed(c.p.Motion.SlowSpeed))
 	for i, setting := range rising {
@@ -114,7 +116,6 @@ func (c *checklist) signals() {
 // parts proves samples and first parts, and only then full speed.
 func (c *checklist) parts() {
 	p, r, pos := c.p, c.r, c.at.pos
-	c.step("A shield stands between everybody and the work space: samples and parts may burst or jump out.", "in its place, and stays there")
 	for _, x := range made(LimitSamples(p, r)) {
 		what := "Press " + allSamples(p) + " of the samples “" + lowerFirst(x.Name) + "”, " + x.Heights(p) + "."
 		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {

@@ -110,6 +110,7 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. " +
 			samplesPressed(p) + " " + otherAnswer,
+		Ranges: []string{"Seated height"},
 		Columns: []Column{{"Sample", 1.1, false}, {"Seated height", 1.6, false}, {"Made", 0.5, false}, {"Pressed at set-up", 0.8, false}, {"In the shift check", 0.8, false}, {"Lamps", 1.5, false},
 			{"The station must", 0.9, false}, {"Measured heights", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.8, true}},
 		Fill: []string{"Date", "Station", "Instrument"},

@@ -79,8 +79,10 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 		Lead: "What is typed into the controller. Read each figure back after it was entered.",
 		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 0.9, false}, {"In its unit", 0.9, false},
 			{"Read back", 1, true}, {"Signed", 1, true}},
+		Figures: []string{"Figure"}, Typed: []string{"The controller calls it", "In its unit"},
 	}
 	if !own {
+		t.Figures, t.Typed = []string{"To be entered"}, nil
 		t.Columns = []Column{{"Setpoint", 1.4, false}, {"To be entered", 1.2, false}, {"Read back", 1, true}, {"Signed", 1, true}}
 		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}

@@ -85,6 +85,7 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer + " One page holds a week of one shift: into each box go the lamps seen and the reading.",
+		Ranges:  []string{"Reading must lie in"},
 		Columns: []Column{{"Push", 1.1, false}, {"Why", 2.3, false}, {"Lamps that must show", 1.1, false}, {"Reading must lie in", 1.35, false}},
 	}
 	for _, day := range weekdays {

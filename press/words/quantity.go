@@ -9,12 +9,16 @@ func Force(n float64) string { return Unit(Fixed(n, 0), "N") }
 // to 0.01 %.
 func Setting(percent float64) string { return Unit(Trimmed(percent, 2), "%") }
 
-// Seconds writes a time to 0.01 s, short ones to 0.001 s.
-func Seconds(s float64) string {
-	if math.Abs(s) < 0.1 {
-		return Unit(Trimmed(s, 3), "s")
+// Seconds writes a time to 0.01 s, short ones to 0.001 s. Every time is rounded up,
+// as those are that have to go by: one time never stands in two ways.
+func Seconds(s float64) string { return Unit(SecondsBare(s), "s") }
+
+// SecondsBare is the same without its unit.
+func SecondsBare(s float64) string {
+	if short := roundedUp(s, 1000); math.Abs(short) < 0.1 {
+		return Trimmed(short, 3)
 	}
-	return Unit(Fixed(s, 2), "s")
+	return AfterBare(s)
 }
 
 // Speed writes a speed as it was typed.

@@ -29,4 +29,8 @@ func After(s float64) string { return Unit(AfterBare(s), "s") }
 func AfterBare(s float64) string { return Fixed(whenOver(s), 2) }
 
 // whenOver rounds a time up to what is typed in.
-func whenOver(s float64) float64 { return math.Ceil(s*100-1e-6) / 100 }
+func whenOver(s float64) float64 { return roundedUp(s, 100) }
+
+// roundedUp rounds up to parts of a whole, and leaves what is one but for the last
+// digits.
+func roundedUp(x, parts float64) float64 { return math.Ceil(x*parts-1e-6) / parts }

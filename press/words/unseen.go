@@ -9,7 +9,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if p.Joint.Kind != press.Touch {
 		s := "A loose fit: it rests in the right place."
 		if r.Probe.Possible && r.Probe.HighestSetting != nil {
-			s += " " + ProbeMay(*r.Probe.HighestSetting)
+			s += " A first push with an end of its own may refuse it: see the findings."
 		}
 		out = append(out, s,
 			"A tight fit that still reaches its seat, and how much force it took.",

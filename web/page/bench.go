@@ -38,6 +38,7 @@ type State struct {
 // Assets are the addresses of what the page loads.
 type Assets struct {
 	Styles  []string
+	Print   string // the style for paper, after all others
 	Scripts []string
 	Icon    string
 }

@@ -95,6 +95,7 @@ type Revision struct {
 	Reason, Despite, Second, Drill       string
 	Damaged                              bool
 	Remark                               string     // on the names
+	Superseded                           string     // that it is, and by which
 	NotTaken                             []string   // what today's rules miss in it
 	Back                                 *BringBack // of one that they do not take
 }
@@ -109,6 +110,7 @@ type IssuedPage struct {
 	Blocked  bool // the headline says that the plan is not ready
 	Links    []Link
 	Back     *BringBack // nil where the draft is this revision
+	Last     *Link      // the revision that superseded it
 	Result   *Result
 }
 

@@ -1297,7 +1297,7 @@ func PlanRamOf(p PlanRamPage) templ.Component {
 					return templ_7745c5c3_Err
 				}
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 115, "</section><section class=\"block\" aria-labelledby=\"put-h\" id=\"put\"><h2 id=\"put-h\">Put this plan's ram on the shelf</h2>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 115, "</section><section class=\"block onscreen\" aria-labelledby=\"put-h\" id=\"put\"><h2 id=\"put-h\">Put this plan's ram on the shelf</h2>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

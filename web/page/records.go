@@ -7,7 +7,7 @@ type RecordsPage struct {
 	Due      []DueList
 	UnderWay []ExamUnderWay
 	All      []TrainingLine
-	CSV      string // address
+	CSV      []Link
 	Code     CodeForm
 }
 
@@ -41,6 +41,7 @@ type TrainingLine struct {
 // A PeoplePage lists who has records.
 type PeoplePage struct {
 	Assets Assets
+	CSV    []Link
 	All    []PersonLine
 }
 
@@ -56,7 +57,7 @@ type PersonPage struct {
 	Assets  Assets
 	Who     string
 	All     []TrainingLine
-	CSV     string
+	CSV     []Link
 	Remove  string // what the button says
 	Trouble string
 }

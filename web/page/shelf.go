@@ -25,6 +25,7 @@ type Card struct {
 	Strip                           string // SVG
 	Older                           bool   // the strip is that of the last sound plan
 	State                           State
+	Asked, AskedAddress, AskedSays  string // of the revision whose digest was searched for
 }
 
 // Pages leads to the pages beside this one; empty where there is none.

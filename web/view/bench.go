@@ -31,6 +31,7 @@ type Kept struct {
 	Window           string
 	Revision         string // the last issued
 	AsIssued         bool   // the entries are that revision
+	Older            string // an earlier revision that they are in place of it
 	CanUndo, CanRedo bool
 	Binned           bool
 	RamNews          *RamNews // the shelf's ram has changed since it was copied; nil for none
@@ -64,7 +65,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		if len(b.Faults) > 0 {
 			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, out.Result.Setpoints, b.Kept.standing(), len(b.Faults) > 0)
+		out.Result.Copy = copied(b.Plan, b.Result, words.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
 		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
 		out.Glance = words.Glance(b.Plan, b.Result)
 	}
@@ -80,7 +81,12 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	return out
 }
 
-func (k Kept) standing() string { return words.Standing(k.Revision, k.AsIssued) }
+func (k Kept) standing() string {
+	if k.Older != "" {
+		return words.StandingOld(k.Older, k.Revision)
+	}
+	return words.Standing(k.Revision, k.AsIssued)
+}
 
 // alarm says in a few words, where it is always in sight, that nothing is saved.
 func (k Kept) alarm() string {

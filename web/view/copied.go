@@ -1,36 +1,41 @@
 package view
 
 import (
-	"fmt"
-	"strings"
-
 	"ramplan/press"
 	"ramplan/press/words"
-	"ramplan/web/page"
 )
 
 // copied writes the setpoints as lines of text, columns apart by tabs, with what
-// the plan is to its revisions. What must not be typed into a controller says so on
-// top.
-func copied(p *press.Plan, r *press.Result, setpoints []page.Figure, standing string, older bool) string {
-	var b strings.Builder
+// the plan is to its revisions. What the user's own controller calls a setpoint, and
+// what is typed in there, stand in columns of their own. What must not be typed into
+// a controller says so on top.
+func copied(p *press.Plan, r *press.Result, setpoints []words.Setpoint, standing string, older bool) string {
+	var rows [][]string
 	if r.Blocked() {
-		fmt.Fprintf(&b, "NOT READY: %s\n", words.NotReady(r))
+		rows = append(rows, []string{"NOT READY: " + words.NotReady(r)})
 	}
 	if older {
-		b.WriteString("older than the entries\n")
+		rows = append(rows, []string{"older than the entries"})
 	}
-	fmt.Fprintf(&b, "%s\t%s\t%s\n", p.Title.Name, p.Title.Number, standing)
-	for _, f := range setpoints {
-		fmt.Fprintf(&b, "%s\t%s\t%s", f.Label, f.Value, f.Unit)
-		if f.Label == words.SettingLabel && !r.Force.SettingFeasible {
-			b.WriteString("\t" + f.Note)
-		}
-		if f.Own != "" {
-			b.WriteString("\t" + f.Own)
-		}
-		b.WriteByte('\n')
+	rows = append(rows, []string{p.Title.Name, p.Title.Number, standing})
+	own := len(p.Controller.Words) > 0
+	head := []string{"Setpoint", "Figure", "Unit"}
+	if own {
+		head = append(head, "The controller calls it", "To be entered", "In its unit")
 	}
-	fmt.Fprintf(&b, "Plan\t%s\n", words.ShortDigest(r.PlanDigest))
-	return b.String()
+	rows = append(rows, append(head, "Note"))
+	for _, s := range setpoints {
+		row := []string{s.Label, words.Plain(s.Value), s.Unit}
+		if own {
+			w, _ := words.InOwnWords(p, s)
+			row = append(row, w.Called, w.Entered, w.Unit)
+		}
+		note := ""
+		if s.Label == words.SettingLabel && !r.Force.SettingFeasible {
+			note = s.Note
+		}
+		rows = append(rows, append(row, note))
+	}
+	rows = append(rows, []string{"Plan", "sha256:" + words.ShortDigest(r.PlanDigest)})
+	return words.Tabbed(rows)
 }

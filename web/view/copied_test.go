@@ -16,14 +16,15 @@ func copiedOf(t *testing.T, data []byte, faults press.Problems) ([]string, page.
 	t.Helper()
 	p, r := evaluated(t, data)
 	b := Bench{Typed: Take(p.Draft().Entries, nil), Plan: p, Result: r, Faults: faults}.Page(page.Assets{})
-	require.Contains(t, b.Result.Copy, "Plan\t"+strings.TrimPrefix(p.Digest(), "sha256:")[:12]+"\n", "the first 12 digits")
+	require.Contains(t, b.Result.Copy, "Plan\t"+p.Digest()[:len("sha256:")+12]+"\n", "the first 12 digits")
 	return strings.Split(b.Result.Copy, "\n"), b
 }
 
 func TestCopiedSound(t *testing.T) {
 	lines, b := copiedOf(t, example(t), nil)
 	assert.Equal(t, "Bearing sleeve into anemometer hub\tWS-210\tDraft, nothing issued", lines[0])
-	assert.Equal(t, "Setting\t66\t%", lines[1])
+	assert.Equal(t, "Setpoint\tFigure\tUnit\tNote", lines[1])
+	assert.Equal(t, "Setting\t66\t%", lines[2])
 	assert.Empty(t, b.Result.NotReady)
 }
 
@@ -43,7 +44,7 @@ func TestCopiedBlocked(t *testing.T) {
 	require.False(t, r.Force.SettingFeasible, "max_force %v", p.Station.MaxForce)
 	lines, b := copiedOf(t, few(`"window": {}`), nil)
 	assert.Contains(t, lines[0], "NOT READY: no setting seats every part and overloads none")
-	assert.Contains(t, lines[2], "nearest, will not do")
+	assert.Contains(t, lines[3], "nearest, will not do")
 	assert.Equal(t, "nearest, will not do", b.Result.Setpoints[0].Note)
 	assert.Equal(t, "proposed; holds only once the blocker is mended", b.Result.Setpoints[1].Note)
 	assert.Contains(t, b.Result.NotReady, "no setting seats every part")
@@ -60,4 +61,16 @@ func TestPerfectInTheLead(t *testing.T) {
 	_, b = copiedOf(t, example(t, append(settled, `"nest_drift": 0.01,`, ``)...), nil)
 	assert.Equal(t, "Taken as perfect, because not given: nest drift.", b.Perfect)
 	assert.Equal(t, "Up to date with the entries. Saved.", b.State.Text)
+}
+
+// TestCopiedIsNoFormula: what is pasted into a spreadsheet is text, and no number has
+// a narrow blank in it. Derived by hand: 115.08 mm are 11 508 of 1/100 mm.
+func TestCopiedIsNoFormula(t *testing.T) {
+	data := example(t, `"window": {}`, `"window": {}, "controller": {"words": [{"setpoint": "zone_start", "name": "=P1", "unit": "1/100 mm", "factor": 100}]}`, `"name": "Bearing`, `"name": "=Bearing`)
+	lines, b := copiedOf(t, data, nil)
+	assert.Equal(t, "'=Bearing sleeve into anemometer hub\tWS-210\tDraft, nothing issued", lines[0])
+	assert.Equal(t, "Setpoint\tFigure\tUnit\tThe controller calls it\tTo be entered\tIn its unit\tNote", lines[1])
+	assert.Equal(t, "Setting\t66\t%", lines[2])
+	assert.Contains(t, lines, "Zone start\t115.08\tmm\t'=P1\t11508\t1/100 mm")
+	assert.NotContains(t, b.Result.Copy, "\u202f")
 }

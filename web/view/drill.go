@@ -180,8 +180,9 @@ func (v Drill) HeightHint(mm float64) string {
 	if !drill.ForReading(v.P, v.R, mm) {
 		return ""
 	}
-	return words.Unit(words.Fixed(mm, 3), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
-		words.Unit(words.Fixed(v.R.HeightOf(v.P, mm), 3), "mm") + " high."
+	pos := words.PositionsOf(v.P)
+	return words.Unit(pos.Set(mm), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
+		pos.At(v.R.HeightOf(v.P, mm)) + " high."
 }
 
 // StillAsked puts what was given back into a question that is asked still.

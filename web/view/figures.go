@@ -75,18 +75,27 @@ func (w writer) travel() []page.Figure {
 func (w writer) cycle() []page.Figure {
 	c := w.r.Cycle
 	out := []page.Figure{
-		figure("Cycle, nominal part", c.Total, 2, "s"),
-		figure("Approach", c.Approach, 2, "s"),
-		figure("Press", c.Press, 2, "s"),
-		figure("Settle", c.Settle, 2, "s"),
-		figure("Confirm and hold", c.Confirm+c.Hold, 2, "s"),
-		figure("Retract", c.Retract, 2, "s"),
-		figure("Handling", c.Handling, 2, "s"),
+		lasting("Cycle, nominal part", &c.Total),
+		lasting("Approach", &c.Approach),
+		lasting("Press", &c.Press),
+		lasting("Settle", &c.Settle),
+		lasting("Confirm and hold", new(c.Confirm+c.Hold)),
+		lasting("Retract", &c.Retract),
+		lasting("Handling", &c.Handling),
 		watchTime(w.r),
-		maybe("Cycle, part missing", c.MissingWatched, 2, "s", ""),
+		lasting("Cycle, part missing", c.MissingWatched),
 		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
 	}
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
+}
+
+// lasting is a time, rounded as it is everywhere.
+func lasting(label string, s *float64) page.Figure {
+	f := maybe(label, s, 2, "s", "")
+	if s != nil {
+		f.Value = words.SecondsBare(*s)
+	}
+	return f
 }
 
 // watchTime is rounded up: who waits for less hears too early.

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"maps"
 	"net/url"
 	"strconv"
 	"strings"
@@ -114,7 +115,7 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 	out := page.RecordsPage{
 		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
 		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who has not passed on it, or failed the last exam on it.",
-		All:       lineList(v.All), CSV: v.Plan + "/records.csv",
+		All:       lineList(v.All), CSV: tables(v.Plan+"/records.csv", nil),
 	}
 	for _, d := range v.Due {
 		if len(d.All) > 0 {
@@ -127,6 +128,26 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 	if v.Letter == "" {
 		out.Letter = "draft"
 		out.Counts = "Nothing was issued yet, so the draft counts as it stands now. Here is who has not passed on it, or failed the last exam on it."
+	}
+	return out
+}
+
+// tables are the files of a table, one for each way to separate its cells.
+func tables(address string, query url.Values) []page.Link {
+	var out []page.Link
+	for i, way := range words.Separations {
+		v := maps.Clone(query)
+		if v == nil {
+			v = url.Values{}
+		}
+		if i > 0 {
+			v.Set("separator", way.Name)
+		}
+		l := page.Link{Address: address, Text: "All as CSV with " + way.Name + "s"}
+		if len(v) > 0 {
+			l.Address += "?" + v.Encode()
+		}
+		out = append(out, l)
 	}
 	return out
 }
@@ -144,7 +165,7 @@ type Person struct {
 
 // Page gives the page of everybody.
 func (v People) Page(assets page.Assets) page.PeoplePage {
-	out := page.PeoplePage{Assets: assets}
+	out := page.PeoplePage{Assets: assets, CSV: tables("/people.csv", nil)}
 	for _, p := range v.All {
 		line := page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Newest: p.Newest.line()}
 		if len(p.Due) > 0 {
@@ -165,7 +186,7 @@ type Personal struct {
 // Page gives the page of one person.
 func (v Personal) Page(assets page.Assets) page.PersonPage {
 	return page.PersonPage{
-		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: "/people.csv?who=" + url.QueryEscape(v.Who), Remove: "Remove " + counted(len(v.All), "record", "records") + " for good", Trouble: v.Trouble,
+		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: tables("/people.csv", url.Values{"who": {v.Who}}), Remove: "Remove " + counted(len(v.All), "record", "records") + " for good", Trouble: v.Trouble,
 	}
 }
 

@@ -60,7 +60,7 @@ func TestSetpointsInOwnWords(t *testing.T) {
 	r := shown(t, example(t, `"window": {}`, `"window": {}, "controller": {"words": [{"setpoint": "setting", "name": "Push limit", "unit": "1/10 %", "factor": 10}]}`))
 	assert.Equal(t, "Push limit: 660 (1/10 %)", r.Setpoints[0].Own)
 	assert.Empty(t, r.Setpoints[1].Own)
-	assert.Contains(t, r.Copy, "Setting\t66\t%\tPush limit: 660 (1/10 %)\n")
+	assert.Contains(t, r.Copy, "Setting\t66\t%\tPush limit\t660\t1/10 %\n")
 }
 
 func TestSetpointsByHand(t *testing.T) {

@@ -73,8 +73,11 @@ var despite = []struct{ path, label, help string }{
 // Page gives the page of the revisions.
 func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	out := page.RevisionsPage{Assets: assets, Title: v.Title.page(), Address: v.Address, Version: strconv.FormatInt(v.Version, 10), Next: v.Next}
-	for _, r := range v.Issued {
+	for i, r := range v.Issued {
 		one := r.page(v.Address)
+		if i > 0 {
+			one.Superseded = sentence(words.SupersededBy(v.Issued[0].Letter, ""))
+		}
 		if len(r.Faults) > 0 && r.Readable {
 			one.Back = &page.BringBack{Action: v.Address + "/revisions/" + r.Letter, Version: out.Version, Do: "draft", Label: StartAgain(r.Letter)}
 		}
@@ -95,8 +98,8 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		return out
 	case v.Same:
 		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
-		for _, text := range v.Faults.At("") {
-			out.Cannot = sentence(text)
+		if len(v.Faults) > 0 { // another window was faster
+			out.Cannot = "This very plan is issued already, as revision " + v.Issued[0].Letter + "; nothing was issued a second time."
 		}
 		return out
 	}
@@ -213,17 +216,22 @@ type Issued struct {
 	Drawings Drawings
 	Version  int64 // of the draft
 	IsDraft  bool  // the draft makes the same plan
+	Last     Revision
 }
 
 // Page gives the page of an issued revision.
 func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown := result(v.Plan, v.Result, v.Drawings, places{})
-	shown.Copy = copied(v.Plan, v.Result, shown.Setpoints, words.Standing(v.Revision.Letter, true), false)
+	shown.Copy = copied(v.Plan, v.Result, words.Setpoints(v.Plan, v.Result), words.Standing(v.Revision.Letter, true), false)
 	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
 		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,
 	}
 	letter := v.Revision.Letter
+	if v.Last.Letter != letter {
+		out.Revision.Superseded = "This revision is " + words.SupersededBy(v.Last.Letter, words.Day(v.Last.At)) + ". Paper that was printed of it is out of date."
+		out.Last = &page.Link{Text: "Revision " + v.Last.Letter, Address: v.Address + "/revisions/" + v.Last.Letter}
+	}
 	of := "?revision=" + letter
 	out.Links = []page.Link{
 		{Text: "Its sheet", Address: v.Address + "/sheet" + of},

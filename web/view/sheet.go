@@ -35,6 +35,11 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	if s.Revision != "" {
 		out.State = "Revision " + s.Revision
 	}
+	if len(s.Revisions) > 0 && s.Revision != "" && s.Revision != s.Revisions[0] {
+		last := s.Revisions[0]
+		out.Superseded = "This revision is " + words.SupersededBy(last, "") + "; what is printed here says so too."
+		out.Last = page.Link{Text: "The sheet of revision " + last, Address: s.Address + "/sheet?revision=" + last}
+	}
 	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: "The draft", Chosen: s.Revision == ""})
 	for _, letter := range s.Revisions {
 		out.Revisions = append(out.Revisions, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == s.Revision})
@@ -51,9 +56,16 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	for _, name := range words.PaperNames() {
 		out.Behind = append(out.Behind, page.BehindPage{
-			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name), CSV: s.file("rows/" + name + ".csv"),
+			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name),
 		})
+		out.Rows = append(out.Rows, page.RowsFiles{Label: words.PaperTitle(name), Files: s.rows(name)})
 	}
+	var ways []string
+	for _, way := range words.Separations {
+		ways = append(ways, "with "+way.Label)
+	}
+	out.Separated = strings.Join(ways, ", or ")
+	out.Rows = append(out.Rows, page.RowsFiles{Label: "All of these in one file", Files: s.rows("all")})
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
@@ -67,6 +79,19 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		out.Drawings = append(out.Drawings, d)
 	}
 	out.Widths, out.NoTitle, out.Kept = s.widths(), s.NoTitle, s.kept()
+	return out
+}
+
+// rows are the files of a page's rows, one for each way to separate them.
+func (s Sheet) rows(name string) []page.Link {
+	var out []page.Link
+	for i, way := range words.Separations {
+		l := page.Link{Address: s.file("rows/" + name + ".csv"), Text: "with " + way.Name + "s"}
+		if i > 0 {
+			l.Address = s.file("rows/"+name+".csv", "separator", way.Name)
+		}
+		out = append(out, l)
+	}
 	return out
 }
 

@@ -30,7 +30,8 @@ type Item struct {
 	Blockers, Cautions, Notes, Faults      int
 	NotReady                               string // why, where there is a blocker
 	Damaged                                bool
-	AsIssued                               bool // the draft is the last revision
+	Asked                                  string // the revision whose digest was searched for
+	AsIssued                               bool   // the draft is the last revision
 }
 
 // Undo takes a plan out of the bin again.
@@ -97,6 +98,13 @@ func (it Item) card() page.Card {
 		c.Name, c.Nameless = "Without a name yet", true
 	}
 	c.Revision = words.Standing(it.Revision, it.AsIssued)
+	if it.Asked != "" {
+		c.Asked, c.AskedAddress = "Revision "+it.Asked, it.Address+"/revisions/"+it.Asked
+		c.AskedSays = " has this digest; it is the last that was issued."
+		if it.Asked != it.Revision {
+			c.AskedSays = " has this digest; it is " + words.SupersededBy(it.Revision, "") + "."
+		}
+	}
 	switch {
 	case it.Damaged:
 		c.State = page.State{Kind: "blocker", Text: "The stored draft is damaged"}

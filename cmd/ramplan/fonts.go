@@ -1,0 +1,27 @@
+package main
+
+import (
+	"flag"
+
+	"ramplan/press/draw"
+)
+
+// fontFlag asks for a font of letters that the drawings' own typeface lacks.
+func fontFlag(flags *flag.FlagSet) *string {
+	return flags.String("font", "", "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)")
+}
+
+// useFonts puts the font that was named before those of the machine.
+func useFonts(named string) error {
+	machine := draw.MachineFonts()
+	if named == "" {
+		draw.UseFonts(machine)
+		return nil
+	}
+	first, err := draw.FontFile(named)
+	if err != nil {
+		return err
+	}
+	draw.UseFonts(draw.FirstOf(first, machine))
+	return nil
+}

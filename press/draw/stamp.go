@@ -1,0 +1,110 @@
+package draw
+
+import (
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+)
+
+// identity tells which state of which plan is drawn.
+func (o SheetOptions) identity(p *press.Plan, r *press.Result) words.Identity {
+	if o.Issue != nil {
+		id := words.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
+		id.Superseded = o.Superseded
+		return id
+	}
+	return words.IdentityOf(p, r, "", o.Day)
+}
+
+// Sizes of the line under a drawing that stands alone, in type sizes.
+const (
+	stampAbove = 0.9
+	stampPad   = 0.45 // around the word of a draft
+)
+
+// stamped is the same drawing with a line under it that says of which plan it is; a
+// draft has its mark across it as well, under everything that is drawn. The type is
+// of the size of the drawing's smallest, k times as large.
+func (d *Picture) stamped(id words.Identity, k float64) *Picture {
+	s := stamp{id: id, size: k * small, from: k * margin, to: d.width - k*margin}
+	s.lay()
+	return &Picture{
+		kind: d.kind, compact: d.compact, id: d.id, title: d.title, desc: strings.TrimSpace(d.desc + " " + id.String() + "."),
+		width: d.width, height: d.height + s.height(),
+		paint: func(p *pen) {
+			if id.Draft() {
+				p.draftMark(rect{0, 0, d.width, d.height})
+			}
+			d.paint(p)
+			s.paint(p, d.height)
+		},
+	}
+}
+
+// stamp is that line while it is laid out; it may need several.
+type stamp struct {
+	id       words.Identity
+	size     float64
+	from, to float64 // px
+	lines    []string
+	notReady []string
+}
+
+func (s *stamp) lay() {
+	room := s.to - s.from
+	var rest []string
+	for i, part := range s.id.Parts() {
+		if i == 0 || !s.id.Draft() || !strings.HasPrefix(part, words.DraftMark) {
+			rest = append(rest, part)
+		} else if after := strings.TrimLeft(strings.TrimPrefix(part, words.DraftMark), ", "); after != "" {
+			rest = append(rest, after)
+		}
+	}
+	line := ""
+	for _, part := range rest {
+		next := part
+		if line != "" {
+			next = line + " · " + part
+		}
+		if line != "" && regular().width(next, s.size) > room-s.word() {
+			s.lines = append(s.lines, line)
+			next = part
+		}
+		line = regular().clip(next, s.size, room-s.word())
+	}
+	s.lines = append(s.lines, line)
+	if s.id.NotReady != "" {
+		s.notReady = bold().wrap("Not ready for use: "+s.id.NotReady+".", s.size, room)
+	}
+}
+
+// word is the room of the word of a draft, before every line.
+func (s *stamp) word() float64 {
+	if !s.id.Draft() {
+		return 0
+	}
+	return bold().width(words.DraftMark, s.size) + 3*stampPad*s.size
+}
+
+func (s *stamp) height() float64 {
+	return s.size * (stampAbove + leading*float64(len(s.lines)+len(s.notReady)) + stampPad)
+}
+
+func (s *stamp) paint(p *pen, top float64) {
+	y := top + s.size*stampAbove
+	if s.id.Draft() {
+		w := bold().width(words.DraftMark, s.size)
+		box := rect{s.from, y - 0.1*s.size, s.from + w + 2*stampPad*s.size, y + leading*s.size}
+		p.fill(black, box)
+		p.text(style{paper, s.size, true}, (box.x0+box.x1)/2, y+0.98*s.size, middle, words.DraftMark)
+	}
+	for _, line := range s.lines {
+		p.text(style{black, s.size, false}, s.from+s.word(), y+s.size, start, line)
+		y += leading * s.size
+	}
+	for _, line := range s.notReady {
+		p.text(style{alert, s.size, true}, s.from, y+s.size, start, line)
+		y += leading * s.size
+	}
+}

@@ -1,0 +1,107 @@
+package words
+
+import (
+	"regexp"
+	"strings"
+)
+
+// A figured cell is the text of one cell of a table, taken apart for other programs:
+// numbers as they write them, and the unit apart.
+type figured struct {
+	value, lower, upper, unit string
+	rest                      string // what the cell says beside one figure; of "about" and the like too
+	alone                     bool   // the cell is nothing but one figure, or one range or limit
+}
+
+const (
+	aNumber = `[−-]?(?:\d{1,3}(?:\x{202f}\d{3})+|\d+)(?:\.\d+)?`
+	aUnit   = `\x{202f}([^\s\d,;:()“”.][^\s,;:()“”]*)`
+)
+
+var (
+	measure  = regexp.MustCompile(`(` + aNumber + `)(?: to (` + aNumber + `))?(?:` + aUnit + `)`)
+	bare     = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
+	digits   = regexp.MustCompile(`\d`)
+	fromHere = regexp.MustCompile(`(?:at least|no less than|more than|over|>)\s*$`)
+	upToHere = regexp.MustCompile(`(?:at most|no more than|less than|under|<)\s*$`)
+	orMore   = regexp.MustCompile(`^,? (?:or taller|or longer|or more|or higher|no shorter|no less)\b`)
+	orLess   = regexp.MustCompile(`^,? (?:or shorter|or less|or lower|no taller|no longer|no more)\b`)
+	relation = regexp.MustCompile(`^(?:about|at least|at most|no less than|no more than|more than|less than|over|under|or taller|or shorter|or more|or less|no taller|no shorter|[<>, ])*$`)
+)
+
+// figuresIn takes a cell apart. Where it says several things, in figures of several
+// kinds, there is nothing to take.
+func figuresIn(cell string) figured {
+	if m := bare.FindStringSubmatch(cell); m != nil {
+		return figured{alone: true}.with(m[1], m[2])
+	}
+	all := measure.FindAllStringSubmatchIndex(cell, -1)
+	if len(all) == 0 || len(all) > 2 {
+		return figured{rest: cell}
+	}
+	f, around, last := figured{}, "", 0
+	for _, m := range all {
+		from, to, unit := cell[m[2]:m[3]], "", cell[m[6]:m[7]]
+		if m[4] >= 0 {
+			to = cell[m[4]:m[5]]
+		}
+		before, after := strings.ReplaceAll(cell[last:m[0]], thin, " "), cell[m[1]:]
+		around, last = around+before, m[1]
+		if f.unit != "" && f.unit != unit {
+			return figured{rest: cell}
+		}
+		f.unit = unit
+		switch {
+		case to != "" && len(all) > 1:
+			return figured{rest: cell}
+		case fromHere.MatchString(before), orMore.MatchString(after):
+			f.lower = plainNumber(from)
+		case upToHere.MatchString(before), orLess.MatchString(after):
+			f.upper = plainNumber(from)
+		case len(all) > 1:
+			return figured{rest: cell}
+		default:
+			f = f.with(from, to)
+		}
+	}
+	around += cell[last:]
+	if len(all) > 1 && (f.lower == "" || f.upper == "") || digits.MatchString(around) {
+		return figured{rest: cell}
+	}
+	f.rest = strings.TrimSpace(around)
+	f.alone = relation.MatchString(around)
+	return f
+}
+
+// with puts one figure, or the two of a range, into their places.
+func (f figured) with(from, to string) figured {
+	if to == "" {
+		f.value = plainNumber(from)
+		return f
+	}
+	f.lower, f.upper = plainNumber(from), plainNumber(to)
+	return f
+}
+
+// plainNumber writes a number for people as programs read it.
+func plainNumber(s string) string {
+	return strings.ReplaceAll(strings.ReplaceAll(s, thin, ""), minus, "-")
+}
+
+var groupedDigits = regexp.MustCompile(`\d{1,3}(?:\x{202f}\d{3})+`)
+
+// plainText writes a text for people without the blanks and signs that programs do
+// not know.
+func plainText(s string) string {
+	s = groupedDigits.ReplaceAllStringFunc(s, plainNumber)
+	return strings.NewReplacer(thin, " ", "\u00a0", " ", minus, "-").Replace(s)
+}
+
+// Plain writes a figure for people as other programs read it, and nothing where there
+// is none.
+func Plain(figure string) string {
+	if figure == none {
+		return ""
+	}
+	return plainText(figure)
+}

@@ -1,0 +1,70 @@
+package words
+
+import (
+	"strings"
+
+	"ramplan/press"
+)
+
+// DraftMark is what stands in place of a revision where nothing was issued.
+const DraftMark = "DRAFT"
+
+// An Identity says of which state of which plan a drawing, a card or a file of rows
+// is, so that it can be told from every other where it lies alone.
+type Identity struct {
+	Number, Name string
+	Revision     string // empty: a draft
+	Date         string // of issue; of a draft, the day on which it was drawn; may be empty
+	Digest       string // of the plan
+	NotReady     string // why the plan must not be used; empty without a blocker
+	Superseded   string // by which revision, as [SupersededBy] says it; empty where it is the last
+}
+
+// IdentityOf tells which plan it is: the revision with the date of its issue, or a
+// draft with the day of today.
+func IdentityOf(p *press.Plan, r *press.Result, revision, date string) Identity {
+	id := Identity{Number: p.Title.Number, Name: p.Title.Name, Revision: revision, Date: date, Digest: r.PlanDigest}
+	if r.Blocked() {
+		id.NotReady = NotReady(r)
+	}
+	return id
+}
+
+// Draft tells whether nothing was issued.
+func (id Identity) Draft() bool { return id.Revision == "" }
+
+// Parts are what is said in a line, the plan first.
+func (id Identity) Parts() []string {
+	called := id.Number
+	if called == "" {
+		called = id.Name
+	}
+	state, date := "revision "+id.Revision, "issued "+id.Date
+	if id.Superseded != "" {
+		state += ", " + id.Superseded
+	}
+	if id.Draft() {
+		state, date = DraftMark+", not issued", "drawn "+id.Date
+	}
+	out := []string{called, state}
+	if id.Date != "" {
+		out = append(out, date)
+	}
+	return append(out, "plan "+ShortDigest(id.Digest))
+}
+
+// String puts the parts into a line.
+func (id Identity) String() string { return strings.Join(id.Parts(), " · ") }
+
+// identityHeads are the first columns of every file of rows.
+var identityHeads = []string{"Table", "Plan number", "Plan", "Revision", "Date", "Plan digest", "Not ready for use"}
+
+// cells are those of these columns. The digest has its own name in front: of digits
+// alone, or with an e among them, a spreadsheet would make another number.
+func (id Identity) cells(table string) []string {
+	revision := id.Revision
+	if id.Draft() {
+		revision = DraftMark
+	}
+	return []string{table, id.Number, id.Name, revision, id.Date, "sha256:" + ShortDigest(id.Digest), id.NotReady}
+}

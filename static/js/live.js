@@ -178,7 +178,7 @@ function show(form, main, what, changed) {
   const names = new Set(typed.map(([name]) => name));
   document.title = main.dataset.title;
   morph(document.getElementById("main"), main, {
-    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name.startsWith(":growth ") && what !== "grow"),
+    entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name?.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),
   });

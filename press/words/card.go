@@ -88,7 +88,7 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	var refused []string
 	for _, x := range made(LimitSamples(p, r)) {
 		if !x.Good {
-			refused = append(refused, bare(p, x))
+			refused = append(refused, bareHeights(p, x))
 		}
 	}
 	out := []string{"Refused: " + and(refused) + "."}
@@ -99,8 +99,8 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 	return out
 }
 
-// bare writes the heights of a sample without their unit.
-func bare(p *press.Plan, x LimitSample) string {
+// bareHeights writes the heights of a sample without their unit.
+func bareHeights(p *press.Plan, x LimitSample) string {
 	return strings.TrimSuffix(x.Heights(p), Unit("", "mm"))
 }
 

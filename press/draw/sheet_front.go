@@ -37,6 +37,10 @@ func (s *sheet) headline(g *sheetPage, inner rect) (bottom float64) {
 		q.style.size *= box.width() / q.style.width(q.text)
 	}
 	lines := set([]paragraph{q}, box.width())
+	if len(lines) > 2 { // a long one leaves the room to what follows
+		q.style.size = min(q.style.size, sheetTitleLeast)
+		lines = set([]paragraph{q}, box.width())
+	}
 	placed, _ := pour(lines, []rect{box})
 	g.add(func(p *pen) { p.write(placed) })
 	return box.y0 + depth(lines) + 8

@@ -79,6 +79,9 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + d.typed(x) + "."
 	case !a.Pair.Arrival:
 		a.Doubt += "without arrival the ram must stand at the push end, " + d.pos.At(d.s.End) + ", with zone " + words.OnOff(d.s.InZone(d.s.End)) + "."
+		if low, high, ok := d.s.Overlap(); ok && a.Pair.Zone && x >= low && x <= high {
+			a.Doubt += " It may be a part that is seated, whose force was not reported in time."
+		}
 	default:
 		a.Doubt += "at " + d.typed(x) + " this plan shows " + d.shows(event{reading: x}).String() + "."
 	}

@@ -97,7 +97,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	e := Exercise{
 		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
 		Picture:  &Picture{Lamps: &on},
-		Explain:  d.says(on) + " In this plan that is " + d.orWords(list) + ".",
+		Explain:  d.says(on) + " In this plan that is " + d.orWords(list) + "." + late(on),
 	}
 	answers := d.answersTo(list, unclear)
 	switch joined := strings.Join(list, andID); {
@@ -130,6 +130,14 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 		Choice{ID: unclearID, Text: d.verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
 	e.Choices = unreasoned(choices, e.Right)
 	return e
+}
+
+// late says what zone alone may come from beside what the part is.
+func late(on words.Pair) string {
+	if on == (words.Pair{Zone: true}) {
+		return " Or it is seated, and the force was not reported in time: then the ram stands before the push end."
+	}
+	return ""
 }
 
 // notThat says why a word does not stand behind a pair.

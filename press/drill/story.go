@@ -104,7 +104,7 @@ func (d *Drill) says(on words.Pair) string {
 	if on.Arrival {
 		s += ": something stopped the ram before it ran past the push end at " + d.pos.At(d.s.End)
 	} else {
-		s += ": the ram ran to " + d.pos.At(d.s.End) + " and nothing stopped it"
+		s += ": by plan the ram ran to " + d.pos.At(d.s.End) + " and nothing stopped it"
 	}
 	s += ". Zone is " + words.OnOff(on.Zone)
 	inside := " between " + d.pos.Bare(d.s.ZoneStart) + " and " + d.pos.At(d.s.ZoneEnd) + "."

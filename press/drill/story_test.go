@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"ramplan/press/words"
 )
 
 // Readings are said as the station shows them, to the plan's step of 0.01 mm, and
@@ -21,4 +23,21 @@ func TestReadingsAsShown(t *testing.T) {
 	} {
 		assert.Equal(t, want, d.at(mm))
 	}
+}
+
+// TestLateArrival: zone alone may be a seated part whose force was not reported in time,
+// in the reason of the question and at the station.
+func TestLateArrival(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	e, ok := d.Exercise("read/off-on", 1)
+	assert.True(t, ok)
+	assert.Contains(t, e.Explain, "not reported in time")
+	e, ok = d.Exercise("read/on-off", 1)
+	assert.True(t, ok)
+	assert.NotContains(t, e.Explain, "not reported in time")
+	inside := 115.12 // between zone start and push end
+	a, err := AtStation(p, r, words.Reactions(p, r), words.Pair{Zone: true}, words.One, &inside)
+	assert.NoError(t, err)
+	assert.Contains(t, a.Doubt, "not reported in time")
 }

@@ -10,9 +10,9 @@ import (
 // CardCautions stand on the card at the station: few words, to be read from two
 // metres.
 var CardCautions = []string{
-	"Never a hand in the work space: the ram crushes on every way, going back too.",
+	"Never a hand in the work space.",
+	"Every move crushes, going back too.",
 	"The lamps are no safety function.",
-	"The approach is not force-limited.",
 }
 
 // CardCheck is the first thing to look at with a pair of lamps, in few words.

@@ -206,5 +206,5 @@ func faultLooksGood(t *told) string {
 		side, by = "too short", reading-high
 	}
 	return "With \u201c" + name + "\u201d the ram rests at " + t.pos.At(reading) + ", " + t.pos.Length(by) + " " + side +
-		" for the drawing, and both signals come on: the accepted readings from " + t.pos.At(t.f("from")) + " to " + t.pos.At(t.f("to")) + " let it in; draw them in."
+		" for the drawing, and both signals come on: the accepted readings from " + t.pos.At(t.f("from")) + " to " + t.pos.At(t.f("to")) + " let it in, so bring that edge inside the drawing."
 }

@@ -167,11 +167,11 @@ func positionOffStep(t *told) string {
 
 func travelMayVanish(t *told) string {
 	travel, worst := t.pos.both(t.f("travel"), t.f("worst"))
-	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows or lengthen the travel."
+	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, this one first, or lengthen the travel."
 }
 
 func deflectionUntaught(t *told) string {
 	return "Under force the ram reads " + t.length("deflection") + " deeper than on a nest that was only touched, more than the \u00b1" + t.length("uncertainty") +
-		" by which a reading is uncertain, and counts the bend of the station as a straight line: teach the nest through a master at the production force, about " +
+		" by which a reading is uncertain, and the plan takes that bend for a straight line: teach the nest through a master at the production force, about " +
 		Force(t.f("force")) + ", and enter that force."
 }

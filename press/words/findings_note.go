@@ -55,5 +55,5 @@ func pressInSpeed(t *told) string {
 func warmUpThin(t *told) string {
 	given, growth := t.pos.both(t.f("given"), t.f("growth"))
 	return "The reference uncertainty of " + given + " is less than the " + growth +
-		" by which a way of steel from home to the nest grows in warming up by 10 K: warm the station up before the first part, or enter more."
+		" by which the steel between home and nest grows when it warms up by 10\u202fK: warm the station up before the first part, or enter more."
 }

@@ -70,14 +70,15 @@ func StripTitle(p *press.Plan, r *press.Result) string {
 }
 
 // Accepted says which readings are accepted, and no more: the message of the
-// strip where the headline stands beside it.
+// strip where the headline stands beside it. Nothing is called good of a plan that is
+// not ready.
 func Accepted(p *press.Plan, r *press.Result) string {
 	w := r.Window.Overlap
 	if w == nil || r.Samples == nil {
 		return "No part is accepted"
 	}
 	s := "Good"
-	if good := r.Window.GoodRange; w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
+	if good := r.Window.GoodRange; r.Blocked() || w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
 		s = "Accepted"
 	}
 	pos := PositionsOf(p)

@@ -81,8 +81,8 @@ func TestTitle(t *testing.T) {
 	}{
 		{nil, "Good between 115.08 and 115.19 mm; catches a part 0.01 mm too tall or too short 99.9 % of the time"},
 		{changes{"window.zone_start": "115", "faults.chip": "0.2"}, "Accepted between 115.00 and 115.19 mm; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time"},
-		{changes{"window.zone_start": "115.19"}, "Good only at 115.19 mm, but the nominal part is refused"},
-		{changes{"station.max_force": "2300"}, "Good between 115.06 and 115.18 mm, but no setting seats every part and overloads none"},
+		{changes{"window.zone_start": "115.19"}, "Accepted only at 115.19 mm, but the nominal part is refused"},
+		{changes{"station.max_force": "2300"}, "Accepted between 115.06 and 115.18 mm, but no setting seats every part and overloads none"},
 		{changes{"station.reference_uncertainty": "0.2"}, "No part is accepted: the guard bands leave nothing of the requirement"},
 	} {
 		p := example(t, c.plan)

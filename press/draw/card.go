@@ -11,10 +11,10 @@ import (
 // CardIssue says which state of a plan a card is of, and what the plan's own
 // reaction list puts in place of the usual first checks.
 type CardIssue struct {
-	Revision   string                // empty: a draft
-	Date       string                // of issue; of a draft, the day on which it is drawn
-	Checks     map[words.Pair]string // in few words; nil: the usual ones
-	Superseded string                // by which revision, in words; empty where it is the last
+	Revision string                // empty: a draft
+	Date     string                // of issue; of a draft, the day on which it is drawn
+	Old      string                // by which revision it is superseded, as [words.SupersededBy] says it; empty where it is the last
+	Checks   map[words.Pair]string // in few words; nil: the usual ones
 }
 
 // A4 upright, px.
@@ -88,6 +88,7 @@ type card struct {
 	size          float64 // px of the running text
 	name, foot    string
 	draft, broken bool
+	old           bool // superseded
 	pairs         []cardPair
 	lists         []cardList
 	when          block // when the lamps are read, before what they mean
@@ -113,12 +114,12 @@ type cardList struct {
 // layCard lays out a card with capitals of a height in mm, and each row higher by
 // what is free.
 func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) *card {
-	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked()}
+	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked(), old: issue.Old != ""}
 	id := words.IdentityOf(p, r, issue.Revision, issue.Date)
-	id.Superseded = issue.Superseded
+	id.Superseded = issue.Old
 	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
-	if c.draft || c.broken {
+	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
 	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(words.WhenRead, cardWidth-2*cardMargin), y
@@ -205,10 +206,13 @@ func (c *card) paint(p *pen) {
 	title.size *= fit(title.width(c.name), cardWidth-2*cardMargin, 1)
 	title.size = max(title.size, 0.8*c.size)
 	p.text(title, cardMargin, y, start, bold().clip(c.name, title.size, cardWidth-2*cardMargin))
-	if c.draft || c.broken {
+	if c.draft || c.broken || c.old {
 		text := "DRAFT: do not judge parts by this card"
-		if c.broken {
+		switch {
+		case c.broken:
 			text = "NOT READY: do not judge parts by this"
+		case c.old:
+			text = "SUPERSEDED: do not judge parts by this"
 		}
 		s := style{paper, 0.9 * c.size, true}
 		bar := rect{cardMargin, y + 0.3*c.size, cardWidth - cardMargin, y + 1.45*c.size}

@@ -66,7 +66,7 @@ func single(what string, p *press.Plan, r *press.Result, px float64, noTitle boo
 	if what == cardKind { // which has its own line of what it is
 		issue := CardIssue{Date: o.Day}
 		if o.Issue != nil {
-			issue = CardIssue{Revision: o.Issue.Revision, Date: o.Issue.Date, Superseded: o.Superseded}
+			issue = CardIssue{Revision: o.Issue.Revision, Date: o.Issue.Date, Old: o.Superseded}
 		}
 		return NewCardOf(p, r, issue, Options{}).wide(px), nil
 	}

@@ -57,6 +57,24 @@ func TestAloneSaysWhichPlan(t *testing.T) {
 	}
 }
 
+// TestSupersededCard: a card of what a newer revision has superseded says so on top and
+// in its last line.
+func TestSupersededCard(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	said := func(old string) string {
+		o := SheetOptions{Issue: &carry.Issue{Revision: "A", Date: "2026-03-04", Reason: "R"}, Superseded: old}
+		d, err := NewSingle("card", p, r, 0, false, o)
+		require.NoError(t, err)
+		labelsApart(t, d.Page(0), "card")
+		return strings.Join(cardTexts(d.Page(0)), " ")
+	}
+	by := words.SupersededBy("B", "2026-03-09")
+	assert.Contains(t, said(by), "SUPERSEDED: do not judge parts by this")
+	assert.Contains(t, said(by), by)
+	assert.NotContains(t, strings.ToLower(said("")), "superseded")
+}
+
 // TestAloneFitsAPage: in a column and on half a landscape page, the strip and the
 // cycle of every kind of plan are no higher than the page has room for. Common
 // practice, no source: an A4 page of 297 mm or a letter page of 279 mm with margins,

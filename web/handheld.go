@@ -21,14 +21,15 @@ import (
 )
 
 // DrillFile makes the drill and the station page of a plan as one HTML file that needs
-// nothing else: no server, no network. The issue is nil for a draft.
-func DrillFile(p *press.Plan, issue *carry.Issue, made time.Time) ([]byte, error) {
+// nothing else: no server, no network. The issue is nil for a draft; last is the letter
+// of the plan's last revision, where it is known.
+func DrillFile(p *press.Plan, issue *carry.Issue, last string, made time.Time) ([]byte, error) {
 	r := press.Evaluate(p)
 	v, refused := view.NewDrill(p, r)
 	if refused != "" {
 		return nil, errors.New(refused)
 	}
-	h := view.Handheld{Drill: v, Made: made}
+	h := view.Handheld{Drill: v, Made: made, Newest: last}
 	if issue != nil {
 		h.Letter, h.Letters, h.Issued = issue.Revision, []string{issue.Revision}, issue.Date
 	}

@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -30,7 +31,7 @@ func handheldPlan(t testing.TB, issue *carry.Issue) (*press.Plan, *drill.Drill, 
 	r := press.Evaluate(p)
 	d, err := drill.New(p, r, words.Reactions(p, r))
 	require.NoError(t, err)
-	file, err := DrillFile(p, issue, time.Date(2026, 11, 28, 12, 0, 0, 0, time.Local))
+	file, err := DrillFile(p, issue, "", time.Date(2026, 11, 28, 12, 0, 0, 0, time.Local))
 	require.NoError(t, err)
 	return p, d, string(file)
 }
@@ -66,6 +67,10 @@ func TestHandheldStandsAlone(t *testing.T) {
 	assert.Contains(t, issued, "<dd>C</dd>")
 	assert.Contains(t, issued, "<dd>2026-11-25</dd>")
 	assert.NotContains(t, issued, "DRAFT")
+	older, err := DrillFile(p, &carry.Issue{Revision: "C", Date: "2026-11-25"}, "D", time.Now())
+	require.NoError(t, err)
+	assert.Contains(t, string(older), "<dd>C, superseded by revision D</dd>")
+	assert.Contains(t, string(older), "SUPERSEDED BY REVISION D: do not judge parts by this page")
 	assert.Less(t, len(file), 2_500_000, "to be sent by mail; a measure of our own")
 }
 
@@ -168,7 +173,9 @@ func TestHandheldRound(t *testing.T) {
 			} else if strings.HasPrefix(e.Right[0], "off") {
 				want = "off"
 			}
-			assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
+			if e.Kind == drill.Predict { // whose right answer is what the lamps show
+				assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
+			}
 			assert.Contains(t, eval[string](b, "document.querySelector('#stage .ended').textContent"), "What came of it")
 			assert.Greater(t, eval[float64](b, "document.querySelector('#stage .scene svg').getBoundingClientRect().height"), 300.0, "the drawing is drawn")
 		}
@@ -262,7 +269,7 @@ func TestHandheldExam(t *testing.T) {
 	take(true)
 	eval[any](b, "document.querySelector('[data-hand-in]').click() ?? 0")
 	b.until("document.getElementById('score-h') !== null")
-	assert.Equal(t, "Technician: passed, for practice", b.text("score-h"))
+	assert.Equal(t, "Technician's exam: passed, for practice", b.text("score-h"))
 	b.retype("who", "4711")
 	code, err = drill.ParseCode(b.text("code"))
 	require.NoError(t, err, b.text("code"))
@@ -299,4 +306,20 @@ func TestHandheldAxe(t *testing.T) {
 		{"score", click("[data-hand-in]")},
 	})
 	assert.Empty(t, b.complaints())
+}
+
+// Where the script does not run, as in the preview of a mail, what the lamps mean
+// stands there in full, and a sentence says how to practise.
+func TestHandheldWithoutScript(t *testing.T) {
+	b := newTab(t)
+	_, _, file := handheldPlan(t, nil)
+	name := filepath.Join(t.TempDir(), "drill.html")
+	require.NoError(t, os.WriteFile(name, []byte(file), 0o644))
+	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	require.NoError(t, err)
+	b.do(chromedp.EmulateViewport(390, 844), chromedp.Navigate("file://"+name))
+	assert.Equal(t, len(words.AllPairs)*len(words.Situations), eval[int](b, "[...document.querySelectorAll('[data-lamps]')].filter((a) => a.checkVisibility()).length"))
+	assert.True(t, eval[bool](b, "document.querySelector('noscript').textContent.includes('open the file in a browser')"))
+	assert.Equal(t, 0, eval[int](b, "[...document.querySelectorAll('[data-round], [data-exam], #station form')].filter((a) => a.checkVisibility()).length"), "nothing that does nothing")
+	assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390)
 }

@@ -125,8 +125,8 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	drawings = append(drawings, drillName)
 	switch {
 	case d.what == drillName && len(d.plans) > 0:
-		if isGiven(flags, "size") || isGiven(flags, "separator") {
-			return nil, fmt.Errorf("-size and -separator are not for the drill: it is one HTML file")
+		if isGiven(flags, "size") || isGiven(flags, "separator") || isGiven(flags, "font") {
+			return nil, fmt.Errorf("-size, -separator and -font are not for the drill: it is one HTML file")
 		}
 		return &d, d.asDrill()
 	case !slices.Contains(drawings, d.what):
@@ -144,19 +144,19 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	case len(d.plans) == 0:
 		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
 	}
-	if err := useFonts(*font); err != nil {
-		return nil, err
-	}
 	if err := d.chooseFormat(); err != nil {
 		return nil, err
 	}
 	if d.format == rowsFormat && isGiven(flags, "size") {
 		return nil, fmt.Errorf("-size is for a sheet; rows have none")
 	}
+	if d.format == rowsFormat && isGiven(flags, "font") {
+		return nil, fmt.Errorf("-font is for what is drawn; rows have none")
+	}
 	if d.format != rowsFormat && isGiven(flags, "separator") {
 		return nil, fmt.Errorf("-separator is for rows: give -o a name that ends in .csv")
 	}
-	return &d, nil
+	return &d, useFonts(*font)
 }
 
 // separators are those that can be named, with what they mean.

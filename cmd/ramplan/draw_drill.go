@@ -32,7 +32,7 @@ func (d *drawn) drill(ctx context.Context, c console) int {
 	if !ok {
 		return statusRefused
 	}
-	file, err := web.DrillFile(from.plan, from.issue, time.Now())
+	file, err := web.DrillFile(from.plan, from.issue, d.kept.last, time.Now())
 	if err != nil {
 		c.complain("%s: %v", d.plans[0], err)
 		return statusRefused

@@ -18,6 +18,7 @@ import (
 // kept is a plan in the archive, as the command line names it.
 type kept struct {
 	number, letter string
+	last           string // letter of the last revision, once one was read
 	data           *string
 	old            string // by which revision the one that was read is superseded, in words
 }
@@ -88,6 +89,7 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	if err != nil {
 		return nil, nil, err
 	}
+	k.last = found[0].Last
 	if f := found[0]; f.Superseded() {
 		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}

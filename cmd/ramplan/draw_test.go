@@ -113,8 +113,8 @@ func TestPages(t *testing.T) {
 		assert.Contains(t, errs, said)
 	}
 	none, one, all := filepath.Join(t.TempDir(), "none.pdf"), filepath.Join(t.TempDir(), "one.pdf"), filepath.Join(t.TempDir(), "all.pdf")
-	for name, pages := range map[string]string{none: "", one: "shift", all: "all"} {
-		status, _, errs := command(t, "", "draw", "-pages", pages, "-o", name, examplePlan)
+	for name, pages := range map[string][]string{none: nil, one: {"-pages", "shift"}, all: {"-pages", "all"}} {
+		status, _, errs := command(t, "", append(append([]string{"draw"}, pages...), "-o", name, examplePlan)...)
 		require.Zero(t, status, errs)
 	}
 	alone, err := os.ReadFile(none)

@@ -8,7 +8,9 @@ import (
 
 // fontFlag asks for a font of letters that the drawings' own typeface lacks.
 func fontFlag(flags *flag.FlagSet) *string {
-	return flags.String("font", "", "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)")
+	var file string
+	text(flags, &file, "font", "", "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)")
+	return &file
 }
 
 // useFonts puts the font that was named before those of the machine.

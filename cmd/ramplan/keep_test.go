@@ -88,7 +88,7 @@ func TestArchiveVerbsRefuse(t *testing.T) {
 		{[]string{"backup", "-data", dir}, "needs the name of the file"},
 		{[]string{"backup", "-data", dir, filepath.Join(dir, "b.db")}, "no archive in this folder"},
 		{[]string{"restore", "-data", dir}, "needs the name of the backup"},
-		{[]string{"restore", "-data", dir, filepath.Join(dir, "nowhere.db")}, "cannot be read"},
+		{[]string{"restore", "-data", dir, filepath.Join(dir, "nowhere.db")}, "There is no file"},
 		{[]string{"restore", "-data", dir, text}, "no archive"},
 		{[]string{"check", "-wat"}, "flag provided but not defined"},
 	} {

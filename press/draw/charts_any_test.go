@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/words"
 )
 
 // TestDerivedPlans draws plans of every kind, whose results were worked out by
@@ -215,14 +216,21 @@ func TestReadings(t *testing.T) {
 	p := example(t, nil)
 	c := press.Evaluate(p).Cycle
 	got := read(nil)
+	require.Equal(t, words.After(c.Approach+c.Press+c.Confirm), words.After(*c.WatchTime), "two times that are written alike")
+	assert.Equal(t, []reading{{*c.WatchTime, "read, with or without arrival"}}, got, "stand once")
+
+	slow := changes{"motion.slow_speed": "2"}
+	p = example(t, slow)
+	c = press.Evaluate(p).Cycle
+	got = read(slow)
 	require.Len(t, got, 2)
 	assert.Equal(t, "read, with arrival", got[0].when)
 	assert.InDelta(t, c.Approach+c.Press+c.Confirm, got[0].at, 1e-9)
 	assert.Equal(t, reading{*c.WatchTime, "read, without"}, got[1])
 
-	got = read(changes{"motion.confirm_time": "0"})
+	got = read(changes{"motion.confirm_time": "0", "motion.slow_speed": "2"})
 	require.Len(t, got, 2)
-	assert.InDelta(t, c.Approach+c.Press, got[0].at, 1e-9, "no time to confirm, yet it is read")
+	assert.InDelta(t, press.Evaluate(p).Cycle.Approach+press.Evaluate(p).Cycle.Press, got[0].at, 1e-9, "no time to confirm, yet it is read")
 
 	got = read(kinds["end-before"])
 	require.Len(t, got, 1)

@@ -71,23 +71,30 @@ func single(what string, p *press.Plan, r *press.Result, px float64, noTitle boo
 		return NewCardOf(p, r, issue, Options{}).wide(px), nil
 	}
 	id := o.identity(p, r)
-	usual := Options{Width: px, NoTitle: noTitle, Compact: px > 0 && px < compactUnder(what)}
-	d, err := New(what, p, r, usual)
-	if err != nil {
-		return nil, err
-	}
-	d = d.wide(px).stamped(id, d.enlarged(px))
-	for _, try := range lower(usual) {
-		if _, high := d.Size(); px == 0 || high <= pageHigh(px) {
-			break
-		}
-		small, err := New(what, p, r, try)
+	made := func(form Options) (*Picture, error) {
+		d, err := New(what, p, r, form)
 		if err != nil {
 			return nil, err
 		}
-		d = small.wide(px).stamped(id, small.enlarged(px))
+		return d.wide(px).stamped(id, d.enlarged(px)), nil
 	}
-	return d, nil
+	form := Options{Width: px, Compact: px > 0 && px < compactUnder(what)}
+	d, err := made(form)
+	for _, try := range lower(form) {
+		if err != nil || px == 0 {
+			break
+		}
+		if _, high := d.Size(); high <= pageHigh(px) {
+			break
+		}
+		form = try
+		d, err = made(form)
+	}
+	if err == nil && noTitle { // in the form that it has with its title
+		form.NoTitle = true
+		d, err = made(form)
+	}
+	return d, err
 }
 
 // pageHigh is how high a drawing may be at most that is px wide: as a portrait page

@@ -56,7 +56,7 @@ func otherFont(c rune) *font.Face {
 	if others.source == nil || others.none[c] {
 		return nil
 	}
-	has := func(f *font.Face) bool { id, ok := f.NominalGlyph(c); return ok && id != 0 }
+	has := func(f *font.Face) bool { return outlined(f, c) }
 	if i := slices.IndexFunc(others.fonts, has); i >= 0 {
 		return others.fonts[i]
 	}
@@ -68,6 +68,17 @@ func otherFont(c rune) *font.Face {
 	}
 	others.none[c] = true
 	return nil
+}
+
+// outlined tells whether a font has the outlines of a character: some have pictures
+// instead, of which nothing would be seen.
+func outlined(f *font.Face, c rune) bool {
+	id, has := f.NominalGlyph(c)
+	if !has || id == 0 {
+		return false
+	}
+	outline, ok := f.GlyphDataOutline(id)
+	return ok && (len(outline.Segments) > 0 || unicode.IsSpace(c))
 }
 
 // fontOf reads one font of a file.

@@ -162,7 +162,7 @@ func TestStationSteps(t *testing.T) {
 	steps := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{}).Steps()
 	text := strings.Join(steps, "\n")
 	// Derived: from the example plan's positions and times.
-	for _, part := range []string{"107.46", "108.60", "115.14", "1.69", "arrival on, zone on"} {
+	for _, part := range []string{"107.46", "108.60", "115.14", "1.70", "arrival on, zone on"} {
 		assert.Contains(t, strings.ToLower(text), part)
 	}
 	assert.Equal(t, 9, len(steps))

@@ -54,6 +54,9 @@ var codeForm = regexp.MustCompile(`^(P[1-4]|E[TS])-(D|P|NT?G?)-([A-Z]{1,3}|0)-([
 // roleLetters name roles in a code.
 var roleLetters = map[Role]string{Technician: "T", Setter: "S"}
 
+// RoleLetter names a role in a code.
+func RoleLetter(r Role) string { return roleLetters[r] }
+
 // String writes the code.
 func (c Code) String() string {
 	body := c.body()
@@ -65,7 +68,7 @@ func (c Code) Key() string { return asciiUpper(c.String()) }
 
 // body is what the check figure stands for: the part before it, and the name.
 func (c Code) body() [2]string {
-	kind, outcome, revision := "E"+roleLetters[c.Role], "N", c.Revision
+	kind, outcome, revision := "E"+RoleLetter(c.Role), "N", c.Revision
 	switch {
 	case c.Level > 0:
 		kind, outcome = "P"+strconv.Itoa(c.Level), "D"

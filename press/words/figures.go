@@ -20,7 +20,7 @@ const (
 
 var (
 	measure  = regexp.MustCompile(`(` + aNumber + `)(?: to (` + aNumber + `))?(?:` + aUnit + `)`)
-	bareCell = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
+	lone     = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
 	digits   = regexp.MustCompile(`\d`)
 	fromHere = regexp.MustCompile(`(?:at least|no less than|more than|over|>)\s*$`)
 	upToHere = regexp.MustCompile(`(?:at most|no more than|less than|under|<)\s*$`)
@@ -32,7 +32,7 @@ var (
 // figuresIn takes a cell apart. Where it says several things, in figures of several
 // kinds, there is nothing to take.
 func figuresIn(cell string) figured {
-	if m := bareCell.FindStringSubmatch(cell); m != nil {
+	if m := lone.FindStringSubmatch(cell); m != nil {
 		return figured{alone: true}.with(m[1], m[2])
 	}
 	all := measure.FindAllStringSubmatchIndex(cell, -1)

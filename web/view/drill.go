@@ -201,7 +201,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	if j.Grave != "" && q.Number != "" {
 		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
 	} else if j.Grave != "" {
-		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails, for it says " + strings.TrimPrefix(j.Grave, "answered ") + "."
+		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
 	}
 	if j.Right {
 		q.Verdict = "Right"

@@ -26,15 +26,15 @@ type Handheld struct {
 
 // handheldData is what the script of the file works with.
 type handheldData struct {
-	Digest   string               `json:"digest"`
-	Revision string               `json:"revision"`
-	Length   int                  `json:"length"` // of a round
-	Soon     int                  `json:"soon"`   // questions between a miss and its return
-	Times    int                  `json:"times"`  // that a question is asked in one round
-	Items    []handheldItem       `json:"items"`
-	Rounds   [][]handheldSet      `json:"rounds"` // by level
-	Exams    map[string]exam      `json:"exams"`
-	Scenes   map[string]sceneData `json:"scenes"`
+	Digest   string                  `json:"digest"`
+	Revision string                  `json:"revision"`
+	Length   int                     `json:"length"` // of a round
+	Soon     int                     `json:"soon"`   // questions between a miss and its return
+	Times    int                     `json:"times"`  // that a question is asked in one round
+	Items    []handheldItem          `json:"items"`
+	Rounds   [][]handheldSet         `json:"rounds"` // by level
+	Exams    map[string]handheldExam `json:"exams"`  // by the letter of a role, as in a code
+	Scenes   map[string]draw.Motion  `json:"scenes"`
 }
 
 type handheldItem struct {
@@ -53,16 +53,11 @@ type handheldSet struct {
 	Needed int    `json:"needed,omitempty"`
 }
 
-type exam struct {
+type handheldExam struct {
 	Title string        `json:"title"`
 	Limit float64       `json:"limit"` // s; 0: none
 	Sets  []handheldSet `json:"sets"`
 }
-
-type sceneData = draw.Motion
-
-// roleCodes name the exams of roles in the file, as record codes do.
-var roleCodes = map[drill.Role]string{drill.Technician: "T", drill.Setter: "S"}
 
 // facts say which plan it is, and which state of it.
 func (v Handheld) facts() []page.Fact {
@@ -70,7 +65,7 @@ func (v Handheld) facts() []page.Fact {
 	if v.Letter != "" {
 		state, when = v.Letter, page.Fact{Name: "Issued", Text: v.Issued}
 		if v.Newest != "" && v.Newest != v.Letter {
-			state += ", superseded by " + v.Newest
+			state += ", " + words.SupersededBy(v.Newest, "")
 		}
 	}
 	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: "Plan digest", Text: words.ShortDigest(v.R.PlanDigest)}, when, {Name: "File made", Text: words.Day(v.Made)}}
@@ -101,12 +96,15 @@ var codeNotes = []string{
 // Page makes the page, without what its bundle is.
 func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	h.Kind, h.Title = "Drill for a phone or tablet", "Drill of "+v.P.Title.Name+" · ramplan"
+	if h.Shout == "" && v.Letter != "" && v.Newest != "" && v.Newest != v.Letter {
+		h.Shout = strings.ToUpper(words.SupersededBy(v.Newest, "")) + ": do not judge parts by this page"
+	}
 	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenRead, Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible
 	taken := v.D.TakeAlong()
 	data := handheldData{
-		Digest: words.ShortDigest(v.R.PlanDigest), Revision: v.Letter, Length: drill.RoundLength, Soon: drill.Soon, Times: drill.MostTimes, Exams: map[string]exam{}, Scenes: map[string]sceneData{},
+		Digest: words.ShortDigest(v.R.PlanDigest), Revision: v.Letter, Length: drill.RoundLength, Soon: drill.Soon, Times: drill.MostTimes, Exams: map[string]handheldExam{}, Scenes: map[string]draw.Motion{},
 	}
 	v.lampsOf(&out)
 	for i, sets := range taken.Rounds {
@@ -120,8 +118,8 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 		}
 	}
 	for _, x := range taken.Exams {
-		code := roleCodes[x.Rules.Role]
-		e := exam{Title: handheldRoles[x.Rules.Role], Limit: x.Rules.Limit.Seconds()}
+		code := drill.RoleLetter(x.Rules.Role)
+		e := handheldExam{Title: words.ExamOf(string(x.Rules.Role)), Limit: x.Rules.Limit.Seconds()}
 		for _, s := range x.Sets {
 			e.Sets = append(e.Sets, handheldSet{Seed: s.Seed, Items: s.Items, Needed: int(math.Ceil(x.Rules.Pass*float64(len(s.Items)) - 1e-9))})
 		}
@@ -137,8 +135,6 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	out.Data = `<script type="application/json" id="data">` + string(body) + `</script>`
 	return out, err
 }
-
-var handheldRoles = map[drill.Role]string{drill.Technician: "Technician", drill.Setter: "Setter"}
 
 // item puts an exercise on the page, and what is right into the data.
 func (v Handheld) item(out *page.HandheldPage, data *handheldData, i int, e drill.Exercise) error {

@@ -82,7 +82,7 @@ func (s *windows) seen(window string, b *page.Bench, earlier string) {
 func (old shown) keep(b *page.Bench) {
 	for i := range b.Form.Sections {
 		if i < len(old.sections) && reflect.DeepEqual(old.sections[i], b.Form.Sections[i]) {
-			b.Form.Sections[i] = page.Section{ID: old.sections[i].ID, Kept: true}
+			b.Form.Sections[i].Kept, b.Form.Sections[i].Groups = true, nil // its name stays among the links
 		}
 	}
 	if b.Result == nil {

@@ -77,6 +77,8 @@ func TestTypingIsAnsweredWithWhatChanged(t *testing.T) {
 	assert.Greater(t, len(kept(body)), 8)
 	assert.Less(t, len(body), len(whole)*2/3)
 	assert.Contains(t, body, "116.08", "the new zone")
+	jumps := regexp.MustCompile(`(?s)<nav class="jumps".*?</nav>`)
+	assert.Equal(t, jumps.FindString(whole), jumps.FindString(body), "the links to all sections keep their names")
 
 	wrong := y.types("recompute", "station.nest", "none")
 	assert.NotContains(t, kept(wrong), "f-station")

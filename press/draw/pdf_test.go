@@ -82,13 +82,14 @@ func drawn(t *testing.T, paint func(*pen)) string {
 	return content(t, pdfOf(t, &Picture{width: 100, height: 80, paint: paint}))
 }
 
-// TestPDFScripts: characters that the library cannot take become a box; title
+// TestPDFScripts: characters that the library cannot take become a box, which the text
+// says of itself; title
 // and subject hold any script.
 func TestPDFScripts(t *testing.T) {
 	page := drawn(t, func(p *pen) {
 		p.text(style{black, body, false}, 10, 20, start, "Δx ≤ 60 µm 𝄞\n(\\)\uFFFF")
 	})
-	assert.Equal(t, "Δx ≤ 60 µm □□(\\)□", textsOf(page)[0])
+	assert.Equal(t, "Δx ≤ 60 µm □□(\\)□ (no font)", textsOf(page)[0])
 	assert.Equal(t, "\xFE\xFF\x00a\x03\xA9\xD8\x34\xDD\x1E", textString("aΩ𝄞")) // derived by RFC 2781, 2.1
 }
 

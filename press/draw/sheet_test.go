@@ -161,6 +161,9 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	for _, g := range o.Pages {
 		for _, row := range append(g.Rows, []string{g.Title, g.Lead, g.Lacking, g.Over}, g.Notes) {
 			for _, cell := range row {
+				if strings.HasSuffix(cell, ", continued") { // left out above
+					continue
+				}
 				assert.Contains(t, all, squeezed(cell))
 			}
 		}

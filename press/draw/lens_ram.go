@@ -23,7 +23,10 @@ func (l *lens) missingTip(p *pen, r lensRow) {
 		return
 	}
 	st, text := style{black, small, false}, "no insert "+m.pos.Bare(*m.missing)
-	if m.looks {
+	switch {
+	case m.checked:
+		text += ", told by the other check only"
+	case m.looks:
 		st, text = style{alert, small, true}, "looks good: no insert "+m.pos.Bare(*m.missing)
 	}
 	l.rod(p, r.box, *m.missing, dashed, st, text)

@@ -38,7 +38,9 @@ func newField(v *press.Verdict, from, to float64, arrival, zone bool) field {
 	if v.Table.Contradicts(arrival, zone) {
 		return f
 	}
-	f.fate = fateOfWord(list[0])
+	if f.fate = fateOfWord(list[0]); f.fate == fateGood && len(list) > 1 { // settled by another check
+		f.verdict = words.GoodIfThere
+	}
 	return f
 }
 

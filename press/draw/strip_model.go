@@ -30,6 +30,7 @@ type stripModel struct {
 	rest    float64  // and where it does: at the push end when it ends before
 	missing *float64 // where it rests without an insert, when that is at or before the push end
 	looks   bool     // a missing insert gives both signals
+	checked bool     // another check finds one
 
 	end       *float64 // push end
 	zoneStart *float64
@@ -127,6 +128,7 @@ func (m *stripModel) withoutInsert(r *press.Result) {
 		m.missing = row.Reading
 	}
 	m.looks = r.Verdict != nil && slices.Contains(r.Verdict.Table.OnOn, press.Missing)
+	m.checked = m.looks && r.Verdict.Table.Checked
 }
 
 // neverGood keeps the two edges that are crossed.

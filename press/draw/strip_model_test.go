@@ -128,3 +128,22 @@ func TestSwatchesAgree(t *testing.T) {
 		}
 	}
 }
+
+// TestNamedCheckSettlesTheStrip: where another check finds a missing insert, the pair
+// that it gives too is good under that condition, and nothing alarms.
+func TestNamedCheckSettlesTheStrip(t *testing.T) {
+	p := example(t, changes{"parts[1].insert": "false", "station.presence_check": "light barrier"})
+	r := press.Evaluate(p)
+	m := newStripModel(p, r, *r.Traces(p))
+	require.True(t, m.looks)
+	assert.True(t, m.checked)
+	for _, f := range m.fields {
+		if f.arrival && f.zone {
+			assert.Equal(t, fateGood, f.fate)
+			assert.Equal(t, words.GoodIfThere, f.verdict)
+		}
+	}
+	for _, l := range NewStrip(p, r, Options{}).on(newSVG(1, 1)) {
+		assert.NotContains(t, l.text, "looks good")
+	}
+}

@@ -23,6 +23,10 @@ func GoodIf(p *press.Plan) string {
 	return Say(press.Good) + ", if " + PresenceCheck(p) + " says that an insert is there"
 }
 
+// GoodIfThere says the same where there is little room and the pairs beside it name the
+// check.
+const GoodIfThere = "good if an insert is there"
+
 // Settled tells whether a named presence check tells apart what these words mean: good
 // parts and missing inserts.
 func Settled(p *press.Plan, list []string) bool {

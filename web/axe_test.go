@@ -118,24 +118,44 @@ type axeState struct {
 	to   func()
 }
 
-// checkStates runs the checker on each of them, both themes, wide and narrow.
+// axeLook is how a page is looked at.
+type axeLook struct {
+	theme string
+	width int64
+}
+
+// axeLooks are the looks at every page: each theme and each width once, and with
+// RAMPLAN_AXE=all, as .ci/axe has it, both widths in both themes.
+func axeLooks() []axeLook {
+	looks := []axeLook{{"light", 1440}, {"dark", 390}}
+	if os.Getenv("RAMPLAN_AXE") == "all" {
+		looks = append(looks, axeLook{"light", 390}, axeLook{"dark", 1440})
+	}
+	return looks
+}
+
+// look turns the tab to a theme and a width.
+func (b *tab) look(l axeLook) {
+	b.t.Helper()
+	_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: l.theme}}})
+	require.NoError(b.t, err)
+	b.do(chromedp.EmulateViewport(l.width, 900))
+}
+
+// checkStates runs the checker on each of them, in both themes, wide and narrow.
 func (b *tab) checkStates(states []axeState) {
 	t := b.t
 	t.Helper()
 	for _, s := range states {
 		s.to()
-		for _, theme := range []string{"light", "dark"} {
-			for _, width := range []int64{1440, 390} {
-				_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
-				require.NoError(t, err)
-				b.do(chromedp.EmulateViewport(width, 900))
-				found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
-				require.NoError(t, err)
-				for _, v := range found {
-					t.Errorf("%s, %s, %d wide: %s: %s\n  %s", s.name, theme, width, v.ID, v.Help, strings.Join(v.Places, "\n  "))
-				}
-				assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), width, "%s, %d wide: scrolls sideways", s.name, width)
+		for _, l := range axeLooks() {
+			b.look(l)
+			found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
+			require.NoError(t, err)
+			for _, v := range found {
+				t.Errorf("%s, %s, %d wide: %s: %s\n  %s", s.name, l.theme, l.width, v.ID, v.Help, strings.Join(v.Places, "\n  "))
 			}
+			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s, %d wide: scrolls sideways", s.name, l.width)
 		}
 		b.do(chromedp.EmulateViewport(1440, 900))
 	}

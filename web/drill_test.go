@@ -12,7 +12,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
@@ -438,24 +437,20 @@ func TestDrillAxe(t *testing.T) {
 			b.until("document.readyState === 'complete'")
 		}
 		eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
-		for _, theme := range []string{"light", "dark"} {
-			_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
+		for _, l := range axeLooks() {
+			b.look(l)
+			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s: no sideways scroll", path)
+			found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
 			require.NoError(t, err)
-			for _, width := range []int64{1440, 390} {
-				b.do(chromedp.EmulateViewport(width, 900))
-				assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), width, "%s: no sideways scroll", path)
-				found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
+			assert.Empty(t, found, "%s, %s, %d wide", path, l.theme, l.width)
+			if l.width == 390 {
+				assert.Empty(t, eval[[]string](b, smallTargets), "%s: too small for a finger", path)
+			}
+			if folder := os.Getenv("RAMPLAN_SHOTS"); folder != "" {
+				png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
 				require.NoError(t, err)
-				assert.Empty(t, found, "%s, %s, %d wide", path, theme, width)
-				if width == 390 {
-					assert.Empty(t, eval[[]string](b, smallTargets), "%s: too small for a finger", path)
-				}
-				if folder := os.Getenv("RAMPLAN_SHOTS"); folder != "" {
-					png, err := chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
-					require.NoError(t, err)
-					name := "drill" + strings.NewReplacer("/", "-", "?", "-", "=", "-", "&", "-", "+", "-", " ", "-", ":", "-", "(", "", ")", "").Replace(strings.TrimPrefix(path, "/plans/1"))
-					require.NoError(t, os.WriteFile(filepath.Join(folder, name+"-"+theme+"-"+strconv.FormatInt(width, 10)+".png"), png, 0o644))
-				}
+				name := "drill" + strings.NewReplacer("/", "-", "?", "-", "=", "-", "&", "-", "+", "-", " ", "-", ":", "-", "(", "", ")", "").Replace(strings.TrimPrefix(path, "/plans/1"))
+				require.NoError(t, os.WriteFile(filepath.Join(folder, name+"-"+l.theme+"-"+strconv.FormatInt(l.width, 10)+".png"), png, 0o644))
 			}
 		}
 	}

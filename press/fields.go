@@ -141,7 +141,7 @@ var Fields = []Field{
 	{Path: "parts[].sigmas", Default: 3.0, Low: aboveZero, Label: "Sigmas", Help: "Used with the shape normal only: how many standard deviations fill half the tolerance."},
 	{Path: "parts[].insert", Kind: Flag, Default: false, Label: "Insert", Help: "The row goes away when the insert is missing."},
 	{Path: "parts[].datum", Kind: Flag, Default: false, Label: "Datum", Help: "The row lies under the face from which the drawing measures the height."},
-	{Path: "parts[].datum_count", Derived: "as in the seat", Label: "Count in datum", Help: "For a datum row that does not carry the insert (In seat 0), such as a plate beside it: how often it counts in the height of the datum."},
+	{Path: "parts[].datum_count", Derived: "as in seat", Label: "Datum count", Help: "For a datum row that does not carry the insert (In seat 0), such as a plate beside it: how often it counts in the height of the datum."},
 
 	{Path: "joint.kind", Kind: Choice, Required: true, Choices: []string{Touch, Measured, Interference}, Label: "Kind", Help: "touch: nothing is pressed in. measured: you know the force at the seat. interference: it is computed from the fit."},
 	{Path: "joint.stop", Kind: Choice, Default: Shoulder, Choices: []string{Shoulder, NoStop}, For: pressed, Label: "Stopped by", Help: "shoulder: the parts meet a face. none: pressed to a depth with nothing to stop them."},

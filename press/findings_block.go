@@ -216,5 +216,5 @@ func (w *work) overlapWider(s Severity) {
 	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
 		return
 	}
-	w.sayAs(s, OverlapWider, w.zonePath(), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
+	w.sayAs(s, OverlapWider, w.edgePath(z.first < good[0]-slack), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
 }

@@ -33,7 +33,7 @@ func (w *work) notes() {
 		return
 	}
 	if s, mean := j.SmoothingMost*j.smoothing().RzSum, j.interference().Mean; s > mean/5+slack {
-		w.say(SmoothingLarge, "joint.smoothing_most", figures{"smoothing": s, "mean": mean})
+		w.say(SmoothingLarge, w.smoothingPath(mean), figures{"smoothing": s, "mean": mean})
 	}
 	if v := w.p.Motion.SlowSpeed; v > 2 {
 		w.say(PressInSpeed, "motion.slow_speed", figures{"speed": v, "limit": 2})
@@ -50,4 +50,13 @@ func (w *work) twoMetEarly() bool {
 // by 10 K, mm.
 func (w *work) coldStart() float64 {
 	return Growth(w.p.Station.Nest-w.p.Station.Home, 10, SteelExpansion)
+}
+
+// smoothingPath leads to the smoothing, or to the fit where on average there is no
+// interference that it could take anything from.
+func (w *work) smoothingPath(mean float64) string {
+	if mean <= 0 {
+		return "joint.fit"
+	}
+	return "joint.smoothing_most"
 }

@@ -67,7 +67,7 @@ var Rules = []Rule{
 	{Code: WarmUpThin, Severity: Note, Paths: []string{"station.reference_uncertainty"}},
 	{Code: FreeTravel, Severity: Note, Paths: []string{"joint.pilot"}},
 	{Code: LooseFitUnseen, Severity: Note, Paths: []string{"joint.kind"}},
-	{Code: SmoothingLarge, Severity: Note, Paths: []string{"joint.smoothing_most"}},
+	{Code: SmoothingLarge, Severity: Note, Paths: []string{"joint.smoothing_most", "joint.fit"}},
 	{Code: PressInSpeed, Severity: Note, Paths: []string{"motion.slow_speed"}},
 }
 

@@ -83,9 +83,12 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		p.issue = rev.Issue()
+		if p.old, err = s.supersededBy(r.Context(), d.id, rev.Letter); err != nil {
+			return err
+		}
 	}
 	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today()})
+		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
 	})
 }
 

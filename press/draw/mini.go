@@ -48,7 +48,7 @@ func (s *Minis) lay(row press.FaultRow, o Options) *mini {
 // desc says the figures that the small strips of a plan share.
 func (s *Minis) desc() string {
 	m := s.m
-	text := "Good readings " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.At(m.requirement[1])
+	text := "Required readings " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.At(m.requirement[1])
 	if m.zoneStart != nil && m.zoneEnd != nil {
 		text += ", zone " + m.pos.Bare(*m.zoneStart) + " to " + m.pos.At(*m.zoneEnd)
 	}

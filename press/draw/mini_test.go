@@ -125,7 +125,7 @@ func TestMiniSVG(t *testing.T) {
 			ids[id] = true
 		}
 		desc := strings.ReplaceAll(d.Description(), "\u202f", " ")
-		assert.Equal(t, "Good readings 115.05 to 115.23 mm, zone 115.08 to 115.35 mm, push end 115.19 mm.", desc)
+		assert.Equal(t, "Required readings 115.05 to 115.23 mm, zone 115.08 to 115.35 mm, push end 115.19 mm.", desc)
 		assert.Less(t, len(svg), 6000)
 	}
 	var b bytes.Buffer

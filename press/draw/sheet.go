@@ -48,6 +48,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
 	s.title.supersede(o.Superseded)
+	if o.Issue == nil {
+		s.title.drawn(o.Day)
+	}
 	s.front()
 	for _, g := range o.Pages {
 		s.table(g)

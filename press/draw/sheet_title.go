@@ -66,6 +66,14 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	return b
 }
 
+// drawn puts the day on which a draft was drawn where an issued plan has its date.
+func (b *titleBlock) drawn(day string) {
+	if day != "" {
+		date := &b.rows[0][3]
+		date.label, date.value = "Drawn, not issued", day
+	}
+}
+
 // supersede says over everything else in the block that a newer revision was issued.
 func (b *titleBlock) supersede(by string) {
 	if by != "" {

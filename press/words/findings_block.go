@@ -80,8 +80,19 @@ func (t *told) byHand() bool {
 
 func neverGood(t *told) string {
 	from, to := t.pos.both(t.f("from"), t.f("to"))
-	return "No reading gives both signals, so every part is refused: they would be on together only from " + from + ", but one has ended at " + to +
-		"; move the zone or the push end by " + t.pos.Length(t.f("from")-t.f("to")) + " or more until the two overlap."
+	s := "No reading gives both signals, so every part is refused: they would be on together only from " + from + ", but one has ended at " + to
+	a := t.r.Window.Acceptance
+	switch {
+	case a == nil:
+		return s + "; bring the zone and the push end together."
+	case t.Path == "window.zone_start":
+		return s + "; the zone start that was set by hand is to stand at " + t.pos.At(t.pos.up(a[0])) + "."
+	case t.Path == "window.zone_end":
+		return s + "; the zone end that was set by hand is to stand past the push end."
+	case t.Path == "window.push_stroke", t.Path == "window.approach_end":
+		return s + "; the push is to end at " + t.pos.At(t.pos.down(a[1])) + "."
+	}
+	return s + "; bring the zone and the push end together."
 }
 
 func nominalRejected(t *told) string {

@@ -21,6 +21,11 @@ func gripMayVanish(t *told) string {
 	s := "The loosest fit is left with " + Microns(t.f("effective")) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
 	if j := t.r.Joint; j != nil && j.Interference != nil && j.Interference[2] <= 0 {
 		return "Even the tightest parts fit with clearance (" + Microns(j.Interference[2]) + " of interference): nothing is pressed and nothing holds; check the fit."
+	} else if j != nil && j.Effective != nil && j.Effective[1] <= 0 {
+		s = "At the middle of the tolerances nothing is left of the interference, so about half of the joints or more hold nothing; take a tighter fit, or pair the parts."
+	}
+	if over := func(f press.Finding) bool { return f.Code == press.OverYield }; slices.ContainsFunc(t.r.Findings, over) {
+		return s[:strings.Index(s, "; ")] + "; a tighter fit would yield and a looser one hold even less, so narrow both tolerances or pair the parts."
 	}
 	return s
 }

@@ -158,7 +158,11 @@ func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
 	if w == nil || r.Narrow() || r.Travel.SeatReading > w[1] {
 		return 0, false
 	}
-	mm = pos.down(r.Travel.SeatReading - w[0])
+	mm = r.Travel.SeatReading - w[0]
+	if t := r.Stack.PressInTravel; t > 0 { // no part stands further off its seat than before it was pressed in
+		mm = min(mm, t)
+	}
+	mm = pos.down(mm)
 	return mm, mm > 0
 }
 

@@ -66,5 +66,9 @@ func (id Identity) cells(table string) []string {
 	if id.Draft() {
 		revision = DraftMark
 	}
-	return []string{table, id.Number, id.Name, revision, id.Date, "sha256:" + ShortDigest(id.Digest), id.NotReady}
+	notReady := id.Superseded
+	if id.NotReady != "" {
+		notReady = strings.TrimPrefix(notReady+"; "+id.NotReady, "; ")
+	}
+	return []string{table, id.Number, id.Name, revision, id.Date, "sha256:" + ShortDigest(id.Digest), notReady}
 }

@@ -50,10 +50,10 @@ func pairText(on Pair, p *press.Plan, r *press.Result) PairText {
 		t.Do, t.Act = "Stop, set the part apart, and find the fault before the next cycle.", "stop and find the fault"
 	case on.Arrival && on.Zone && !has(press.Good):
 		t.Meaning, t.Brief = "Both signals are on for parts that are not good: "+t.Verdict+".", "passes, but is not good"
-		t.Do, t.Act = "Judge no part by these signals; change the window first.", "change the window"
+		t.Do, t.Act = "Judge no part by these signals; whoever keeps the plan changes the window first.", "set apart, have the window changed"
 	case !t.Clear:
 		t.Meaning, t.Brief = "These signals do not say which it is: "+t.Verdict+".", "cannot be told apart"
-		t.Do, t.Act = "Set the part apart and measure it; change the window before parts are judged by it.", "change the window"
+		t.Do, t.Act = "Set the part apart and measure it; whoever keeps the plan changes the window before parts are judged by it.", "set apart, have the window changed"
 	case has(press.Good) && has(press.Missing):
 		name := PresenceCheck(p)
 		t.Meaning, t.Brief = "Seated where the drawing wants it, if "+name+" says that an insert is there: without one both signals are on as well.", "seated as drawn, or no insert"

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 const noCatalogue = "The window is not known to its end: there is no verdict, and no catalogue."
 
@@ -58,6 +62,10 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Mostly not by these signals, which say " + SayVerdict(p, f.Verdict) + ": another check is needed."
 		}
 		x := failureOf(f)
+		if missing := !f.Own && (f.Name == press.RowMissing || f.Name == press.RowArrivalStuckOn); missing && p.Station.PresenceCheck != "" {
+			how = strings.TrimSuffix(how, ".") + "; " + PresenceCheck(p) + " finds it besides."
+			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
+		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, r, f)})
 	}
 	if len(t.Rows) == 0 {

@@ -60,6 +60,9 @@ func LimitSamples(p *press.Plan, r *press.Result) []LimitSample {
 		if x == nil {
 			return out
 		}
+		if q := p.Requirement; good && (x.From > q.HeightHigh+hair || x.To < q.HeightLow-hair) {
+			return LimitSample{Name: name, Good: good, Missing: true} // accepted, and wrong all the same
+		}
 		out.Early = x.To < x.From-hair
 		if up { // the limit is the lower end
 			out.From = pos.up(x.From)
@@ -128,7 +131,10 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		}
 		t.Rows = append(t.Rows, []string{x.Name, x.Heights(p), samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.near), must, "", "", ""})
 	}
-	t.Notes = append(SampleNotes(p),
+	if w, good := r.Window.Overlap, r.Window.GoodRange; w != nil && (w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9) {
+		t.Notes = append(t.Notes, "The window lets in heights that the drawing refuses: no sample can be made where it does. Change the window before any sample is made.")
+	}
+	t.Notes = append(append(t.Notes, SampleNotes(p)...),
 		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least "+TargetShare(s.Probability)+", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
 	)

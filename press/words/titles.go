@@ -12,7 +12,7 @@ func ForceTitle(r *press.Result) string {
 	f := &r.Force
 	at := Setting(f.Setting)
 	if f.Low >= f.Need && f.High <= f.Cap {
-		return "At " + at + " even a weak ram pushes " + Force(f.Low-f.Need) + " more than needed, and a strong one stays " + Force(f.Cap-f.High) + " under what may be borne"
+		return "At " + at + " even a weak ram pushes " + Force(f.Low-f.Need) + " more than needed, and a strong one stays " + Force(f.Cap-f.High) + " under what may be borne, at rest"
 	}
 	s := "At " + at + " "
 	if slices.ContainsFunc(r.Findings, func(x press.Finding) bool { return x.Code == press.NoSetting }) {

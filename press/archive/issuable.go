@@ -10,14 +10,17 @@ import (
 // Standing is what stands in the way of issuing a plan.
 type Standing struct {
 	Physical []press.Finding // with these it cannot be issued
-	Others   []press.Finding // with these only with a reason and a second name
+	Others   []press.Finding // with these, and with an ambiguous table, only with a reason and a second name
 }
 
-// StandingOf sorts the blockers of a result.
+// StandingOf sorts the blockers of a result. Lamps that mean two things stand in the
+// way as well: nobody can be asked to judge parts by them without being told why.
 func StandingOf(r *press.Result) Standing {
 	var s Standing
 	for _, f := range r.Findings {
 		switch {
+		case f.Code == press.AmbiguousTable:
+			s.Others = append(s.Others, f)
 		case f.Severity != press.Blocker:
 		case f.Never():
 			s.Physical = append(s.Physical, f)

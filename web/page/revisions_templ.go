@@ -321,7 +321,7 @@ func issueForm(p RevisionsPage) templ.Component {
 			}
 		}
 		if len(p.Others) > 0 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "<p>The draft has blockers. It can be issued all the same, with a reason and a second name, which stand on the sheet:</p>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "<p>The draft has blockers, or lamps that mean two things. It can be issued all the same, with a reason and a second name, which stand on the sheet:</p>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

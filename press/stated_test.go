@@ -12,8 +12,6 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-var rowNumber = regexp.MustCompile(`\[\d+\]`)
-
 // TestStatedIsTheWholeTable: every field of the table that a kind of joint has is
 // stated, at whatever path, and no other one; what was given has the value of the
 // document, and nothing else is said to be given.

@@ -135,8 +135,12 @@ func (d *Station) Poses() []Pose {
 			q.Arrival, q.Zone, q.Read = unknownLamp, unknownLamp, true
 		case press.PhaseRead:
 			on := words.Pair{Arrival: f.Arrival, Zone: f.Zone}
-			verdict = bold().clip(words.UpperFirst(d.verdict(on)), body, d.width-margin-x)
-			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "."
+			short := words.UpperFirst(d.verdict(on))
+			if words.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
+				short = "The lamps say good: it is not"
+			}
+			verdict = bold().clip(short, body, d.width-margin-x)
+			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on)
 			q.Read = true
 		}
 		q.Verdict = verdict

@@ -76,7 +76,10 @@ func (d *Drill) plain(t words.PairText) bool {
 }
 
 // anyOrder says before the answer what counts of a list that is common practice.
-const anyOrder = "Any check that belongs here counts, but what stops or holds back comes first."
+const anyOrder = "Any check that belongs here counts, in any order."
+
+// oneFirst says it where one check comes before all others.
+const oneFirst = "One of these comes before all the others, because it stops the work, holds parts back, or cannot be seen any more after the next push."
 
 // react asks for a step of a list. Of a list that is common practice every step is
 // right that may come now; of the works' own, the next one.
@@ -94,7 +97,11 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 			e.Facts[2] = "You did this and found nothing wrong: " + x.Asked[step-1]
 		}
 	}
-	if !x.Own {
+	switch {
+	case x.Own:
+	case step < x.First:
+		e.Facts = append(e.Facts, oneFirst)
+	default:
 		e.Facts = append(e.Facts, anyOrder)
 	}
 	var choices []Choice

@@ -27,6 +27,22 @@ func GoodIf(p *press.Plan) string {
 // check.
 const GoodIfThere = "good if an insert is there"
 
+// LampsMislead says of a fault that shows the lamps of a good part that it is none;
+// empty for everything else.
+func LampsMislead(p *press.Plan, r *press.Result, row *press.FaultRow, on Pair) string {
+	if row == nil || row.Good || !on.Arrival || !on.Zone || r.Verdict == nil || !slices.Contains(r.Verdict.Table.OnOn, press.Good) {
+		return ""
+	}
+	s := " It is not good: " + lowerFirst(Fault(*row).Word) + ". These two lamps do not find this fault"
+	if row.Name == press.RowMissing && !row.Own && p.Station.PresenceCheck != "" {
+		return s + "; " + PresenceCheck(p) + " does."
+	}
+	if isWear(*row) {
+		return " The part is good, the station is not: " + lowerFirst(Fault(*row).Word) + ". The check with the master finds it."
+	}
+	return s + "."
+}
+
 // Settled tells whether a named presence check tells apart what these words mean: good
 // parts and missing inserts.
 func Settled(p *press.Plan, list []string) bool {

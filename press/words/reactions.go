@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"ramplan/press"
 )
@@ -73,7 +74,7 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 			} else if slices.Contains(beforeOthers, x.Asked[0]) {
 				x.First = 1
 			}
-			if p.Quality.RejectPlace != "" && x.Part == apartPart {
+			if p.Quality.RejectPlace != "" && strings.HasSuffix(x.Part, apartPart) {
 				x.Part += " It goes to: " + p.Quality.RejectPlace + "."
 			}
 			out = append(out, x)
@@ -124,23 +125,31 @@ var beforeOthers = []string{stopBare, newest, lampsOff}
 
 const apartPart = "Set the part apart, marked, and do not press it again."
 
+// refusedPart is what becomes of a refused part; several in a row stop the work.
+func refusedPart(when Situation) string {
+	if when == Run {
+		return "Stop, and hold these parts back. " + apartPart
+	}
+	return apartPart
+}
+
 func (m reactions) list(t PairText, when Situation) (part string, checks []string) {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return apartPart, m.fault(t.Pair, when)
+		return refusedPart(when), m.fault(t.Pair, when)
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
 	case has(press.Good) && when == Start:
-		return "Keep the part back where a lamp never goes off, or where the push without an insert or a limit sample was not refused: then the run is too good to be true. Otherwise take it out and pass it on: good parts in a row are what a shift is made of.", m.good(when)
+		return "Keep the part back until these checks have passed. Then pass it on: good parts in a row are what a shift is made of.", m.good(when)
 	case has(press.Good) && when == Change:
 		return "Take the part out and keep it back until these checks have passed.", m.good(when)
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
 	case has(press.Long):
-		return apartPart, m.tall(t, when)
+		return refusedPart(when), m.tall(t, when)
 	}
-	return apartPart, m.short(t, when)
+	return refusedPart(when), m.short(t, when)
 }
 
 // master says what a part known to be good must show.

@@ -25,8 +25,8 @@ func TestReactions(t *testing.T) {
 		assert.Contains(t, of(good, when).Part, "pass it on", when)
 	}
 	start := of(good, Start)
-	assert.Contains(t, start.Part, "a lamp never goes off")
-	assert.Contains(t, start.Part, "a limit sample was not refused")
+	assert.Contains(t, start.Part, "until these checks have passed")
+	assert.Contains(t, start.Part, "Then pass it on")
 	assert.Contains(t, start.Checks[0], "See both lamps off")
 	assert.Regexp(t, "^Keep the part back", start.Part, "what holds a part back comes first")
 	for _, when := range []Situation{One, Run, Start} {

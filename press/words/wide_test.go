@@ -72,3 +72,24 @@ func TestNamedCheckInTheFailureRows(t *testing.T) {
 	}
 	assert.Equal(t, 2, found)
 }
+
+// A fault that shows the lamps of a good part is said to be none; a good part is not,
+// nor a fault that the lamps find.
+func TestLampsThatMislead(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	for i := range r.Faults {
+		row := &r.Faults[i]
+		if row.Arrival == nil {
+			continue
+		}
+		on := Pair{Arrival: *row.Arrival, Zone: *row.Zone}
+		said := LampsMislead(p, r, row, on)
+		if !row.Good && on.Arrival && on.Zone {
+			assert.Contains(t, said, "not", row.Name)
+		} else {
+			assert.Empty(t, said, row.Name)
+		}
+	}
+	assert.Empty(t, LampsMislead(p, r, nil, Pair{Arrival: true, Zone: true}))
+}

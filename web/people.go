@@ -37,7 +37,11 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	}
 	newest := map[string]archive.Training{}
 	for _, t := range slices.Backward(all) {
-		newest[archive.PersonKey(t.Who)] = t
+		key := archive.PersonKey(t.Who)
+		if old, known := newest[key]; known && t.Unfinished && !old.Unfinished {
+			continue // an exam that was left says nothing of the one that was judged
+		}
+		newest[key] = t
 	}
 	v := view.People{}
 	for _, p := range people {

@@ -14,7 +14,8 @@ type Demand struct {
 // passed, and who failed the last one on such a state. Of each there is the record that
 // says so. A record that was typed in from a code takes nobody off the list: nobody watched
 // it. A pass of the one exam of older programs, which asked everything, is a pass of
-// each of those that there are now. An exam that is not finished takes no pass away.
+// each of those that there are now. An exam that is not finished takes no pass away, and
+// hides none that was judged.
 func Due(all []Training, d Demand) []Training {
 	type person struct{ newest, passed, here *Training }
 	people := map[string]*person{}
@@ -30,7 +31,7 @@ func Due(all []Training, d Demand) []Training {
 			people[PersonKey(t.Who)] = x
 			order = append(order, x)
 		}
-		if x.newest == nil && (t.Exam == d.Exam || d.Elder) {
+		if (x.newest == nil || x.newest.Unfinished && !t.Unfinished) && (t.Exam == d.Exam || d.Elder) {
 			x.newest = t
 		}
 		if t.TypedIn() != "" {

@@ -422,3 +422,14 @@ func TestDueByExam(t *testing.T) {
 	assert.Equal(t, []string{"Fay"}, who(Demand{"technician", true, []string{"B", "A"}}), "where B does not concern the drill")
 	assert.Equal(t, []string{"Cy"}, who(Demand{"setter", false, []string{"B", "A"}}))
 }
+
+// An exam that was begun and left does not stand in front of one that was judged: on a
+// newer revision the failed one before is what the list shows.
+func TestLeavingHidesNoFailure(t *testing.T) {
+	due := Due([]Training{
+		{ID: 2, Who: "tom reed", Exam: "technician", Digest: "A", Unfinished: true},
+		{ID: 1, Who: "Tom Reed", Exam: "technician", Digest: "A"},
+	}, Demand{"technician", true, []string{"B"}})
+	require.Len(t, due, 1)
+	assert.Equal(t, TrainingID(1), due[0].ID)
+}

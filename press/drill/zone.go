@@ -94,7 +94,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 			"The push end was moved along and stands at " + d.typed(task.s.End) + ".",
 			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
 			d.off(),
-			"This is to learn what a zone does: at the station only a setter who is allowed to changes it.",
+			"This is to learn what a zone does: at the station only a setter who is allowed to do so changes it.",
 		},
 		Zone:    task,
 		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",

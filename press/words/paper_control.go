@@ -44,7 +44,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	add(name+", periodic measurement", height, "A calibrated instrument, apart from the two signals: "+SeatedHeight(p), p.Quality.SampleSize, p.Quality.Frequency,
 		"Within the drawing; the mean stands where the plan has it", "Stop; quarantine back to the last good measurement")
 	number, class = none, none
-	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap)
+	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap) + "; a sound ram gives " + Force(r.Force.Low) + " to " + Force(r.Force.High) + ": between the two, find out why"
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
 		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", "at set-up and after a change", "Set-up and proving", "No release before all are judged as written")

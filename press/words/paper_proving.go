@@ -129,7 +129,7 @@ func (c *checklist) parts() {
 		must = "a part of " + pos.At(r.HeightOf(p, nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
 	}
 	if motionAlone(r) {
-		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down, and entered in the plan")
+		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down and entered in the plan, which is then issued anew: go on with its own sheet")
 	}
 	c.step("Press the first good parts, five of them, measured; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
 	if p.Joint.Kind == press.Touch {

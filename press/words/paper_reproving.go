@@ -6,6 +6,7 @@ import "ramplan/press"
 func reprovingTable(*press.Plan, *press.Result) Table {
 	t := Table{
 		Lead:    "What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first. Limit samples are all of them here, as at set-up.",
+		Fill:    []string{"Date", "Station"},
 		Columns: []Column{{"After", 1.5, false}, {"Prove again", 4.9, false}, {"Done", 0.6, true}, {"Signed", 0.8, true}},
 	}
 	for _, x := range [][2]string{

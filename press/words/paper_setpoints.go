@@ -77,6 +77,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 	own := len(p.Controller.Words) > 0
 	t := Table{
 		Lead: "What is typed into the controller. Read each figure back after it was entered.",
+		Fill: []string{"Date", "Station", "Controller program"},
 		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 0.9, false}, {"In its unit", 0.9, false},
 			{"Read back", 1, true}, {"Signed", 1, true}},
 		Figures: []string{"Figure"}, Typed: []string{"The controller calls it", "In its unit"},

@@ -78,10 +78,10 @@ func TestHalfHeader(t *testing.T) {
 	wait := DefaultTimeouts
 	wait.Header = 200 * time.Millisecond
 	address, _, _ := serving(t, example(t), wait)
+	begun := time.Now() // the server counts from the connection on, which comes later
 	conn, err := net.Dial("tcp", address)
 	require.NoError(t, err)
 	defer conn.Close()
-	begun := time.Now()
 	_, err = io.WriteString(conn, "GET / HTTP/1.1\r\nHost: "+address+"\r\nX-Half: ")
 	require.NoError(t, err)
 	require.NoError(t, conn.SetReadDeadline(begun.Add(5*time.Second)))

@@ -202,7 +202,7 @@ func overlapWider(t *told) string {
 	if t.Severity == press.Blocker {
 		s += ", and more parts of a wrong height are accepted than the target allows"
 	} else {
-		s += "; by the heights alone no more wrong heights are accepted than the target, but a part that stalls, lies on a chip or stands off its seat passes too"
+		s += "; no more wrong heights are accepted than the target, but a part that stalls or lies on a chip passes too"
 	}
 	return s + ": bring zone start and push end inside the drawing."
 }

@@ -9,6 +9,7 @@ import (
 // TestAxeRams runs the checker on the shelf of rams, on a plan that takes one from
 // there, and on the page for other programs.
 func TestAxeRams(t *testing.T) {
+	slow(t)
 	source := axeSource(t)
 	b, srv := visit(t, example(t))
 	eval[any](b, source+"; 0")

@@ -134,6 +134,14 @@ func axeLooks() []axeLook {
 	return looks
 }
 
+// slow skips a long look at pages outside .ci/axe.
+func slow(t *testing.T) {
+	t.Helper()
+	if os.Getenv("RAMPLAN_AXE") != "all" {
+		t.Skip("a long look at pages: bash .ci/axe takes it")
+	}
+}
+
 // look turns the tab to a theme and a width.
 func (b *tab) look(l axeLook) {
 	b.t.Helper()

@@ -279,6 +279,7 @@ func TestHandheldExam(t *testing.T) {
 
 // The checker finds nothing in any state of the file, in both themes, wide and narrow.
 func TestHandheldAxe(t *testing.T) {
+	slow(t)
 	b := newTab(t)
 	_, _, file := handheldPlan(t, nil)
 	openHandheld(t, b, file)

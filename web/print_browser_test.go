@@ -115,6 +115,7 @@ var printings = []printing{
 // TestPrintedPages prints every page as Ctrl+P does: what belongs on paper is there,
 // nothing that can only be pressed, and no word stands over another one.
 func TestPrintedPages(t *testing.T) {
+	slow(t)
 	known := map[string]bool{}
 	for _, p := range printings {
 		known[p.route] = true

@@ -223,12 +223,7 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // identity tells which plan it is where its rows lie alone.
 func (p printed) identity(r *press.Result) words.Identity {
-	if p.issue != nil {
-		id := words.IdentityOf(p.plan, r, p.issue.Revision, p.issue.Date)
-		id.Superseded = p.old
-		return id
-	}
-	return words.IdentityOf(p.plan, r, "", today())
+	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: today()}.Identity(p.plan, r)
 }
 
 // today is what stands on paper as the day on which a draft was drawn.

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/draw"
 	"ramplan/press/words"
 )
 
@@ -33,12 +34,7 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 
 // identity tells which plan it is where its rows lie alone.
 func (s source) identity(r *press.Result) words.Identity {
-	if s.issue != nil {
-		id := words.IdentityOf(s.plan, r, s.issue.Revision, s.issue.Date)
-		id.Superseded = s.superseded
-		return id
-	}
-	return words.IdentityOf(s.plan, r, "", today())
+	return draw.SheetOptions{Issue: s.issue, Superseded: s.superseded, Day: today()}.Identity(s.plan, r)
 }
 
 // today is what stands on paper as the day on which a draft was drawn.

@@ -70,7 +70,7 @@ func single(what string, p *press.Plan, r *press.Result, px float64, noTitle boo
 		}
 		return NewCardOf(p, r, issue, Options{}).wide(px), nil
 	}
-	id := o.identity(p, r)
+	id := o.Identity(p, r)
 	made := func(form Options) (*Picture, error) {
 		d, err := New(what, p, r, form)
 		if err != nil {

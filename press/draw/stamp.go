@@ -7,8 +7,8 @@ import (
 	"ramplan/press/words"
 )
 
-// identity tells which state of which plan is drawn.
-func (o SheetOptions) identity(p *press.Plan, r *press.Result) words.Identity {
+// Identity tells which state of which plan is drawn, or written out as rows.
+func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	if o.Issue != nil {
 		id := words.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
 		id.Superseded = o.Superseded

@@ -127,18 +127,24 @@ func (b *tab) until(script string) {
 	b.t.Helper()
 	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 		// Between two pages there is nothing to ask.
-		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise)); err == nil && holds {
+		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise)); err == nil && holds && b.loaded() {
 			return
 		}
 	}
 	require.Fail(b.t, "never became true", script)
 }
 
+// loaded says that the page has been read to its end: before that the browser may still
+// renumber what stands in it, and a step that looked an element up finds it gone.
+func (b *tab) loaded() bool {
+	whole, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("document.readyState === 'complete'"))
+	return err == nil && whole
+}
+
 // retype replaces what stands in a field, as a user would.
 func (b *tab) retype(id, text string) {
 	b.t.Helper()
-	b.do(chromedp.Focus(chromedp.ID(id)))
-	eval[any](b, fmt.Sprintf("document.getElementById(%q).select() ?? 0", id))
+	eval[any](b, fmt.Sprintf("(() => { const field = document.getElementById(%q); field.focus(); field.select(); return 0; })()", id))
 	if text == "" {
 		b.do(chromedp.KeyEvent("\b"))
 		return

@@ -89,6 +89,8 @@ func neverGood(t *told) string {
 		return s + "; the zone start that was set by hand is to stand at " + t.pos.At(t.pos.up(a[0])) + "."
 	case t.Path == "window.zone_end":
 		return s + "; the zone end that was set by hand is to stand past the push end."
+	case t.Path == "window.approach_end" && t.r.Travel.ApproachEnd > a[0]:
+		return s + "; the approach that was set by hand is to end before " + t.pos.At(t.pos.down(a[0])) + "."
 	case t.Path == "window.push_stroke", t.Path == "window.approach_end":
 		return s + "; the push is to end at " + t.pos.At(t.pos.down(a[1])) + "."
 	}
@@ -123,7 +125,7 @@ func beyondStroke(t *told) string {
 	position, limit := t.pos.both(t.f("position"), t.f("limit"))
 	gap := t.pos.Length(t.f("position") - t.f("limit"))
 	switch {
-	case t.Path == "station.home":
+	case t.Figures["home"] > 0:
 		return "Home at " + position + " lies " + gap + " past the approach end at " + limit + ": move home back, or end the approach later."
 	case t.Figures["zone_end"] > 0:
 		return "The zone ends at " + position + ", " + gap + " beyond the stroke of " + limit + ": end it earlier, or move the nest toward the ram."

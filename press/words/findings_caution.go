@@ -43,20 +43,15 @@ func ambiguousTable(t *told) string {
 	if v := t.r.Verdict; v != nil {
 		s += doubt(v.Table)
 	}
-	low, high := t.f("low"), t.f("high")
-	e, z1, z2 := t.f("push_end"), t.f("zone_start"), t.f("zone_end")
-	good := t.r.Window.GoodRange
 	var mend []string
-	if z1 > low+1e-9 || z1 < good[0]-1e-9 {
-		mend = append(mend, "the zone start from "+t.pos.At(z1)+" to "+t.pos.At(low))
+	off := func(name, what, to string) {
+		if t.Figures[name+"_off"] > 0 {
+			mend = append(mend, "the "+what+" from "+t.at(name)+" to "+to)
+		}
 	}
-	if e < high-1e-9 || e > good[1]+1e-9 {
-		mend = append(mend, "the push end from "+t.pos.At(e)+" to "+t.pos.At(high))
-		e = high
-	}
-	if z2 < e-1e-9 {
-		mend = append(mend, "the zone end from "+t.pos.At(z2)+" to beyond the push end")
-	}
+	off("zone_start", "zone start", t.at("low"))
+	off("push_end", "push end", t.at("high"))
+	off("zone_end", "zone end", "beyond the push end")
 	if len(mend) == 0 {
 		return s + ": find a missing insert by another check."
 	}

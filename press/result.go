@@ -51,6 +51,7 @@ type Finding struct {
 	Code     string             `json:"code"`
 	Message  string             `json:"message"`
 	Path     string             `json:"path"` // the field that would mend it
+	Row      string             `json:"-"`    // what the row is called to which it leads; empty for a nameless one and any other field
 	Figures  map[string]float64 `json:"-"`    // by name, in the units of the package
 }
 

@@ -3,6 +3,7 @@ package words
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"ramplan/press"
 )
@@ -58,19 +59,32 @@ func noAcceptance(t *told) string {
 // most names the field behind the largest part of the uncertainty: most of it only
 // where that is over half.
 func most(t *told) string {
-	f, ok := press.FieldAt(t.Path)
-	if !ok || !(t.f("of") > 0) {
+	if !(t.f("of") > 0) {
 		return ""
 	}
-	what := lowerFirst(f.Label)
-	if row, _, isRow := strings.Cut(strings.TrimPrefix(t.Path, "parts["), "]"); isRow {
-		n, _ := strconv.Atoi(row)
-		what = "datum row " + strconv.Itoa(n+1) + " of the parts"
+	what := ""
+	switch f, ok := press.FieldAt(t.Path); {
+	case ok:
+		what = lowerFirst(f.Label)
+	case strings.HasPrefix(t.Path, "parts["):
+		what = "datum " + t.row()
+	default:
+		return ""
 	}
 	if t.f("of") > 0.5 {
 		return " (most of it comes from: " + what + ")"
 	}
 	return " (the largest share of it comes from: " + what + ")"
+}
+
+// row is the row of the parts to which a finding leads: by its name, or by its number where
+// it has none that fits into a sentence.
+func (t *told) row() string {
+	if t.Row != "" && utf8.RuneCountInString(t.Row) <= longName {
+		return "row \u201c" + t.Row + "\u201d"
+	}
+	_, n, _ := rowOf(t.Path)
+	return "row " + strconv.Itoa(n+1) + " of the parts"
 }
 
 // byHand tells whether a finding leads to something that was set by hand.

@@ -74,8 +74,11 @@ func overlapNarrow(t *told) string {
 
 func conformingShareLow(t *told) string {
 	share, limit := shares(t.f("share"), t.f("limit"))
-	mend := "narrow the parts, this row first, which spreads most, or widen the requirement"
-	if !strings.HasPrefix(t.Path, "parts") {
+	mend := "narrow the parts or widen the requirement"
+	switch {
+	case strings.HasPrefix(t.Path, "parts["):
+		mend = "narrow the parts, " + t.row() + " first, which spreads most, or widen the requirement"
+	case t.Path != "parts":
 		mend = "bring the mean of the parts to the middle of the requirement"
 	}
 	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: " + mend + "; no signal can mend that."
@@ -167,7 +170,7 @@ func positionOffStep(t *told) string {
 
 func travelMayVanish(t *told) string {
 	travel, worst := t.pos.both(t.f("travel"), t.f("worst"))
-	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, this one first, or lengthen the travel."
+	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, " + t.row() + " first, or lengthen the travel."
 }
 
 func deflectionUntaught(t *told) string {

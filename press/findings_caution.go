@@ -99,7 +99,7 @@ func (w *work) cautionImpact() {
 		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
 	}
 	if i.SeatExpected > most {
-		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "limit": most})
+		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {

@@ -144,7 +144,7 @@ func impactSeat(t *told) string {
 	if t.Path != "motion.slow_speed" {
 		mend = "the push alone is over it, so set it lower"
 	}
-	return "With the blow of the moving mass the force at the seat may reach " + force + ", over the " + limit + " that part and tool may bear: " + mend + "."
+	return "With the blow of the moving mass the force at the seat may reach " + force + ", with a strong ram " + Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "."
 }
 
 func noForceAsked(*told) string {

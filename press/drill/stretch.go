@@ -63,7 +63,7 @@ func (d *Drill) clearPart(s stretch) (stretch, bool) {
 }
 
 func (d *Drill) clearAt(reading float64) bool {
-	c, _ := d.r.ChancesAt(d.p, reading)
+	c, _ := d.r.ChancesAt(reading)
 	return !d.s.Early(reading) && d.clear(event{reading: reading}, c)
 }
 
@@ -74,5 +74,5 @@ func (d *Drill) heightIn(rng *rand.Rand, s stretch) float64 {
 	if rng.IntN(2) == 0 {
 		share = math.Round(share) + (0.5-math.Round(share))*0.2*rng.Float64()
 	}
-	return math.Round(d.r.HeightOf(d.p, s.from+share*(s.to-s.from))/grain) * grain
+	return math.Round(d.r.HeightOf(s.from+share*(s.to-s.from))/grain) * grain
 }

@@ -100,7 +100,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
 	}
 	if !task.Told {
-		e.Facts = append([]string{"On this nest a part of " + high(d.r.HeightOf(d.p, d.r.Nominal())) + " stops the ram at " + d.at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
+		e.Facts = append([]string{"On this nest a part of " + high(d.r.HeightOf(d.r.Nominal())) + " stops the ram at " + d.at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
 	}
 	return e
 }

@@ -88,8 +88,8 @@ func (d *Drill) shift(rng *rand.Rand, n int) float64 {
 // add adds a part by what it would read on the plan's own nest.
 func (t *ZoneTask) add(reading float64, word string) {
 	d := t.d
-	h := math.Round(d.r.HeightOf(d.p, reading)/grain) * grain
-	reading = d.r.ReadingOf(d.p, h)
+	h := math.Round(d.r.HeightOf(reading)/grain) * grain
+	reading = d.r.ReadingOf(h)
 	if d.s.Early(reading) || d.r.Window.Word(reading) != word {
 		return
 	}

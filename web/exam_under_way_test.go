@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 )
 
@@ -203,7 +204,7 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 // was answered. Derived: the archive of schema 5 holds them as they were worded then.
 func TestOldRecordsSayWhatWasAnswered(t *testing.T) {
 	a := exampleArchive(t)
-	_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: "old", Who: "Bo", Digest: mustExample(t).Digest(), Seed: 3, Items: 20, Right: 19, Needed: 16, Grave: []string{"a hand was put into the work space"}})
+	_, err := a.KeepTraining(t.Context(), training.Record{Plan: 1, Sitting: "old", Who: "Bo", Digest: mustExample(t).Digest(), Seed: 3, Items: 20, Right: 19, Needed: 16, Grave: []string{"a hand was put into the work space"}})
 	require.NoError(t, err)
 	h := newSite(a).router()
 	for _, path := range []string{"/records/1", "/plans/1/records", "/people", "/people.csv", "/records/1/sheet.svg"} {

@@ -174,7 +174,7 @@ func (c *checker) trainings(ctx context.Context) error {
 		}
 		c.Trainings++
 		if t.Damaged {
-			c.fault(0, t.what(), "does not match its digest")
+			c.fault(0, trainingName(t.ID), "does not match its digest")
 		}
 		return nil
 	})

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/training"
 	"ramplan/static"
 )
 
@@ -88,8 +89,8 @@ func saveWithoutEnd(dir string) error {
 				n++
 			}
 		case i%17 == 0:
-			var one Training
-			one, err = a.KeepTraining(ctx, Training{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
+			var one training.Record
+			one, err = a.KeepTraining(ctx, training.Record{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
 			records = int(one.ID) // numbers follow one another, as none is removed
 		case i%3 == 0: // typing in another field: a state of its own
 			h, err = a.Save(ctx, 1, h.Version, with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")

@@ -11,10 +11,11 @@ import (
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/training"
 )
 
 // An ID names a plan in one archive; it is never given again.
-type ID int64
+type ID = training.PlanID
 
 // A Head is the working draft of a plan as it stands.
 type Head struct {

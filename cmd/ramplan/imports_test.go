@@ -26,14 +26,15 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
 	"press/training":  {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
-	"press/archive":   {[]string{"press", "press/carry", "press/training"}, []string{"net/http", plot}},
+	"press/drafts":    {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
+	"press/archive":   {[]string{"press", "press/carry", "press/drafts", "press/training"}, []string{"net/http", plot}},
 	"press/drill":     {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/presstest": {nil, nil},
 	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
-	"web/view":        {[]string{"press", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
-	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
+	"web/view":        {[]string{"press", "press/drafts", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
+	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 }
 
 func TestImportRule(t *testing.T) {

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/static"
 )
 
@@ -101,7 +102,7 @@ func TestTypingIsOneStateAPause(t *testing.T) {
 	require.Equal(t, "1234", text(h, "station.nest"))
 	h, err = a.Restore(background(), 1, h.Version, 1)
 	require.NoError(t, err)
-	require.Empty(t, Changes(d, h.Draft))
+	require.Empty(t, drafts.Changes(d, h.Draft))
 	states, err := a.History(background(), 1, 0, 10)
 	require.NoError(t, err)
 	require.Len(t, states, 4)

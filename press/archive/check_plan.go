@@ -4,6 +4,8 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+
+	"ramplan/press/drafts"
 )
 
 // plans looks at each plan.
@@ -96,12 +98,12 @@ func (c *checker) head(ctx context.Context, p *planRow) error {
 	if err != nil {
 		return err
 	}
-	want := labelsOf(s.Draft)
-	if p.name != want.name || p.number != want.number {
-		c.fault(p.id, "its card", "names %q, %q; its draft %q, %q", p.name, p.number, want.name, want.number)
+	want := drafts.LabelsOf(s.Draft)
+	if p.name != want.Name || p.number != want.Number {
+		c.fault(p.id, "its card", "names %q, %q; its draft %q, %q", p.name, p.number, want.Name, want.Number)
 	}
-	var l labels
-	err = c.tx.QueryRowContext(ctx, "select name, number, notes, parts from find where rowid = $1", p.id).Scan(&l.name, &l.number, &l.notes, &l.parts)
+	var l drafts.Labels
+	err = c.tx.QueryRowContext(ctx, "select name, number, notes, parts from find where rowid = $1", p.id).Scan(&l.Name, &l.Number, &l.Notes, &l.Parts)
 	if errors.Is(err, sql.ErrNoRows) {
 		c.fault(p.id, "the search", "does not know it")
 		return nil

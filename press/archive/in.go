@@ -17,6 +17,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/carry"
+	"ramplan/press/drafts"
 )
 
 // BringIn brings files in: plans, drafts and, where they are named, exported sheets
@@ -170,7 +171,7 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 
 // planIn brings a draft in, as a plan with its revisions or as a ram.
 func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []Revision) error {
-	if _, is := d.Get(PathRamName); is && len(issued) == 0 {
+	if _, is := d.Get(drafts.PathRamName); is && len(issued) == 0 {
 		return a.ramIn(ctx, m, d)
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
@@ -193,9 +194,7 @@ func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued [
 }
 
 func (a *Archive) ramIn(ctx context.Context, m *Moved, d *press.Draft) error {
-	var r Ram
-	r.take(d)
-	_, err := a.CreateRam(ctx, r)
+	_, err := a.CreateRam(ctx, drafts.RamOf(d))
 	if err == nil {
 		m.Rams++
 	}

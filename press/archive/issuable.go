@@ -1,10 +1,10 @@
 package archive
 
 import (
-	"fmt"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // Standing is what stands in the way of issuing a plan.
@@ -42,14 +42,6 @@ const (
 	PathDrill    = "issue.drill"
 )
 
-// Most characters of a text that is kept beside a plan.
-const (
-	mostText  = 200
-	mostNotes = 4000
-)
-
-func atMost(n int) string { return fmt.Sprintf("at most %d characters are allowed", n) }
-
 // issuable tells why a plan cannot be issued as signed.
 func issuable(p *press.Plan, s Signed) press.Problems {
 	var ps press.Problems
@@ -61,8 +53,8 @@ func issuable(p *press.Plan, s Signed) press.Problems {
 		switch {
 		case strings.TrimSpace(value) == "" && needed != "":
 			ps = append(ps, press.Problem{Path: path, Code: press.CodeRequired, Message: needed})
-		case len([]rune(value)) > mostText:
-			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: atMost(mostText)})
+		case len([]rune(value)) > drafts.MostText:
+			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: drafts.AtMost(drafts.MostText)})
 		}
 	}
 	text(PathPrepared, s.Prepared, "who prepared it is needed")

@@ -209,7 +209,7 @@ func ramOut(m *Moved, r Ram, folder, name string) error {
 		return err
 	}
 	m.Rams++
-	return writeNew(filepath.Join(folder, name+".json"), r.document())
+	return writeNew(filepath.Join(folder, name+".json"), r.Document().Encode())
 }
 
 // writeNew writes a file that is not there yet.

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 func entries(pairs ...string) *press.Draft {
@@ -176,7 +177,10 @@ func TestNothingOfWhatIsNotThere(t *testing.T) {
 		"issue":    func() error { _, err := a.Issue(background(), 99, 1, Signed{}); return err },
 		"bin":      func() error { _, err := a.Bin(background(), 99, 1); return err },
 		"ram":      func() error { _, err := a.Ram(background(), 99); return err },
-		"save ram": func() error { _, err := a.SaveRam(background(), 99, 1, Ram{Told: Told{Name: "r"}}); return err },
+		"save ram": func() error {
+			_, err := a.SaveRam(background(), 99, 1, drafts.Ram{Told: drafts.Told{Name: "r"}})
+			return err
+		},
 	} {
 		require.ErrorIs(t, do(), ErrNotFound, name)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
 	"ramplan/press/training"
 )
 
@@ -28,7 +29,7 @@ func (s *site) counting(ctx context.Context, head archive.Head) (digests, letter
 	if err != nil {
 		return nil, nil, err
 	}
-	if digests = archive.Counting(issued); len(digests) > 0 {
+	if digests = issue.Counting(issued); len(digests) > 0 {
 		for _, r := range issued[:len(digests)] {
 			letters = append(letters, r.Letter)
 		}

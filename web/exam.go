@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -116,7 +117,7 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 			}
 		}
 		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
-		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
+		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]issue.Revision{}) == "")
 		if x.record != 0 {
 			p.Record = recordPath(x.record)
 		}

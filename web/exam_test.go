@@ -16,6 +16,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/view"
@@ -349,7 +350,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	issue := func(reason string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
+		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
 		require.NoError(t, err)
 	}
 	get := func(path string) string {

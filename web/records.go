@@ -12,6 +12,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/draw"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -75,7 +76,7 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 
 func (s *site) viewTrainings(ctx context.Context, all []training.Record) []view.Training {
 	var out []view.Training
-	became := map[archive.ID][]archive.Revision{}
+	became := map[archive.ID][]issue.Revision{}
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
@@ -89,7 +90,7 @@ func (s *site) viewTrainings(ctx context.Context, all []training.Record) []view.
 // became gives the letter of the revision that is, to the last figure, what was a
 // draft when somebody was examined on it; empty without. What was issued is read once
 // a plan.
-func (s *site) became(ctx context.Context, t training.Record, issued map[archive.ID][]archive.Revision) string {
+func (s *site) became(ctx context.Context, t training.Record, issued map[archive.ID][]issue.Revision) string {
 	if t.Revision != "" || t.Damaged {
 		return ""
 	}
@@ -181,7 +182,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	record := draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{}),
 	}
 	var b bytes.Buffer
 	err = board.take(r.Context(), func() error {

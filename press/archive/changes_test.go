@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/issue"
 )
 
 // TestIssuedStates: the state that a revision was made of is found again, also
@@ -14,7 +16,7 @@ func TestIssuedStates(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{Now: c.now})
 	h, err := a.Create(background(), example(t), DidMake)
 	require.NoError(t, err)
-	signed := Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
 	none, err := a.IssuedStates(background(), h.ID)
 	require.NoError(t, err)
 	assert.Empty(t, none)

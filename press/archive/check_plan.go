@@ -6,6 +6,8 @@ import (
 	"errors"
 
 	"ramplan/press/drafts"
+
+	"ramplan/press/issue"
 )
 
 // plans looks at each plan.
@@ -120,7 +122,11 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 	columns, read := sealedColumns, scanSealed
 	switch {
 	case c.schema < 3:
-		columns, read = revisionColumns, scanRevision
+		columns = revisionColumns
+		read = func(scan scanner) (issue.Revision, error) {
+			r, _, err := scanRevision(scan)
+			return r, err
+		}
 	case c.schema < 6:
 		columns = sealedColumns3
 	}
@@ -133,8 +139,8 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 		c.Revisions++
 		seq++
 		what := "revision " + r.Letter
-		if n != seq || r.Letter != Letter(n) {
-			c.fault(p.id, what, "stands at place %d, where %s belongs", n, Letter(seq))
+		if n != seq || r.Letter != issue.Letter(n) {
+			c.fault(p.id, what, "stands at place %d, where %s belongs", n, issue.Letter(seq))
 		}
 		switch {
 		case r.Damaged:

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/static"
 )
@@ -83,9 +84,9 @@ func saveWithoutEnd(dir string) error {
 		case i%31 == 0:
 			_, err = a.Create(ctx, h.Draft, DidCopy)
 		case i%37 == 0:
-			var r Revision
-			r, err = a.Issue(ctx, 1, h.Version, Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
-			if n == 0 || r.Letter != Letter(n) { // else it was issued just before the kill
+			var r issue.Revision
+			r, err = a.Issue(ctx, 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
+			if n == 0 || r.Letter != issue.Letter(n) { // else it was issued just before the kill
 				n++
 			}
 		case i%17 == 0:

@@ -11,6 +11,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 func entries(pairs ...string) *press.Draft {
@@ -174,7 +175,7 @@ func TestNothingOfWhatIsNotThere(t *testing.T) {
 		"state":    func() error { _, err := a.State(background(), 1, 99); return err },
 		"restore":  func() error { _, err := a.Restore(background(), 1, 1, 99); return err },
 		"revision": func() error { _, err := a.Revision(background(), 1, "A"); return err },
-		"issue":    func() error { _, err := a.Issue(background(), 99, 1, Signed{}); return err },
+		"issue":    func() error { _, err := a.Issue(background(), 99, 1, issue.Signed{}); return err },
 		"bin":      func() error { _, err := a.Bin(background(), 99, 1); return err },
 		"ram":      func() error { _, err := a.Ram(background(), 99); return err },
 		"save ram": func() error {

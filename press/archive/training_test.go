@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press/training"
+
+	"ramplan/press/issue"
 )
 
 // sat is a record of an exam that was taken.
@@ -285,10 +287,10 @@ func TestFifthSchemaIsBroughtForward(t *testing.T) {
 	issued, err := a.Revisions(background(), 1)
 	require.NoError(t, err)
 	assert.Empty(t, issued[0].Drill)
-	assert.Len(t, Counting(issued), 1, "nobody said that B does not concern the drill")
-	due := training.Due(all, training.Demand{Exam: "technician", Elder: true, Counts: Counting(issued)})
+	assert.Len(t, issue.Counting(issued), 1, "nobody said that B does not concern the drill")
+	due := training.Due(all, training.Demand{Exam: "technician", Elder: true, Counts: issue.Counting(issued)})
 	assert.Len(t, due, 2, "one failed, one passed on A")
-	assert.Empty(t, training.Due(all, training.Demand{Exam: "setter", Counts: Counting(issued)}), "who took the one exam is no setter for that")
+	assert.Empty(t, training.Due(all, training.Demand{Exam: "setter", Counts: issue.Counting(issued)}), "who took the one exam is no setter for that")
 
 	open, err := a.Sittings(background(), 1)
 	require.NoError(t, err)

@@ -9,13 +9,14 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 // The shelf finds a plan by the digest of any of its revisions, as it stands on
 // paper, and says which that is.
 func TestSearchForADigest(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t), with(example(t), "title.name", "decade facade 11")}})
-	signed := Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "first"}
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "first"}
 	first, err := a.Issue(background(), 1, 1, signed)
 	require.NoError(t, err)
 	_, err = a.Save(background(), 1, 1, with(example(t), "station.nest", "141"), "")
@@ -23,7 +24,7 @@ func TestSearchForADigest(t *testing.T) {
 	signed.Reason = "second"
 	second, err := a.Issue(background(), 1, 2, signed)
 	require.NoError(t, err)
-	for _, r := range []Revision{first, second} {
+	for _, r := range []issue.Revision{first, second} {
 		digits := strings.TrimPrefix(r.PlanDigest, drafts.DigestName)[:12]
 		for _, typed := range []string{digits, strings.ToUpper(digits[:6] + " " + digits[6:])} {
 			items, total, err := a.List(background(), Query{Text: typed, Limit: 5})

@@ -1,4 +1,4 @@
-package archive
+package issue
 
 import (
 	"strings"
@@ -31,19 +31,8 @@ func StandingOf(r *press.Result) Standing {
 	return s
 }
 
-// Paths of what is signed.
-const (
-	PathPrepared = "issue.prepared"
-	PathChecked  = "issue.checked"
-	PathApproved = "issue.approved"
-	PathReason   = "issue.reason"
-	PathDespite  = "issue.despite"
-	PathSecond   = "issue.second"
-	PathDrill    = "issue.drill"
-)
-
-// issuable tells why a plan cannot be issued as signed.
-func issuable(p *press.Plan, s Signed) press.Problems {
+// Refuse tells why a plan cannot be issued as signed.
+func Refuse(p *press.Plan, s Signed) press.Problems {
 	var ps press.Problems
 	stands := StandingOf(press.Evaluate(p))
 	for _, f := range stands.Physical {

@@ -21,7 +21,7 @@ type signals struct {
 func (w *work) travel() {
 	p, win, step := w.p, &w.p.Window, w.p.Station.PositionStep
 	z := &w.zone
-	z.a = roundDown(w.parts.earliest-p.Motion.Clearance, step)
+	z.a = w.proposedApproachEnd()
 	if win.ApproachEnd != nil {
 		z.a = *win.ApproachEnd
 	}
@@ -65,6 +65,11 @@ func (w *work) travel() {
 			w.r.Window.Overlap = &Pair{z.first, z.last}
 		}
 	}
+}
+
+// proposedApproachEnd is where the approach ends unless it is set by hand.
+func (w *work) proposedApproachEnd() float64 {
+	return roundDown(w.parts.earliest-w.p.Motion.Clearance, w.p.Station.PositionStep)
 }
 
 // edgeMargin is how far the zone reaches past the push end.

@@ -42,7 +42,7 @@ func (r *Result) Stated(p *Plan) []Stated {
 
 // standIns are the figures that hold where the plan itself has none.
 func (r *Result) standIns(p *Plan) map[string]*float64 {
-	margin := p.edgeMargin()
+	margin := p.EdgeMargin()
 	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
 	out := map[string]*float64{
 		"joint.pilot":    &pilot,

@@ -44,7 +44,7 @@ func (r *Result) Stated() []Stated {
 // standIns are the figures that hold where the plan itself has none.
 func (r *Result) standIns() map[string]*float64 {
 	p := r.Plan
-	margin := p.edgeMargin()
+	margin := p.EdgeMargin()
 	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
 	out := map[string]*float64{
 		"joint.pilot":    &pilot,

@@ -30,7 +30,10 @@ type Result struct {
 	Faults     []FaultRow    `json:"faults"`
 	Samples    *Samples      `json:"samples"`
 
-	work *work // what the traces are made from
+	// Plan is what the result is of.
+	Plan *Plan `json:"-"`
+
+	work *work // what lies between the figures
 }
 
 // Severity of a finding.
@@ -274,7 +277,8 @@ type FaultRow struct {
 	Name      string   `json:"name"`
 	Arrival   *bool    `json:"arrival"`
 	Zone      *bool    `json:"zone"`
-	Verdict   string   `json:"verdict"`
+	Verdict   string   `json:"verdict"` // the words as one text, or EarlyContact or FaultWord
+	Words     []string `json:"-"`       // of the table; none where there is no word for it
 	Reading   *float64 `json:"reading"` // mm
 	Time      *float64 `json:"time"`    // s
 	Detection float64  `json:"detection"`

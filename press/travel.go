@@ -52,7 +52,7 @@ func (w *work) travel() {
 		t.PushEnd = z.e
 		t.Overtravel = ptr(*z.e - t.SeatReading)
 		if z.z2 == nil {
-			z.z2 = ptr(roundUp(*z.e+p.edgeMargin(), step))
+			z.z2 = ptr(roundUp(*z.e+p.EdgeMargin(), step))
 		}
 	}
 	w.r.Travel = t
@@ -72,8 +72,9 @@ func (w *work) proposedApproachEnd() float64 {
 	return roundDown(w.parts.earliest-w.p.Motion.Clearance, w.p.Station.PositionStep)
 }
 
-// edgeMargin is how far the zone reaches past the push end.
-func (p *Plan) edgeMargin() float64 {
+// EdgeMargin is how far the zone reaches past the push end, mm: so far that a ram which
+// nothing stops rests well inside it.
+func (p *Plan) EdgeMargin() float64 {
 	if p.Window.EdgeMargin != nil {
 		return *p.Window.EdgeMargin
 	}

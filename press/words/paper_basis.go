@@ -26,9 +26,9 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 	for i, e := range all {
 		switch {
 		case !alike(all, e):
-			t.add(placeOf(e.Path), e)
+			t.add(r, placeOf(e.Path), e)
 		case firstOf(all, i):
-			t.add(listLabel(e.Path)+", every row", e)
+			t.add(r, listLabel(e.Path)+", every row", e)
 		}
 	}
 	t.Rows = append(t.Rows, outcomes(p, r)...)
@@ -36,7 +36,7 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 }
 
 // add writes an entry into rows of its own: more than one where its text is long.
-func (t *Table) add(of string, e press.Stated) {
+func (t *Table) add(r *press.Result, of string, e press.Stated) {
 	value, unit := statedValue(e)
 	if unit == "" {
 		unit = none
@@ -46,7 +46,7 @@ func (t *Table) add(of string, e press.Stated) {
 		if i > 0 {
 			label = e.Field.Label + ", continued"
 		}
-		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(e)})
+		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(r, e)})
 	}
 }
 
@@ -142,12 +142,12 @@ func statedValue(e press.Stated) (value, unit string) {
 }
 
 // origin says where the value of an entry comes from.
-func origin(e press.Stated) string {
+func origin(r *press.Result, e press.Stated) string {
 	window := strings.HasPrefix(e.Path, "window.")
 	switch e.From {
 	case press.FromPlan:
 		if window && e.Field.Default == nil {
-			return "by hand"
+			return byHand
 		}
 		return "given"
 	case press.FromDefault:
@@ -161,7 +161,7 @@ func origin(e press.Stated) string {
 		if e.Value == nil {
 			return "no proposal"
 		}
-		return "proposed"
+		return chosen(r, false)
 	}
 	if e.Field.Kind == press.Rows {
 		return "no rows"
@@ -215,11 +215,11 @@ func outcomes(p *press.Plan, r *press.Result) [][]string {
 	}
 	t := &p.Targets
 	return [][]string{
-		share("Within the drawing", Share(r.Risk.ConformingShare), "computed; target: at least "+TargetShare(t.ConformingShare)),
-		share("Accepted", accepted, "computed"),
-		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "computed; target: at most "+TargetPPM(t.FalseAcceptPPM)),
-		share("Refused", refused, "computed"),
-		share("Refused although good", ppm(r.Risk.ProducerPPM), "computed; target: at most "+TargetPPM(t.FalseRejectPPM)),
-		share("Met in the approach", PPM(r.Risk.EarlyContactPPM), "computed; target: at most "+TargetPPM(t.EarlyContactPPM)),
+		share("Within the drawing", Share(r.Risk.ConformingShare), computed+"; target: at least "+TargetShare(t.ConformingShare)),
+		share("Accepted", accepted, computed),
+		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), computed+"; target: at most "+TargetPPM(t.FalseAcceptPPM)),
+		share("Refused", refused, computed),
+		share("Refused although good", ppm(r.Risk.ProducerPPM), computed+"; target: at most "+TargetPPM(t.FalseRejectPPM)),
+		share("Met in the approach", PPM(r.Risk.EarlyContactPPM), computed+"; target: at most "+TargetPPM(t.EarlyContactPPM)),
 	}
 }

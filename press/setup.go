@@ -31,9 +31,9 @@ type NestStop struct {
 }
 
 // NestStops tells whether it does; false as well where the signals are not known.
-func (r *Result) NestStops(p *Plan) (NestStop, bool) {
-	w, ok := r.known(p)
-	if !ok {
+func (r *Result) NestStops() (NestStop, bool) {
+	w := r.work
+	if !w.zone.known {
 		return NestStop{}, false
 	}
 	at := w.emptyNest()

@@ -54,7 +54,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 // nestStops says that the push reaches past the empty nest, and what the lamps show
 // there; empty where it ends before, or where that is what a missing insert shows.
 func nestStops(p *press.Plan, r *press.Result) string {
-	stop, ok := r.NestStops(p)
+	stop, ok := r.NestStops()
 	if !ok {
 		return ""
 	}

@@ -78,14 +78,14 @@ func saveWithoutEnd(dir string) error {
 	for i := h.Version; ; i++ {
 		switch {
 		case i%23 == 0:
-			h, err = a.Undo(ctx, 1, h.Version)
+			h, err = a.Undo(ctx, 1, At(h.Version))
 		case i%29 == 0:
-			h, err = a.Restore(ctx, 1, h.Version, 1)
+			h, err = a.Restore(ctx, 1, At(h.Version), 1)
 		case i%31 == 0:
 			_, err = a.Create(ctx, h.Draft, DidCopy)
 		case i%37 == 0:
 			var r issue.Revision
-			r, err = a.Issue(ctx, 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
+			r, err = a.Issue(ctx, 1, At(h.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
 			if n == 0 || r.Letter != issue.Letter(n) { // else it was issued just before the kill
 				n++
 			}
@@ -94,9 +94,9 @@ func saveWithoutEnd(dir string) error {
 			one, err = a.KeepTraining(ctx, training.Record{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
 			records = int(one.ID) // numbers follow one another, as none is removed
 		case i%3 == 0: // typing in another field: a state of its own
-			h, err = a.Save(ctx, 1, h.Version, with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")
+			h, err = a.Save(ctx, 1, At(h.Version), with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")
 		default: // typing that goes on
-			h, err = a.Save(ctx, 1, h.Version, with(h.Draft, "title.owner", strconv.FormatInt(i, 10)), "")
+			h, err = a.Save(ctx, 1, At(h.Version), with(h.Draft, "title.owner", strconv.FormatInt(i, 10)), "")
 		}
 		if err != nil {
 			return err

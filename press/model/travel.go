@@ -1,0 +1,76 @@
+package model
+
+import (
+	"math"
+
+	"ramplan/press/verdict"
+)
+
+// signals are the positions that make the two signals, and which are known.
+type signals struct {
+	a           float64  // approach end
+	e, z1, z2   *float64 // nil: not known
+	known       bool     // all of them are
+	at          verdict.Signals
+	overlap     bool
+	first, last float64 // mm, the overlap
+}
+
+// travel proposes where the ram goes, or takes it from the hand (model section
+// 7). Proposals are what will be typed in: whole multiples of the position step.
+func (w *work) travel() {
+	p, win, step := w.p, &w.p.Window, w.p.Station.PositionStep
+	z := &w.zone
+	z.a = roundDown(w.parts.earliest-p.Motion.Clearance, step)
+	if win.ApproachEnd != nil {
+		z.a = *win.ApproachEnd
+	}
+	if !w.r.Pressable() {
+		return
+	}
+	z.z1, z.z2 = win.ZoneStart, win.ZoneEnd
+	t := Travel{
+		ApproachEnd: z.a,
+		Contact:     w.parts.xContact,
+		SlowContact: w.parts.xContact - z.a,
+		PressIn:     w.parts.travel,
+		SeatReading: w.parts.xSeat + w.seated.deflection,
+	}
+	accept := w.r.Window.Acceptance
+	switch {
+	case win.PushStroke != nil:
+		t.PushStroke = win.PushStroke
+		z.e = ptr(tidy(z.a + *win.PushStroke))
+	case accept != nil:
+		z.e = ptr(roundDown(accept[1], step))
+		t.PushStroke = ptr(tidy(*z.e - z.a))
+	}
+	if z.z1 == nil && accept != nil {
+		z.z1 = ptr(roundUp(accept[0], step))
+	}
+	if z.e != nil {
+		t.PushEnd = z.e
+		t.Overtravel = ptr(*z.e - t.SeatReading)
+		if z.z2 == nil {
+			z.z2 = ptr(roundUp(*z.e+p.EdgeMargin(), step))
+		}
+	}
+	w.r.Travel = t
+	if z.z1 != nil || z.z2 != nil {
+		w.r.Window.Zone = &[2]*float64{z.z1, z.z2}
+	}
+	if z.known = z.e != nil && z.z1 != nil && z.z2 != nil; z.known {
+		z.at = verdict.Signals{Start: z.a, End: *z.e, ZoneStart: *z.z1, ZoneEnd: *z.z2}
+		if z.first, z.last, z.overlap = z.at.Overlap(); z.overlap {
+			w.r.Window.Overlap = &Pair{z.first, z.last}
+		}
+	}
+}
+
+// EdgeMargin is how far the zone reaches past the push end.
+func (p *Input) EdgeMargin() float64 {
+	if p.Window.EdgeMargin != nil {
+		return *p.Window.EdgeMargin
+	}
+	return math.Max(4*p.Ram.Repeatability, 2*p.Motion.SlowSpeed*p.Motion.ScanTime)
+}

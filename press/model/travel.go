@@ -21,7 +21,7 @@ type signals struct {
 func (w *work) travel() {
 	p, win, step := w.p, &w.p.Window, w.p.Station.PositionStep
 	z := &w.zone
-	z.a = roundDown(w.parts.earliest-p.Motion.Clearance, step)
+	z.a = w.proposedApproachEnd()
 	if win.ApproachEnd != nil {
 		z.a = *win.ApproachEnd
 	}
@@ -67,7 +67,13 @@ func (w *work) travel() {
 	}
 }
 
-// EdgeMargin is how far the zone reaches past the push end.
+// proposedApproachEnd is where the approach ends unless it is set by hand.
+func (w *work) proposedApproachEnd() float64 {
+	return roundDown(w.parts.earliest-w.p.Motion.Clearance, w.p.Station.PositionStep)
+}
+
+// EdgeMargin is how far the zone reaches past the push end, mm: so far that a ram which
+// nothing stops rests well inside it.
 func (p *Input) EdgeMargin() float64 {
 	if p.Window.EdgeMargin != nil {
 		return *p.Window.EdgeMargin

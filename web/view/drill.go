@@ -140,9 +140,9 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			part := page.DrillPart{Height: words.Fixed(x.Height, 3), Word: words.Say(x.Word)}
+			part := page.DrillPart{Height: v.D.Height(x.Height), Word: words.Say(x.Word)}
 			if e.Zone.Told {
-				part.Reading = words.Fixed(x.Reading, 3)
+				part.Reading = v.D.Height(x.Reading)
 			}
 			q.Parts = append(q.Parts, part)
 		}

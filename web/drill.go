@@ -89,7 +89,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	var given []drill.Answer
 	if r.PostForm.Get("do") != "begin" {
-		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest {
+		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest() {
 			return errOldRound
 		}
 	}
@@ -97,7 +97,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if !ok {
 		return errOldRound
 	}
-	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s, s)}
+	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest(), Progress: view.Progress(s, s)}
 	key, more := s.Next()
 	if !more {
 		p.Done = d.RoundScore(s, seed)

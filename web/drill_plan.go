@@ -64,7 +64,7 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	}
 	drawn := scenes{plan, r}
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
-	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
+	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest()}}
 	if len(issued) > 0 {
 		d.counts = issue.Counting(issued)
 	}

@@ -82,10 +82,10 @@ func (d *Drill) onTheWayBack(rng *rand.Rand) Exercise {
 	choices := []Choice{
 		{ID: "nothing", Text: "Nothing: it is the same with every part"},
 		{ID: "broken", Text: "The arrival signal is broken: it should stay on", Reason: d.returning()},
-		{ID: "zone", Text: "It is good: zone is on", Reason: d.returning(), Grave: d.passes(on)},
+		{ID: "zone", Text: "It is good: zone is on", Reason: d.returning()},
 	}
 	if list := d.r.Verdict.Table.Words(on.Arrival, on.Zone); len(list) > 0 && !slices.Contains(list, press.Good) {
-		choices = append(choices, Choice{ID: "refused", Text: "It is " + d.orWords(list), Reason: d.returning()})
+		choices = append(choices, Choice{ID: "refused", Text: upper(d.orWords(list)), Reason: d.returning()})
 	}
 	return d.asked(rng, "While the ram goes back, the lamps show "+on.String()+". What does that say about the part?", d.returning(), choices...)
 }
@@ -108,11 +108,11 @@ func (d *Drill) litAtHome(rng *rand.Rand) Exercise {
 }
 
 func (d *Drill) handAtInsert(rng *rand.Rand) Exercise {
-	return d.asked(rng, "The cycle has begun. You see that the insert stands askew in the nest. What do you do?", d.byHand(),
+	return d.asked(rng, "The cycle has begun. You see that the insert does not stand straight in the nest. What do you do?", d.byHand(),
 		Choice{ID: "stop", Text: "Stop the cycle, with both hands outside"},
 		Choice{ID: "quick", Text: "Set it straight quickly, while the ram is still far up", Reason: d.byHand(), Grave: graveHand},
 		Choice{ID: "slow", Text: "Set it straight when the ram has become slow", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "side", Text: "Steady it from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
+		Choice{ID: "side", Text: "Hold it from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {

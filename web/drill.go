@@ -27,7 +27,9 @@ func (s *site) drillRoutes(r chi.Router) {
 	}
 	r.Method(http.MethodGet, "/plans/{id}/drill", on(drilling.start))                // what can be practised
 	r.Method(http.MethodPost, "/plans/{id}/drill/round", on(drilling.round))         // the next question, or the answer to one
+	r.Method(http.MethodGet, "/plans/{id}/drill/round", backTo("drill"))             // typed or kept as an address
 	r.Method(http.MethodPost, "/plans/{id}/drill/exam", on(drilling.beginExam))      // an exam by its seed
+	r.Method(http.MethodGet, "/plans/{id}/drill/exam", backTo("drill"))              //
 	r.Method(http.MethodGet, "/plans/{id}/drill/exam/{sitting}", answer(s.showExam)) // its questions, or what it came to
 	r.Method(http.MethodPost, "/plans/{id}/drill/exam/{sitting}", answer(s.sitIn))   // its answers so far, or handed in
 	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station

@@ -39,7 +39,7 @@ func (s *site) drillRoutes(r chi.Router) {
 }
 
 func (d drilling) head(kind string) page.DrillHead {
-	return d.Head(assets.drillPage(), kind, d.refused)
+	return d.Head(assets.drillPage().With(d.foot), kind, d.refused)
 }
 
 // start answers GET …/drill.

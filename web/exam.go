@@ -116,7 +116,7 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 				return err
 			}
 		}
-		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
+		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest()}
 		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]issue.Revision{}) == "")
 		if x.record != 0 {
 			p.Record = recordPath(x.record)
@@ -239,7 +239,7 @@ func (x *sitting) training() training.Record {
 		misses = append(misses, training.Miss(m))
 	}
 	return training.Record{
-		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest, Exam: string(rules.Role),
+		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest(), Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
 		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
 	}

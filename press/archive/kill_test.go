@@ -122,7 +122,7 @@ func TestKilledWhileSaving(t *testing.T) {
 	for round := range rounds {
 		wait := time.Duration(random.IntN(200)) * time.Millisecond
 		saved := 1 + random.IntN(12) // counted, as a busy machine may save once in 200 ms
-		opening := round%5 == 0 // also while it opens, or makes, the archive
+		opening := round%5 == 0      // also while it opens, or makes, the archive
 		if opening {
 			wait, saved = wait/4, 0
 		}

@@ -143,7 +143,7 @@ func (w *work) row(name string, o occasion, good bool) {
 	f, met := w.outcome(name, o, stuck{})
 	w.visits = append(w.visits, visit{occasion: o})
 	f.Good = good
-	if met {
+	if met && w.withRisk {
 		accepted := 0.0
 		if !o.nowhere {
 			accepted = w.chance.window.Accept(o.reading)

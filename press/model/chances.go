@@ -22,7 +22,7 @@ func index(on bool) int {
 // false for a result without signals and for a row that there is not.
 func (r *Outcome) ChancesOf(row int) (Chances, bool) {
 	w := r.work
-	if row < 0 || row >= len(w.visits) {
+	if row < 0 || row >= len(w.visits) || !w.withRisk {
 		return Chances{}, false
 	}
 	return w.chances(w.visits[row]), true
@@ -31,7 +31,7 @@ func (r *Outcome) ChancesOf(row int) (Chances, bool) {
 // ChancesAt tells what the signals say where a part would stop the ram at a
 // reading without error, mm.
 func (r *Outcome) ChancesAt(reading float64) (Chances, bool) {
-	if !r.work.zone.known {
+	if !r.work.zone.known || !r.work.withRisk {
 		return Chances{}, false
 	}
 	return r.work.chances(visit{occasion: restsAt(reading)}), true

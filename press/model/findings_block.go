@@ -8,10 +8,10 @@ func (w *work) blockForce() {
 		}
 		return
 	}
-	if w.tooWeak(f.Need) {
+	if w.force.now.tooWeak(f.Need) {
 		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
 	}
-	if w.tooStrong(f.Cap) {
+	if w.force.now.tooStrong(f.Cap) {
 		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
 	}
 }
@@ -111,7 +111,7 @@ func (w *work) farPath() string {
 
 // settingPath is the field that would open the force window.
 func (w *work) settingPath() string {
-	weak, strong := w.tooWeak(w.r.Force.Need), w.tooStrong(w.r.Force.Cap)
+	weak, strong := w.force.now.tooWeak(w.r.Force.Need), w.force.now.tooStrong(w.r.Force.Cap)
 	switch {
 	case weak && strong:
 		return "ram.force_tolerance"

@@ -5,7 +5,7 @@ import "math"
 func (w *work) cautionSetUp() {
 	z, j := &w.zone, &w.p.Joint
 	ppm := w.r.Risk.EarlyContactPPM
-	if doubt := w.positionDoubt(); w.r.Pressable() && z.a > w.parts.earliest-doubt+slack && ppm <= w.p.Targets.EarlyContactPPM {
+	if doubt := w.p.positionDoubt(); w.r.Pressable() && z.a > w.parts.earliest-doubt+slack && ppm <= w.p.Targets.EarlyContactPPM {
 		w.say(EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "doubt": doubt, "ppm": ppm})
 	}
 	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && offStep(*s, step) {
@@ -67,7 +67,7 @@ func (w *work) narrow() doubt {
 func (w *work) pastEarliest() bool { return w.zone.a > w.parts.earliest+slack }
 
 func (w *work) cautionRisk() {
-	if !w.r.Pressable() {
+	if !w.withRisk || !w.r.Pressable() {
 		return
 	}
 	r, t := &w.r.Risk, &w.p.Targets

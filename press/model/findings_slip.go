@@ -57,7 +57,7 @@ func (w *work) endPath() string {
 	if win.ApproachEnd == nil {
 		return "window.push_stroke"
 	}
-	proposed := w.proposedApproachEnd()
+	proposed := w.p.proposedApproachEnd(&w.parts)
 	moved := math.Abs(*win.ApproachEnd - proposed)
 	if stroke := math.Abs(*win.PushStroke - (w.sure().High - proposed)); moved > stroke+slack {
 		return "window.approach_end"

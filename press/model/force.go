@@ -88,14 +88,12 @@ func (d *drive) setting(f float64) float64 {
 }
 
 // forceWindow finds the settings that seat every part and overload none (model
-// section 5), and the setting in force.
-func (w *work) forceWindow() {
-	r := &w.p.Ram
-	w.force = newDrive(r, w.p.Drive)
-	need := w.joint.push[high].seat() + w.p.Requirement.MinSeatingForce
-	f := Force{Need: need, Cap: w.p.Station.MaxForce}
-	from := math.Max(r.SettingMin, w.force.least(need))
-	to := math.Min(r.SettingMax, w.force.most(f.Cap))
+// section 5), and the setting in force: the one set by hand, or the proposed one. The
+// drive comes back at that setting.
+func forceWindow(r *Ram, d drive, need, most float64, hand *float64) (drive, Force) {
+	f := Force{Need: need, Cap: most}
+	from := math.Max(r.SettingMin, d.least(need))
+	to := math.Min(r.SettingMax, d.most(most))
 	all := r.steps()
 	inside := noSteps
 	if from <= to+slack {
@@ -107,33 +105,28 @@ func (w *work) forceWindow() {
 			f.Steps = &Pair{inside.at(inside.first), inside.at(inside.last)}
 		}
 	}
-	if by := w.p.Window.Setting; by != nil {
-		f.Setting = *by
-		w.force.now = w.force.at(f.Setting)
-		f.SettingFeasible = !w.tooWeak(need) && !w.tooStrong(f.Cap)
+	if hand != nil {
+		f.Setting = *hand
+		d.now = d.at(f.Setting)
+		f.SettingFeasible = !d.now.tooWeak(need) && !d.now.tooStrong(most)
 	} else {
-		f.Setting = w.propose(f, all, inside)
-		w.force.now = w.force.at(f.Setting)
+		f.Setting = d.propose(f, all, inside)
+		d.now = d.at(f.Setting)
 		f.SettingFeasible = f.Steps != nil
 	}
-	f.Low, f.Typical, f.High = w.force.now.low(), w.force.now.typical, w.force.now.high()
-	f.StepWorth = w.force.slope(f.Setting) * r.SettingStep
-	w.r.Force = f
+	f.Low, f.Typical, f.High = d.now.low(), d.now.typical, d.now.high()
+	f.StepWorth = d.slope(f.Setting) * r.SettingStep
+	return d, f
 }
 
-// tooWeak and tooStrong judge the setting in force, with the slack of binary
-// noise.
-func (w *work) tooWeak(need float64) bool {
-	return w.force.now.low() < need-1e-12*math.Abs(need)
-}
+// tooWeak and tooStrong judge a push, with the slack of binary noise.
+func (f thrust) tooWeak(need float64) bool { return f.low() < need-1e-12*math.Abs(need) }
 
-func (w *work) tooStrong(most float64) bool {
-	return w.force.now.high() > most+1e-12*math.Abs(most)
-}
+func (f thrust) tooStrong(most float64) bool { return f.high() > most+1e-12*math.Abs(most) }
 
 // propose gives the settable step that keeps the greatest distance from both
 // ends of the window, the lower one on a tie.
-func (w *work) propose(f Force, all, inside steps) float64 {
+func (d *drive) propose(f Force, all, inside steps) float64 {
 	if f.Need <= 0 {
 		if inside.count() > 0 {
 			return inside.at(inside.first)
@@ -141,7 +134,7 @@ func (w *work) propose(f Force, all, inside steps) float64 {
 		return all.at(all.first)
 	}
 	ratios := func(k float64) (weak, strong float64) {
-		at := w.force.at(all.at(k))
+		at := d.at(all.at(k))
 		strong = math.Inf(1)
 		if at.high() > 0 {
 			strong = f.Cap / at.high()

@@ -24,6 +24,10 @@ type parts struct {
 	earliest float64      // mm, earliest contact, worst case
 }
 
+// pressable tells whether there is a way to press in: the part is no lower before than
+// after.
+func (q *parts) pressable() bool { return q.travel >= 0 }
+
 var shapes = map[string]stack.Shape{Uniform: stack.Uniform, Triangular: stack.Triangular, Normal: stack.Normal}
 
 func (row Part) mean() float64 { return row.Nominal + (row.Plus-row.Minus)/2 }
@@ -35,12 +39,12 @@ func (row Part) term(times float64) stack.Term {
 	}
 }
 
-// heights adds up the rows (model section 3).
-func (w *work) heights() {
-	n := len(w.p.Parts)
-	q := &w.parts
+// stackUp adds up the rows on the nest (model section 3).
+func stackUp(rows []Part, nest float64) (parts, Stack) {
+	n := len(rows)
+	var q parts
 	terms := make([]stack.Term, 0, 4*n)
-	for _, row := range w.p.Parts {
+	for _, row := range rows {
 		terms = append(terms, row.term(row.Contact))
 		if row.Insert {
 			q.inserted = true
@@ -51,7 +55,7 @@ func (w *work) heights() {
 	}
 	group := func(of func(Part) bool, times func(Part) float64) []stack.Term {
 		from := len(terms)
-		for _, row := range w.p.Parts {
+		for _, row := range rows {
 			if of(row) {
 				terms = append(terms, row.term(times(row)))
 			}
@@ -71,15 +75,14 @@ func (w *work) heights() {
 	q.under.SD = math.Hypot(q.under.SD, beside.SD)
 
 	contact, seat := stack.Add(q.contact), stack.Add(seated)
-	nest := w.p.Station.Nest
 	q.xContact, q.xSeat = nest-contact.Mean, nest-seat.Mean
 	q.earliest = q.xContact - contact.Worst
 	q.travel = contact.Mean - seat.Mean
 	if math.Abs(q.travel) < slack {
 		q.travel = 0
 	}
-	for _, row := range w.p.Parts {
+	for _, row := range rows {
 		q.lost += math.Abs(row.Seat-row.Contact) * row.term(1).Half
 	}
-	w.r.Stack = Stack{Contact: Height(contact), Seat: Height(seat), PressInTravel: q.travel}
+	return q, Stack{Contact: Height(contact), Seat: Height(seat), PressInTravel: q.travel}
 }

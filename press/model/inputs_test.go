@@ -2,7 +2,6 @@ package model
 
 import (
 	"math"
-	"testing"
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -148,11 +147,3 @@ func (in *Input) randomJoint(t *rapid.T, draw func(low, high float64, name strin
 
 // evaluated gives the evaluation with what lies between its figures.
 func evaluated(in *Input) *work { return Evaluate(in).work }
-
-func BenchmarkModel(b *testing.B) {
-	in := example()
-	b.ReportAllocs()
-	for b.Loop() {
-		Evaluate(in)
-	}
-}

@@ -90,42 +90,42 @@ func (r *Outcome) StandInPilot() float64 {
 	return tidy(math.Max(0, r.Stack.PressInTravel-r.work.p.Joint.Engagement))
 }
 
-// jointFigures computes what the joint demands, holds and suffers (model
+// pressIn computes what the joint demands on its way, holds and suffers (model
 // section 4).
-func (w *work) jointFigures() {
-	j, t := &w.p.Joint, w.parts.travel
+func (j *Joint) pressIn(travel float64) (joint, *JointFigures) {
+	var out joint
 	switch j.Kind {
 	case Measured:
 		forces := Triple{j.ForceLow, j.ForceTypical, j.ForceHigh}
 		for i, f := range forces {
-			w.joint.push[i] = push{counter: j.Counterforce, rise: f, length: max(t, 0), travel: t}
-			forces[i] = w.joint.push[i].seat()
+			out.push[i] = push{counter: j.Counterforce, rise: f, length: max(travel, 0), travel: travel}
+			forces[i] = out.push[i].seat()
 		}
-		w.r.Joint = &JointFigures{Demand: forces}
+		return out, &JointFigures{Demand: forces}
 	case Interference:
-		w.interference()
-	default: // nothing is pressed in, but something may push back
-		for i := range w.joint.push {
-			w.joint.push[i] = push{counter: j.Counterforce, travel: t}
-		}
+		return j.interfere(travel)
 	}
+	for i := range out.push { // nothing is pressed in, but something may push back
+		out.push[i] = push{counter: j.Counterforce, travel: travel}
+	}
+	return out, nil
 }
 
-func (w *work) interference() {
-	j, t := &w.p.Joint, w.parts.travel
-	w.joint.pilot = t - j.Engagement
+func (j *Joint) interfere(travel float64) (joint, *JointFigures) {
+	var out joint
+	out.pilot = travel - j.Engagement
 	if j.Pilot != nil {
-		w.joint.pilot = *j.Pilot
-	} else if w.joint.pilot < 0 {
-		w.joint.tooLong = w.joint.pilot < -slack
-		w.joint.pilot = 0
+		out.pilot = *j.Pilot
+	} else if out.pilot < 0 {
+		out.tooLong = out.pilot < -slack
+		out.pilot = 0
 	}
 	rings := fit.Rings{
 		Diameter: j.Diameter, HubOutside: j.Hub.OutsideDiameter, InsertBore: j.Insert.Bore,
 		HubModulus: j.Hub.Modulus, HubPoisson: j.Hub.Poisson, InsertModulus: j.Insert.Modulus, InsertPoisson: j.Insert.Poisson,
 	}
-	in := fit.Push{Diameter: j.Diameter, Engagement: j.Engagement, Pilot: w.joint.pilot, Drag: j.Drag}
-	w.joint.engaged = in.Engaged(t)
+	in := fit.Push{Diameter: j.Diameter, Engagement: j.Engagement, Pilot: out.pilot, Drag: j.Drag}
+	out.engaged = in.Engaged(travel)
 
 	i := j.interference()
 	smoothing := j.smoothing()
@@ -134,20 +134,20 @@ func (w *work) interference() {
 	friction := Triple{j.FrictionLow, (j.FrictionLow + j.FrictionHigh) / 2, j.FrictionHigh}
 	var demand Triple
 	for k := range demand {
-		grip := in.Grip(friction[k], pressure[k], t)
-		w.joint.push[k] = push{drag: j.Drag, counter: j.Counterforce, rise: grip, pilot: w.joint.pilot, length: w.joint.engaged, travel: t}
-		demand[k] = w.joint.push[k].seat()
+		grip := in.Grip(friction[k], pressure[k], travel)
+		out.push[k] = push{drag: j.Drag, counter: j.Counterforce, rise: grip, pilot: out.pilot, length: out.engaged, travel: travel}
+		demand[k] = out.push[k].seat()
 	}
-	hold := func(p float64) float64 { return in.Grip(j.HoldingFriction, p, t) }
+	hold := func(p float64) float64 { return in.Grip(j.HoldingFriction, p, travel) }
 
 	least, most := j.serviceRange()
 	service := smoothing.Raw(fit.Triple{Low: i.Low + least, High: i.High + most})
 	holding, inService := each(pressure, hold), hold(rings.Pressure(max(0, service.Low)))
-	w.joint.raw = math.Min(smoothing.Raw(i).Low, service.Low)
-	w.joint.grip = math.Min(holding[low], inService)
+	out.raw = math.Min(smoothing.Raw(i).Low, service.Low)
+	out.grip = math.Min(holding[low], inService)
 	highest := math.Max(pressure[high], rings.Pressure(max(0, service.High)))
 
-	w.r.Joint = &JointFigures{
+	return out, &JointFigures{
 		Interference:      ptr(triple(i)),
 		Effective:         &effective,
 		Pressure:          &pressure,

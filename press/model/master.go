@@ -12,7 +12,7 @@ func (r *Outcome) MasterWithin() float64 { return 2 * r.Window.Uncertainty }
 // fault catalogue, and false where no verdict is known or no wear is asked about.
 func (r *Outcome) WearFound(low, high float64) (share float64, ok bool) {
 	w, p := r.work, r.work.p
-	if p.Faults.NestWear <= 0 || !w.zone.overlap {
+	if p.Faults.NestWear <= 0 || !w.withRisk || !w.zone.overlap {
 		return 0, false
 	}
 	check := risk.Window{Low: max(low, w.zone.first), High: min(high, w.zone.last), Error: w.chance.window.Error}

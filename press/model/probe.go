@@ -5,18 +5,18 @@ import "math"
 // probe tells whether a first push at a low setting would let a loose part travel
 // on to an end of its own while every sound part stops clear of it, and the highest
 // setting that does (run section 2).
-func (w *work) probe() {
+func (w *work) probe() Probe {
 	if w.p.Joint.Kind != Interference || w.zone.z1 == nil || w.zone.e == nil {
-		return
+		return Probe{}
 	}
 	all := w.p.Ram.steps()
 	below := math.Min(all.last, math.Ceil((w.r.Force.Setting-slack)/all.size)-1)
 	k, found := w.highest(all, all.first, below)
 	if !found {
-		return
+		return Probe{}
 	}
 	c := all.at(k)
-	w.r.Probe = Probe{Possible: true, HighestSetting: &c}
+	return Probe{Possible: true, HighestSetting: &c}
 }
 
 // highest finds the highest step from first to last that serves as a probe. The
@@ -56,7 +56,7 @@ type probing struct {
 func (w *work) probeAt(setting float64) probing {
 	st, j := &w.p.Station, &w.joint
 	q := probing{w: w, force: w.force.at(setting)}
-	q.deflection = w.under(q.force.typical)
+	q.deflection = w.p.Station.under(q.force.typical)
 	between := w.seated.deflection - q.deflection
 	differ := math.Sqrt(2*square(w.p.Ram.Repeatability/2) + square(w.force.now.scatter/2/st.Stiffness) +
 		square(q.force.scatter/2/st.Stiffness) + square(between*st.StiffnessTolerance/100/2))
@@ -71,8 +71,8 @@ func (w *work) probeAt(setting float64) probing {
 	if high < loosest.seat() {
 		depth = loosest.depth(high)
 	}
-	q.stall = w.parts.xContact + depth + w.under(high)
-	q.doubt = math.Sqrt(square(w.positionDoubt()/2) + square(q.deflection*st.StiffnessTolerance/100/2) + square(w.r.Stack.Contact.SD))
+	q.stall = w.parts.xContact + depth + w.p.Station.under(high)
+	q.doubt = math.Sqrt(square(w.p.positionDoubt()/2) + square(q.deflection*st.StiffnessTolerance/100/2) + square(w.r.Stack.Contact.SD))
 	return q
 }
 

@@ -61,7 +61,7 @@ func TestProbeTellsALoosePartAtTheStation(t *testing.T) {
 			if z, stalled := d.stall(force); stalled {
 				depth = z
 			}
-			return p.Station.Nest - contact + depth + w.under(force) + offset
+			return p.Station.Nest - contact + depth + w.p.Station.under(force) + offset
 		}
 		if at(loose) <= q.end {
 			passed++

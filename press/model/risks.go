@@ -18,61 +18,62 @@ const million64 = 1e6
 
 // risks computes the shares of parts (model section 9, closed form). The risks of
 // heights are about seated parts: where the nominal part stalls there are none.
-func (w *work) risks() {
-	if !w.r.Pressable() {
-		return
+func (in *Input) risks(q *parts, s *reading, z *signals) (chance, Risk) {
+	var c chance
+	if !q.pressable() {
+		return c, Risk{}
 	}
-	c := &w.chance
-	c.contact = stack.NewSum(append(w.parts.contact, w.positionError()...))
-	drift := []stack.Term{w.drift()}
-	c.window = risk.Window{Low: w.zone.first, High: w.zone.last, Empty: !w.zone.overlap, Error: stack.NewError(w.seated.sigma, drift)}
+	c.contact = stack.NewSum(append(q.contact, in.positionError()...))
+	drift := []stack.Term{in.Station.drift()}
+	c.window = risk.Window{Low: z.first, High: z.last, Empty: !z.overlap, Error: stack.NewError(s.sigma, drift)}
 	c.bare = c.window
-	if len(w.parts.read) > 0 {
-		c.window.Error = stack.NewError(w.seated.sigma, append(drift, w.parts.read...))
+	if len(q.read) > 0 {
+		c.window.Error = stack.NewError(s.sigma, append(drift, q.read...))
 	}
 	all := risk.Population{
-		Height: stack.NewSum(w.parts.product),
-		Low:    w.p.Requirement.HeightLow,
-		High:   w.p.Requirement.HeightHigh,
-		Base:   w.seated.base + w.parts.aside,
+		Height: stack.NewSum(q.product),
+		Low:    in.Requirement.HeightLow,
+		High:   in.Requirement.HeightHigh,
+		Base:   s.base + q.aside,
 	}
-	if len(w.parts.beside) > 0 {
-		all.Beside = stack.NewSum(w.parts.beside)
-		all.Whole = stack.NewSum(append(w.parts.product, w.parts.beside...))
+	if len(q.beside) > 0 {
+		all.Beside = stack.NewSum(q.beside)
+		all.Whole = stack.NewSum(append(q.product, q.beside...))
 	}
-	w.r.Risk = Risk{
+	r := Risk{
 		ConformingShare: all.Conforming(),
-		EarlyContactPPM: million64 * c.contact.Above(w.p.Station.Nest-w.zone.a),
+		EarlyContactPPM: million64 * c.contact.Above(in.Station.Nest-z.a),
 	}
-	if w.zone.known && !w.seated.stalled {
+	if z.known && !s.stalled {
 		consumer, producer := all.Global(c.window)
-		w.r.Risk.ConsumerPPM, w.r.Risk.ProducerPPM = ptr(million64*consumer), ptr(million64*producer)
+		r.ConsumerPPM, r.ProducerPPM = ptr(million64*consumer), ptr(million64*producer)
 	}
+	return c, r
 }
 
 // positionError is what moves the whole ram against the parts, whatever the force.
-func (w *work) positionError() []stack.Term {
-	normal := math.Hypot(w.p.Ram.Repeatability/2, w.p.Station.ReferenceUncertainty/2)
-	return []stack.Term{w.drift(), {Row: stack.Row{Half: normal, Shape: stack.Normal, Sigmas: 1}, Times: 1}}
+func (in *Input) positionError() []stack.Term {
+	normal := math.Hypot(in.Ram.Repeatability/2, in.Station.ReferenceUncertainty/2)
+	return []stack.Term{in.Station.drift(), {Row: stack.Row{Half: normal, Shape: stack.Normal, Sigmas: 1}, Times: 1}}
 }
 
 // positionDoubt is the expanded uncertainty of a position at no force, U_p, mm.
-func (w *work) positionDoubt() float64 {
-	return 2 * stack.Add(w.positionError()).SD
+func (in *Input) positionDoubt() float64 {
+	return 2 * stack.Add(in.positionError()).SD
 }
 
-// samples finds the heights of the limit samples (model section 11).
-func (w *work) samples() {
-	if !w.zone.overlap {
-		return
+// samples finds the heights of the limit samples (model section 11) for a probability;
+// the base is the reading of a part of no height; nil where nothing is accepted.
+func (c *chance) samples(p, base float64) *Samples {
+	if c.bare.Error == nil || c.bare.Empty {
+		return nil
 	}
-	p := w.p.Faults.SampleProbability
-	l := w.chance.bare.Limits(p)
-	s := &Samples{Probability: p, Long: w.seated.base - l.Low, Short: w.seated.base - l.High}
+	l := c.bare.Limits(p)
+	s := &Samples{Probability: p, Long: base - l.Low, Short: base - l.High}
 	if l.HasGood {
-		s.TallestGood, s.ShortestGood = ptr(w.seated.base-l.GoodLow), ptr(w.seated.base-l.GoodHigh)
+		s.TallestGood, s.ShortestGood = ptr(base-l.GoodLow), ptr(base-l.GoodHigh)
 	}
-	w.r.Samples = s
+	return s
 }
 
 // Accepted gives the share of all parts that both signals accept: what is within the

@@ -15,10 +15,10 @@ type NestPush struct {
 func (r *Outcome) PushAt(setting float64) NestPush {
 	w := r.work
 	f := w.force.at(setting)
-	sigma := w.readingError(f)
+	sigma := w.p.readingError(f)
 	return NestPush{
 		Setting: setting, Low: f.low(), Typical: f.typical, High: f.high(),
-		Reading: w.p.Station.Nest + w.under(f.typical),
+		Reading: w.p.Station.Nest + w.p.Station.under(f.typical),
 		Within:  2 * math.Sqrt(square(sigma)+square(w.p.Station.NestDrift)/3),
 	}
 }

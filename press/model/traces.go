@@ -69,7 +69,7 @@ func (w *work) traceReadings() []Pair {
 	terms := make([]stack.Term, 0, len(w.p.Parts)+2)
 	terms = append(terms, w.parts.product...)
 	terms = append(terms, w.parts.read...)
-	terms = append(terms, w.drift(), stack.Term{Row: stack.Row{Half: w.seated.sigma, Shape: stack.Normal, Sigmas: 1}, Times: 1})
+	terms = append(terms, w.p.Station.drift(), stack.Term{Row: stack.Row{Half: w.seated.sigma, Shape: stack.Normal, Sigmas: 1}, Times: 1})
 	height := stack.NewSum(terms)
 	centre := w.parts.xSeat + w.seated.deflection
 	if height.Point() {

@@ -18,25 +18,23 @@ type signals struct {
 
 // travel proposes where the ram goes, or takes it from the hand (model section
 // 7). Proposals are what will be typed in: whole multiples of the position step.
-func (w *work) travel() {
-	p, win, step := w.p, &w.p.Window, w.p.Station.PositionStep
-	z := &w.zone
-	z.a = w.proposedApproachEnd()
+func (p *Input) travel(q *parts, s *reading, accept *Pair) (signals, Travel) {
+	win, step := &p.Window, p.Station.PositionStep
+	z := signals{a: p.proposedApproachEnd(q)}
 	if win.ApproachEnd != nil {
 		z.a = *win.ApproachEnd
 	}
-	if !w.r.Pressable() {
-		return
+	if !q.pressable() {
+		return z, Travel{}
 	}
 	z.z1, z.z2 = win.ZoneStart, win.ZoneEnd
 	t := Travel{
 		ApproachEnd: z.a,
-		Contact:     w.parts.xContact,
-		SlowContact: w.parts.xContact - z.a,
-		PressIn:     w.parts.travel,
-		SeatReading: w.parts.xSeat + w.seated.deflection,
+		Contact:     q.xContact,
+		SlowContact: q.xContact - z.a,
+		PressIn:     q.travel,
+		SeatReading: q.xSeat + s.deflection,
 	}
-	accept := w.r.Window.Acceptance
 	switch {
 	case win.PushStroke != nil:
 		t.PushStroke = win.PushStroke
@@ -55,21 +53,26 @@ func (w *work) travel() {
 			z.z2 = ptr(roundUp(*z.e+p.EdgeMargin(), step))
 		}
 	}
-	w.r.Travel = t
-	if z.z1 != nil || z.z2 != nil {
-		w.r.Window.Zone = &[2]*float64{z.z1, z.z2}
-	}
 	if z.known = z.e != nil && z.z1 != nil && z.z2 != nil; z.known {
 		z.at = verdict.Signals{Start: z.a, End: *z.e, ZoneStart: *z.z1, ZoneEnd: *z.z2}
-		if z.first, z.last, z.overlap = z.at.Overlap(); z.overlap {
-			w.r.Window.Overlap = &Pair{z.first, z.last}
-		}
+		z.first, z.last, z.overlap = z.at.Overlap()
+	}
+	return z, t
+}
+
+// tell puts zone and overlap into the window of readings.
+func (z *signals) tell(win *Readings) {
+	if z.z1 != nil || z.z2 != nil {
+		win.Zone = &[2]*float64{z.z1, z.z2}
+	}
+	if z.overlap {
+		win.Overlap = &Pair{z.first, z.last}
 	}
 }
 
 // proposedApproachEnd is where the approach ends unless it is set by hand.
-func (w *work) proposedApproachEnd() float64 {
-	return roundDown(w.parts.earliest-w.p.Motion.Clearance, w.p.Station.PositionStep)
+func (p *Input) proposedApproachEnd(q *parts) float64 {
+	return roundDown(q.earliest-p.Motion.Clearance, p.Station.PositionStep)
 }
 
 // EdgeMargin is how far the zone reaches past the push end, mm: so far that a ram which

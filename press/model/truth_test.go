@@ -100,7 +100,7 @@ func (s simulated) press() seen {
 	if force < demand && travel > 0 {
 		depth = travel * force / demand
 	}
-	reading := p.Station.Nest - contact + depth + w.under(force)*stiffness + s.position()
+	reading := p.Station.Nest - contact + depth + w.p.Station.under(force)*stiffness + s.position()
 	height := seat + travel - depth - datum
 	outside := height < p.Requirement.HeightLow || height > p.Requirement.HeightHigh
 	return seen{

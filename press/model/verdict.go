@@ -2,20 +2,20 @@ package model
 
 import "ramplan/press/verdict"
 
-// verdict fills in what the two signals say of every reading (model section 8).
-func (w *work) verdict() {
-	if !w.zone.known {
-		return
+// verdict tells what the two signals say of every reading (model section 8); nil
+// where they are not known.
+func (z *signals) verdict(win *Readings, sure verdict.Range, missing verdict.Insert) *Verdict {
+	if !z.known {
+		return nil
 	}
-	win := &w.r.Window
 	drawing := verdict.Range{Low: win.GoodRange[0], High: win.GoodRange[1]}
-	v := &Verdict{Segments: []Segment{}, End: PushEnd{w.zone.at.End, w.zone.at.InZone(w.zone.at.End)}}
-	for _, s := range verdict.Segments(w.zone.at, drawing) {
+	v := &Verdict{Segments: []Segment{}, End: PushEnd{z.at.End, z.at.InZone(z.at.End)}}
+	for _, s := range verdict.Segments(z.at, drawing) {
 		v.Segments = append(v.Segments, Segment(s))
 	}
-	table := verdict.NewTable(w.zone.at, verdict.Judgement{Drawing: drawing, Sure: w.sure()}, w.withoutInsert())
+	table := verdict.NewTable(z.at, verdict.Judgement{Drawing: drawing, Sure: sure}, missing)
 	v.Table, v.Ambiguous = Table(table), table.Ambiguous()
-	w.r.Verdict = v
+	return v
 }
 
 // sure is the range of readings that are good for certain: the acceptance range

@@ -350,7 +350,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	issue := func(reason string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
+		_, err = a.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
 		require.NoError(t, err)
 	}
 	get := func(path string) string {
@@ -387,7 +387,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	head, err := a.Get(t.Context(), 1)
 	require.NoError(t, err)
 	head.Draft.Set("title.notes", "changed")
-	_, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+	_, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, "")
 	require.NoError(t, err)
 	assert.NotContains(t, get("/plans/1/drill"), `id="outdated"`, "a draft that goes on asks nobody to be trained again")
 	issue("second")
@@ -433,7 +433,7 @@ func TestExamAfterARestart(t *testing.T) {
 	head, err := a.Get(t.Context(), 1)
 	require.NoError(t, err)
 	head.Draft.Set("requirement.height_high", "25.2")
-	_, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+	_, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, "")
 	require.NoError(t, err)
 
 	h = again()

@@ -167,9 +167,9 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
 		head.Draft.Set("title.notes", notes)
-		head, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+		head, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, "")
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: notes, Despite: "D", Second: "S", Drill: says})
+		_, err = a.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: notes, Despite: "D", Second: "S", Drill: says})
 		require.NoError(t, err)
 		clock = clock.Add(time.Second)
 	}

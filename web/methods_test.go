@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
+	"ramplan/press/archive"
 	"ramplan/press/drafts"
 	"ramplan/press/issue"
 )
@@ -31,7 +32,7 @@ func TestMethods(t *testing.T) {
 	require.NoError(t, err)
 	_, err = store.CreateRam(t.Context(), drafts.Ram{Told: drafts.Told{Name: "Ram 3"}, Entries: drafts.RamEntries(head.Draft)})
 	require.NoError(t, err)
-	_, err = store.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
+	_, err = store.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
 	require.NoError(t, err)
 	srv := httptest.NewServer(New(store))
 	t.Cleanup(srv.Close)

@@ -100,7 +100,7 @@ func (s *site) restore(w http.ResponseWriter, r *http.Request) error {
 	if err != nil || p.verb() != "restore" {
 		return unknownCommand(p.do)
 	}
-	if _, err := s.store.Restore(r.Context(), id, p.version, n); err != nil {
+	if _, err := s.store.Restore(r.Context(), id, archive.At(p.version), n); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

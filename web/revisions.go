@@ -86,7 +86,7 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 	if len(before) > 0 && said(issue.PathDrill) == "" {
 		return s.revisions(w, r, id, p.signed, press.Problems{{Path: issue.PathDrill, Code: press.CodeRequired, Message: "say whether the change concerns the drill"}})
 	}
-	rev, err := s.store.Issue(r.Context(), id, p.version, issue.Signed{
+	rev, err := s.store.Issue(r.Context(), id, archive.At(p.version), issue.Signed{
 		Prepared: said(issue.PathPrepared), Checked: said(issue.PathChecked), Approved: said(issue.PathApproved),
 		Reason: said(issue.PathReason), Despite: said(issue.PathDespite), Second: said(issue.PathSecond), Drill: said(issue.PathDrill),
 	})
@@ -117,7 +117,7 @@ func (s *site) startAgain(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Save(r.Context(), id, p.version, rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
+	if _, err := s.store.Save(r.Context(), id, archive.At(p.version), rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

@@ -44,6 +44,7 @@ func (w *work) cycle() {
 	c.Total = c.Approach + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
 	if z.e != nil {
 		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm)
+		c.MissingMet = !w.withoutInsert().Nowhere && w.withoutInsert().Reading <= *z.e+slack
 		c.MissingTotal = ptr(w.missingTotal(c, *z.e, 0))
 		c.MissingWatched = ptr(w.missingTotal(c, *z.e, c.Settle))
 	}
@@ -58,13 +59,12 @@ func (w *work) cycle() {
 // nothing was met.
 func (w *work) missingTotal(c Cycle, e, wait float64) float64 {
 	p, a := w.p, w.zone.a
-	insert := w.withoutInsert()
 	end := e
-	if !insert.Nowhere {
+	if insert := w.withoutInsert(); !insert.Nowhere {
 		end = math.Min(math.Max(insert.Reading, a), e)
-		if insert.Reading <= e+slack {
-			wait = c.Settle + c.Hold
-		}
+	}
+	if c.MissingMet {
+		wait = c.Settle + c.Hold
 	}
 	return c.Approach + p.slow(end-a) + c.Confirm + wait + p.retract().Move(end-p.Station.Home).Time + c.Handling
 }

@@ -44,11 +44,33 @@ func (w *work) cautionTable() {
 			f[name] = by
 		}
 	}
+	if at, stops := w.stopsWithoutInsert(); stops {
+		f["stops"] = at
+		if z.at.InZone(at) {
+			f["stops_in_zone"] = 1
+		}
+		if !w.parts.inserted {
+			f["bare_nest"] = 1
+		}
+	}
 	path := "station.presence_check" // nothing is off: it is the missing insert
 	if off != (slips{}) {
 		path = w.zonePath()
 	}
 	w.say(AmbiguousTable, path, f)
+}
+
+// stopsWithoutInsert tells where the push end lies past what stops the ram without an
+// insert: what stays in the nest or, where no row is marked, the nest itself. Both
+// signals on at what stays there are told by findings of their own.
+func (w *work) stopsWithoutInsert() (at float64, stops bool) {
+	at = w.emptyNest()
+	if w.parts.inserted {
+		at = w.withoutInsert().Reading
+	}
+	z := w.zone.at
+	stops = !z.Early(at) && z.Arrives(at) && !(w.parts.inserted && z.InZone(at))
+	return at, stops
 }
 
 // narrow tells what makes the accepted readings narrow: an edge set by hand, that on the

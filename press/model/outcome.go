@@ -243,6 +243,7 @@ type Cycle struct {
 	// signals: there the ram stays until the watch time is over, so that the signals
 	// can be latched before it retracts. It is shown and is no part of the document.
 	MissingWatched *float64 `json:"-"`
+	MissingMet     bool     `json:"-"` // without an insert something stops the ram: there is nothing to wait for
 }
 
 // Impact is what the moving mass adds, N.

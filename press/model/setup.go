@@ -23,6 +23,29 @@ func (r *Outcome) PushAt(setting float64) NestPush {
 	}
 }
 
+// A NestStop is what the signals say where the empty nest itself stops the ram before
+// the push ends: a move that merely ends is then not told from one that was stopped.
+type NestStop struct {
+	Reading float64 // mm
+	Zone    bool    // the zone signal is on there
+}
+
+// NestStops tells whether it does; false as well where the signals are not known.
+func (r *Outcome) NestStops() (NestStop, bool) {
+	w := r.work
+	if !w.zone.known {
+		return NestStop{}, false
+	}
+	at := w.emptyNest()
+	if w.zone.at.Early(at) || !w.zone.at.Arrives(at) {
+		return NestStop{}, false
+	}
+	return NestStop{at, w.zone.at.InZone(at)}, true
+}
+
+// emptyNest is where the ram comes to rest on the nest alone at the setting in force.
+func (w *work) emptyNest() float64 { return w.p.Station.Nest + w.p.Station.under(w.force.now.typical) }
+
 // Rising are the settings at which a push is proved one after the other: the least
 // settable one at which even a weak ram pushes, one halfway, and the setting in
 // force.

@@ -213,13 +213,17 @@ func outcomes(p *press.Plan, r *press.Result) [][]string {
 	if a, ok := r.Risk.Accepted(); ok {
 		accepted, refused = Share(a), PPM((1-a)*1e6)
 	}
+	within, early := none, none
+	if r.Pressable() {
+		within, early = Share(r.Risk.ConformingShare), PPM(r.Risk.EarlyContactPPM)
+	}
 	t := &p.Targets
 	return [][]string{
-		share("Within the drawing", Share(r.Risk.ConformingShare), "computed; target: at least "+TargetShare(t.ConformingShare)),
+		share("Within the drawing", within, "computed; target: at least "+TargetShare(t.ConformingShare)),
 		share("Accepted", accepted, "computed"),
 		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "computed; target: at most "+TargetPPM(t.FalseAcceptPPM)),
 		share("Refused", refused, "computed"),
 		share("Refused although good", ppm(r.Risk.ProducerPPM), "computed; target: at most "+TargetPPM(t.FalseRejectPPM)),
-		share("Met in the approach", PPM(r.Risk.EarlyContactPPM), "computed; target: at most "+TargetPPM(t.EarlyContactPPM)),
+		share("Met in the approach", early, "computed; target: at most "+TargetPPM(t.EarlyContactPPM)),
 	}
 }

@@ -332,7 +332,7 @@ func TestRecordOfAnOlderProgram(t *testing.T) {
 		require.NoError(t, err)
 	}
 	_, _, text := asked(t, h, http.MethodGet, "/records/1", nil)
-	assert.Contains(t, text, "The push is over and the lamps are read: arrival on, zone off. What is it?")
+	assert.Contains(t, text, "A part was pressed. The lamps that count are: arrival on, zone off. What is it?")
 	assert.Contains(t, text, "Setting a zone. What was asked is not at hand any more.")
 	_, _, text = asked(t, h, http.MethodGet, "/records/2", nil)
 	assert.Contains(t, text, "Reading the lamps. What was asked is not at hand any more.")

@@ -213,7 +213,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	for i := range q.Choices {
 		c := &q.Choices[i]
 		id := e.Choices[i].ID
-		c.Chosen, c.Right = id == a.Choice, right[id]
+		c.Chosen, c.Right, c.Marks = id == a.Choice, right[id], marks(id == a.Choice, right[id])
 		if !j.Right && c.Right {
 			q.Answers = append(q.Answers, c.Text)
 		}
@@ -225,6 +225,18 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 		q.Answers = []string{e.Explain}
 	}
 	return q
+}
+
+// marks say of a choice, after the answer, whose it is and whether it is right.
+func marks(given, right bool) []string {
+	var out []string
+	if given {
+		out = append(out, words.YourAnswer)
+	}
+	if right {
+		out = append(out, words.RightAnswer)
+	}
+	return out
 }
 
 // Progress says how a round stands: which question is asked, and what was right

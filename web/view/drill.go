@@ -46,18 +46,33 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 }
 
 // shout says over a page at which parts or people are judged that its figures are none
-// to judge by, as the card on the wall does.
+// to judge by, as the card on the wall does, and over every page that a newer revision
+// was issued.
 func (v Drill) shout(kind string) string {
 	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "do not judge parts by what this exam asks"}[kind]
+	if !judged {
+		what = "practise on that one"
+	}
+	var state []string
+	if v.superseded() {
+		state = append(state, strings.ToUpper(words.SupersededBy(v.Letters[0], "")))
+	}
 	switch {
 	case !judged:
-		return ""
 	case v.R.Blocked():
-		return "NOT READY: " + what
+		state = append(state, "NOT READY")
 	case v.Letter == "":
-		return "DRAFT: " + what
+		state = append(state, "DRAFT")
 	}
-	return ""
+	if len(state) == 0 {
+		return ""
+	}
+	return strings.Join(state, ", ") + ": " + what
+}
+
+// superseded tells whether a newer revision was issued than the one that is practised on.
+func (v Drill) superseded() bool {
+	return v.Letter != "" && len(v.Letters) > 0 && v.Letter != v.Letters[0]
 }
 
 // levelWhat says what each level has.

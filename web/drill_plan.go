@@ -61,9 +61,7 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	r := press.Evaluate(plan)
 	v, refused := view.NewDrill(plan, r)
 	v.Plan, v.Letter = planPath(id, ""), letter
-	for _, rev := range issued {
-		v.Letters = append(v.Letters, rev.Letter)
-	}
+	v.Letters = lettersOf(issued)
 	drawn := scenes{plan, r}
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
 	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest()}}
@@ -72,6 +70,15 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	}
 	d.foot = drillFoot(plan, r, letter, issued)
 	return d
+}
+
+// lettersOf are the letters of revisions, the newest first as they stand.
+func lettersOf(issued []archive.Revision) []string {
+	var out []string
+	for _, rev := range issued {
+		out = append(out, rev.Letter)
+	}
+	return out
 }
 
 // sendCard answers GET …/card.{format}.

@@ -147,6 +147,9 @@ func TestDrillRoundByForms(t *testing.T) {
 		shown := e.Picture != nil && e.Picture.Lamps == nil
 		_, _, before := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": form["seed"], "level": form["level"], "digest": form["digest"], "answers": form["answers"], "do": {"next"}})
 		assert.NotContains(t, before, cameOf)
+		assert.NotContains(t, before, "your answer")
+		assert.Contains(t, before, drill.BriefCaution)
+		assert.NotContains(t, before, d.Notices()[0], "the cautions in full would answer some questions")
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 		assert.Equal(t, shown, strings.Contains(text, cameOf), key)
 		if shown {
@@ -159,7 +162,15 @@ func TestDrillRoundByForms(t *testing.T) {
 		if wrong {
 			assert.Contains(t, text, "Wrong.")
 			assert.Contains(t, text, "Right would be")
+			given, right := marked(answered, "given"), marked(answered, "right")
+			require.Len(t, given, 1, "the answer that was given is labelled as the learner's own")
+			assert.Contains(t, given[0], "your answer")
+			assert.NotContains(t, given[0], " right")
+			require.Len(t, right, len(e.Right))
+			assert.True(t, strings.HasSuffix(right[0], " right"), right[0])
+			assert.NotContains(t, right[0], "your answer")
 		} else {
+			assert.Empty(t, marked(answered, "given"))
 			assert.Contains(t, text, "Right.", key)
 		}
 		form = inputs(answered)
@@ -174,6 +185,23 @@ func TestDrillRoundByForms(t *testing.T) {
 		}
 	}
 	t.Fatal("the round does not end")
+}
+
+// marked are the choices of a question with a class of their own, in words.
+func marked(doc *html.Node, class string) []string {
+	var out []string
+	for n := range doc.Descendants() {
+		if n.Data == "label" && slices.Contains(strings.Fields(attr(n, "class")), class) {
+			text := ""
+			for c := range n.Descendants() {
+				if c.Type == html.TextNode {
+					text += c.Data + " "
+				}
+			}
+			out = append(out, strings.Join(strings.Fields(text), " "))
+		}
+	}
+	return out
 }
 
 // What cannot be read as a zone is asked again, in a round and in an exam, with what

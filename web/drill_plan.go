@@ -73,7 +73,7 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 }
 
 // lettersOf are the letters of revisions, the newest first as they stand.
-func lettersOf(issued []archive.Revision) []string {
+func lettersOf(issued []issue.Revision) []string {
 	var out []string
 	for _, rev := range issued {
 		out = append(out, rev.Letter)

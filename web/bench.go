@@ -263,7 +263,11 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
-	shownPage := v.Page(assets.page())
+	foot, err := s.benchFoot(r.Context(), b, &l, asIssued)
+	if err != nil {
+		return err
+	}
+	shownPage := v.Page(assets.page().With(foot))
 	for _, header := range []string{partHeader, shownHeader, roomHeader} {
 		w.Header().Add("Vary", header)
 	}

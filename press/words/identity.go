@@ -53,6 +53,22 @@ func (id Identity) Parts() []string {
 	return append(out, "plan "+ShortDigest(id.Digest))
 }
 
+// Foot is what stands at the foot of each page that a browser prints. Where the
+// entries are no sound plan, the figures beside them are those of an earlier state.
+func (id Identity) Foot(unsound bool) string {
+	parts := id.Parts()
+	if unsound {
+		parts[len(parts)-1] = "with faults: no plan yet"
+		if id.Digest != "" {
+			parts[len(parts)-1] = "with faults; the figures are of the earlier plan " + ShortDigest(id.Digest)
+		}
+	}
+	if id.NotReady != "" {
+		parts = append(parts, "NOT READY FOR USE: "+id.NotReady)
+	}
+	return strings.Join(parts, " · ")
+}
+
 // String puts the parts into a line.
 func (id Identity) String() string { return strings.Join(id.Parts(), " · ") }
 

@@ -17,6 +17,15 @@ func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	return words.IdentityOf(p, r, "", o.Day)
 }
 
+// Table makes a page behind the sheet, as [words.Paper] does, for this state of the plan.
+func (o SheetOptions) Table(name string, p *press.Plan, r *press.Result) (words.Table, bool) {
+	t, known := words.Paper(name, p, r)
+	if known && o.Issue != nil {
+		t = t.SignedBy(words.Signed{Prepared: o.Issue.Prepared, Checked: o.Issue.Checked, Approved: o.Issue.Approved})
+	}
+	return t, known
+}
+
 // Sizes of the line under a drawing that stands alone, in type sizes.
 const (
 	stampAbove = 0.9

@@ -110,7 +110,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if s.Again() {
 		e = e.Reordered(seed, s.Times())
 	}
-	if e.Kind == drill.Safe && r.PostForm.Get("do") != "answer" { // the cautions would answer it
+	if r.PostForm.Get("do") != "answer" { // the cautions would answer some of what is asked
 		p.Notices = d.D.BriefNotices()
 	}
 	if p.Question, err = d.Question(e, "a"); err != nil {

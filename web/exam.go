@@ -98,6 +98,9 @@ func (s *site) atDesk(w http.ResponseWriter, r *http.Request, do func(x *sitting
 // showExam answers GET …/drill/exam/{sitting}.
 func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 	return s.atDesk(w, r, func(x *sitting) error {
+		if err := s.sinceBegun(r.Context(), x); err != nil {
+			return err
+		}
 		if x.score == nil {
 			p, err := s.examPage(x)
 			if err != nil {
@@ -123,6 +126,20 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 		}
 		return show(w, r, http.StatusOK, page.DrillExamOf(p))
 	})
+}
+
+// sinceBegun looks what was issued since an exam began, so that its page says when it
+// asks about a revision that is superseded.
+func (s *site) sinceBegun(ctx context.Context, x *sitting) error {
+	issued, err := s.store.Revisions(ctx, x.drilling.id)
+	if err != nil {
+		if errors.Is(err, archive.ErrNotFound) {
+			return nil // the plan is gone, and the exam goes on
+		}
+		return err
+	}
+	x.Letters = lettersOf(issued)
+	return nil
 }
 
 // examPage is an exam under way, with the answers as they were given.

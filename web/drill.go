@@ -8,8 +8,8 @@ import (
 
 	"github.com/go-chi/chi/v5"
 
-	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -39,7 +39,7 @@ func (s *site) drillRoutes(r chi.Router) {
 }
 
 func (d drilling) head(kind string) page.DrillHead {
-	return d.Head(assets.drillPage(), kind, d.refused)
+	return d.Head(assets.drillPage().With(d.foot), kind, d.refused)
 }
 
 // start answers GET …/drill.
@@ -60,7 +60,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	due := map[drill.Role][]string{}
 	for role, list := range dueByExam(all, d.counts) {
 		for _, t := range list {
-			due[role] = append(due[role], archive.PersonKey(t.Who))
+			due[role] = append(due[role], training.PersonKey(t.Who))
 		}
 	}
 	p.Outdated = view.OutdatedNote(due)
@@ -91,7 +91,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	var given []drill.Answer
 	if r.PostForm.Get("do") != "begin" {
-		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest {
+		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest() {
 			return errOldRound
 		}
 	}
@@ -99,7 +99,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if !ok {
 		return errOldRound
 	}
-	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s, s)}
+	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest(), Progress: view.Progress(s, s)}
 	key, more := s.Next()
 	if !more {
 		p.Done = d.RoundScore(s, seed)

@@ -7,6 +7,8 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/issue"
+	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -17,6 +19,7 @@ type drilling struct {
 	site    *site
 	id      archive.ID
 	refused string
+	foot    string   // of its printed pages
 	counts  []string // digests of what people must have passed on: of the last issued revision and those that its drill is the same as, or of the draft
 }
 
@@ -54,22 +57,23 @@ func (s *site) drillingOf(r *http.Request) (drilling, error) {
 	return s.newDrilling(id, rev.Plan, rev.Letter, issued), nil
 }
 
-func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []archive.Revision) drilling {
+func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []issue.Revision) drilling {
 	r := press.Evaluate(plan)
 	v, refused := view.NewDrill(plan, r)
 	v.Plan, v.Letter = planPath(id, ""), letter
 	v.Letters = lettersOf(issued)
 	drawn := scenes{plan, r}
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
-	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
+	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest()}}
 	if len(issued) > 0 {
-		d.counts = archive.Counting(issued)
+		d.counts = issue.Counting(issued)
 	}
+	d.foot = drillFoot(plan, r, letter, issued)
 	return d
 }
 
 // lettersOf are the letters of revisions, the newest first as they stand.
-func lettersOf(issued []archive.Revision) []string {
+func lettersOf(issued []issue.Revision) []string {
 	var out []string
 	for _, rev := range issued {
 		out = append(out, rev.Letter)
@@ -89,13 +93,13 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			return err
 		}
-		p.issue = rev.Issue()
+		p.issue = rev.Paper()
 		if p.old, err = s.supersededBy(r.Context(), d.id, rev.Letter); err != nil {
 			return err
 		}
 	}
 	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
+		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: words.Today(), Superseded: p.old})
 	})
 }
 

@@ -368,7 +368,7 @@ func TestDrillRefuses(t *testing.T) {
 		assert.Contains(t, text, "no push end or no zone yet", path)
 	}
 	h, d = drillSite(t)
-	digest := press.Evaluate(mustExample(t)).PlanDigest
+	digest := press.Evaluate(mustExample(t)).PlanDigest()
 	for _, one := range []struct {
 		form url.Values
 		want int

@@ -16,6 +16,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -61,7 +62,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if err != nil {
 		return out, err
 	}
-	out.plan, out.issue = rev.Plan, rev.Issue()
+	out.plan, out.issue = rev.Plan, rev.Paper()
 	out.old, err = s.supersededBy(r.Context(), id, rev.Letter)
 	return out, err
 }
@@ -77,7 +78,7 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 }
 
 // revision gives an issued revision by its letter.
-func (s *site) revision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
 		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
@@ -86,7 +87,7 @@ func (s *site) revision(ctx context.Context, id archive.ID, letter string) (arch
 }
 
 // anyRevision gives an issued revision also where today's rules do not take its plan.
-func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.revision(ctx, id, letter)
 	if old := (*archive.NotTaken)(nil); errors.As(err, &old) && rev.Document != nil {
 		return rev, nil
@@ -159,7 +160,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 // sheet lays out the sheet with the pages behind it that a request names.
 func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
 	result := press.Evaluate(p.plan)
-	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today(), Superseded: p.old}
+	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: words.Today(), Superseded: p.old}
 	var names []string
 	for _, name := range words.PaperNames() {
 		if slices.Contains(r.URL.Query()["behind"], name) {
@@ -223,11 +224,8 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // identity tells which plan it is where its rows lie alone.
 func (p printed) identity(r *press.Result) words.Identity {
-	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: today()}.Identity(p.plan, r)
+	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}.Identity(p.plan, r)
 }
-
-// today is what stands on paper as the day on which a draft was drawn.
-func today() string { return words.Day(time.Now()) }
 
 // stem starts the name of a file of what is printed.
 func (p printed) stem() string {
@@ -272,7 +270,7 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: words.Today(), Superseded: p.old})
 	})
 }
 

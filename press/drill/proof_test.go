@@ -45,7 +45,7 @@ func proofOf(p *press.Plan, r *press.Result) proof {
 
 func (q proof) table() verdict.Table {
 	missing := verdict.Insert{Nowhere: true}
-	if at := q.r.Traces(q.p).NoInsert; at != nil {
+	if at := q.r.Traces().NoInsert; at != nil {
 		missing = verdict.Insert{Reading: *at}
 	}
 	return verdict.NewTable(q.s, verdict.Judgement{Drawing: q.x, Sure: q.sure}, missing)
@@ -300,7 +300,7 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 func (q proof) proveWhen(t *testing.T, e Exercise) {
 	t.Helper()
 	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}, "when/back": {"nothing"}}[e.Key], e.Right)
-	c, ok := q.r.CourseOf(q.p, 0)
+	c, ok := q.r.CourseOf(0)
 	if !ok || c.Early {
 		return
 	}

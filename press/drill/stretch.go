@@ -30,7 +30,7 @@ func (d *Drill) grains(round func(float64) float64, mm float64) float64 {
 }
 
 // heightAt is the height of a part that stops the ram at a reading, as it is written.
-func (d *Drill) heightAt(reading float64) float64 { return d.onGrain(d.r.HeightOf(d.p, reading)) }
+func (d *Drill) heightAt(reading float64) float64 { return d.onGrain(d.r.HeightOf(reading)) }
 
 // wordOf is the word of a height by the drawing.
 func (d *Drill) wordOf(h float64) string {
@@ -95,7 +95,7 @@ func (d *Drill) clearPart(s stretch) (stretch, bool) {
 }
 
 func (d *Drill) clearAt(reading float64) bool {
-	c, _ := d.r.ChancesAt(d.p, reading)
+	c, _ := d.r.ChancesAt(reading)
 	return !d.s.Early(reading) && d.clear(event{reading: reading}, c)
 }
 

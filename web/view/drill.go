@@ -197,7 +197,7 @@ func (v Drill) HeightHint(mm float64) string {
 	}
 	pos := words.PositionsOf(v.P)
 	return words.Unit(pos.Set(mm), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
-		pos.At(v.R.HeightOf(v.P, mm)) + " high."
+		pos.At(v.R.HeightOf(mm)) + " high."
 }
 
 // StillAsked puts what was given back into a question that is asked still.

@@ -32,11 +32,11 @@ func TestVerify(t *testing.T) {
 		if d == other {
 			reason = "Another one"
 		}
-		_, err = a.Issue(ctx, 1, 1, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
+		_, err = a.Issue(ctx, 1, archive.At(1), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
 		require.NoError(t, err)
 		draft := plan.Draft()
 		draft.Set("station.nest", "141")
-		_, err = a.Save(ctx, 1, 1, draft, "")
+		_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 		require.NoError(t, err)
 		require.NoError(t, a.Close())
 	}
@@ -96,7 +96,7 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
 	require.NoError(t, err)
 	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
-	_, err = a.Issue(ctx, 1, 1, signed)
+	_, err = a.Issue(ctx, 1, archive.At(1), signed)
 	require.NoError(t, err)
 	sheet := filepath.Join(folder, "a.pdf")
 	status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "A", "-o", sheet)
@@ -114,10 +114,10 @@ func TestVerifySaysSuperseded(t *testing.T) {
 
 	draft := plan.Draft()
 	draft.Set("station.nest", "141")
-	_, err = a.Save(ctx, 1, 1, draft, "")
+	_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 	require.NoError(t, err)
 	signed.Reason = "Nest set anew"
-	newer, err := a.Issue(ctx, 1, 2, signed)
+	newer, err := a.Issue(ctx, 1, archive.At(2), signed)
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	for name, args := range map[string][]string{"a sheet": {sheet}, "a plan": {examplePlan}, "a digest": strings.Fields(typed)} {

@@ -25,6 +25,7 @@ var leads = []struct {
 }{
 	{NoSetting, signed, "ram.force_tolerance", []string{"ram.force_tolerance", "40"}}, // weak and strong miss their ends
 	{NoSetting, signed, "ram.setting_max", []string{"requirement.min_seating_force", "4000"}},
+	{NoSetting, signed, "station.max_force", []string{"station.max_force", "150", "requirement.min_seating_force", "0", "joint.fit", "H7/h6"}}, // the least is too much
 	{SettingNotFeasible, signed, "window.setting", []string{"window.setting", "20"}},
 	{NoAcceptance, signed, "station.reference_uncertainty", []string{"station.reference_uncertainty", "0.2"}},
 	{NoAcceptance, signed, "ram.repeatability", []string{"ram.repeatability", "0.3"}},

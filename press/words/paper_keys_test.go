@@ -56,6 +56,7 @@ var phrases = []string{
 	"zone lamp on from {window.zone[0]|pos} to {window.zone[1]|pos} mm", "confirm {cycle.confirm|s} s",
 	"{shown.approach_speed|trim3}, {shown.slow_speed|trim3}, {shown.retract_speed|trim3} mm/s", "watch at least {cycle.watch_time|after} s",
 	"the ram ends at {travel.push_end|pos} mm", "at {travel.push_end|pos} mm without arrival nothing stopped it",
+	"the nest itself stops the ram at {shown.empty_end|pos} mm, before the push ends at {travel.push_end|pos} mm",
 	"Without an insert | … | … | {shown.missing_low|up} to {shown.missing_high|down} mm", "Empty nest | … | … | {shown.empty_low|up} to {shown.empty_high|down} mm",
 
 	// What a part or the master reads.

@@ -1,7 +1,6 @@
 package press
 
 import (
-	"math"
 	"reflect"
 	"strconv"
 )
@@ -44,8 +43,8 @@ func (r *Result) Stated() []Stated {
 // standIns are the figures that hold where the plan itself has none.
 func (r *Result) standIns() map[string]*float64 {
 	p := r.Plan
-	margin := p.edgeMargin()
-	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
+	margin := p.EdgeMargin()
+	pilot := r.StandInPilot()
 	out := map[string]*float64{
 		"joint.pilot":    &pilot,
 		"window.setting": &r.Force.Setting, "window.approach_end": &r.Travel.ApproachEnd, "window.push_stroke": r.Travel.PushStroke,

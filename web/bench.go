@@ -203,7 +203,7 @@ type leads struct {
 
 // asIssued tells whether the entries are the last issued revision.
 func (l *leads) asIssued(head archive.Head) bool {
-	return len(l.faults) == 0 && l.result != nil && l.result.PlanDigest == head.Issued
+	return len(l.faults) == 0 && l.result != nil && l.result.PlanDigest() == head.Issued
 }
 
 func (b *bench) compute() (*leads, error) {
@@ -252,7 +252,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 	asIssued, older := l.asIssued(b.head), ""
 	if !asIssued && b.head.Revision != "" && len(l.faults) == 0 && l.result != nil {
 		var err error
-		if older, err = s.store.LetterOf(r.Context(), b.head.ID, l.result.PlanDigest); err != nil {
+		if older, err = s.store.LetterOf(r.Context(), b.head.ID, l.result.PlanDigest()); err != nil {
 			return err
 		}
 	}
@@ -263,7 +263,11 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
-	shownPage := v.Page(assets.page())
+	foot, err := s.benchFoot(r.Context(), b, &l, asIssued)
+	if err != nil {
+		return err
+	}
+	shownPage := v.Page(assets.page().With(foot))
 	for _, header := range []string{partHeader, shownHeader, roomHeader} {
 		w.Header().Add("Vary", header)
 	}

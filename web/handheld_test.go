@@ -160,6 +160,13 @@ func TestHandheldRound(t *testing.T) {
 		j := e.JudgeChosen(id)
 		said := eval[string](b, "document.querySelector('#stage .verdict').textContent.replace(/\\s+/g, ' ').trim()")
 		assert.True(t, strings.HasPrefix(said, map[bool]string{true: "Right. ", false: "Wrong. "}[j.Right]+strings.Join(strings.Fields(j.Reason), " ")), "%s: %s", e.Key, said)
+		labelled := eval[[]string](b, "[...document.querySelectorAll('#stage .choice.given .mark')].map((m) => m.textContent)")
+		if j.Right {
+			assert.Empty(t, labelled)
+		} else {
+			assert.Equal(t, []string{"your answer"}, labelled, e.Key)
+		}
+		assert.Equal(t, len(e.Right), eval[int](b, "[...document.querySelectorAll('#stage .choice.right .mark')].filter((m) => m.textContent === 'right').length"), e.Key)
 		if j.Grave != "" {
 			grave++
 			assert.Contains(t, said, "In an exam this answer alone fails: "+j.Grave)

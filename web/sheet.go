@@ -160,7 +160,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 // sheet lays out the sheet with the pages behind it that a request names.
 func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
 	result := press.Evaluate(p.plan)
-	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today(), Superseded: p.old}
+	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: words.Today(), Superseded: p.old}
 	var names []string
 	for _, name := range words.PaperNames() {
 		if slices.Contains(r.URL.Query()["behind"], name) {
@@ -224,11 +224,8 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // identity tells which plan it is where its rows lie alone.
 func (p printed) identity(r *press.Result) words.Identity {
-	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: today()}.Identity(p.plan, r)
+	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}.Identity(p.plan, r)
 }
-
-// today is what stands on paper as the day on which a draft was drawn.
-func today() string { return words.Day(time.Now()) }
 
 // stem starts the name of a file of what is printed.
 func (p printed) stem() string {
@@ -273,7 +270,7 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: words.Today(), Superseded: p.old})
 	})
 }
 

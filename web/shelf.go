@@ -23,6 +23,7 @@ func (s *site) shelfRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/bin", answer(s.showBin))                  //
 	r.Method(http.MethodPost, "/bin", answer(s.emptyBin))                // for good
 	r.Method(http.MethodPost, "/plans/{id}/shelved", answer(s.movePlan)) // to the bin, back to the shelf, or a copy of it
+	r.Method(http.MethodGet, "/plans/{id}/shelved", backTo(""))          //
 }
 
 // cardsOnPage is how many plans a page of the shelf shows.

@@ -233,7 +233,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	if !ok {
 		return nil, false
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today(), Superseded: from.superseded}
+	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: words.Today(), Superseded: from.superseded}
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Pages = d.papers(from.plan, result)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"time"
 
 	"ramplan/press"
 	"ramplan/press/draw"
@@ -34,8 +33,5 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 
 // identity tells which plan it is where its rows lie alone.
 func (s source) identity(r *press.Result) words.Identity {
-	return draw.SheetOptions{Issue: s.issue, Superseded: s.superseded, Day: today()}.Identity(s.plan, r)
+	return draw.SheetOptions{Issue: s.issue, Superseded: s.superseded, Day: words.Today()}.Identity(s.plan, r)
 }
-
-// today is what stands on paper as the day on which a draft was drawn.
-func today() string { return words.Day(time.Now()) }

@@ -121,11 +121,12 @@ func TestKilledWhileSaving(t *testing.T) {
 	all := 0
 	for round := range rounds {
 		wait := time.Duration(random.IntN(200)) * time.Millisecond
-		opening := round%5 == 0 // also while it opens, or makes, the archive
+		saved := 1 + random.IntN(12) // counted, as a busy machine may save once in 200 ms
+		opening := round%5 == 0      // also while it opens, or makes, the archive
 		if opening {
-			wait /= 4
+			wait, saved = wait/4, 0
 		}
-		acknowledged := killAfter(t, dir, wait, opening)
+		acknowledged := killAfter(t, dir, wait, saved)
 		all += len(acknowledged)
 		a, err := Open(background(), dir, Options{First: []*press.Draft{example(t)}}) // the kill may have come before there was one
 		require.NoError(t, err, "round %d", round)
@@ -164,8 +165,8 @@ type acknowledgement struct {
 }
 
 // killAfter lets a process save for a while, kills it, and gives what it had
-// acknowledged. The while begins at its start, or else when it first saved.
-func killAfter(t *testing.T, dir string, wait time.Duration, fromStart bool) []acknowledgement {
+// acknowledged. The while begins when it saved so often; 0: at its start.
+func killAfter(t *testing.T, dir string, wait time.Duration, saved int) []acknowledgement {
 	t.Helper()
 	cmd := exec.Command(os.Args[0])
 	cmd.Env = append(os.Environ(), saverVariable+"="+dir)
@@ -174,7 +175,7 @@ func killAfter(t *testing.T, dir string, wait time.Duration, fromStart bool) []a
 	require.NoError(t, err)
 	require.NoError(t, cmd.Start())
 	kill := func() { _ = cmd.Process.Kill() }
-	if fromStart {
+	if saved == 0 {
 		time.AfterFunc(wait, kill)
 	}
 	var got []acknowledgement
@@ -188,13 +189,11 @@ func killAfter(t *testing.T, dir string, wait time.Duration, fromStart bool) []a
 		_, err = fmt.Sscan(line, &a.version, &a.digest, &a.revisions, &a.records)
 		require.NoError(t, err, line)
 		got = append(got, a)
-		if len(got) == 1 && !fromStart {
+		if len(got) == saved {
 			time.AfterFunc(wait, kill)
 		}
 	}
 	require.ErrorContains(t, cmd.Wait(), "killed", "it ends by being killed only")
-	if !fromStart {
-		require.NotEmpty(t, got, "it never saved")
-	}
+	require.GreaterOrEqual(t, len(got), saved, "it ended before it had saved so often")
 	return got
 }

@@ -141,7 +141,9 @@ from plan p
 	left join revision r on r.plan = p.id and r.seq = (select max(seq) from revision where plan = p.id)
 	left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
 
-func getHead(ctx context.Context, q querier, id ID) (Head, error) {
+// getHead reads the head of a plan. Of the drafts that are known already none is read
+// from its document again.
+func getHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
 	h := Head{ID: id}
 	var at, sum sql.NullString
 	var body []byte
@@ -153,6 +155,12 @@ func getHead(ctx context.Context, q querier, id ID) (Head, error) {
 		return h, err
 	}
 	h.At, h.Digest = readStamp(at.String), sum.String
+	for _, k := range known {
+		if k.Draft != nil && k.Digest == h.Digest && digest(body) == h.Digest {
+			h.Draft = k.Draft
+			return h, nil
+		}
+	}
 	h.Draft, err = readBody(id, stateName(h.State), h.Digest, body)
 	return h, err
 }
@@ -177,12 +185,15 @@ func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, d
 	if err != nil {
 		return Head{}, err
 	}
-	if c, err := a.current(ctx); err != nil {
+	c, err := a.current(ctx)
+	if err != nil {
 		return Head{}, explain(err)
-	} else if h, err := getHead(ctx, c.read, id); err == nil && drafts.Same(h.Draft, d) {
-		return h, nil
 	}
-	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
+	stood, err := getHead(ctx, c.read, id)
+	if err == nil && drafts.Same(stood.Draft, d) {
+		return stood, nil
+	}
+	save := func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		if drafts.Same(h.Draft, d) && h.damaged == nil {
 			return nil
 		}
@@ -193,16 +204,17 @@ func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, d
 			}
 		}
 		return a.put(ctx, tx, h, d, body, did)
-	})
+	}
+	return a.step(ctx, id, from, save, stood, Head{Digest: digest(body), Draft: d})
 }
 
 // step does one change of a plan that started from a version, and gives what
-// stands after it.
-func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.Context, *sql.Tx, *Head) error) (Head, error) {
+// stands after it. Drafts that are known need not be read again.
+func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.Context, *sql.Tx, *Head) error, known ...Head) (Head, error) {
 	var h Head
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		var err error
-		if h, err = anyHead(ctx, tx, id); err != nil {
+		if h, err = anyHead(ctx, tx, id, known...); err != nil {
 			return err
 		}
 		if h.stale(from) {
@@ -212,7 +224,7 @@ func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.C
 		if err := do(ctx, tx, &h); err != nil {
 			return err
 		}
-		h, err = anyHead(ctx, tx, id)
+		h, err = anyHead(ctx, tx, id, known...)
 		return err
 	})
 	var stale *Stale
@@ -224,8 +236,8 @@ func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.C
 
 // anyHead gives the head of a plan, a damaged one with an empty draft: a new
 // state may stand over it, and it may go to the bin.
-func anyHead(ctx context.Context, q querier, id ID) (Head, error) {
-	h, err := getHead(ctx, q, id)
+func anyHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
+	h, err := getHead(ctx, q, id, known...)
 	if errors.As(err, &h.damaged) {
 		h.Draft = &press.Draft{}
 		return h, nil

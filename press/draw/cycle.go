@@ -34,9 +34,9 @@ type cycleModel struct {
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
 	reads       []reading
-	end         float64 // s, when the ram is home again
-	handling    float64 // s, after that
-	low, high   float64 // mm
+	end         float64          // s, when the ram is home again
+	handling    words.CyclePhase // after that
+	low, high   float64          // mm
 }
 
 // signalLane is one signal over the time of one cycle.
@@ -48,8 +48,8 @@ type signalLane struct {
 
 // phase is a stretch of the cycle with the part.
 type phase struct {
-	name     string
-	from, to float64 // s
+	name, lasts string
+	from, to    float64 // s
 }
 
 // reading is a time at which the two signals are read.
@@ -60,16 +60,17 @@ type reading struct {
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	c := &r.Cycle
-	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, handling: c.Handling}
+	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime}
 	now := 0.0
-	for _, s := range []struct {
-		name string
-		time float64
-	}{{"approach", c.Approach}, {"press", c.Press}, {"settle", c.Settle}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
-		if s.time > 0 {
-			m.phases = append(m.phases, phase{s.name, now, now + s.time})
+	for _, x := range words.CyclePhases(c) {
+		if x.Name == "handling" {
+			m.handling = x
+			continue
 		}
-		now += math.Max(s.time, 0)
+		if x.Seconds > 0 {
+			m.phases = append(m.phases, phase{x.Name, x.Text(), now, now + x.Seconds})
+		}
+		now += math.Max(x.Seconds, 0)
 	}
 	m.end = now
 	m.low, m.high = p.Station.Home, p.Station.Home
@@ -188,16 +189,15 @@ func crossing(a, b press.Moment, low, high float64) (t0, t1 float64) {
 
 func (m *cycleModel) describe(r *press.Result) string {
 	c := &r.Cycle
-	settle := ""
-	if c.Settle > 0 {
-		settle = ", settle " + words.Seconds(c.Settle)
+	var phases []string
+	for _, x := range words.CyclePhases(c) {
+		if x.Seconds > 0 || x.Name != "settle" {
+			phases = append(phases, x.Name+" "+x.Text())
+		}
 	}
-	s := []string{
-		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + settle + ", confirm " + words.Seconds(c.Confirm) +
-			", hold " + words.Seconds(c.Hold) + ", retract " + words.Seconds(c.Retract) + ", handling " + words.Seconds(c.Handling) + ": together " + words.Seconds(c.Total) + ".",
-	}
+	s := []string{"Position of the ram against time. " + words.UpperFirst(strings.Join(phases, ", ")) + ": together " + words.Seconds(c.Total) + "."}
 	if c.MissingWatched != nil {
-		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
+		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+", "+words.MissingCycle(r)+".")
 	}
 	if c.WatchTime != nil {
 		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")

@@ -143,7 +143,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 			assert.GreaterOrEqual(t, l.y1-l.y0, 0.97*sheetLeast, "%q is lettered under 1.8 mm", l.text)
 		}
 		assert.True(t, inBlock[fmt.Sprintf("%d of %d", i+1, d.Pages())], "no number on page %d", i+1)
-		assert.True(t, inBlock[words.ShortDigest(r.PlanDigest)], "no digest on page %d", i+1)
+		assert.True(t, inBlock[words.ShortDigest(r.PlanDigest())], "no digest on page %d", i+1)
 	}
 	all = squeezed(all)
 	for _, f := range r.Findings {

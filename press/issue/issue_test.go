@@ -71,7 +71,7 @@ func TestStandingOfEveryCode(t *testing.T) {
 	}
 	var physical, others []string
 	for _, rule := range press.Rules {
-		s := StandingOf(&press.Result{Findings: []press.Finding{{Code: rule.Code, Severity: rule.Severity}}})
+		s := StandingOf(&press.Result{Outcome: press.Outcome{Findings: []press.Finding{{Code: rule.Code, Severity: rule.Severity}}}})
 		require.LessOrEqual(t, len(s.Physical)+len(s.Others), 1, rule.Code)
 		if len(s.Physical) > 0 {
 			physical = append(physical, rule.Code)
@@ -82,7 +82,7 @@ func TestStandingOfEveryCode(t *testing.T) {
 	}
 	assert.ElementsMatch(t, never, physical)
 	assert.ElementsMatch(t, asks, others)
-	mild := StandingOf(&press.Result{Findings: []press.Finding{{Code: press.OverlapWider, Severity: press.Caution}, {Code: press.OverYield, Severity: press.Caution}}})
+	mild := StandingOf(&press.Result{Outcome: press.Outcome{Findings: []press.Finding{{Code: press.OverlapWider, Severity: press.Caution}, {Code: press.OverYield, Severity: press.Caution}}}})
 	assert.Empty(t, mild, "said as cautions they ask for nothing")
 }
 

@@ -99,7 +99,7 @@ func TestCauses(t *testing.T) {
 			wellFormed(t, Headline(p, r))
 			for _, f := range r.Findings {
 				if f.Severity == press.Blocker {
-					alone := &press.Result{Findings: []press.Finding{f}}
+					alone := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{f}}}
 					assert.NotEqual(t, "a blocker was found", cause(alone), code)
 				}
 			}

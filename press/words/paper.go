@@ -20,6 +20,25 @@ type Table struct {
 	// Heads of columns that a file of rows has in several: of figures with a unit, of
 	// ranges and limits; and of those that hold what was typed in, which are no numbers.
 	Figures, Ranges, Typed []string
+
+	// Heads of columns of figures whose unit stands in another column; and columns that
+	// only a file of rows has, of ranges and limits that paper says in a sentence.
+	Bare  []string
+	Filed []FiledColumn
+}
+
+// A FiledColumn is a column of a file of rows, with a cell for each row of the table.
+type FiledColumn struct {
+	Head   string
+	Figure bool // a figure, its unit and a note; else the text, a figure or limits, and the unit
+	Cells  []string
+}
+
+func (c FiledColumn) kind() rowColumn {
+	if c.Figure {
+		return rowColumn{kind: figureColumn}
+	}
+	return rowColumn{kind: rangeColumn}
 }
 
 // A Column of a table.

@@ -20,7 +20,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Grouped: true,
 		Lead:    "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
-		Ranges:  []string{"Specification"},
+		Ranges:  []string{"Specification", "Evaluation technique"},
 		Columns: []Column{{"Operation", 0.9, false}, {"Machine", 0.8, false}, {"Characteristic", 1.2, false}, {"No.", 0.5, false}, {"Class", 0.5, false}, {"Specification", 1.2, false},
 			{"Evaluation technique", 2.3, false}, {"Sample size", 0.85, false}, {"Frequency", 0.95, false}, {"Control method", 1.6, false}, {"Reaction plan", 1.35, false}, {"Responsible", 1, false}},
 	}

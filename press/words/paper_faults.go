@@ -25,6 +25,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 			time = After(*f.Time)
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
+		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -67,6 +68,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, r, f)})
+		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue

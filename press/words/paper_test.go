@@ -61,7 +61,10 @@ func TestPapersOfEveryPlan(t *testing.T) {
 				}
 			}
 			rows := rowsOf(t, RowsFile([]Table{table}, Identity{}, Separations[0]))
-			assert.Len(t, rows, 1+max(1, len(table.Rows)))
+			assert.GreaterOrEqual(t, len(rows), 1+max(1, len(table.Rows)))
+			if len(table.Ranges) == 0 {
+				assert.Len(t, rows, 1+max(1, len(table.Rows)))
+			}
 		}
 	}
 	_, known := Paper("nothing", nil, nil)

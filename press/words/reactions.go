@@ -217,6 +217,12 @@ const (
 	newest   = "Quarantine every part back to the last one that is known to be good."
 )
 
+// LampsOff tells whether a check of these lists is that both lamps are off before a push.
+func LampsOff(check string) bool { return check == lampsOff }
+
+// ChangesNothing tells whether a check of these lists says that no setting is changed.
+func ChangesNothing(check string) bool { return check == call }
+
 func (m reactions) good(when Situation) []string {
 	if m.r.MissingPasses() {
 		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)

@@ -46,7 +46,7 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")
 	out.Rule = words.ReadingRule(f.Plan, f.Result)
 	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
-	out.Digest = f.Result.PlanDigest
+	out.Digest = f.Result.PlanDigest()
 	return out
 }
 

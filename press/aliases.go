@@ -53,6 +53,7 @@ type (
 	Traces       = model.Traces
 	Band         = model.Band
 	Moment       = model.Moment
+	Stage        = model.Stage
 	Chances      = model.Chances
 	NestPush     = model.NestPush
 	SampleRange  = model.SampleRange

@@ -549,3 +549,27 @@ func TestStationInMotion(t *testing.T) {
 	assert.Equal(t, "Play", eval[string](b, "document.querySelector('[data-do=play]').textContent"))
 	assert.Empty(t, b.complaints())
 }
+
+// The pages of the drill are as wide at 1440 px as those beside them, and so is the list of
+// records in them. Derived: from the fault catalogue, which stands for the others.
+func TestDrillPagesUseTheWidth(t *testing.T) {
+	b := newTab(t)
+	a := exampleArchive(t)
+	h := newSite(a).router()
+	examined(t, h)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	wide := func(path, what string) float64 {
+		b.do(chromedp.Navigate(srv.URL + path))
+		return eval[float64](b, "document.querySelector('"+what+"').getBoundingClientRect().width")
+	}
+	b.do(chromedp.EmulateViewport(1440, 900))
+	want := wide("/plans/1/faults", ".sheetbody")
+	assert.Greater(t, want, 1100.0)
+	for _, path := range []string{"/plans/1/drill", "/plans/1/motion", "/plans/1/station", "/plans/1/records", "/people", "/people?who=Learner%207", "/records/1"} {
+		assert.InDelta(t, want, wide(path, ".sheetbody"), 1, path)
+	}
+	for _, path := range []string{"/plans/1/records", "/people"} {
+		assert.Greater(t, wide(path, ".trainings"), 0.95*want-20, path)
+	}
+}

@@ -403,7 +403,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get(failed), "Not passed: the score is below the mark")
 	assert.Contains(t, get("/plans/1/records"), "failed the last exam on it")
 	assert.Contains(t, home, "Revision B, the last that was issued")
-	for path, what := range map[string]string{"drill": "practise on that one", "motion": "learn by that one", "station": "do not judge parts by this page"} {
+	for path, what := range map[string]string{"drill": "practise on that one", "motion": "practise on that one", "station": "do not judge parts by this page"} {
 		text := get("/plans/1/" + path + "?revision=a")
 		assert.Contains(t, text, "Revision A, superseded by revision B, the last that was issued.", path)
 		assert.Contains(t, text, "SUPERSEDED BY REVISION B: "+what, path)

@@ -192,10 +192,17 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 	assert.Contains(t, get("/plans/1/drill"), "1 person has not passed", "nobody is due for a note")
 	records := get("/plans/1/records")
 	assert.Contains(t, records, "A pass on revision A counts as well")
+	assert.Contains(t, records, "The last exam on a state that counts, revision A, was not passed.")
 	give("third", issue.DrillAgain)
 	assert.Contains(t, get("/plans/1/drill"), "2 people have not passed on the state of this plan that counts now: 1 in the technician&#39;s exam, 1 in the setter&#39;s exam.")
 	assert.NotContains(t, get("/plans/1/records"), "counts as well")
 	people := get("/people")
+	for _, page := range []string{people, get("/plans/1/records")} { // which revision, and what the planner said of its change
+		assert.Contains(t, page, "Passed on revision A. Revision C concerns the drill, as its planner said when it was issued. Reason for that change: third.")
+		assert.Contains(t, page, "The exam was not passed here yet.")
+	}
+	give("fourth", "")
+	assert.Contains(t, get("/people"), "Passed on revision A. Revision D was issued since. Nobody said whether it concerns the drill, so it does. Reason for that change: fourth.")
 	assert.Contains(t, people, "hub (technician&#39;s exam)")
 	assert.Contains(t, people, "hub (setter&#39;s exam)")
 	assert.Contains(t, get("/records/2/sheet.svg"), "Setter&#39;s exam")

@@ -81,31 +81,30 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 		}
 	}
 	if r.Verdict != nil {
-		m.signals(r)
+		m.signals(r, t)
 	}
 	m.readings(r)
 	m.desc = m.describe(r)
 	return m
 }
 
-// signals finds when each signal is on: arrival from where the ram comes to rest
-// on a part until it moves back, the zone while the ram is inside.
-func (m *cycleModel) signals(r *press.Result) {
+// signals finds when each signal is on: arrival from when the set force stands on a
+// part until the ram moves back, the zone while the ram is inside.
+func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 	z := *r.Window.Zone
 	for _, s := range []struct {
 		row, note string
 		moments   []press.Moment
+		stages    []press.Stage
 		dashed    bool
-	}{{press.RowNominal, "with the part", m.part, false}, {press.RowMissing, "without an insert", m.missing, true}} {
+	}{{press.RowNominal, "with the part", t.Part, t.PartStages, false}, {press.RowMissing, "without an insert", t.Missing, t.MissingStages, true}} {
 		row := faultRow(r, s.row)
 		if row == nil {
 			continue
 		}
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}
 		if row.Arrival != nil && *row.Arrival {
-			if from, to, ok := standstill(s.moments); ok {
-				arrival.on = []press.Pair{{math.Min(from+r.Cycle.Settle, to), to}}
-			}
+			arrival.on = confirmed(s.stages)
 		}
 		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
 		m.lanes = append(m.lanes, arrival, zone)
@@ -128,22 +127,18 @@ func (m *cycleModel) readings(r *press.Result) {
 	m.reads = append(m.reads, reading{*m.watch, "read, without"})
 }
 
-// standstill gives the time at which the ram comes to rest at its deepest, and
-// the time at which it leaves.
-func standstill(moments []press.Moment) (from, to float64, ok bool) {
-	deepest := math.Inf(-1)
-	for _, q := range moments {
-		deepest = math.Max(deepest, q.Position)
-	}
-	for _, q := range moments {
-		if q.Position >= deepest-1e-9 {
-			if !ok {
-				from, ok = q.Time, true
-			}
-			to = q.Time
+// confirmed is the time from when arrival is confirmed until the ram leaves.
+func confirmed(stages []press.Stage) []press.Pair {
+	var out []press.Pair
+	for _, s := range stages {
+		switch {
+		case s.Phase == press.PhaseConfirm:
+			out = []press.Pair{{s.From, s.To}}
+		case s.Phase == press.PhaseRead && out != nil:
+			out[0][1] = s.To
 		}
 	}
-	return from, to, ok
+	return out
 }
 
 // within gives the stretches of time in which the ram is between two positions.

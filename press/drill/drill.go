@@ -5,7 +5,6 @@ import (
 	"hash/fnv"
 	"math/rand/v2"
 	"slices"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -166,7 +165,7 @@ func (d *Drill) BriefNotices() []string { return append([]string{BriefCaution}, 
 func (d *Drill) ofThisPlan() []string {
 	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
-		out = append(out, "This plan is not ready: "+strings.TrimSuffix(words.Headline(d.p, d.r), ".")+". Practise with it to learn, and press no parts by it.")
+		out = append(out, "This plan is not ready: "+words.NotReady(d.r)+". Practise with it to learn, and press no parts by it.")
 	}
 	if d.r.Verdict.Ambiguous {
 		out = append(out, "In this plan some lamps mean more than one thing. Then more than one answer is right.")

@@ -2,8 +2,6 @@ package model
 
 import (
 	"math"
-
-	"ramplan/press/motion"
 )
 
 // A Phase is a stage of one cycle.
@@ -97,7 +95,6 @@ func (w *work) visitOf(row int) visit {
 func (w *work) course(v visit) Course {
 	z := w.zone.at
 	c := Course{Rest: z.End}
-	t := tracker{w: w, at: w.p.Station.Home}
 	if !v.nowhere {
 		c.Touch = ptr(v.touch)
 		if z.Early(v.reading) || z.Early(v.contact) {
@@ -107,20 +104,8 @@ func (w *work) course(v visit) Course {
 			c.Rest = v.reading
 		}
 	}
-	t.move(PhaseApproach, w.p.approach(), z.Start)
-	t.slowly(c)
-	if settle := w.r.Cycle.Settle; settle > 0 {
-		t.wait(PhaseSettle, settle)
-	}
-	t.wait(PhaseConfirm, w.r.Cycle.Confirm)
-	hold := 0.0
-	if c.Met {
-		hold = w.r.Cycle.Hold
-	}
-	t.wait(PhaseRead, hold)
-	t.move(PhaseRetract, w.p.retract(), w.p.Station.Home)
-	t.frame(PhaseHome)
-	c.Frames = signalled(t.frames, z, c.Met, v.stuck)
+	t := w.p.timeline(z.Start, stop{rest: c.Rest, met: c.Met, hold: c.Met, touch: c.Touch})
+	c.Frames = signalled(t.frames(), z, c.Met, v.stuck)
 	for _, f := range c.Frames {
 		if f.Phase == PhaseRead {
 			c.Arrival, c.Zone = f.Arrival, f.Zone
@@ -134,76 +119,18 @@ func (w *work) struck(c Course, v visit) Course {
 	z := w.zone.at
 	at := math.Min(math.Max(math.Min(v.touch, v.contact), w.p.Station.Home), z.Start)
 	c.Early, c.Met, c.Rest = true, true, at
-	t := tracker{w: w, at: w.p.Station.Home}
-	t.move(PhaseApproach, w.p.approach(), z.Start)
-	last := Frame{Time: t.now}
-	for i, f := range t.frames {
-		if f.Position >= at {
-			last = f
-			t.frames = t.frames[:i]
+	t := w.p.timeline(z.Start, stop{rest: z.Start})
+	frames := t.frames()
+	last := frames[0]
+	for i, f := range frames {
+		if last = f; f.Phase != PhaseApproach || f.Position >= at {
+			frames = frames[:i]
 			break
 		}
 	}
-	t.frames = append(t.frames, Frame{Time: last.Time, Position: at, Phase: PhaseStruck})
-	c.Frames = signalled(t.frames, z, false, v.stuck)
+	frames = append(frames, Frame{Time: last.Time, Position: at, Phase: PhaseStruck})
+	c.Frames = signalled(frames, z, false, v.stuck)
 	return c
-}
-
-// tracker writes down where the ram is.
-type tracker struct {
-	w      *work
-	now    float64 // s
-	at     float64 // mm
-	frames []Frame
-}
-
-func (t *tracker) frame(phase Phase) {
-	t.frames = append(t.frames, Frame{Time: t.now, Position: t.at, Phase: phase})
-}
-
-// move goes to a place along a profile.
-func (t *tracker) move(phase Phase, p motion.Profile, to float64) {
-	const pieces = 24
-	from, way, sign := t.at, math.Abs(to-t.at), 1.0
-	forward := phase == PhaseApproach
-	if to < from {
-		sign = -1
-	}
-	if forward == (sign > 0) && way > 0 {
-		m := p.Move(way)
-		for i := range pieces {
-			time := m.Time * float64(i) / pieces
-			x, _ := p.At(way, time)
-			t.frames = append(t.frames, Frame{Time: t.now + time, Position: from + sign*x, Phase: phase})
-		}
-		t.now += m.Time
-		t.at = to
-		return
-	}
-	t.frame(phase)
-}
-
-// slowly pushes on from the approach end: onto the part, if there is one.
-func (t *tracker) slowly(c Course) {
-	begin, from := t.now, math.Max(t.at, t.w.zone.a)
-	t.at = from
-	onto := func(phase Phase, to float64) {
-		t.frame(phase)
-		t.now, t.at = begin+t.w.p.slow(to-from), to
-	}
-	if touch := c.Touch; touch != nil && *touch < c.Rest-slack {
-		if *touch > from {
-			onto(PhaseSlow, *touch)
-		}
-		onto(PhasePress, c.Rest)
-		return
-	}
-	onto(PhaseSlow, c.Rest)
-}
-
-func (t *tracker) wait(phase Phase, time float64) {
-	t.frame(phase)
-	t.now += time
 }
 
 // signalled puts the signals on the frames, with a frame more wherever the zone

@@ -25,48 +25,35 @@ func (p *Input) slow(distance float64) float64 {
 
 // cycle times one cycle, with the part and without (model section 10).
 func (w *work) cycle() {
-	p, m, z := w.p, &w.p.Motion, &w.zone
-	approach := p.approach().Move(z.a - p.Station.Home)
-	end := w.seated.nominal
-	if z.e != nil {
-		end = math.Min(end, *z.e)
-	}
+	p, z := w.p, &w.zone
+	part := w.nominalTimeline()
 	c := Cycle{
-		Approach:  approach.Time,
-		Press:     p.slow(end - z.a),
-		Settle:    m.SettleTime,
-		Confirm:   m.ConfirmTime,
-		Hold:      m.HoldTime,
-		Retract:   p.retract().Move(end - p.Station.Home).Time,
-		Handling:  m.HandlingTime,
-		PeakSpeed: approach.Peak,
+		Approach:  part.of(PhaseApproach),
+		Press:     part.of(PhaseSlow),
+		Settle:    part.of(PhaseSettle),
+		Confirm:   part.of(PhaseConfirm),
+		Hold:      part.of(PhaseRead),
+		Retract:   part.of(PhaseRetract),
+		Handling:  p.Motion.HandlingTime,
+		PeakSpeed: p.approach().Move(z.a - p.Station.Home).Peak,
 	}
 	c.Total = c.Approach + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
 	if z.e != nil {
 		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm)
-		c.MissingMet = !w.withoutInsert().Nowhere && w.withoutInsert().Reading <= *z.e+slack
-		c.MissingTotal = ptr(w.missingTotal(c, *z.e, 0))
-		c.MissingWatched = ptr(w.missingTotal(c, *z.e, c.Settle))
+		missing := w.missingTimeline(*z.e)
+		total := func(wait float64) *float64 {
+			return ptr(missing.of(PhaseApproach) + missing.of(PhaseSlow) + missing.of(PhaseConfirm) + wait + missing.of(PhaseRetract) + c.Handling)
+		}
+		c.MissingMet = missing.met
+		c.MissingWatched = total(missing.of(PhaseSettle) + missing.of(PhaseRead))
+		if c.MissingTotal = c.MissingWatched; !missing.met {
+			c.MissingTotal = total(0)
+		}
 	}
 	w.r.Cycle = c
 	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
 		w.r.Heating.RMSSetting = &rms
 	}
-}
-
-// missingTotal times the cycle without an insert: the ram runs on to where
-// something stops it, at the most to the push end, and waits there for some s when
-// nothing was met.
-func (w *work) missingTotal(c Cycle, e, wait float64) float64 {
-	p, a := w.p, w.zone.a
-	end := e
-	if insert := w.withoutInsert(); !insert.Nowhere {
-		end = math.Min(math.Max(insert.Reading, a), e)
-	}
-	if c.MissingMet {
-		wait = c.Settle + c.Hold
-	}
-	return c.Approach + p.slow(end-a) + c.Confirm + wait + p.retract().Move(end-p.Station.Home).Time + c.Handling
 }
 
 // impact computes what the moving mass adds.

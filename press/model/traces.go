@@ -3,22 +3,22 @@ package model
 import (
 	"math"
 
-	"ramplan/press/motion"
 	"ramplan/press/stack"
 )
 
 // Traces are the curves that drawings need beside the figures of a result.
 type Traces struct {
-	Readings []Pair     // the spread of seated readings: position mm, density 1/mm
-	Force    []Band     // force at the tool against the setting: %, N
-	Demand   []Band     // press-in force against depth from first contact: mm, N; nil for touch
-	Part     []Moment   // position against time of a cycle with the part
-	Missing  []Moment   // the same without an insert; nil without a push end
-	Stall    *float64   // mm of depth at which the typical fit stalls the ram
-	Tight    *float64   // mm of depth at which the tightest fit stalls a weak ram
-	Earliest float64    // mm, earliest contact by the worst case
-	NoInsert *float64   // mm, where the ram would stop without an insert
-	Steps    [2]float64 // %, first and last settable step
+	Readings                  []Pair     // the spread of seated readings: position mm, density 1/mm
+	Force                     []Band     // force at the tool against the setting: %, N
+	Demand                    []Band     // press-in force against depth from first contact: mm, N; nil for touch
+	Part                      []Moment   // position against time of a cycle with the part
+	Missing                   []Moment   // the same without an insert; nil without a push end
+	PartStages, MissingStages []Stage    // the phases of the two
+	Stall                     *float64   // mm of depth at which the typical fit stalls the ram
+	Tight                     *float64   // mm of depth at which the tightest fit stalls a weak ram
+	Earliest                  float64    // mm, earliest contact by the worst case
+	NoInsert                  *float64   // mm, where the ram would stop without an insert
+	Steps                     [2]float64 // %, first and last settable step
 }
 
 // Band is low, typical and high of one quantity at one place.
@@ -47,10 +47,14 @@ func (w *work) traceAll() Traces {
 		Readings: w.traceReadings(),
 		Force:    w.traceForce(),
 		Demand:   w.traceDemand(),
-		Part:     w.tracePart(),
-		Missing:  w.traceMissing(),
 		Earliest: w.parts.earliest,
 		Steps:    [2]float64{all.at(all.first), all.at(all.last)},
+	}
+	part := w.nominalTimeline()
+	t.Part, t.PartStages = part.moments(), part.stages()
+	if w.zone.e != nil {
+		missing := w.missingTimeline(*w.zone.e)
+		t.Missing, t.MissingStages = missing.moments(), missing.stages()
 	}
 	if z, stalled := w.joint.push[mid].stall(w.force.now.typical); stalled {
 		t.Stall = &z
@@ -111,64 +115,6 @@ func (w *work) traceDemand() []Band {
 		if z > out[len(out)-1].At && z <= d.travel {
 			out = append(out, band(z))
 		}
-	}
-	return out
-}
-
-func (w *work) tracePart() []Moment {
-	end := w.seated.nominal
-	if w.zone.e != nil {
-		end = math.Min(end, *w.zone.e)
-	}
-	c := w.r.Cycle
-	return w.trace(end, c.Settle+c.Confirm+c.Hold)
-}
-
-func (w *work) traceMissing() []Moment {
-	if w.zone.e == nil {
-		return nil
-	}
-	end, wait := *w.zone.e, w.r.Cycle.Settle+w.r.Cycle.Confirm
-	if m := w.withoutInsert(); !m.Nowhere && m.Reading <= end+slack {
-		end, wait = math.Max(m.Reading, w.zone.a), wait+w.r.Cycle.Hold
-	}
-	return w.trace(end, wait)
-}
-
-// trace follows the ram from home to an end, a wait there, and home again.
-func (w *work) trace(end, wait float64) []Moment {
-	home, a := w.p.Station.Home, w.zone.a
-	out := []Moment{{0, home}}
-	now := 0.0
-	move := func(p motion.Profile, from, to float64) {
-		way := math.Abs(to - from)
-		m, sign := p.Move(way), 1.0
-		if to < from {
-			sign = -1
-		}
-		begin := 0.0
-		for _, phase := range []struct {
-			time  float64
-			steps int
-		}{{m.TAccel, 12}, {m.TCruise, 1}, {m.TDecel, 12}} {
-			for i := range phase.steps {
-				t := begin + phase.time*float64(i+1)/float64(phase.steps)
-				x, _ := p.At(way, t)
-				out = append(out, Moment{now + t, from + sign*x})
-			}
-			begin += phase.time
-		}
-		now += m.Time
-	}
-	if a > home {
-		move(w.p.approach(), home, a)
-	}
-	now += w.p.slow(end - a)
-	out = append(out, Moment{now, end})
-	now += wait
-	out = append(out, Moment{now, end})
-	if end > home {
-		move(w.p.retract(), end, home)
 	}
 	return out
 }

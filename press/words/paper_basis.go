@@ -28,14 +28,14 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 	for i, e := range all {
 		switch {
 		case !alike(all, e):
-			t.add(placeOf(e.Path), e)
+			t.add(r, placeOf(e.Path), e)
 		case firstOf(all, i):
-			t.add(listLabel(e.Path)+", every row", e)
+			t.add(r, listLabel(e.Path)+", every row", e)
 		}
 	}
 	targets := slices.Repeat([]string{none}, len(t.Rows))
 	for _, o := range outcomes(p, r) {
-		from := "computed"
+		from := computed
 		if o.target != none {
 			from += "; target: " + o.target
 		}
@@ -46,7 +46,7 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 }
 
 // add writes an entry into rows of its own: more than one where its text is long.
-func (t *Table) add(of string, e press.Stated) {
+func (t *Table) add(r *press.Result, of string, e press.Stated) {
 	value, unit := statedValue(e)
 	if unit == "" {
 		unit = none
@@ -56,7 +56,7 @@ func (t *Table) add(of string, e press.Stated) {
 		if i > 0 {
 			label = e.Field.Label + ", continued"
 		}
-		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(e)})
+		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(r, e)})
 	}
 }
 
@@ -152,12 +152,12 @@ func statedValue(e press.Stated) (value, unit string) {
 }
 
 // origin says where the value of an entry comes from.
-func origin(e press.Stated) string {
+func origin(r *press.Result, e press.Stated) string {
 	window := strings.HasPrefix(e.Path, "window.")
 	switch e.From {
 	case press.FromPlan:
 		if window && e.Field.Default == nil {
-			return "by hand"
+			return byHand
 		}
 		return "given"
 	case press.FromDefault:
@@ -171,7 +171,7 @@ func origin(e press.Stated) string {
 		if e.Value == nil {
 			return "no proposal"
 		}
-		return "proposed"
+		return chosen(r, false)
 	}
 	if e.Field.Kind == press.Rows {
 		return "no rows"

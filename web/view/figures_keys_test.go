@@ -58,6 +58,7 @@ var shownRows = []shownRow{
 	{"joint", "Bore closes by", "{joint.bore_closure[0]|1} to {joint.bore_closure[2]|1}", "µm", "mean {joint.bore_closure[1]|1}", "", ""},
 	{"joint", "Hub grows by", "{joint.hub_growth[0]|1} to {joint.hub_growth[2]|1}", "µm", "mean {joint.hub_growth[1]|1}", "", ""},
 
+	// The phases are written so that they add up to the total: at most a hundredth off.
 	{"cycle", "Cycle, nominal part", "{cycle.total|s}", "s", "", "cycle.total", ""},
 	{"cycle", "Approach", "{cycle.approach|phase}", "s", "", "cycle.approach", ""},
 	{"cycle", "Press", "{cycle.press|phase}", "s", "", "cycle.press", ""},

@@ -8,7 +8,6 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/draw"
 	"ramplan/press/issue"
-	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -99,7 +98,7 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: words.Today(), Superseded: p.old})
+		return draw.NewSingle("card", d.P, d.R, 0, false, p.options())
 	})
 }
 

@@ -464,8 +464,8 @@ const smallTargets = `[...document.querySelectorAll("main button, main .button, 
 
 // axe-core on every page of the drill, both themes, wide and narrow.
 func TestDrillAxe(t *testing.T) {
-	source := axeSource(t)
 	b := newTab(t)
+	b.withAxe()
 	h, _ := drillSite(t)
 	srv := httptest.NewServer(guard(h))
 	t.Cleanup(srv.Close)
@@ -478,13 +478,11 @@ func TestDrillAxe(t *testing.T) {
 			b.until("document.querySelector('#question, #trouble, .examform .fault') !== null")
 			b.until("document.readyState === 'complete'")
 		}
-		eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+		eval[any](b, "document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
 		for _, l := range axeLooks() {
 			b.look(l)
 			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s: no sideways scroll", path)
-			found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
-			require.NoError(t, err)
-			assert.Empty(t, found, "%s, %s, %d wide", path, l.theme, l.width)
+			assert.Empty(t, b.violations("html"), "%s, %s, %d wide", path, l.theme, l.width)
 			if l.width == 390 {
 				assert.Empty(t, eval[[]string](b, smallTargets), "%s: too small for a finger", path)
 			}

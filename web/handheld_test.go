@@ -288,30 +288,29 @@ func TestHandheldExam(t *testing.T) {
 func TestHandheldAxe(t *testing.T) {
 	slow(t)
 	b := newTab(t)
+	b.withAxe()
 	_, _, file := handheldPlan(t, nil)
 	openHandheld(t, b, file)
-	source := axeSource(t)
-	eval[any](b, source+"; 0")
 	click := func(what string) func() {
 		return func() { eval[any](b, "document.querySelector('"+what+"').click() ?? 0") }
 	}
 	b.checkStates([]axeState{
-		{"beginning", func() {}},
-		{"at the station", func() {
+		{"beginning", "", func() {}},
+		{"at the station", "", func() {
 			click("[name=arrival][value=on]")()
 			click("[name=zone][value=off]")()
 		}},
-		{"question", click("[data-round=\"2\"]")},
-		{"answered", func() {
+		{"question", "", click("[data-round=\"2\"]")},
+		{"answered", "", func() {
 			click("#stage .choice input")()
 			click("[data-answer]")()
 		}},
-		{"exam", func() {
+		{"exam", "", func() {
 			eval[any](b, "(window.confirm = () => true, document.querySelector('[data-leave]').click()) ?? 0")
 			click("[data-exam=S]")()
 			click("[data-hand-in]")()
 		}},
-		{"score", click("[data-hand-in]")},
+		{"score", "", click("[data-hand-in]")},
 	})
 	assert.Empty(t, b.complaints())
 }

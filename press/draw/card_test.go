@@ -20,14 +20,14 @@ import (
 func TestCards(t *testing.T) {
 	look := func(name string, p *press.Plan) {
 		r := press.Evaluate(p)
-		for _, issue := range []CardIssue{{}, {Revision: "B"}} {
-			d := NewCardOf(p, r, issue, Options{})
+		for _, revision := range []string{"", "B"} {
+			d := NewCardOf(p, r, words.IdentityOf(p, r, revision, ""), Options{})
 			labelsApart(t, d, "card of "+name)
 			w, h := d.Size()
 			assert.InDelta(t, 210, w/pxPerMM, 1e-9, "A4")
 			assert.InDelta(t, 297, h/pxPerMM, 1e-9, "A4, with what is said of the typeface")
 		}
-		c := layCard(p, r, CardIssue{}, cardCapitalsLeast, 0)
+		c := layCard(p, r, words.IdentityOf(p, r, "", ""), ownChecks(p, r), cardCapitalsLeast, 0)
 		assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot, name)
 	}
 	for name, p := range plans(t) {
@@ -48,7 +48,7 @@ func TestCards(t *testing.T) {
 func TestCardIsReadFromTwoMetres(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	c := layCard(p, r, CardIssue{Revision: "A"}, CardCapitals, 0)
+	c := layCard(p, r, words.IdentityOf(p, r, "A", ""), ownChecks(p, r), CardCapitals, 0)
 	assert.LessOrEqual(t, c.end, cardHeight-cardMargin-cardFoot)
 	assert.InDelta(t, CardCapitals, c.size*1409/2048/pxPerMM, 1e-9)
 
@@ -93,11 +93,10 @@ func TestCardSays(t *testing.T) {
 	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function", words.WhenRead, "Between: either way", "Stop. By plan no push ends like this."} {
 		assert.Contains(t, text, part)
 	}
-	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, CardIssue{Revision: "A"}, Options{})), " "), "DRAFT")
+	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, words.IdentityOf(p, r, "A", ""), Options{})), " "), "DRAFT")
 	blocked := example(t, changes{"window.zone_start": "115.3", "window.zone_end": "115.4"})
-	assert.Contains(t, strings.Join(cardTexts(NewCardOf(blocked, press.Evaluate(blocked), CardIssue{Revision: "A"}, Options{})), " "), "NOT READY")
-	own := CardIssue{Revision: "A", Checks: map[words.Pair]string{{Arrival: true}: "Ring the bell."}}
-	assert.Contains(t, strings.Join(cardTexts(NewCardOf(p, r, own, Options{})), " "), "Ring the bell.")
+	stopped := press.Evaluate(blocked)
+	assert.Contains(t, strings.Join(cardTexts(NewCardOf(blocked, stopped, words.IdentityOf(blocked, stopped, "A", ""), Options{})), " "), "NOT READY")
 }
 
 // The plan's own first check takes the place of the usual one; a long one is cut,

@@ -64,11 +64,7 @@ const cardKind = "card"
 // single makes one drawing that is to stand alone, px wide; 0: as wide as it is drawn.
 func single(what string, p *press.Plan, r *press.Result, px float64, noTitle bool, o SheetOptions) (*Picture, error) {
 	if what == cardKind { // which has its own line of what it is
-		issue := CardIssue{Date: o.Day}
-		if o.Issue != nil {
-			issue = CardIssue{Revision: o.Issue.Revision, Date: o.Issue.Date, Old: o.Superseded}
-		}
-		return NewCardOf(p, r, issue, Options{}).wide(px), nil
+		return NewCardOf(p, r, o.Identity(p, r), Options{}).wide(px), nil
 	}
 	id := o.Identity(p, r)
 	made := func(form Options) (*Picture, error) {

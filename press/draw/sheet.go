@@ -126,7 +126,7 @@ func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 	case s.o.Issue == nil:
 		p.draftMark(f)
 	case s.o.Superseded != "":
-		p.mark(f, supersededMark)
+		p.mark(f, supersededMark(s.o.Superseded))
 	}
 	for _, part := range g.parts {
 		part(p)

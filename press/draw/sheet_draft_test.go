@@ -39,7 +39,7 @@ func TestDraftMarkStandsOnDraftsAlone(t *testing.T) {
 	f := paperOf("").frame()
 	w, h := paperOf("").px()
 	draft := outlineOf(t, w, h, func(p *pen) { p.draftMark(f) })
-	over := outlineOf(t, w, h, func(p *pen) { p.mark(f, supersededMark) })
+	over := outlineOf(t, w, h, func(p *pen) { p.mark(f, supersededMark("superseded by revision C")) })
 	require.Greater(t, len(draft), 200)
 	require.Greater(t, len(over), 200)
 	require.NotEqual(t, draft, over)

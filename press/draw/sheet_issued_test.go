@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
 	"ramplan/press/carry"
@@ -52,4 +53,16 @@ func TestIssuingAddsNoPage(t *testing.T) {
 			assert.Equal(t, high, s.body().y1, name)
 		}
 	}
+}
+
+// TestIssuedPagesNameWhoIssued: a page behind an issued sheet says of its names what the
+// title block says.
+func TestIssuedPagesNameWhoIssued(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	table, known := SheetOptions{Issue: issued}.Table("basis", p, r)
+	require.True(t, known)
+	assert.Contains(t, table.Rows, []string{"Title", "Prepared by", issued.Prepared, "–", "named at issue"})
+	table, _ = SheetOptions{}.Table("basis", p, r)
+	assert.Contains(t, table.Rows, []string{"Title", "Prepared by", "–", "–", "not given"})
 }

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"slices"
+
+	"ramplan/press"
+)
 
 // A Table is one page beside the sheet: a title, what it is for, and rows of text.
 // A column of boxes is filled in by hand; a row has nothing there.
@@ -94,6 +98,27 @@ func Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
 		}
 	}
 	return Table{}, false
+}
+
+// Signed are the names of those who stand for what was issued.
+type Signed struct{ Prepared, Checked, Approved string }
+
+// SignedBy is the page with the names that the title block has, in place of what the
+// entries of the plan say of them.
+func (t Table) SignedBy(s Signed) Table {
+	if t.Name != "basis" {
+		return t
+	}
+	t.Rows = slices.Clone(t.Rows)
+	for path, name := range map[string]string{"title.prepared_by": s.Prepared, "title.checked_by": s.Checked, "title.approved_by": s.Approved} {
+		field, _ := press.FieldAt(path)
+		for i, row := range t.Rows {
+			if row[1] == field.Label && row[0] == placeOf(path) {
+				t.Rows[i] = []string{row[0], row[1], orNone(name), row[3], "named at issue"}
+			}
+		}
+	}
+	return t
 }
 
 // lamps writes what both lamps show, or what is known instead.

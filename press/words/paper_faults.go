@@ -77,7 +77,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
 		"Cause and prevention are common practice, no source: the team puts what holds for its own station.",
-		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule(p, r)),
+		"Stuck signals are counted without the reading rule, which finds them; it stands on the sheet and at its step of set-up and proving.",
 	}
 	return t
 }

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // A paper history is the one that anybody would keep on paper: every state that
@@ -71,7 +72,7 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 		require.NoError(t, err)
 		defer func() { _ = a.Close() }()
 		paper := paperHistory{states: []paperState{{at: c.at}}, now: 1, version: 1}
-		h, err := a.Create(background(), draftOf(paper.state()), DidMake)
+		h, err := a.Create(background(), draftOf(paper.state()), drafts.DidMake)
 		require.NoError(t, err)
 		id := h.ID
 		word := rapid.SampledFrom([]string{"", "1", "12", "123", "a"})

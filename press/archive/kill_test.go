@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/static"
@@ -82,7 +83,7 @@ func saveWithoutEnd(dir string) error {
 		case i%29 == 0:
 			h, err = a.Restore(ctx, 1, At(h.Version), 1)
 		case i%31 == 0:
-			_, err = a.Create(ctx, h.Draft, DidCopy)
+			_, err = a.Create(ctx, h.Draft, drafts.DidCopy)
 		case i%37 == 0:
 			var r issue.Revision
 			r, err = a.Issue(ctx, 1, At(h.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})

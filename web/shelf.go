@@ -10,6 +10,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/static"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -58,6 +59,10 @@ func (s *site) showBin(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) error {
+	states, err := s.statesAsked(r.Context(), &q)
+	if err != nil {
+		return err
+	}
 	items, total, err := s.store.List(r.Context(), q)
 	if err != nil {
 		return err
@@ -75,6 +80,9 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 	for i := range items {
 		cards[i].AsIssued = s.asIssued(r.Context(), &items[i])
 		cards[i].NotReady = s.notReady(r.Context(), &items[i])
+		if err := s.showAsked(r.Context(), &items[i], &cards[i], states[items[i].ID]); err != nil {
+			return err
+		}
 	}
 	v := view.Shelf{Items: cards, Total: total, Offset: q.Offset, Text: q.Text, Order: q.Order, Bin: q.Binned, Binned: binned}
 	if id, err := strconv.ParseInt(r.URL.Query().Get("binned"), 10, 64); err == nil && !q.Binned {
@@ -117,7 +125,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	d, did := &press.Draft{}, archive.DidMake
+	d, did := &press.Draft{}, drafts.DidMake
 	switch p.do {
 	case "new":
 	case "example":
@@ -130,7 +138,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		if d, err = readFile(p.file); err != nil {
 			return err
 		}
-		did = archive.DidOpen
+		did = drafts.DidOpen
 	default:
 		return unknownCommand(p.do)
 	}
@@ -139,7 +147,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	to := planPath(head.ID, "")
-	if did == archive.DidOpen {
+	if did == drafts.DidOpen {
 		to += "?" + justOpened
 	}
 	return seeOther(w, r, to)
@@ -175,7 +183,7 @@ func (s *site) copyPlan(w http.ResponseWriter, r *http.Request, from archive.Hea
 	if name, given := d.Get("title.name"); given && strings.TrimSpace(name) != "" {
 		d.Set("title.name", name+" (copy)")
 	}
-	head, err := s.store.Create(r.Context(), d, archive.DidCopy)
+	head, err := s.store.Create(r.Context(), d, drafts.DidCopy)
 	if err != nil {
 		return err
 	}

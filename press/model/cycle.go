@@ -24,7 +24,7 @@ func (p *Input) slow(distance float64) float64 {
 }
 
 // cycle times one cycle, with the part and without (model section 10).
-func (w *work) cycle() {
+func (w *work) cycle() Cycle {
 	p, z := w.p, &w.zone
 	part := w.nominalTimeline()
 	c := Cycle{
@@ -50,20 +50,26 @@ func (w *work) cycle() {
 			c.MissingTotal = total(0)
 		}
 	}
-	w.r.Cycle = c
-	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
-		w.r.Heating.RMSSetting = &rms
-	}
+	return c
 }
 
-// impact computes what the moving mass adds.
-func (w *work) impact() {
-	st, m, mass := &w.p.Station, &w.p.Motion, w.p.Ram.InertiaMass
+// heating is what a cycle at a setting does to the motor.
+func (c *Cycle) heating(setting float64) Heating {
+	if rms, ok := motion.RMS(setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
+		return Heating{RMSSetting: &rms}
+	}
+	return Heating{}
+}
+
+// impact computes what the moving mass adds to a push, against the low demand at the
+// seat.
+func (in *Input) impact(f *Force, demand float64) Impact {
+	st, m, mass := &in.Station, &in.Motion, in.Ram.InertiaMass
 	seat := motion.Seat{Speed: m.SlowSpeed, Stiffness: st.Stiffness, Mass: mass}
 	typical, strong := seat, seat
-	typical.Force = w.r.Force.Typical
-	strong.Force, strong.Demand = w.r.Force.High, w.joint.push[low].seat()
-	w.r.Impact = Impact{
+	typical.Force = f.Typical
+	strong.Force, strong.Demand = f.High, demand
+	return Impact{
 		Contact:      motion.ImpactForce(m.SlowSpeed, st.Stiffness, mass),
 		Early:        motion.ImpactForce(m.ApproachSpeed, st.Stiffness, mass),
 		SeatExpected: typical.Expected(),

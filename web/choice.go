@@ -6,6 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -54,7 +55,7 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 		return s.showChoice(w, r, id, ours{mine, p.state}, "The plan was changed once more meanwhile: look at both sides again.")
 	}
 	out := merged(head.Draft, mine, p)
-	if _, err := s.store.Save(r.Context(), id, head.Version, out, archive.DidChoose); err != nil {
+	if _, err := s.store.Save(r.Context(), id, archive.At(head.Version), out, drafts.DidChoose); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))
@@ -63,7 +64,7 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 // merged takes what stands and puts the picked entries of this side into it.
 func merged(theirs, mine *press.Draft, p *posted) *press.Draft {
 	out := &press.Draft{Entries: append([]press.Entry(nil), theirs.Entries...)}
-	for _, c := range archive.Changes(theirs, mine) {
+	for _, c := range drafts.Changes(theirs, mine) {
 		side := p.picks[c.Path]
 		switch {
 		case p.do == "theirs" || p.do != "mine" && side != "mine":

@@ -5,6 +5,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 )
 
@@ -36,7 +37,7 @@ func (s *site) benchFoot(ctx context.Context, b *bench, l *leads, asIssued bool)
 }
 
 // issuedFoot stands at the foot of what a browser prints of an issued revision.
-func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev archive.Revision, r *press.Result) (string, error) {
+func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev issue.Revision, r *press.Result) (string, error) {
 	what := words.IdentityOf(rev.Plan, r, rev.Letter, words.Day(rev.At))
 	var err error
 	if what.Superseded, err = s.supersededBy(ctx, id, rev.Letter); err != nil {
@@ -46,7 +47,7 @@ func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev archive.Revisi
 }
 
 // drillFoot stands at the foot of what a browser prints of a drill.
-func drillFoot(p *press.Plan, r *press.Result, letter string, issued []archive.Revision) string {
+func drillFoot(p *press.Plan, r *press.Result, letter string, issued []issue.Revision) string {
 	id := words.IdentityOf(p, r, letter, words.Today())
 	for _, rev := range issued {
 		if rev.Letter == letter {

@@ -9,6 +9,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -73,7 +74,7 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 // changes are the entries that differ, as the view takes them.
 func changes(was, is *press.Draft) []view.Change {
 	var out []view.Change
-	for _, c := range archive.Changes(was, is) {
+	for _, c := range drafts.Changes(was, is) {
 		out = append(out, view.Change{Path: c.Path, Was: c.Was, Is: c.Is, Had: c.Had, Has: c.Has})
 	}
 	return view.InRows(out, was, is)
@@ -99,7 +100,7 @@ func (s *site) restore(w http.ResponseWriter, r *http.Request) error {
 	if err != nil || p.verb() != "restore" {
 		return unknownCommand(p.do)
 	}
-	if _, err := s.store.Restore(r.Context(), id, p.version, n); err != nil {
+	if _, err := s.store.Restore(r.Context(), id, archive.At(p.version), n); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

@@ -10,6 +10,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/static"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -23,6 +24,7 @@ func (s *site) shelfRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/bin", answer(s.showBin))                  //
 	r.Method(http.MethodPost, "/bin", answer(s.emptyBin))                // for good
 	r.Method(http.MethodPost, "/plans/{id}/shelved", answer(s.movePlan)) // to the bin, back to the shelf, or a copy of it
+	r.Method(http.MethodGet, "/plans/{id}/shelved", backTo(""))          //
 }
 
 // cardsOnPage is how many plans a page of the shelf shows.
@@ -123,7 +125,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	d, did := &press.Draft{}, archive.DidMake
+	d, did := &press.Draft{}, drafts.DidMake
 	switch p.do {
 	case "new":
 	case "example":
@@ -136,7 +138,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		if d, err = readFile(p.file); err != nil {
 			return err
 		}
-		did = archive.DidOpen
+		did = drafts.DidOpen
 	default:
 		return unknownCommand(p.do)
 	}
@@ -145,7 +147,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	to := planPath(head.ID, "")
-	if did == archive.DidOpen {
+	if did == drafts.DidOpen {
 		to += "?" + justOpened
 	}
 	return seeOther(w, r, to)
@@ -167,7 +169,7 @@ func (s *site) movePlan(w http.ResponseWriter, r *http.Request) error {
 	case "bin":
 		return s.binPlan(w, r, head)
 	case "unbin":
-		if _, err := s.store.Unbin(r.Context(), id, head.Version); err != nil {
+		if _, err := s.store.Unbin(r.Context(), id, archive.At(head.Version)); err != nil {
 			return err
 		}
 		return seeOther(w, r, planPath(id, ""))
@@ -181,7 +183,7 @@ func (s *site) copyPlan(w http.ResponseWriter, r *http.Request, from archive.Hea
 	if name, given := d.Get("title.name"); given && strings.TrimSpace(name) != "" {
 		d.Set("title.name", name+" (copy)")
 	}
-	head, err := s.store.Create(r.Context(), d, archive.DidCopy)
+	head, err := s.store.Create(r.Context(), d, drafts.DidCopy)
 	if err != nil {
 		return err
 	}
@@ -190,7 +192,7 @@ func (s *site) copyPlan(w http.ResponseWriter, r *http.Request, from archive.Hea
 
 // binPlan moves a plan to the bin and shows the shelf, where that is undone.
 func (s *site) binPlan(w http.ResponseWriter, r *http.Request, head archive.Head) error {
-	if _, err := s.store.Bin(r.Context(), head.ID, head.Version); err != nil {
+	if _, err := s.store.Bin(r.Context(), head.ID, archive.At(head.Version)); err != nil {
 		return err
 	}
 	return seeOther(w, r, "/?"+url.Values{"binned": {strconv.FormatInt(int64(head.ID), 10)}}.Encode())

@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 )
 
@@ -31,11 +32,11 @@ func TestVerify(t *testing.T) {
 		if d == other {
 			reason = "Another one"
 		}
-		_, err = a.Issue(ctx, 1, 1, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
+		_, err = a.Issue(ctx, 1, archive.At(1), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
 		require.NoError(t, err)
 		draft := plan.Draft()
 		draft.Set("station.nest", "141")
-		_, err = a.Save(ctx, 1, 1, draft, "")
+		_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 		require.NoError(t, err)
 		require.NoError(t, a.Close())
 	}
@@ -94,8 +95,8 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	require.Empty(t, faults)
 	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
 	require.NoError(t, err)
-	signed := archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
-	_, err = a.Issue(ctx, 1, 1, signed)
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
+	_, err = a.Issue(ctx, 1, archive.At(1), signed)
 	require.NoError(t, err)
 	sheet := filepath.Join(folder, "a.pdf")
 	status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "A", "-o", sheet)
@@ -113,10 +114,10 @@ func TestVerifySaysSuperseded(t *testing.T) {
 
 	draft := plan.Draft()
 	draft.Set("station.nest", "141")
-	_, err = a.Save(ctx, 1, 1, draft, "")
+	_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 	require.NoError(t, err)
 	signed.Reason = "Nest set anew"
-	newer, err := a.Issue(ctx, 1, 2, signed)
+	newer, err := a.Issue(ctx, 1, archive.At(2), signed)
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	for name, args := range map[string][]string{"a sheet": {sheet}, "a plan": {examplePlan}, "a digest": strings.Fields(typed)} {
@@ -158,7 +159,7 @@ func TestVerifyFindsADraft(t *testing.T) {
 	assert.Regexp(t, `a draft state of .+, not issued; the draft stands so today, of WS-210\n`, out)
 	draft := plan.Draft()
 	draft.Set("station.nest", "141")
-	_, err = a.Save(ctx, 1, 1, draft, "")
+	_, err = a.Save(ctx, 1, archive.Start{Version: 1}, draft, "")
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	status, out, _ = command(t, "", "verify", "-data", dir, strings.ToUpper(old))

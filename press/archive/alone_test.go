@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/static"
 )
 
@@ -31,7 +32,7 @@ func saveFew(dir string) error {
 		return err
 	}
 	for range few {
-		h, err := a.Create(context.Background(), plan.Draft(), DidMake)
+		h, err := a.Create(context.Background(), plan.Draft(), drafts.DidMake)
 		if err != nil {
 			return err
 		}
@@ -122,7 +123,7 @@ func young(t *testing.T) (dir string) {
 	t.Helper()
 	a := &Archive{path: filepath.Join(t.TempDir(), FileName), now: time.Now}
 	h, err := connect(background(), a.path, func(tx *sql.Tx) error {
-		_, err := a.create(background(), tx, example(t), DidMake)
+		_, err := a.create(background(), tx, example(t), drafts.DidMake)
 		return err
 	})
 	require.NoError(t, err)
@@ -130,7 +131,7 @@ func young(t *testing.T) (dir string) {
 	a.handles.Store(h)
 	defer a.idle.end()
 	for range few - 1 {
-		_, err := a.Create(background(), example(t), DidMake)
+		_, err := a.Create(background(), example(t), drafts.DidMake)
 		require.NoError(t, err)
 	}
 	dir = t.TempDir()
@@ -227,7 +228,7 @@ func TestIdleLogWaitsForReaders(t *testing.T) {
 	require.NoError(t, err)
 	_, err = getHead(background(), tx, 1)
 	require.NoError(t, err)
-	h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "n"), "")
+	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "n"), "")
 	require.NoError(t, err)
 	began := time.Now()
 	whole, err := a.handles.Load().emptyLog(background())
@@ -239,7 +240,7 @@ func TestIdleLogWaitsForReaders(t *testing.T) {
 		s, err := os.Stat(a.path + "-wal")
 		return err == nil && s.Size() == 0
 	}, 10*time.Second, 50*time.Millisecond)
-	_, err = a.Save(background(), 1, h.Version, with(example(t), "title.notes", "more"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(example(t), "title.notes", "more"), "")
 	require.NoError(t, err)
 }
 
@@ -247,7 +248,7 @@ func TestOwnFilesAreForTheUserAlone(t *testing.T) {
 	dir := first(t)
 	require.NoError(t, os.Chmod(filepath.Join(dir, FileName), 0o644))
 	a := opened(t, dir, Options{})
-	_, err := a.Create(background(), example(t), DidMake)
+	_, err := a.Create(background(), example(t), drafts.DidMake)
 	require.NoError(t, err)
 	lock, err := TakeLock(dir)
 	require.NoError(t, err)
@@ -274,7 +275,7 @@ func TestLinkedArchive(t *testing.T) {
 	require.NoError(t, a.Close())
 	require.NoError(t, os.Symlink(filepath.Join(real, FileName), filepath.Join(dir, FileName)))
 	b := opened(t, dir, Options{})
-	h, err := b.Save(background(), 1, 1, with(example(t), "title.notes", "over the link"), "")
+	h, err := b.Save(background(), 1, At(1), with(example(t), "title.notes", "over the link"), "")
 	require.NoError(t, err)
 	lock, err := TakeLock(dir)
 	require.NoError(t, err)

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 const shelfSize = 10000
@@ -23,7 +24,7 @@ func crowded(b *testing.B) *Archive {
 			one := &press.Draft{Entries: append([]press.Entry(nil), d.Entries...)}
 			one.Set("title.name", fmt.Sprintf("sleeve %d into hub %d", i, i%97))
 			one.Set("title.number", fmt.Sprintf("WS-%05d", (i*7919)%shelfSize))
-			h, err := a.create(ctx, tx, one, DidMake)
+			h, err := a.create(ctx, tx, one, drafts.DidMake)
 			if err != nil {
 				return err
 			}
@@ -74,7 +75,7 @@ func BenchmarkShelf(b *testing.B) {
 	b.Run("create", func(b *testing.B) {
 		d := example(b)
 		for b.Loop() {
-			if _, err := a.Create(background(), d, DidCopy); err != nil {
+			if _, err := a.Create(background(), d, drafts.DidCopy); err != nil {
 				b.Fatal(err)
 			}
 		}
@@ -96,7 +97,7 @@ func benchmarkSave(b *testing.B, a *Archive) {
 		b.Fatal(err)
 	}
 	for i := 0; b.Loop(); i++ {
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", fmt.Sprint(i)), DidReplace)
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprint(i)), drafts.DidReplace)
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -123,7 +124,7 @@ func BenchmarkHistory(b *testing.B) {
 		if _, err := tx.ExecContext(ctx, "update plan set head = $1, top = $1 where id = 1", states); err != nil {
 			return err
 		}
-		return labelsOf(with(d, "title.notes", fmt.Sprint(states))).find(ctx, tx, 1)
+		return findBy(ctx, tx, 1, drafts.LabelsOf(with(d, "title.notes", fmt.Sprint(states))))
 	})
 	if err != nil {
 		b.Fatal(err)
@@ -145,8 +146,8 @@ func BenchmarkHistory(b *testing.B) {
 			b.Fatal(err)
 		}
 		for b.Loop() {
-			if h, err = a.Undo(background(), 1, h.Version); err == nil {
-				h, err = a.Redo(background(), 1, h.Version)
+			if h, err = a.Undo(background(), 1, At(h.Version)); err == nil {
+				h, err = a.Redo(background(), 1, At(h.Version))
 			}
 			if err != nil {
 				b.Fatal(err)

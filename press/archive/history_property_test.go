@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // A paper history is the one that anybody would keep on paper: every state that
@@ -61,6 +62,7 @@ func draftOf(s *paperState) *press.Draft {
 
 // TestHistoryIsAsOnPaper does the same to the archive and to a history on paper.
 func TestHistoryIsAsOnPaper(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		dir, err := os.MkdirTemp("", "ramplan-history-")
 		require.NoError(t, err)
@@ -70,7 +72,7 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 		require.NoError(t, err)
 		defer func() { _ = a.Close() }()
 		paper := paperHistory{states: []paperState{{at: c.at}}, now: 1, version: 1}
-		h, err := a.Create(background(), draftOf(paper.state()), DidMake)
+		h, err := a.Create(background(), draftOf(paper.state()), drafts.DidMake)
 		require.NoError(t, err)
 		id := h.ID
 		word := rapid.SampledFrom([]string{"", "1", "12", "123", "a"})
@@ -91,7 +93,7 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 			if changed != 1 {
 				s.typedIn = ""
 			}
-			got, err := a.Save(background(), id, from, draftOf(&s), "")
+			got, err := a.Save(background(), id, At(from), draftOf(&s), "")
 			return got, s, err
 		}
 		same := func(s paperState) bool { return s.nest == paper.state().nest && s.owner == paper.state().owner }
@@ -117,18 +119,18 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 				require.Equal(t, paper.state().nest, text(stale.Head, "station.nest"))
 			},
 			"undo": func(t *rapid.T) {
-				_, err := a.Undo(background(), id, paper.version)
+				_, err := a.Undo(background(), id, At(paper.version))
 				require.NoError(t, err)
 				paper.move(&paper.past, &paper.future)
 			},
 			"redo": func(t *rapid.T) {
-				_, err := a.Redo(background(), id, paper.version)
+				_, err := a.Redo(background(), id, At(paper.version))
 				require.NoError(t, err)
 				paper.move(&paper.future, &paper.past)
 			},
 			"restore": func(t *rapid.T) {
 				n := rapid.IntRange(1, len(paper.states)).Draw(t, "state")
-				_, err := a.Restore(background(), id, paper.version, int64(n))
+				_, err := a.Restore(background(), id, At(paper.version), int64(n))
 				require.NoError(t, err)
 				if n != paper.now {
 					s := paper.states[n-1]
@@ -138,11 +140,11 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 			},
 			"stale step": func(t *rapid.T) {
 				var stale *Stale
-				_, err := a.Undo(background(), id, paper.version-1)
+				_, err := a.Undo(background(), id, At(paper.version-1))
 				require.ErrorAs(t, err, &stale)
-				_, err = a.Redo(background(), id, paper.version+1)
+				_, err = a.Redo(background(), id, At(paper.version+1))
 				require.ErrorAs(t, err, &stale)
-				_, err = a.Restore(background(), id, 0, 1)
+				_, err = a.Restore(background(), id, At(0), 1)
 				require.ErrorAs(t, err, &stale)
 			},
 			"rest": func(t *rapid.T) {

@@ -12,16 +12,18 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 func silent(int, int, string) {}
 
 // issueNext issues the draft of a plan, with what a plan with blockers needs.
-func issueNext(t *testing.T, a *Archive, id ID, reason string) Revision {
+func issueNext(t *testing.T, a *Archive, id ID, reason string) issue.Revision {
 	t.Helper()
 	h, err := a.Get(background(), id)
 	require.NoError(t, err)
-	r, err := a.Issue(background(), id, h.Version, Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
+	r, err := a.Issue(background(), id, At(h.Version), issue.Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
 	require.NoError(t, err)
 	return r
 }
@@ -33,21 +35,21 @@ func fullShelf(t *testing.T) *Archive {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
 	issueNext(t, a, 1, "first issue")
 	c.rest(time.Hour)
-	h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "näher am\n„Nest“"), "")
+	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "näher am\n„Nest“"), "")
 	require.NoError(t, err)
 	issueNext(t, a, 1, "notes")
 	c.rest(time.Hour)
-	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "half ty"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "half ty"), "")
 	require.NoError(t, err)
-	_, err = a.Create(background(), example(t), DidCopy) // the same name again
+	_, err = a.Create(background(), example(t), drafts.DidCopy) // the same name again
 	require.NoError(t, err)
-	_, err = a.Create(background(), &press.Draft{Entries: []press.Entry{{Path: "title.name", Text: "../../etc: a/b\\c*?.."}}}, DidMake)
+	_, err = a.Create(background(), &press.Draft{Entries: []press.Entry{{Path: "title.name", Text: "../../etc: a/b\\c*?.."}}}, drafts.DidMake)
 	require.NoError(t, err)
-	_, err = a.Create(background(), &press.Draft{}, DidMake)
+	_, err = a.Create(background(), &press.Draft{}, drafts.DidMake)
 	require.NoError(t, err)
-	gone, err := a.Create(background(), example(t), DidCopy)
+	gone, err := a.Create(background(), example(t), drafts.DidCopy)
 	require.NoError(t, err)
-	_, err = a.Bin(background(), gone.ID, gone.Version)
+	_, err = a.Bin(background(), gone.ID, At(gone.Version))
 	require.NoError(t, err)
 	_, err = a.CreateRam(background(), bigRam(t))
 	require.NoError(t, err)

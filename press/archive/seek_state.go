@@ -4,6 +4,8 @@ import (
 	"context"
 	"strings"
 	"time"
+
+	"ramplan/press/drafts"
 )
 
 // A FoundState is a state of a plan's draft whose plan has a digest that was searched for.
@@ -46,7 +48,7 @@ where s.valid and p.binned is null order by s.n = p.head desc, s.at desc, s.n de
 		if seen[f.Plan] {
 			continue
 		}
-		if f.Digest = a.planDigest(f, own, body); strings.HasPrefix(f.Digest, digestName+digits) {
+		if f.Digest = a.planDigest(f, own, body); strings.HasPrefix(f.Digest, drafts.DigestName+digits) {
 			f.At, seen[f.Plan] = readStamp(at), true
 			found = append(found, f)
 		}

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
 )
 
 // Twelve windows issue the same plan at once, each with words of its own: one of
@@ -20,7 +21,7 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
 	for round := range rounds {
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "round "+strconv.Itoa(round)), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "round "+strconv.Itoa(round)), "")
 		require.NoError(t, err)
 		letters, errs := make([]string, windows), make([]error, windows)
 		begin := make(chan struct{})
@@ -28,8 +29,8 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 		for w := range windows {
 			asking.Go(func() {
 				<-begin
-				var r Revision
-				r, errs[w] = a.Issue(In(background(), "w"+strconv.Itoa(w)), 1, h.Version, Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
+				var r issue.Revision
+				r, errs[w] = a.Issue(background(), 1, Start{Version: h.Version, Window: "w" + strconv.Itoa(w)}, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
 				letters[w] = r.Letter
 			})
 		}
@@ -39,12 +40,12 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 		for w := range windows {
 			if errs[w] == nil {
 				done++
-				assert.Equal(t, Letter(round+1), letters[w])
+				assert.Equal(t, issue.Letter(round+1), letters[w])
 				continue
 			}
-			var refused *Refused
+			var refused *issue.Refused
 			require.True(t, errors.As(errs[w], &refused), "%v", errs[w])
-			assert.Contains(t, refused.Error(), "as revision "+Letter(round+1))
+			assert.Contains(t, refused.Error(), "as revision "+issue.Letter(round+1))
 		}
 		assert.Equal(t, 1, done, "round %d", round)
 	}

@@ -47,7 +47,7 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	d := &Document{
 		pages: []*Picture{picture}, names: []string{picture.title},
 		title: p.Title.Name, subject: picture.title + ". " + picture.desc, author: p.Title.PreparedBy,
-		carried: carry.Carried{Plan: source, Digest: r.PlanDigest, Issue: o.Issue},
+		carried: carry.Carried{Plan: source, Digest: r.PlanDigest(), Issue: o.Issue},
 	}
 	if p.Title.Number != "" {
 		d.title = p.Title.Number + " " + d.title

@@ -105,7 +105,7 @@ func (s *sheet) document() *Document {
 		subject: words.Headline(s.p, s.r),
 		author:  s.title.creator,
 		date:    s.title.date,
-		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest, Issue: s.o.Issue},
+		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest(), Issue: s.o.Issue},
 	}
 	w, h := s.paper.px()
 	for i, g := range s.pages {

@@ -176,7 +176,7 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 	}
 	ps := []paragraph{{text: title, style: sheetLarge}}
 	if s.r.Blocked() {
-		ps = append(ps, paragraph{text: "Not ready for use: " + words.NotReady(s.r) + ".", style: style{alert, sheetLeast, true}, above: 3})
+		ps = append(ps, paragraph{text: words.NotForUse(words.NotReady(s.r)), style: style{alert, sheetLeast, true}, above: 3})
 	}
 	for _, text := range []string{t.Lead, t.Lacking} {
 		if text != "" {

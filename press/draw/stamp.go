@@ -88,7 +88,7 @@ func (s *stamp) lay() {
 	}
 	s.lines = append(s.lines, line)
 	if s.id.NotReady != "" {
-		s.notReady = bold().wrap("Not ready for use: "+s.id.NotReady+".", s.size, room)
+		s.notReady = bold().wrap(words.NotForUse(s.id.NotReady), s.size, room)
 	}
 }
 

@@ -21,7 +21,8 @@ import (
 var forms = []Options{{}, {Width: 720}, {Width: 1280}, {Compact: true}, {Compact: true, Width: 360}, {Compact: true, Width: 719}}
 
 func modelOf(p *press.Plan) *stripModel {
-	return newStripModel(p, press.Evaluate(p), press.Trace(p))
+	r := press.Evaluate(p)
+	return newStripModel(p, r, *r.Traces())
 }
 
 // TestNoLabelsOverlap looks at every drawing of every kind of plan in every form.
@@ -182,7 +183,7 @@ func randomResult(random *rand.Rand) (*press.Result, press.Traces) {
 		}
 		return out
 	}
-	r := &press.Result{Findings: []press.Finding{}}
+	r := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{}}}
 	r.Travel = press.Travel{ApproachEnd: x(), Contact: x(), SlowContact: x(), PressIn: x(), SeatReading: x(), PushStroke: maybe(), PushEnd: maybe(), Overtravel: maybe()}
 	r.Window = press.Readings{GoodRange: pair(), GuardBand: math.Abs(x()), Uncertainty: math.Abs(x())}
 	if random.IntN(2) == 0 {

@@ -11,12 +11,6 @@ import (
 	"ramplan/press/words"
 )
 
-// plainRows are the rows that a beginner is asked about.
-var plainRows = []string{press.RowNominal, press.RowMissing, press.RowTwoInserts}
-
-// edgeRows lie at the very edge of the window: what the lamps show is a toss-up.
-var edgeRows = []string{press.RowTallest, press.RowShortest, press.RowLong, press.RowShort}
-
 // rowKey names a row of the catalogue for good: own rows by their number.
 func (d *Drill) rowKey(i int) string {
 	f := d.r.Faults[i]
@@ -39,15 +33,15 @@ const clearShare = 0.95
 
 func (d *Drill) predictItems() {
 	for i, f := range d.r.Faults {
-		if !f.Own && slices.Contains(edgeRows, f.Name) || words.NotLookedAt(d.p, f) {
+		if f.Case().Edge || words.NotLookedAt(d.p, f) {
 			continue
 		}
-		c, _ := d.r.ChancesOf(d.p, i)
+		c, _ := d.r.ChancesOf(i)
 		if !d.clear(d.eventOf(i), c) {
 			continue
 		}
 		level := 3
-		if !f.Own && slices.Contains(plainRows, f.Name) {
+		if f.Case().First {
 			level = 2
 		}
 		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i, c) }, d.rowTopics(i)...)
@@ -68,14 +62,10 @@ const stuckTopic = "stuck"
 // rowTopic is what a row of the catalogue is about.
 func (d *Drill) rowTopic(i int) string {
 	f := d.r.Faults[i]
-	if !f.Own && stuckRow(f.Name) {
+	if f.Case().Stuck.Any() {
 		return stuckTopic
 	}
 	return "row/" + d.rowKey(i)
-}
-
-func stuckRow(name string) bool {
-	return slices.Contains([]string{press.RowArrivalStuckOn, press.RowArrivalStuckOff, press.RowZoneStuckOn, press.RowZoneStuckOff}, name)
 }
 
 // rowTopics are those of a row of the catalogue: a missing insert and a good part
@@ -115,19 +105,19 @@ func (d *Drill) unsure() float64 { return 2 * d.r.Window.Uncertainty }
 
 func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
-	ev := event{reading: d.r.ReadingOf(d.p, h)}
+	ev := event{reading: d.r.ReadingOf(h)}
 	e := Exercise{
-		Question: "This part is " + high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
+		Question: "This part is " + d.high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
 		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
 		e.Facts = append(e.Facts, "It would stop the ram at "+d.at(ev.reading)+", if the push went so far.", d.figures(), d.off())
 	} else {
-		nominal := d.r.HeightOf(d.p, d.r.Nominal())
-		e.Facts = append(e.Facts, "A nominal part is "+high(nominal)+" high and stops the ram at "+d.at(d.r.Nominal())+".", d.figures(), d.off())
+		nominal := d.heightAt(d.r.Nominal())
+		e.Facts = append(e.Facts, "A part of "+d.high(nominal)+" stops the ram at "+d.at(d.r.ReadingOf(nominal))+".", d.figures(), d.off())
 	}
-	c, _ := d.r.ChancesAt(d.p, ev.reading)
+	c, _ := d.r.ChancesAt(ev.reading)
 	d.predict(rng, &e, ev, c)
 	return e
 }
@@ -139,7 +129,7 @@ func (d *Drill) figures() string {
 
 func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
 	t := words.Fault(d.r.Faults[i])
-	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
+	e := Exercise{Question: "Case: " + t.Word + ". What will the lamps show?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
 	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }
@@ -159,19 +149,19 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 		}
 		choices = append(choices, c)
 	}
-	early := Choice{ID: earlyID, Text: "None of these: it is struck in the fast approach, before the push, and what the lamps then show does not count"}
+	early := Choice{ID: earlyID, Text: "None of these: the fast approach strikes it before the push begins, when no lamp counts"}
 	switch {
 	case ev.early:
 	case ev.nowhere:
-		early.Reason = "Nothing is met before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
+		early.Reason = "The tool meets nothing before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
 	default:
-		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ", and the ram is not stopped before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
+		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ". Nothing stops the ram before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
 	}
 	e.Right = []string{right}
 	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
 	if share < d.p.Faults.SampleProbability {
 		e.Question = strings.Replace(e.Question, "What will the lamps show", "What will the lamps most likely show", 1)
-		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ", so this is so in " + words.OneIn(share) + "."
+		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ". The lamps show this in " + words.OneIn(share) + "."
 	}
 }

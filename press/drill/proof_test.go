@@ -45,7 +45,7 @@ func proofOf(p *press.Plan, r *press.Result) proof {
 
 func (q proof) table() verdict.Table {
 	missing := verdict.Insert{Nowhere: true}
-	if at := q.r.Traces(q.p).NoInsert; at != nil {
+	if at := q.r.Traces().NoInsert; at != nil {
 		missing = verdict.Insert{Reading: *at}
 	}
 	return verdict.NewTable(q.s, verdict.Judgement{Drawing: q.x, Sure: q.sure}, missing)
@@ -276,6 +276,10 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		q.proveClear(t, e, q.x.High+q.p.Requirement.HeightLow-h, nil, nil)
 	case "predict":
 		q.proveRow(t, e)
+	case "unseen":
+		q.proveUnseen(t, d, e)
+	case "signal", "part", "first", "change", "rule": // by the table of common practice beside them
+		assert.Len(t, e.Right, 1, e.Key)
 	case "when":
 		q.proveWhen(t, e)
 	case "hands":
@@ -295,8 +299,8 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 // back and at home.
 func (q proof) proveWhen(t *testing.T, e Exercise) {
 	t.Helper()
-	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}}[e.Key], e.Right)
-	c, ok := q.r.CourseOf(q.p, 0)
+	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}, "when/back": {"nothing"}}[e.Key], e.Right)
+	c, ok := q.r.CourseOf(0)
 	if !ok || c.Early {
 		return
 	}
@@ -323,7 +327,11 @@ func (q proof) proveHands(t *testing.T, e Exercise) {
 	for _, c := range e.Choices {
 		wrong := !slices.Contains(e.Right, c.ID)
 		if e.Key == "hands/approach" {
-			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)+": the approach"), c.Text)
+			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)), c.Text)
+			continue
+		}
+		if slices.Contains([]string{"hands/colleague", "hands/trapped", "hands/shield", "hands/bridged"}, e.Key) {
+			assert.Empty(t, c.Grave, "no hand is spoken of: %s", c.Text)
 			continue
 		}
 		assert.Equal(t, wrong, c.Grave == graveHand, c.Text)
@@ -402,6 +410,28 @@ func (q proof) proveBlind(t *testing.T, d *Drill, e Exercise) {
 	}
 }
 
+// proveUnseen: right is a fault that shows both lamps and is hardly ever refused; every
+// other one is nearly always refused.
+func (q proof) proveUnseen(t *testing.T, d *Drill, e Exercise) {
+	t.Helper()
+	for _, c := range e.Choices {
+		i := slices.IndexFunc(q.r.Faults, func(f press.FaultRow) bool { return !f.Own && f.Name == c.ID })
+		require.GreaterOrEqual(t, i, 0, c.ID)
+		f := q.r.Faults[i]
+		a, z := false, q.s.InZone(q.s.End)
+		if f.Reading != nil {
+			a, z = q.s.At(*f.Reading)
+		}
+		if slices.Contains(e.Right, c.ID) {
+			assert.True(t, a && z, "%s: %s shows both lamps", e.Key, c.ID)
+			assert.Less(t, f.Detection, 0.5, "%s: %s", e.Key, c.ID)
+		} else {
+			assert.False(t, a && z, "%s: %s shows others", e.Key, c.ID)
+			assert.GreaterOrEqual(t, f.Detection, q.p.Faults.SampleProbability, "%s: %s", e.Key, c.ID)
+		}
+	}
+}
+
 // proveReact: right is what stands on the list and is not done yet. What stops, holds
 // back or has to be seen before the next push comes before everything else.
 func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
@@ -426,6 +456,9 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 	}
 }
 
+// shown is how finely the station shows a position: two decimals, or those of its step.
+func (q proof) shown() float64 { return math.Min(0.01, q.p.Station.PositionStep) }
+
 // works tells whether a zone judges the parts of a task rightly.
 func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	s := q.s
@@ -441,7 +474,14 @@ func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 			return false
 		}
 	}
-	return true
+	// The push end inside, as far from the zone end as the plan's own proposal is, and no
+	// less than can be set.
+	step := q.p.Station.PositionStep
+	guard := math.Max(4*q.p.Ram.Repeatability, 2*q.p.Motion.SlowSpeed*q.p.Motion.ScanTime)
+	if by := q.p.Window.EdgeMargin; by != nil {
+		guard = *by
+	}
+	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9
 }
 
 func (q proof) proveZone(t *testing.T, e Exercise) {
@@ -456,7 +496,8 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 			word = press.Short
 		}
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
-		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, q.shown()/2+1e-9, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, math.Round(x.Reading/q.shown()), x.Reading/q.shown(), 1e-6, "%s: a reading as the station shows it", e.Key)
 	}
 	for _, x := range task.Parts { // on the plan's own nest, by its own window
 		a, z := q.s.At(x.Reading - task.Shift)
@@ -506,7 +547,7 @@ func (q proof) noZone(t *testing.T, d *Drill) {
 			continue
 		}
 		end := q.s.End + task.Shift
-		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1}
+		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1, end - q.p.Station.PositionStep, end + 1}
 		for _, x := range task.Parts {
 			edges = append(edges, x.Reading-1e-6, x.Reading+1e-6)
 		}

@@ -24,18 +24,18 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 			"± figures of ram and station are two standard deviations; the nest drift is a limit, any value within it as likely as another.",
 		},
 	}
-	all := r.Stated(p)
+	all := r.Stated()
 	for i, e := range all {
 		switch {
 		case !alike(all, e):
-			t.add(placeOf(e.Path), e)
+			t.add(r, placeOf(e.Path), e)
 		case firstOf(all, i):
-			t.add(listLabel(e.Path)+", every row", e)
+			t.add(r, listLabel(e.Path)+", every row", e)
 		}
 	}
 	targets := slices.Repeat([]string{none}, len(t.Rows))
 	for _, o := range outcomes(p, r) {
-		from := "computed"
+		from := computed
 		if o.target != none {
 			from += "; target: " + o.target
 		}
@@ -46,7 +46,7 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 }
 
 // add writes an entry into rows of its own: more than one where its text is long.
-func (t *Table) add(of string, e press.Stated) {
+func (t *Table) add(r *press.Result, of string, e press.Stated) {
 	value, unit := statedValue(e)
 	if unit == "" {
 		unit = none
@@ -56,7 +56,7 @@ func (t *Table) add(of string, e press.Stated) {
 		if i > 0 {
 			label = e.Field.Label + ", continued"
 		}
-		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(e)})
+		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(r, e)})
 	}
 }
 
@@ -152,12 +152,12 @@ func statedValue(e press.Stated) (value, unit string) {
 }
 
 // origin says where the value of an entry comes from.
-func origin(e press.Stated) string {
+func origin(r *press.Result, e press.Stated) string {
 	window := strings.HasPrefix(e.Path, "window.")
 	switch e.From {
 	case press.FromPlan:
 		if window && e.Field.Default == nil {
-			return "by hand"
+			return byHand
 		}
 		return "given"
 	case press.FromDefault:
@@ -171,7 +171,7 @@ func origin(e press.Stated) string {
 		if e.Value == nil {
 			return "no proposal"
 		}
-		return "proposed"
+		return chosen(r, false)
 	}
 	if e.Field.Kind == press.Rows {
 		return "no rows"
@@ -226,13 +226,17 @@ func outcomes(p *press.Plan, r *press.Result) []outcome {
 	if a, ok := r.Risk.Accepted(); ok {
 		accepted, refused = Share(a), PPM((1-a)*1e6)
 	}
+	within, early := none, none
+	if r.Pressable() {
+		within, early = Share(r.Risk.ConformingShare), PPM(r.Risk.EarlyContactPPM)
+	}
 	t := &p.Targets
 	return []outcome{
-		share("Within the drawing", Share(r.Risk.ConformingShare), "at least "+TargetShare(t.ConformingShare)),
+		share("Within the drawing", within, "at least "+TargetShare(t.ConformingShare)),
 		share("Accepted", accepted, none),
 		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "at most "+TargetPPM(t.FalseAcceptPPM)),
 		share("Refused", refused, none),
 		share("Refused although good", ppm(r.Risk.ProducerPPM), "at most "+TargetPPM(t.FalseRejectPPM)),
-		share("Met in the approach", PPM(r.Risk.EarlyContactPPM), "at most "+TargetPPM(t.EarlyContactPPM)),
+		share("Met in the approach", early, "at most "+TargetPPM(t.EarlyContactPPM)),
 	}
 }

@@ -48,7 +48,12 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
 		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", "at set-up and after a change", "Set-up and proving", "No release before all are judged as written")
-		add("Limit samples, shift check", "Judged as written, every time", "Samples of known height, and a master that is good", "1 too tall, 1 too short, 1 master", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
+		shift := shiftPushes(p, r)
+		briefs := make([]string, len(shift))
+		for i, x := range shift {
+			briefs[i] = x.brief
+		}
+		add("Shift check", "Judged as written, every time", "One push of each: "+strings.Join(briefs, ", "), pushes(len(shift)), p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
 	}
 	if f := row(r, press.RowMissing); f != nil {
 		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)

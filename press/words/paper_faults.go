@@ -24,7 +24,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f.Verdict), reading, time, Detected(p, r, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
 		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
@@ -43,15 +43,15 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}
 	for _, f := range r.Faults {
-		if f.Good || !f.Own && (f.Name == press.RowLong || f.Name == press.RowShort) {
+		if f.Good || f.Case().Edge {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
-		how := "The station reports: " + SayVerdict(p, f.Verdict) + "."
+		how := "The station reports: " + SayVerdict(p, f) + "."
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
-		case !f.Own && (f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn):
+		case f.Case().Stuck.On():
 			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
 			how = struckHow(r)
@@ -60,10 +60,10 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
-			how = "Mostly not by these signals, which say " + SayVerdict(p, f.Verdict) + ": another check is needed."
+			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
 		}
 		x := failureOf(f)
-		if missing := !f.Own && (f.Name == press.RowMissing || f.Name == press.RowArrivalStuckOn); missing && p.Station.PresenceCheck != "" {
+		if f.Case().Absent && p.Station.PresenceCheck != "" {
 			how = strings.TrimSuffix(how, ".") + "; " + PresenceCheck(p) + " finds it besides."
 			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}

@@ -106,7 +106,7 @@ func TestPapersSayThePlan(t *testing.T) {
 	assert.Contains(t, strings.Join(bare.Notes, ""), "no words of the controller yet")
 	assert.Equal(t, []string{"Zone start", "115.08\u202fmm", "", ""}, bare.Rows[4], "without words of the controller a figure stands once")
 	blocked := decoded(t, `"max_force": 2900`, `"max_force": 2000`)
-	assert.Contains(t, strings.Join(paperOf(t, "setpoints", blocked).Notes, ""), "Not ready to be typed in")
+	assert.Contains(t, paperOf(t, "setpoints", blocked).Lead, "Not ready to be typed in")
 }
 
 // TestPapersOfATouchingPart: where nothing is pressed in, no page speaks of a fit.

@@ -44,7 +44,7 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: "the push alone, to push and blow"},
+		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: words.SeatBlow(w.r)},
 		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
 		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: "the motor pushes on behind it"},
 	)
@@ -73,19 +73,16 @@ func (w writer) travel() []page.Figure {
 }
 
 func (w writer) cycle() []page.Figure {
-	c := w.r.Cycle
-	out := []page.Figure{
-		lasting("Cycle, nominal part", &c.Total),
-		lasting("Approach", &c.Approach),
-		lasting("Press", &c.Press),
-		lasting("Settle", &c.Settle),
-		lasting("Confirm and hold", new(c.Confirm+c.Hold)),
-		lasting("Retract", &c.Retract),
-		lasting("Handling", &c.Handling),
-		watchTime(w.r),
-		lasting("Cycle, part missing", c.MissingWatched),
-		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
+	c := &w.r.Cycle
+	out := []page.Figure{lasting("Cycle, nominal part", &c.Total)}
+	for _, x := range words.CyclePhases(c) {
+		out = append(out, page.Figure{Label: words.UpperFirst(x.Name), Value: x.Bare, Unit: "s", Exact: words.Exact(x.Seconds)})
 	}
+	missing := lasting("Cycle, part missing", c.MissingWatched)
+	if c.MissingWatched != nil {
+		missing.Note = words.MissingCycle(w.r)
+	}
+	out = append(out, watchTime(w.r), missing, figure("Peak speed", c.PeakSpeed, 0, "mm/s"))
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
 }
 

@@ -58,6 +58,10 @@ func (s *site) showBin(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) error {
+	states, err := s.statesAsked(r.Context(), &q)
+	if err != nil {
+		return err
+	}
 	items, total, err := s.store.List(r.Context(), q)
 	if err != nil {
 		return err
@@ -75,6 +79,9 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 	for i := range items {
 		cards[i].AsIssued = s.asIssued(r.Context(), &items[i])
 		cards[i].NotReady = s.notReady(r.Context(), &items[i])
+		if err := s.showAsked(r.Context(), &items[i], &cards[i], states[items[i].ID]); err != nil {
+			return err
+		}
 	}
 	v := view.Shelf{Items: cards, Total: total, Offset: q.Offset, Text: q.Text, Order: q.Order, Bin: q.Binned, Binned: binned}
 	if id, err := strconv.ParseInt(r.URL.Query().Get("binned"), 10, 64); err == nil && !q.Binned {

@@ -134,11 +134,35 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	assert.Contains(t, out, "the digest of revision B of WS-210")
 	status, out, _ = command(t, "", "verify", "-data", dir, "0123 4567 89ab")
 	assert.Equal(t, 1, status)
-	assert.Contains(t, out, "no revision in the archive has a digest that begins so")
+	assert.Contains(t, out, "no revision and no draft in the archive has a digest that begins so")
 	status, _, errs = command(t, "", "verify", "-data", dir, sheet, sheet)
 	assert.Equal(t, 2, status)
 	assert.Contains(t, errs, "the name of one sheet")
 	status, _, errs = command(t, "", "verify", "-data", dir, "0123456789")
 	assert.Equal(t, 2, status, "ten digits are too few: it is a file that is not there")
 	assert.Contains(t, errs, "0123456789")
+}
+
+// TestVerifyFindsADraft: the digest of a printed draft leads to the state that it was
+// printed from, also where the draft was changed since.
+func TestVerifyFindsADraft(t *testing.T) {
+	ctx, dir := context.Background(), t.TempDir()
+	data, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	plan, faults := press.Decode(data)
+	require.Empty(t, faults)
+	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
+	require.NoError(t, err)
+	old := words.ShortDigest(plan.Digest())
+	status, out, _ := command(t, "", "verify", "-data", dir, old)
+	assert.Equal(t, 1, status)
+	assert.Regexp(t, `a draft state of .+, not issued; the draft stands so today, of WS-210\n`, out)
+	draft := plan.Draft()
+	draft.Set("station.nest", "141")
+	_, err = a.Save(ctx, 1, archive.Start{Version: 1}, draft, "")
+	require.NoError(t, err)
+	require.NoError(t, a.Close())
+	status, out, _ = command(t, "", "verify", "-data", dir, strings.ToUpper(old))
+	assert.Equal(t, 1, status)
+	assert.Regexp(t, `a draft state of .+, not issued, of WS-210\n`, out)
 }

@@ -61,6 +61,7 @@ func draftOf(s *paperState) *press.Draft {
 
 // TestHistoryIsAsOnPaper does the same to the archive and to a history on paper.
 func TestHistoryIsAsOnPaper(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		dir, err := os.MkdirTemp("", "ramplan-history-")
 		require.NoError(t, err)

@@ -108,6 +108,7 @@ func saveWithoutEnd(dir string) error {
 // A process that is killed in the middle of saving loses nothing of what it
 // acknowledged, leaves nothing half done, and holds nobody up.
 func TestKilledWhileSaving(t *testing.T) {
+	t.Parallel()
 	rounds := usualRounds
 	if s := os.Getenv(roundsVariable); s != "" {
 		n, err := strconv.Atoi(s)

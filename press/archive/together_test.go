@@ -19,6 +19,7 @@ import (
 // word that was acknowledged stands in a state of its own line, and no reader
 // ever sees half of anything.
 func TestTwoWritersAndReaders(t *testing.T) {
+	t.Parallel()
 	const writers = 2
 	each := 60
 	if testing.Short() {

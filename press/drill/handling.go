@@ -112,7 +112,7 @@ func (d *Drill) handAtInsert(rng *rand.Rand) Exercise {
 		Choice{ID: "stop", Text: "Stop the cycle, with both hands outside"},
 		Choice{ID: "quick", Text: "Set it straight quickly, while the ram is still far up", Reason: d.byHand(), Grave: graveHand},
 		Choice{ID: "slow", Text: "Set it straight when the ram has become slow", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "side", Text: "Hold it from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
+		Choice{ID: "side", Text: "Push it straight from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {

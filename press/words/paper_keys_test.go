@@ -55,7 +55,7 @@ var phrases = []string{
 	"Enter the setting {force.setting|trim2} % and the push stroke {travel.push_stroke|set} mm; push the empty nest. | ends at {shown.empty_end|pos} mm",
 	"zone lamp on from {window.zone[0]|pos} to {window.zone[1]|pos} mm", "confirm {cycle.confirm|s} s",
 	"{shown.approach_speed|trim3}, {shown.slow_speed|trim3}, {shown.retract_speed|trim3} mm/s", "watch at least {cycle.watch_time|after} s",
-	"the ram ends at {travel.push_end|pos} mm", "at {travel.push_end|pos} mm without arrival nothing stopped it",
+	"the ram ends at {travel.push_end|pos} mm", "at {travel.push_end|pos} mm nothing stopped it",
 	"the nest itself stops the ram at {shown.empty_end|pos} mm, before the push ends at {travel.push_end|pos} mm",
 	"Without an insert | … | … | {shown.missing_low|up} to {shown.missing_high|down} mm", "Empty nest | … | … | {shown.empty_low|up} to {shown.empty_high|down} mm",
 

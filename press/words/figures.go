@@ -19,17 +19,20 @@ const (
 )
 
 var (
-	measure  = regexp.MustCompile(`(` + aNumber + `)(?: to (` + aNumber + `))?(?:` + aUnit + `)`)
-	lone     = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
-	twice    = regexp.MustCompile(`(` + aNumber + `)` + aUnit + ` to (` + aNumber + `)` + aUnit)
-	signed   = regexp.MustCompile(`^([<>])\x{202f}?(` + aNumber + `)$`)
-	usual    = regexp.MustCompile(`^(.*\x{202f}[^,;]*), typically (` + aNumber + `)\x{202f}(\S+)$`)
-	digits   = regexp.MustCompile(`\d`)
-	fromHere = regexp.MustCompile(`(?:at least|no less than|more than|over|>)\s*$`)
-	upToHere = regexp.MustCompile(`(?:at most|no more than|less than|under|<)\s*$`)
+	measure = regexp.MustCompile(`(` + aNumber + `)(?: to (` + aNumber + `))?(?:` + aUnit + `)`)
+	lone    = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
+	twice   = regexp.MustCompile(`(` + aNumber + `)` + aUnit + ` to (` + aNumber + `)` + aUnit)
+	signed  = regexp.MustCompile(`^([<>])\x{202f}?(` + aNumber + `)$`)
+	usual   = regexp.MustCompile(`^(.*\x{202f}[^,;]*), typically (` + aNumber + `)\x{202f}(\S+)$`)
+	digits  = regexp.MustCompile(`\d`)
+	// A limit that is denied is one of the other side, and is asked for first.
+	notUnder = regexp.MustCompile(`\b(?:not|no|never) (?:under|below|less than|shorter than)\s*$`)
+	notOver  = regexp.MustCompile(`\b(?:not|no|never) (?:over|above|more than|taller than|longer than)\s*$`)
+	fromHere = regexp.MustCompile(`(?:at least|more than|over|>)\s*$`)
+	upToHere = regexp.MustCompile(`(?:at most|less than|under|<)\s*$`)
 	orMore   = regexp.MustCompile(`^,? (?:or taller|or longer|or more|or higher|no shorter|no less)\b`)
 	orLess   = regexp.MustCompile(`^,? (?:or shorter|or less|or lower|no taller|no longer|no more)\b`)
-	relation = regexp.MustCompile(`^(?:about|at least|at most|no less than|no more than|more than|less than|over|under|or taller|or shorter|or more|or less|no taller|no shorter|[<>, ])*$`)
+	relation = regexp.MustCompile(`^(?:about|at least|at most|no less than|no more than|not over|not under|more than|less than|over|under|or taller|or shorter|or more|or less|no taller|no shorter|[<>, ])*$`)
 )
 
 // figuresIn takes a cell apart. Where it says several things, in figures of several
@@ -79,6 +82,10 @@ func figuresIn(cell string) figured {
 		switch {
 		case to != "" && len(all) > 1:
 			return figured{rest: given}
+		case notUnder.MatchString(before):
+			f.lower = plainNumber(from)
+		case notOver.MatchString(before):
+			f.upper = plainNumber(from)
 		case fromHere.MatchString(before), orMore.MatchString(after):
 			f.lower = plainNumber(from)
 		case upToHere.MatchString(before), orLess.MatchString(after):

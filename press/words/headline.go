@@ -66,7 +66,7 @@ func StripTitle(p *press.Plan, r *press.Result) string {
 	case r.Blocked():
 		return s + ", but " + cause(r)
 	}
-	return s + "; " + catches(p, r)
+	return s + "; " + catches(p, r) + ", " + onAverage
 }
 
 // Accepted says which readings are accepted, and no more: the message of the
@@ -150,7 +150,7 @@ func misses(p *press.Plan, r *press.Result) []string {
 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
-// accepted more often than not, rounded down: the distance from its reading to
+// accepted more often than not, rounded up, as what passes is never said to be less than it is: the distance from its reading to
 // the first accepted one. Where the overlap is narrower than three times the
 // uncertainty, or the nominal part is refused itself, there is none.
 func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
@@ -162,7 +162,7 @@ func passingGap(r *press.Result, pos Positions) (mm float64, ok bool) {
 	if t := r.Stack.PressInTravel; t > 0 { // no part stands further off its seat than before it was pressed in
 		mm = min(mm, t)
 	}
-	mm = pos.down(mm)
+	mm = pos.up(mm)
 	return mm, mm > 0
 }
 

@@ -1,6 +1,10 @@
 package words
 
-import "math"
+import (
+	"math"
+	"regexp"
+	"strconv"
+)
 
 // rare is under which share a person grasps one in so many more easily than a
 // percentage: 1 %.
@@ -41,4 +45,17 @@ func Rarely(share float64) string {
 		return "1 in " + cases(share)
 	}
 	return Share(share)
+}
+
+// oneOf is what [Rarely] writes of a small share.
+var oneOf = regexp.MustCompile(`^1 in (` + aNumber + `)$`)
+
+// percentOf is that share as a figure in %, for other programs; the text tells how
+// finely it is known.
+func percentOf(text string) string {
+	n, err := strconv.ParseFloat(plainNumber(oneOf.FindStringSubmatch(text)[1]), 64)
+	if err != nil || n <= 0 {
+		return ""
+	}
+	return Trimmed(100/n, 1+int(math.Ceil(math.Log10(n/100))))
 }

@@ -35,6 +35,7 @@ type Table struct {
 type FiledColumn struct {
 	Head   string
 	Figure bool // a figure, its unit and a note; else the text, a figure or limits, and the unit
+	Blank  bool // nothing: to be filled in there
 	Cells  []string
 }
 
@@ -42,7 +43,15 @@ func (c FiledColumn) kind() rowColumn {
 	if c.Figure {
 		return rowColumn{kind: figureColumn}
 	}
+	if c.Blank {
+		return rowColumn{kind: plainColumn}
+	}
 	return rowColumn{kind: rangeColumn}
+}
+
+// blankColumn is one that is filled in by the reader of the file.
+func blankColumn(head string, rows int) FiledColumn {
+	return FiledColumn{Head: head, Blank: true, Cells: make([]string, rows)}
 }
 
 // A Column of a table.
@@ -63,7 +72,7 @@ var papers = []struct {
 	{"failures", "Failure-mode rows", failureTable},
 	{"reactions", "Reaction plan", reactionTable},
 	{"shift", "Shift check", shiftTable},
-	{"reproving", "What to prove again after a change", reprovingTable},
+	{"reproving", reprovingTitle, reprovingTable},
 	{"proving", "Set-up and proving", provingTable},
 	{"setpoints", "Setpoint list", setpointTable},
 	{"basis", "What the plan rests on", basisTable},

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -11,6 +12,10 @@ const (
 	everyPart  = "every part"
 	everyCycle = "every cycle"
 )
+
+// atSetUp is when everything is proved; which change asks for what is said in one
+// place.
+const atSetUp = "at set-up, and after a change as on its own page"
 
 // controlTable gives the rows of this station for a control plan, in the column
 // terms of common practice.
@@ -45,9 +50,9 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		"Within the drawing; the mean stands where the plan has it", "Stop; quarantine back to the last good measurement")
 	number, class = none, none
 	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap) + "; a sound ram gives " + Force(r.Force.Low) + " to " + Force(r.Force.High) + ": between the two, find out why"
-	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
+	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", atSetUp, "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
-		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", "at set-up and after a change", "Set-up and proving", "No release before all are judged as written")
+		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", atSetUp, "Set-up and proving", "No release before all are judged as written")
 		shift := shiftPushes(p, r)
 		briefs := make([]string, len(shift))
 		for i, x := range shift {
@@ -114,12 +119,15 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 		verdicts[x.Pair] = x.Verdict
 	}
 	for _, x := range Reactions(p, r) {
-		t.Rows = append(t.Rows, []string{x.Pair.String(), verdicts[x.Pair], x.Situation.Title(), x.Part, numbered(x.Checks)})
+		t.Rows = append(t.Rows, []string{x.Pair.String(), verdicts[x.Pair], whenOn(x), x.Part, numbered(x.Checks)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = "The window is not known to its end: no pair of lamps has a meaning yet."
 	}
-	t.Notes = []string{ReactionNote, ReadingRule(p, r)}
+	t.Notes = []string{ReactionNote, ReadingRule(p, r), "A change takes back more than the lamps show: " + provedAgain + "."}
+	if slices.ContainsFunc(Reactions(p, r), Reaction.passedOn) {
+		t.Notes = append(t.Notes, "Good parts have one row at a time: until the checks of a shift or a change have passed, the row of these holds; normal running begins after them.")
+	}
 	return t
 }
 

@@ -32,7 +32,24 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Over = "What this logic cannot detect"
 	t.Notes = Unseen(p, r)
+	if atOneReading(t) {
+		t.Notes = append(t.Notes, "Where two rows have one reading and not one verdict, they lie on either side of a limit of the window, less apart than the last digit.")
+	}
 	return t
+}
+
+// atOneReading tells whether two rows show one reading and are judged differently.
+func atOneReading(t Table) bool {
+	verdicts := map[string]string{}
+	for _, row := range t.Rows {
+		if reading := row[4]; reading != none {
+			if known, met := verdicts[reading]; met && known != row[2]+row[3] {
+				return true
+			}
+			verdicts[reading] = row[2] + row[3]
+		}
+	}
+	return false
 }
 
 func failureTable(p *press.Plan, r *press.Result) Table {
@@ -59,6 +76,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "The check with the master, at every shift" + masterLimits(p, r) + "; the two signals on a part alone mostly do not."
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
+		case f.Verdict != press.Good && f.Detection >= 0.5 && f.Detection < p.Faults.SampleProbability:
+			how = "These signals find it as often as stands beside this, and otherwise pass it as good: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
 			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
 		}
@@ -73,6 +92,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
+	t.Filed = append(t.Filed, blankColumn("Severity", len(t.Rows)), blankColumn("Occurrence", len(t.Rows)))
 	t.Notes = []string{
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",

@@ -31,6 +31,10 @@ var phrases = []string{
 	"{samples.long|up3} to … mm (too tall)", "and … to {samples.short|down3} mm (too short) must be refused",
 	"samples “too tall”, {samples.long|up3}… mm", "samples “tallest good”, …{samples.tallest_good|down3} mm",
 	"samples “shortest good”, {samples.shortest_good|up3}… mm", "samples “too short”, …{samples.short|down3} mm",
+	"Master | {shown.master_from|up3} to {shown.master_to|down3} mm", "Loose sample | {shown.master_from|up3} to {shown.master_to|down3} mm",
+	"one step of the station's positions ({shown.step|pos} mm)", "the narrowest band is {shown.band|near3} mm wide, so the measurement may be uncertain by ± {shown.half_band|down3} mm",
+	"Press the master, {shown.master_from|up3} to {shown.master_to|down3} mm, three times at the production setting {force.setting|trim2} %",
+	"reads {shown.master_low|up} to {shown.master_high|down} mm each time", "not over the settle time of {shown.settle|s} s",
 	"probability of at least {samples.probability|share}",
 
 	// Requirement.
@@ -104,10 +108,15 @@ func keyed(t *testing.T, p *press.Plan, r *press.Result) *presstest.Document {
 	}
 	nominal := r.Nominal()
 	mean := r.MeanWithin(30)
+	more["step"], more["settle"] = p.Station.PositionStep, m.SettleTime
+	more["master_from"], more["master_to"] = max(r.HeightOf(nominal)-p.Station.PositionStep, q.HeightLow), min(r.HeightOf(nominal)+p.Station.PositionStep, q.HeightHigh)
 	more["height"], more["master_low"], more["master_high"] = r.HeightOf(nominal), nominal-u, nominal+u
 	more["mean_low"], more["mean_high"] = nominal-mean, nominal+mean
 	for _, x := range LimitSamples(p, r) {
 		name := map[string]string{"Too tall": "tall", "Too short": "short"}[x.Name]
+		if wide := x.To - x.From; !x.Missing && !x.Early && (more["band"] == nil || wide < more["band"].(float64)) {
+			more["band"], more["half_band"] = wide, wide/2
+		}
 		if name != "" && !x.Missing {
 			more[name+"_low"], more[name+"_high"] = r.ReadingOf(x.To)-u, r.ReadingOf(x.From)+u
 		}
@@ -147,6 +156,8 @@ func keyed(t *testing.T, p *press.Plan, r *press.Result) *presstest.Document {
 			return pos.Fine().Bare(pos.Fine().up(x))
 		case "down3":
 			return pos.Fine().Bare(pos.Fine().down(x))
+		case "near3":
+			return pos.Fine().Bare(x)
 		case "s":
 			return SecondsBare(x)
 		case "after":

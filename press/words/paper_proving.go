@@ -10,6 +10,9 @@ import (
 // practice, no source.
 const firstParts = 30
 
+// newSheet says what still counts of a sheet when the plan gets a settle time.
+const newSheet = "When a settle time was entered and the plan issued anew, go on with the new sheet. What was found on this one still counts for each step that the new sheet has with the same figures: write the two sheets' digests on each other and keep both. A step whose figures moved is done again."
+
 // A checklist is a table of numbered steps, with what must be found.
 type checklist struct {
 	Table
@@ -40,7 +43,7 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		release = "no release: the plan is not ready"
 	}
 	c.step("The whole setpoint list is read back once more; sign-off by whoever may release the station.", release)
-	c.Notes = []string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}
+	c.Notes = append([]string{"The figures are predictions from the data entered; what is found counts. Where they differ, find out why before parts are released."}, c.Notes...)
 	if over := overStrike(r); struckTwice(r) && over != "" {
 		c.Notes = append(c.Notes, "Two inserts are not tried: the approach strikes them with "+over+".")
 	}
@@ -123,14 +126,20 @@ func (c *checklist) parts() {
 		}
 		c.step(what, c.at.lampsAt(r.ReadingOf(x.near)))
 	}
+	if master := c.at.lampsAt(r.Nominal()); mastered(p, r) {
+		c.step("Press the master, "+masterHeight(p, r)+", three times at the production setting "+Setting(r.Force.Setting)+"; read position and lamps at arrival.", "reads "+c.at.within(r.Nominal())+" each time; "+master)
+	}
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
 	if accepted {
 		must = "a part of " + pos.At(r.HeightOf(nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
 	}
+	longest := "not over the settle time of " + Seconds(p.Motion.SettleTime) + "; a longer one is entered in the plan, which is then issued anew"
 	if motionAlone(r) {
-		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down and entered in the plan, which is then issued anew: go on with its own sheet")
+		longest = "written down and entered in the plan, which is then issued anew"
 	}
+	c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest of them belongs into the plan as its settle time.", longest)
+	c.Notes = append(c.Notes, newSheet)
 	c.step("Press the first good parts, five of them, measured; read position and lamps at arrival.", must+c.at.lampsAt(nominal))
 	if p.Joint.Kind == press.Touch {
 		c.step("Cut or measure some of them: seated without a gap.", "no gap")

@@ -18,7 +18,7 @@ func allSamples(p *press.Plan) string {
 }
 
 // otherAnswer is what follows when a sample or the master is judged in another way.
-const otherAnswer = "Any other answer counts: stop, set no part free, quarantine back to the last good check, and find out why."
+const otherAnswer = "One wrong answer is enough: stop, set no part free, quarantine back to the last good check, and find out why."
 
 // samplesPressed says which samples are pressed when, and what is asked of them.
 func samplesPressed(p *press.Plan, r *press.Result) string {
@@ -29,7 +29,7 @@ func samplesPressed(p *press.Plan, r *press.Result) string {
 			among = append(among, "one "+lowerFirst(x.sample))
 		}
 	}
-	s := "All are pressed at set-up and after a change"
+	s := "All are pressed at set-up, and after each change for which “" + reprovingTitle + "” asks for them"
 	if among != nil {
 		s += "; " + and(among) + " are among the " + pushes(len(list)) + " of the shift check, " + p.Quality.LimitCheck
 	}
@@ -146,6 +146,14 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		}
 		t.Rows = append(t.Rows, []string{x.Name, x.Heights(p), samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.near), must, "", "", ""})
 	}
+	if mastered(p, r) {
+		accept := lampsOf(p, r, r.HeightOf(r.Nominal()))
+		t.Rows = append(t.Rows, []string{"Master", masterHeight(p, r), "1", "1", "1", accept, "accept it", "", "", ""})
+		if loose := row(r, press.RowLoose); loose != nil && loose.Verdict == press.Good {
+			t.Rows = append(t.Rows, []string{"Loose sample", masterHeight(p, r), "1", "1", "1", lamps(loose.Arrival, loose.Zone), "accept it", "", "", ""})
+		}
+		t.Notes = append(t.Notes, masterNote(p))
+	}
 	if w, good := r.Window.Overlap, r.Window.GoodRange; w != nil && (w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9) {
 		t.Notes = append(t.Notes, "The window lets in heights that the drawing refuses: no sample can be made where it does. Change the window before any sample is made.")
 	}
@@ -153,8 +161,9 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least "+TargetShare(s.Probability)+", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
 	)
+	t.Notes = append(t.Notes, bandNotes(p, r)...)
 	if p.Joint.Kind != press.Touch {
-		t.Notes = append(t.Notes, "One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
+		t.Notes = append(t.Notes, "The loose sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
 	}
 	return t
 }

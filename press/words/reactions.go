@@ -31,6 +31,23 @@ func (s Situation) Title() string {
 	}[s]
 }
 
+// whenOn says when a row of the reaction plan holds. The rows of good lamps that pass a part
+// on and those that keep it back exclude each other, and say so.
+func whenOn(x Reaction) string {
+	if !x.passed {
+		return x.Situation.Title()
+	}
+	return map[Situation]string{
+		One:    "Normal running, a single part",
+		Run:    "Normal running, several in a row",
+		Change: "The first after a change of tool, nest or lot, until its checks have passed",
+		Start:  "From the start of the shift, until its checks have passed",
+	}[x.Situation]
+}
+
+// passedOn tells whether these lamps mean a good part and nothing else.
+func (x Reaction) passedOn() bool { return x.passed }
+
 // A Reaction is what to do with a pair of lamps in a situation. A plan's own
 // reaction list has the same form and takes the place of the one made here.
 type Reaction struct {
@@ -40,6 +57,7 @@ type Reaction struct {
 	Checks    []string // what to look at, in this order
 	Asked     []string // the same without what will be seen then, for who is to say it
 	Own       bool     // the checks are the plan's own, in an order that its works want
+	passed    bool     // the lamps mean a good part and nothing else
 	First     int      // how many of the checks stop or hold back: these come before the others, whatever the order of those
 }
 
@@ -66,7 +84,7 @@ func Reactions(p *press.Plan, r *press.Result) []Reaction {
 	var out []Reaction
 	for _, t := range PairTexts(p, r) {
 		for _, when := range Situations {
-			x := Reaction{Pair: t.Pair, Situation: when}
+			x := Reaction{Pair: t.Pair, Situation: when, passed: t.Clear && slices.Contains(t.Words, press.Good)}
 			x.Part, x.Checks = m.list(t, when)
 			_, x.Asked = bare.list(t, when)
 			if own := ownChecks(p, t.Pair, when); len(own) > 0 {

@@ -166,6 +166,8 @@ func (k rowColumn) cells(text, part string, s Separation) []string {
 		return []string{said, ""}
 	case k.kind == figureColumn && text == none:
 		return []string{"", "", ""}
+	case k.kind == figureColumn && oneOf.MatchString(text):
+		return []string{s.Number(percentOf(text)), "%", said}
 	case k.kind == figureColumn && f.alone && f.one() != "":
 		return []string{s.Number(f.one()), f.unit, Cell(s.text(f.rest))}
 	case k.kind == figureColumn:

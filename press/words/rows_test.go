@@ -125,6 +125,23 @@ func TestFiguresIn(t *testing.T) {
 	}
 }
 
+// keptPlans are the derived plans and the example.
+func keptPlans(t *testing.T) []*press.Plan {
+	t.Helper()
+	files, err := filepath.Glob("../../testdata/plans/derived/[0-9][0-9].json")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	var out []*press.Plan
+	for _, file := range append(files, "../../static/examples/example-plan.json") {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		p, faults := press.Decode(data)
+		require.Empty(t, faults)
+		out = append(out, p)
+	}
+	return out
+}
+
 // TestRowsOfEveryPlan: in the rows of every page of every plan no figure has its unit
 // in its own cell where its column is one of figures, no narrow blank is left, and
 // each column whose cells are figures was declared as such, so that its place does

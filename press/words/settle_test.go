@@ -25,7 +25,9 @@ func TestWatchTimesOfTheMotionAlone(t *testing.T) {
 			assert.Equal(t, c.lacks, strings.Contains(text, "motion alone"), name)
 		}
 		proving := strings.Join(flat(paperOf(t, "proving", p)), "\n")
-		assert.Equal(t, c.lacks, strings.Contains(proving, "Time 25 arrivals"))
+		assert.Contains(t, proving, "Time 25 arrivals")
+		assert.Equal(t, !c.lacks, strings.Contains(proving, "not over the settle time of 0.30\u202fs"))
+		assert.Contains(t, strings.Join(paperOf(t, "proving", p).Notes, "\n"), "What was found on this one still counts")
 	}
 }
 

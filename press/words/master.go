@@ -1,0 +1,58 @@
+package words
+
+import (
+	"math"
+
+	"ramplan/press"
+)
+
+// mastered tells whether there can be a master: a nominal part is accepted.
+func mastered(p *press.Plan, r *press.Result) bool {
+	sig, ok := r.Signals()
+	if !ok || sig.Early(r.Nominal()) {
+		return false
+	}
+	arrival, zone := sig.At(r.Nominal())
+	low, high := masterRange(p, r)
+	return arrival && zone && low < high
+}
+
+// masterRange is from which height to which a master is made: within one step of the
+// station's positions of a nominal part, so that the reading that is asked of it holds
+// for every master as well as the station can tell. Common practice, no source.
+func masterRange(p *press.Plan, r *press.Result) (low, high float64) {
+	pos, at, step := PositionsOf(p).Fine(), r.HeightOf(r.Nominal()), p.Station.PositionStep
+	q := p.Requirement
+	return pos.up(math.Max(at-step, q.HeightLow)), pos.down(math.Min(at+step, q.HeightHigh))
+}
+
+func masterHeight(p *press.Plan, r *press.Result) string {
+	return PositionsOf(p).Fine().between(masterRange(p, r))
+}
+
+// masterNote says what a master is.
+func masterNote(p *press.Plan) string {
+	return "The master is one good assembly, solid or locked, with a number of its own, made to within one step of the station's positions (" + PositionsOf(p).Length(p.Station.PositionStep) +
+		") of the nominal height. Write its number, its measured height and the day of that into its box. One that is taller than nominal reads as much less, one that is shorter as much more."
+}
+
+// bandNotes say how well a sample must be measured, and why good samples stand far
+// inside the drawing.
+func bandNotes(p *press.Plan, r *press.Result) []string {
+	pos := PositionsOf(p).Fine()
+	narrow, good := math.Inf(1), false
+	for _, x := range made(LimitSamples(p, r)) {
+		narrow, good = math.Min(narrow, x.To-x.From), good || x.Good
+	}
+	var out []string
+	if half := pos.down(narrow / 2); half > 0 && !math.IsInf(narrow, 1) {
+		out = append(out, "A measured height lies in its band with all of its uncertainty: the narrowest band is "+pos.At(narrow)+" wide, so the measurement may be uncertain by ±\u202f"+pos.At(half)+
+			" at most, and by less where the sample is off the middle of the band.")
+	} else if !math.IsInf(narrow, 1) {
+		out = append(out, "A measured height lies in its band with all of its uncertainty. The narrowest band is "+pos.At(narrow)+" wide: have that sample measured as finely as that, or widen the window.")
+	}
+	if good {
+		out = append(out, "The good samples stand well inside the drawing: nearer to its limits lie the guard bands and the uncertainty of the reading, where the station refuses good parts now and then.")
+	}
+	return out
+}

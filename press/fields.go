@@ -105,7 +105,7 @@ var Fields = []Field{
 	{Path: "ram.force_tolerance", Default: 15.0, Low: zero, High: below100, Unit: "%", Label: "Force tolerance", Help: "± of the curve force from ram to ram and day to day, two standard deviations."},
 	{Path: "ram.force_scatter", Default: 0.0, Low: zero, Unit: "N", Label: "Force scatter", Help: "± in newtons, mostly screw friction, two standard deviations."},
 	{Path: "ram.moving_mass", Required: true, Low: zero, Unit: "kg", Label: "Moving mass", Help: "What hangs on the ram, tool included: its weight adds to or takes from the push."},
-	{Path: "ram.inertia_mass", Low: zero, Derived: "the moving mass", Unit: "kg", Label: "Inertia mass", Help: "What the ram's motion carries, the rotor included, as a mass at the tool."},
+	{Path: "ram.inertia_mass", Low: zero, Derived: "the moving mass", Unit: "kg", Label: "Inertia mass", Help: "What the ram's motion carries, the rotor included, as a mass at the tool: often many times the moving mass. Left empty, every blow is shown without the rotor, as a lower bound."},
 	{Path: "ram.direction", Kind: Choice, Default: Down, Choices: []string{Down, Up, Level}, Label: "Direction", Help: "Where the ram pushes."},
 	{Path: "ram.setting_min", Derived: "the curve's first setting", Unit: "%", Label: "Least setting", Help: "The least motor current that can be set, inside the curve."},
 	{Path: "ram.setting_max", Derived: "the curve's last setting", Unit: "%", Label: "Greatest setting", Help: "The greatest motor current that can be set, inside the curve."},

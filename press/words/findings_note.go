@@ -20,9 +20,9 @@ func impactEarly(t *told) string {
 	}
 	s := "The approach is not force-limited: at " + Speed(t.f("speed")) + " it strikes a part in its way with at least " + force + ", over " + over + ", and the motor pushes on behind it"
 	if within := down(t.f("within")); within >= t.f("slow") {
-		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier."
+		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier." + RotorMissing(t.r)
 	}
-	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier."
+	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier." + RotorMissing(t.r)
 }
 
 // down rounds a speed down to three significant digits, at most to 0.1 mm/s.

@@ -10,7 +10,7 @@ import (
 )
 
 // Headline says in plain words what the plan catches and what it never sees, and
-// first of all by how much it misses its targets. Of a plan with a blocker it says
+// first of all whether the blow is too hard and by how much the plan misses its targets. Of a plan with a blocker it says
 // that it is not ready, and why; it praises nothing of it. Every figure in it is
 // rounded so that the statement stays true.
 //
@@ -26,7 +26,11 @@ func Headline(p *press.Plan, r *press.Result) string {
 		}
 		return s
 	}
-	clauses := append(offTarget(p, r), passes(p, r)...)
+	var clauses []string
+	if blow := hardBlow(r); blow != "" {
+		clauses = append(clauses, blow)
+	}
+	clauses = append(append(clauses, offTarget(p, r)...), passes(p, r)...)
 	clauses = append(clauses, catches(p, r)+", "+onAverage)
 	clauses = append(clauses, misses(p, r)...)
 	return upperFirst(strings.Join(clauses, "; ")) + "."
@@ -194,6 +198,9 @@ func Glance(p *press.Plan, r *press.Result) string {
 		return "Not ready: " + cause(r)
 	}
 	s := Accepted(p, r)
+	if hardBlow(r) != "" {
+		s += ", but the blow is more than part and tool may bear"
+	}
 	if ppm := r.Risk.ProducerPPM; ppm != nil && *ppm > p.Targets.FalseRejectPPM {
 		s += ", but " + ppmOver(*ppm, p.Targets.FalseRejectPPM) + " are good and refused"
 	}

@@ -46,7 +46,7 @@ var shownRows = []shownRow{
 	{"force", "Met at first contact", "{impact.contact|0}", "N", "", "impact.contact", ""},
 	{"force", "Met at the seat", "{force.typical|0} to {impact.seat_expected|0}", "N", "the push alone, to push and blow; with a strong ram to {shown.seat_strong|0}…", "impact.seat_expected", ""},
 	{"force", "At the seat, undamped", "{impact.seat_bound|0}", "N", "a bound, no forecast", "", ""},
-	{"force", "Met in the approach", "at least {impact.early|0}", "N", "the motor pushes on behind it", "impact.early", ""},
+	{"force", "Met in the approach", "at least {impact.early|0}", "N", "the motor pushes on behind it…", "impact.early", ""},
 
 	{"joint", "Demand at the seat", "{joint.demand[0]|0} to {joint.demand[2]|0}", "N", "mean {joint.demand[1]|0}", "", ""},
 	{"joint", "Interference", "{joint.interference[0]|1} to {joint.interference[2]|1}", "µm", "mean {joint.interference[1]|1}", "", ""},

@@ -126,7 +126,7 @@ var Fields = []Field{
 	{Path: "station.stiffness_tolerance", Default: 10.0, Low: zero, High: below100, Unit: "%", Label: "Stiffness tolerance", Help: "± of the stiffness, two standard deviations."},
 	{Path: "station.nest_force", Default: 0.0, Low: zero, Unit: "N", Label: "Nest force", Help: "The force with which the nest position was taught; 0 when it was only touched."},
 	{Path: "station.reference_uncertainty", Default: 0.0, Low: zero, Unit: "mm", Label: "Reference uncertainty", Help: "± for homing, warm-up growth and the setting of the nest, two standard deviations."},
-	{Path: "station.presence_check", Kind: Text, Default: "", Label: "Presence check", Help: "Another check that finds a missing insert, such as a sensor in the nest."},
+	{Path: "station.presence_check", Kind: Text, Default: "", Label: "Presence check", Help: "Another check that finds a missing insert, such as a sensor in the nest. Leave it empty when there is none."},
 	{Path: "station.max_force", Required: true, Low: aboveZero, Unit: "N", Label: "Greatest force", Help: "What the part or the tool may bear."},
 	{Path: "station.position_step", Default: 0.01, Low: aboveZero, Unit: "mm", Label: "Position step", Help: "Positions are typed in as whole multiples of it."},
 

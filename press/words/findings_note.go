@@ -7,7 +7,10 @@ import (
 )
 
 func presenceByOtherCheck(t *told) string {
-	return "A missing insert stops the ram at " + t.at("reading") + " and gives both signals: only the other check named in the plan finds it, so prove that check before every shift."
+	if none := noCheck(t.r.Plan); none != "" {
+		return "A missing insert passes as good: it stops the ram at " + t.at("reading") + " and gives both signals, and " + none + ". Name a real check, or leave the field empty: the plan is then not ready."
+	}
+	return "The other check named in the plan is the only barrier against a missing insert: that stops the ram at " + t.at("reading") + " and gives both signals, so prove the check before every shift."
 }
 
 // impactEarly says what the blow in the approach is over, and from which speed down it is

@@ -30,6 +30,9 @@ func Headline(p *press.Plan, r *press.Result) string {
 	if blow := hardBlow(r); blow != "" {
 		clauses = append(clauses, blow)
 	}
+	if none := noCheck(p); r.MissingPasses() && none != "" {
+		clauses = append(clauses, "passes a missing insert, and "+none)
+	}
 	clauses = append(append(clauses, offTarget(p, r)...), passes(p, r)...)
 	clauses = append(clauses, catches(p, r)+", "+onAverage)
 	clauses = append(clauses, misses(p, r)...)
@@ -144,7 +147,7 @@ func misses(p *press.Plan, r *press.Result) []string {
 	} else if r.Narrow() && offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if r.MissingPasses() {
+	if none := noCheck(p); r.MissingPasses() && none == "" {
 		out = append(out, "a missing insert is left to the other check")
 	}
 	if p.Joint.Kind != press.Touch {
@@ -198,6 +201,9 @@ func Glance(p *press.Plan, r *press.Result) string {
 		return "Not ready: " + cause(r)
 	}
 	s := Accepted(p, r)
+	if r.MissingPasses() && noCheck(p) != "" {
+		s += ", but a missing insert passes"
+	}
 	if hardBlow(r) != "" {
 		s += ", but the blow is more than part and tool may bear"
 	}

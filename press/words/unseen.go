@@ -28,6 +28,9 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		if p.Station.PresenceCheck != "" {
 			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
 		}
+		if none := noCheck(p); none != "" {
+			s = "A missing insert: " + none + "."
+		}
 		out = append(out, s)
 	}
 	if !p.MarksInsert() {
@@ -67,7 +70,7 @@ func nestStops(p *press.Plan, r *press.Result) string {
 	switch {
 	case !stop.Zone:
 		return s + "."
-	case p.Station.PresenceCheck != "":
+	case p.Station.PresenceCheck != "" && noCheck(p) == "":
 		return s + ". Only the other check tells it from a good part: " + strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".") + "."
 	}
 	return s + ", as a good part does."

@@ -113,7 +113,7 @@ var Fields = []Field{
 	{Path: "ram.setting_continuous", Low: aboveZero, Derived: "not stated", Unit: "%", Label: "Continuous setting", Help: "The motor current that may be held without end."},
 	{Path: "ram.curve.interpolation", Kind: Choice, Default: "monotone", Choices: []string{"monotone", "linear"}, Label: "Between the points", Help: "A smooth curve that never overshoots, or straight lines."},
 	{Path: "ram.curve.measured", Kind: Choice, Default: MeasuredDrive, Choices: []string{MeasuredDrive, MeasuredTool}, Label: "Force taken at", Help: "drive: the weight is not in the figures. tool: load cell as mounted, in this plan's direction, weight included."},
-	{Path: "ram.curve.taken", Kind: Choice, Derived: "not stated", Choices: []string{Down, Up, Level}, Label: "Taken while pressing", Help: "For a curve taken at the tool: how the ram stood then. The weight in its figures holds for that direction only."},
+	{Path: "ram.curve.taken", Kind: Choice, Derived: "not stated", Choices: []string{Down, Up, Level}, Label: "Taken while pressing", Help: "For a curve taken at the tool: how the ram stood then. The weight in its figures holds for that direction only. Taken pressing down, a curve gives a ram that presses up twice the weight too much, a level one once."},
 	{Path: "ram.curve.source", Kind: Text, Default: "", Label: "Source of the curve", Help: "Where the figures come from, and how they were taken."},
 	{Path: "ram.curve.points", Kind: Rows, Required: true, MinRows: 2, MaxRows: 500, Label: "Curve points", Help: "Push force against setting, both rising from row to row."},
 	{Path: "ram.curve.points[][0]", Required: true, Unit: "%", Label: "Setting", Help: "Motor current, in percent of its rating."},

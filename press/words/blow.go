@@ -88,3 +88,13 @@ func hardBlow(r *press.Result) string {
 	}
 	return "may strike part and tool with " + atLeastBare(r, Force(force)) + " " + where + ", where they may bear " + Force(r.Force.Cap)
 }
+
+// AtRest says beside the push at the setting what it is typically, and by how much less it
+// may be where the direction of its curve was not given.
+func AtRest(r *press.Result) string {
+	s := "at rest; typically " + Fixed(r.Force.Typical, 0)
+	if by := r.WeightDoubt(); by > 0 {
+		s += "; " + Fixed(by, 0) + " less if the curve was taken pressing down: say how the ram stood"
+	}
+	return s
+}

@@ -85,7 +85,8 @@ func noticed(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	return s
 }
 
-// Perfect says what was not given and is taken as perfect; empty when nothing is.
+// Perfect says what was not given and is taken as perfect, the direction of the curve
+// included; empty when nothing is.
 func Perfect(r *press.Result) string {
 	var what []string
 	for _, f := range r.Findings {
@@ -96,8 +97,18 @@ func Perfect(r *press.Result) string {
 			what = append(what, lowerFirst(field.Label))
 		}
 	}
-	if len(what) == 0 {
-		return ""
+	said := WeightDoubt(r)
+	if len(what) > 0 {
+		said = strings.TrimSuffix("Taken as perfect, because not given: "+and(what)+". "+said, " ")
 	}
-	return "Taken as perfect, because not given: " + and(what) + "."
+	return said
+}
+
+// WeightDoubt says what a curve taken at the tool leaves open while nobody has said how the
+// ram stood; empty where nothing is.
+func WeightDoubt(r *press.Result) string {
+	if by := r.WeightDoubt(); by > 0 {
+		return "It is not said how the ram stood when its curve was taken at the tool: if it pressed down, every push is " + Force(by) + " less than here."
+	}
+	return ""
 }

@@ -31,7 +31,7 @@ func (w writer) force() []page.Figure {
 	out := []page.Figure{
 		figure("Needed at the seat", f.Need, 0, "N"),
 		figure("Allowed at most", f.Cap, 0, "N"),
-		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: "at rest; typically " + words.Fixed(f.Typical, 0)},
+		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: words.AtRest(w.r)},
 	}
 	if f.Settings != nil {
 		out = append(out, page.Figure{Label: "Settings inside", Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})

@@ -39,7 +39,7 @@ var shownRows = []shownRow{
 
 	{"force", "Needed at the seat", "{force.need|0}", "N", "", "force.need", ""},
 	{"force", "Allowed at most", "{force.cap|0}", "N", "", "force.cap", ""},
-	{"force", "At this setting", "{force.low|0} to {force.high|0}", "N", "at rest; typically {force.typical|0}", "", ""},
+	{"force", "At this setting", "{force.low|0} to {force.high|0}", "N", "at rest; typically {force.typical|0}…", "", ""},
 	{"force", "Settings inside", "{force.settings[0]|1} to {force.settings[1]|1}", "%", "", "", "none"},
 	{"force", "Steps inside", "{force.steps[0]|trim2} to {force.steps[1]|trim2}", "%", "", "", ""},
 	{"force", "One step is worth", "{shown.step_worth|0}", "N", "at this setting", "shown.step_worth", ""},

@@ -132,9 +132,12 @@ func (w *work) cautionImpact() {
 }
 
 // slowerThan gives the slow speed at which the blow alone is as large as a force, mm/s: the
-// blow grows with the speed. Below 0 no speed is slow enough.
+// blow grows with the speed. Not above 0: no speed is slow enough, or none does anything.
 func (w *work) slowerThan(force float64) float64 {
-	return w.p.Motion.SlowSpeed * force / w.r.Impact.Contact
+	if v := w.p.Motion.SlowSpeed * force / w.r.Impact.Contact; !math.IsInf(v, 0) && !math.IsNaN(v) {
+		return v
+	}
+	return 0
 }
 
 // cautionPositions speaks of positions that cannot be typed in or do not mean what

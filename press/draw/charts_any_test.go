@@ -217,7 +217,7 @@ func TestReadings(t *testing.T) {
 	c := press.Evaluate(p).Cycle
 	got := read(nil)
 	require.Equal(t, words.After(c.Approach+c.Press+c.Confirm), words.After(*c.WatchTime), "two times that are written alike")
-	assert.Equal(t, []reading{{*c.WatchTime, "read, with or without arrival"}}, got, "stand once")
+	assert.Equal(t, []reading{{at: *c.WatchTime, when: "read, with or without arrival"}}, got, "stand once")
 
 	slow := changes{"motion.slow_speed": "2"}
 	p = example(t, slow)
@@ -226,7 +226,7 @@ func TestReadings(t *testing.T) {
 	require.Len(t, got, 2)
 	assert.Equal(t, "read, with arrival", got[0].when)
 	assert.InDelta(t, c.Approach+c.Press+c.Confirm, got[0].at, 1e-9)
-	assert.Equal(t, reading{*c.WatchTime, "read, without"}, got[1])
+	assert.Equal(t, reading{at: *c.WatchTime, when: "read, without"}, got[1])
 
 	got = read(changes{"motion.confirm_time": "0", "motion.slow_speed": "2"})
 	require.Len(t, got, 2)
@@ -239,4 +239,28 @@ func TestReadings(t *testing.T) {
 	got = read(changes{"motion.hold_time": "0", "motion.slow_speed": "100"})
 	require.Len(t, got, 1)
 	assert.Equal(t, "read, with or without arrival", got[0].when)
+}
+
+// TestTheCycleReachesToWhatIsRead: the axis reaches to the time at which a missing arrival is
+// read, also where the ram is home before (by hand: it pushes at 8 mm/s and is called home by
+// an arrival after 1 of 20 mm). What lies more than twice as far is marked as beyond, without
+// a line at the edge that would claim to stand at its time.
+func TestTheCycleReachesToWhatIsRead(t *testing.T) {
+	for stroke, beyond := range map[string]bool{"30": false, "42": true} {
+		p := example(t, changes{"window.push_stroke": stroke, "window.approach_end": "107", "ram.stroke": "160", "motion.handling_time": "0", "motion.hold_time": "0", "motion.slow_speed": "6"})
+		r := press.Evaluate(p)
+		m := newCycleModel(p, r, *r.Traces())
+		d := layCycle(m, Options{})
+		last := m.reads[len(m.reads)-1]
+		require.Equal(t, *r.Cycle.WatchTime, last.at)
+		require.Greater(t, last.at, m.part[len(m.part)-1].Time, "the ram is home before")
+		assert.Equal(t, beyond, last.beyond, stroke)
+		mark := d.readMarks()[len(m.reads)-1]
+		if beyond {
+			assert.Contains(t, mark.lines[0], "→")
+			continue
+		}
+		assert.NotContains(t, mark.lines[0], "→")
+		assert.Less(t, d.x.x(last.at), d.plot.x1)
+	}
 }

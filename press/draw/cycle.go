@@ -34,7 +34,7 @@ type cycleModel struct {
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
 	reads       []reading
-	end         float64          // s, when the ram is home again
+	end         float64          // s, when the ram is home again and both signals were read
 	handling    words.CyclePhase // after that
 	low, high   float64          // mm
 }
@@ -54,8 +54,9 @@ type phase struct {
 
 // reading is a time at which the two signals are read.
 type reading struct {
-	at   float64 // s
-	when string
+	at     float64 // s
+	when   string
+	beyond bool // the axis ends before
 }
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
@@ -84,6 +85,7 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 		m.signals(r, t)
 	}
 	m.readings(r)
+	m.reach()
 	m.desc = m.describe(r)
 	return m
 }
@@ -115,16 +117,30 @@ func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 // gives it, without it at the watch time.
 func (m *cycleModel) readings(r *press.Result) {
 	if row := faultRow(r, press.RowNominal); row != nil && row.Time != nil && row.Arrival != nil && *row.Arrival {
-		m.reads = append(m.reads, reading{*row.Time, "read, with arrival"})
+		m.reads = append(m.reads, reading{at: *row.Time, when: "read, with arrival"})
 	}
 	if m.watch == nil {
 		return
 	}
 	if len(m.reads) > 0 && words.After(m.reads[0].at) == words.After(*m.watch) {
-		m.reads = []reading{{*m.watch, "read, with or without arrival"}}
+		m.reads = []reading{{at: *m.watch, when: "read, with or without arrival"}}
 		return
 	}
-	m.reads = append(m.reads, reading{*m.watch, "read, without"})
+	m.reads = append(m.reads, reading{at: *m.watch, when: "read, without"})
+}
+
+// reach takes the axis as far as the signals are read, which may be after the ram is home:
+// nothing is waited for where something is met. What is read far behind that is marked at
+// the edge as lying beyond, so that the cycle itself can still be seen.
+func (m *cycleModel) reach() {
+	home := m.end
+	for i, q := range m.reads {
+		if q.at > 2*home {
+			m.reads[i].beyond = true
+			continue
+		}
+		m.end = math.Max(m.end, q.at)
+	}
 }
 
 // confirmed is the time from when arrival is confirmed until the ram leaves.

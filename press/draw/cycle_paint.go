@@ -65,7 +65,11 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 func (d *cycleDrawing) readMarks() []callout {
 	var out []callout
 	for _, q := range d.m.reads {
-		out = append(out, callout{x: d.x.x(q.at), lines: []string{words.After(q.at), q.when}, style: style{black, small, true}})
+		x, at := d.x.x(q.at), words.After(q.at)
+		if q.beyond {
+			x, at = d.plot.x1, at+" →"
+		}
+		out = append(out, callout{x: x, lines: []string{at, q.when}, style: style{black, small, true}})
 	}
 	return out
 }
@@ -86,7 +90,7 @@ func (d *cycleDrawing) paint(p *pen) {
 	for i, l := range d.m.lanes {
 		d.signal(p, l, d.lanes[i])
 	}
-	if w := d.m.watch; w != nil {
+	if w := d.m.watch; w != nil && *w <= d.m.end {
 		p.line(black, thinLine, dashed, [2]float64{crisp(d.x.x(*w)), d.plot.y0}, [2]float64{crisp(d.x.x(*w)), bottom})
 	}
 	d.figuresX(p, bottom)

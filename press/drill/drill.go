@@ -142,7 +142,7 @@ func random(seed uint64, what string) *rand.Rand {
 
 // hands says why no hand goes into the work space.
 func (d *Drill) hands() string {
-	return "Never put a hand into the work space. The approach is not force-limited: it strikes with at least " + words.Force(d.r.Impact.Early) +
+	return "Never put a hand into the work space. The approach is not force-limited: it strikes with at least " + words.EarlyBlow(d.r) +
 		". The push gives up to " + words.Force(d.r.Force.High) + " when the ram stands still. Return, homing and jogging crush as well"
 }
 

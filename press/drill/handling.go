@@ -143,7 +143,7 @@ func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
 }
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {
-	hit, push := words.Force(d.r.Impact.Early), words.Force(d.r.Force.High)
+	hit, push := words.EarlyBlow(d.r), words.Force(d.r.Force.High)
 	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, and the push begins at " + d.pos.At(d.s.Start) + ". Before that, the moving mass strikes with at least " + hit + ". " + d.byHand()
 	return d.asked(rng, "Something stands in the way of the fast approach. How hard is it struck?", why,
 		Choice{ID: "strike", Text: "With at least " + hit},

@@ -62,8 +62,8 @@ func (c *Cycle) heating(setting float64) Heating {
 }
 
 // impact computes what the moving mass adds to a push, against the low demand at the
-// seat.
-func (in *Input) impact(f *Force, demand float64) Impact {
+// seat, and beside the greatest push.
+func (in *Input) impact(f *Force, demand, greatest float64) Impact {
 	st, m, mass := &in.Station, &in.Motion, in.Ram.InertiaMass
 	seat := motion.Seat{Speed: m.SlowSpeed, Stiffness: st.Stiffness, Mass: mass}
 	typical, strong := seat, seat
@@ -75,5 +75,6 @@ func (in *Input) impact(f *Force, demand float64) Impact {
 		SeatExpected: typical.Expected(),
 		SeatBound:    strong.Bound(),
 		SeatStrong:   strong.Expected(),
+		EarlyPush:    greatest,
 	}
 }

@@ -48,7 +48,7 @@ func (w *work) run() {
 	}
 	out.Cycle = w.cycle()
 	out.Heating = out.Cycle.heating(out.Force.Setting)
-	out.Impact = in.impact(&out.Force, w.joint.push[low].seat())
+	out.Impact = in.impact(&out.Force, w.joint.push[low].seat(), w.force.at(w.p.Ram.SettingMax).typical)
 	w.catalogue()
 	w.findings()
 }

@@ -118,15 +118,26 @@ func (w *work) cautionImpact() {
 	}
 	most := w.p.Station.MaxForce
 	if i.Contact > most {
-		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
+		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most, "within": w.slowerThan(most)})
 	}
 	if i.SeatExpected > most {
-		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most})
+		w.say(ImpactSeat, w.seatPath(), figures{
+			"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most,
+			"within": w.slowerThan(most - w.r.Force.Typical), "within_strong": w.slowerThan(most - w.r.Force.High)})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {
 		w.say(NoForceAsked, "requirement.min_seating_force", nil)
 	}
+}
+
+// slowerThan gives the slow speed at which the blow alone is as large as a force, mm/s: the
+// blow grows with the speed. Not above 0: no speed is slow enough, or none does anything.
+func (w *work) slowerThan(force float64) float64 {
+	if v := w.p.Motion.SlowSpeed * force / w.r.Impact.Contact; !math.IsInf(v, 0) && !math.IsNaN(v) {
+		return v
+	}
+	return 0
 }
 
 // cautionPositions speaks of positions that cannot be typed in or do not mean what

@@ -160,3 +160,22 @@ func (d *drive) propose(f Force, all, inside steps) float64 {
 	}
 	return all.at(first)
 }
+
+// WeightDoubt is by how much every push is smaller than computed, N, should a curve whose
+// figures hold the weight have been taken while pressing down, of a ram that does not: once
+// the weight for a level one, twice for one that presses up. 0 where the direction in which
+// it was taken is given, where the figures do not hold the weight, or the ram presses down.
+func (r *Outcome) WeightDoubt() float64 {
+	ram := &r.work.p.Ram
+	if ram.Curve.Measured != MeasuredTool || ram.Curve.Taken != "" {
+		return 0
+	}
+	weight := ram.MovingMass * StandardGravity
+	switch ram.Direction {
+	case Up:
+		return 2 * weight
+	case Level:
+		return weight
+	}
+	return 0
+}

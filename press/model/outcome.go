@@ -256,6 +256,11 @@ type Impact struct {
 	// SeatStrong is SeatExpected from the push of a strong ram. It is shown and is no
 	// part of the document.
 	SeatStrong float64 `json:"-"`
+
+	// EarlyPush is what the motor pushes behind a blow in the approach, where no limit is
+	// in force: the typical push at the greatest setting. It is shown and is no part of the
+	// document.
+	EarlyPush float64 `json:"-"`
 }
 
 // Heating is the setting that heats like the cycle, %.

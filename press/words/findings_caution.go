@@ -142,16 +142,16 @@ func zoneTooShort(t *told) string {
 
 func impactContact(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "The moving mass may strike with " + force + " at first contact, over the " + limit + " that part and tool may bear: push more slowly."
+	return "The moving mass may strike with " + atLeastBare(t.r, force) + " at first contact, over the " + limit + " that part and tool may bear: " + slower(t.f("within")) + "." + RotorMissing(t.r)
 }
 
 func impactSeat(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	mend := "push more slowly"
+	mend := slower(t.f("within")) + seatStrongSpeed(t.f("within_strong"))
 	if t.Path != "motion.slow_speed" {
 		mend = "the push alone is over it, so set it lower"
 	}
-	return "With the blow of the moving mass the force at the seat may reach " + force + ", with a strong ram " + Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "."
+	return "With the blow of the moving mass the force at the seat may reach " + atLeastBare(t.r, force) + ", with a strong ram " + Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "." + RotorMissing(t.r)
 }
 
 func noForceAsked(*told) string {

@@ -7,7 +7,10 @@ import (
 )
 
 func presenceByOtherCheck(t *told) string {
-	return "A missing insert stops the ram at " + t.at("reading") + " and gives both signals: only the other check named in the plan finds it, so prove that check before every shift."
+	if none := noCheck(t.r.Plan); none != "" {
+		return "A missing insert passes as good: it stops the ram at " + t.at("reading") + " and gives both signals, and " + none + ". Name a real check, or leave the field empty: the plan is then not ready."
+	}
+	return "The other check named in the plan is the only barrier against a missing insert: that stops the ram at " + t.at("reading") + " and gives both signals, so prove the check before every shift."
 }
 
 // impactEarly says what the blow in the approach is over, and from which speed down it is
@@ -20,9 +23,9 @@ func impactEarly(t *told) string {
 	}
 	s := "The approach is not force-limited: at " + Speed(t.f("speed")) + " it strikes a part in its way with at least " + force + ", over " + over + ", and the motor pushes on behind it"
 	if within := down(t.f("within")); within >= t.f("slow") {
-		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier."
+		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier." + RotorMissing(t.r)
 	}
-	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier."
+	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier." + RotorMissing(t.r)
 }
 
 // down rounds a speed down to three significant digits, at most to 0.1 mm/s.

@@ -10,7 +10,7 @@ import (
 )
 
 // Headline says in plain words what the plan catches and what it never sees, and
-// first of all by how much it misses its targets. Of a plan with a blocker it says
+// first of all whether the blow is too hard and by how much the plan misses its targets. Of a plan with a blocker it says
 // that it is not ready, and why; it praises nothing of it. Every figure in it is
 // rounded so that the statement stays true.
 //
@@ -26,7 +26,14 @@ func Headline(p *press.Plan, r *press.Result) string {
 		}
 		return s
 	}
-	clauses := append(offTarget(p, r), passes(p, r)...)
+	var clauses []string
+	if blow := hardBlow(r); blow != "" {
+		clauses = append(clauses, blow)
+	}
+	if none := noCheck(p); r.MissingPasses() && none != "" {
+		clauses = append(clauses, "passes a missing insert, and "+none)
+	}
+	clauses = append(append(clauses, offTarget(p, r)...), passes(p, r)...)
 	clauses = append(clauses, catches(p, r)+", "+onAverage)
 	clauses = append(clauses, misses(p, r)...)
 	return upperFirst(strings.Join(clauses, "; ")) + "."
@@ -140,7 +147,7 @@ func misses(p *press.Plan, r *press.Result) []string {
 	} else if r.Narrow() && offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if r.MissingPasses() {
+	if none := noCheck(p); r.MissingPasses() && none == "" {
 		out = append(out, "a missing insert is left to the other check")
 	}
 	if p.Joint.Kind != press.Touch {
@@ -194,6 +201,12 @@ func Glance(p *press.Plan, r *press.Result) string {
 		return "Not ready: " + cause(r)
 	}
 	s := Accepted(p, r)
+	if r.MissingPasses() && noCheck(p) != "" {
+		s += ", but a missing insert passes"
+	}
+	if hardBlow(r) != "" {
+		s += ", but the blow is more than part and tool may bear"
+	}
 	if ppm := r.Risk.ProducerPPM; ppm != nil && *ppm > p.Targets.FalseRejectPPM {
 		s += ", but " + ppmOver(*ppm, p.Targets.FalseRejectPPM) + " are good and refused"
 	}

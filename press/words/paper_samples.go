@@ -110,9 +110,14 @@ func made(all []LimitSample) []LimitSample {
 }
 
 // SampleNotes say how samples are made and what they prove. Common practice, no source.
-func SampleNotes(p *press.Plan) []string {
+func SampleNotes(p *press.Plan, r *press.Result) []string {
 	out := []string{
 		"Made between its two bounds, a sample tells whether the station still judges rightly at the limit. One that lies far outside, such as a block a millimetre too tall, is refused by any station and proves nothing.",
+	}
+	if datum, rows := r.Datum(); rows {
+		height := PositionsOf(p).Fine().Length(datum)
+		out = append(out, "The ram feels the height above the nest, not that above the datum. Each sample holds its bounds only on a datum that lies "+height+" above the nest, as measured: "+
+			"one that lies 0.01\u202fmm higher or lower moves the reading by as much. On another datum, make the sample so that it stands its height and "+height+" above the nest.")
 	}
 	if p.Joint.Kind != press.Touch {
 		out = append(out, "A sample that is too tall is solid, or locked by a pin, a weld or glue that bears more than the push: an insert that merely stands off its seat would be pushed home, and then be accepted.")
@@ -157,7 +162,7 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 	if w, good := r.Window.Overlap, r.Window.GoodRange; w != nil && (w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9) {
 		t.Notes = append(t.Notes, "The window lets in heights that the drawing refuses: no sample can be made where it does. Change the window before any sample is made.")
 	}
-	t.Notes = append(append(t.Notes, SampleNotes(p)...),
+	t.Notes = append(append(t.Notes, SampleNotes(p, r)...),
 		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least "+TargetShare(s.Probability)+", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
 	)

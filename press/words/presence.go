@@ -11,10 +11,54 @@ import (
 // PresenceCheck names the other check that finds a missing insert, so that it can stand
 // in a sentence.
 func PresenceCheck(p *press.Plan) string {
-	if utf8.RuneCountInString(p.Station.PresenceCheck) > longName {
+	if NamesNoCheck(p.Station.PresenceCheck) || utf8.RuneCountInString(p.Station.PresenceCheck) > longName {
 		return "the other check"
 	}
 	return strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".")
+}
+
+// NamesNoCheck tells whether what was typed as the presence check denies that there is
+// one. The plan takes it for a name all the same, so everything that speaks of the check
+// has to say so.
+func NamesNoCheck(typed string) bool {
+	switch strings.ToLower(strings.Trim(typed, " \t.,;:!?()[]/\u00a0")) {
+	case "":
+		return strings.TrimSpace(typed) != "" // signs alone
+	case "none", "no", "not", "nil", "null", "nothing", "n/a", "n.a", "na", "n.n", "tbd", "tba", "x", "xx", "xxx", "0", "-", "--", "---", "\u2013", "\u2014", "_",
+		"no check", "no other check", "no presence check", "none yet", "not yet", "not any", "not present", "not used", "not applicable", "not available", "not needed",
+		"without", "missing", "unknown", "off", "false", "there is none", "no sensor", "to be defined", "to be determined":
+		return true
+	}
+	return false
+}
+
+// noCheck says that what was typed names no check; empty where it may name one.
+func noCheck(p *press.Plan) string {
+	if !NamesNoCheck(p.Station.PresenceCheck) {
+		return ""
+	}
+	return "\u201c" + strings.TrimSpace(p.Station.PresenceCheck) + "\u201d names no check that finds it"
+}
+
+// LeaveEmpty stands beside the field of the presence check where something was typed that
+// names none.
+func LeaveEmpty(typed string) string {
+	if !NamesNoCheck(typed) {
+		return ""
+	}
+	return "names no check: leave it empty when there is none"
+}
+
+// OnlyGoodWith says on what the setpoints of a plan rest beside themselves: on the other
+// check that alone finds a missing insert. Empty where nothing else is needed.
+func OnlyGoodWith(p *press.Plan, r *press.Result) string {
+	if !r.MissingPasses() || p.Station.PresenceCheck == "" {
+		return ""
+	}
+	if none := noCheck(p); none != "" {
+		return "a missing insert passes: " + none
+	}
+	return "only good with: " + strings.TrimSpace(p.Station.PresenceCheck)
 }
 
 // GoodIf is the verdict where a missing insert gives both signals and another check is

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -63,4 +64,47 @@ func TestLateArrivalAndNothing(t *testing.T) {
 	// The push end past the zone: zone alone has no part by plan, and the same cause.
 	p = example(t, changes{"window.zone_end": "115.20", "window.push_stroke": "8.2"})
 	assert.Contains(t, PairTexts(p, press.Evaluate(p))[2].Meaning, "seated, but the force was not reported in time")
+}
+
+// What is typed to say that there is no other check is told as that: in the note, in the
+// headline, on the card, among what is not seen and where the setpoints are copied. The
+// plan counts it as a name, so nothing else stops the reader.
+func TestATypedNoNamesNoCheck(t *testing.T) {
+	for typed, none := range map[string]bool{"none": true, "No.": true, " - ": true, "N/A": true, "\u2014": true, "(none)": true, "?": true, "": false, "light barrier B3": false, "no-contact sensor N1": false, "nest sensor": false} {
+		assert.Equal(t, none, NamesNoCheck(typed), typed)
+	}
+	for typed, none := range map[string]bool{"none": true, "light barrier B3": false} {
+		p := example(t, with(otherCheck, changes{"station.presence_check": typed}))
+		r := press.Evaluate(p)
+		note := found(t, press.PresenceByOtherCheck, with(otherCheck, changes{"station.presence_check": typed}))
+		require.False(t, r.Blocked())
+		const names = "\u201cnone\u201d names no check"
+		for where, text := range map[string]string{"note": note.Message, "headline": Headline(p, r), "unseen": strings.Join(Unseen(p, r), " "), "copied": OnlyGoodWith(p, r)} {
+			assert.Equal(t, none, strings.Contains(text, names), "%s: %s", where, text)
+		}
+		assert.Equal(t, none, strings.HasPrefix(Headline(p, r), "Passes a missing insert"), typed)
+		assert.Equal(t, none, strings.Contains(Glance(p, r), "but a missing insert passes"))
+		assert.Equal(t, none, LeaveEmpty(typed) != "")
+		if !none {
+			assert.True(t, strings.HasPrefix(note.Message, "The other check named in the plan is the only barrier"), note.Message)
+			assert.Equal(t, "only good with: light barrier B3", OnlyGoodWith(p, r))
+		}
+	}
+	assert.Empty(t, OnlyGoodWith(example(t, nil), press.Evaluate(example(t, nil))))
+}
+
+// Where the nest itself stops the ram before the push ends, nothing asks for no arrival on
+// the empty nest: the rule asks for what the shift check has in its row (by hand: nest at
+// 140, push to 141).
+func TestTheRuleOfTheEmptyNestFollowsThePlan(t *testing.T) {
+	p := example(t, changes{"window.push_stroke": "35", "window.approach_end": "107", "ram.stroke": "150"})
+	r := press.Evaluate(p)
+	stop, stops := r.NestStops()
+	require.True(t, stops)
+	push := shiftPushes(p, r)[0]
+	assert.Contains(t, push.lamps, "arrival on")
+	assert.Contains(t, ReadingRule(p, r), "it must show "+push.lamps)
+	assert.Equal(t, Pair{true, stop.Zone}.String(), push.lamps)
+	assert.NotContains(t, ReadingRule(p, r), "a move that merely ends must")
+	assert.Contains(t, ReadingRule(example(t, nil), press.Evaluate(example(t, nil))), "a move that merely ends must give no arrival")
 }

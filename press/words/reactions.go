@@ -200,7 +200,7 @@ func (m reactions) empty() string {
 			return m.showing("Push once without an insert", ": the lamps must show "+Pair{*f.Arrival, *f.Zone}.String()+".")
 		}
 	}
-	return m.showing("Push once with an empty nest", ": a move that merely ends must give no arrival.")
+	return m.showing("Push once with an empty nest", ": "+emptyPush(m.r)+".")
 }
 
 func (m reactions) limits() string {

@@ -11,7 +11,18 @@ import (
 func ReadingRule(p *press.Plan, r *press.Result) string {
 	return "See both signals off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
 		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
-		"Push an empty nest before the first part: a move that merely ends must give no arrival."
+		"Push an empty nest before the first part: " + emptyPush(r) + "."
+}
+
+// emptyPush says what the push of the empty nest must show: no arrival, because its move
+// merely ends, unless the nest itself stops the ram before that.
+func emptyPush(r *press.Result) string {
+	stop, stops := r.NestStops()
+	if !stops {
+		return "a move that merely ends must give no arrival"
+	}
+	return "the nest itself stops the ram before the push ends, so it must show " + Pair{true, stop.Zone}.String() +
+		"; that a move which merely ends gives no arrival is proved at set-up, with a push end short of the nest"
 }
 
 // atLeast says how long the watch time is; empty without a push end.

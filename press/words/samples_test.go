@@ -30,7 +30,7 @@ func TestSamplesAreBounded(t *testing.T) {
 	assert.Contains(t, notes, "proves nothing")
 	assert.Contains(t, notes, "is solid, or locked")
 	p = example(t, with(touch, changes{"parts[2].contact": "0"}))
-	assert.NotContains(t, strings.Join(SampleNotes(p), "\n"), "locked", "nothing is pressed in")
+	assert.NotContains(t, strings.Join(SampleNotes(p, press.Evaluate(p)), "\n"), "locked", "nothing is pressed in")
 }
 
 // TestMasterHasLimits: the shift check and the first parts say from where to where the
@@ -54,4 +54,20 @@ func TestMasterHasLimits(t *testing.T) {
 	assert.Empty(t, Judged(p, *worn), "no part is judged")
 	assert.Contains(t, strings.Join(paperOf(t, "shift", p).Notes, "\n"), OneIn(share))
 	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), OneIn(share))
+}
+
+// Limit samples are judged with their datum at its mean: where rows make one up, it is said
+// on which height they hold and what another does. By hand: the flange of 3 mm is the datum,
+// so a sample of a height stands 3 mm more above the nest, and reads as such.
+func TestSamplesOnADatumSayOnWhich(t *testing.T) {
+	datum := changes{"parts[1].insert": "false", "parts[1].datum": "true", "parts[1].minus": "0.02", "parts[1].plus": "0.02", "requirement.height_low": "21.95", "requirement.height_high": "22.05"}
+	p := example(t, datum)
+	r := press.Evaluate(p)
+	height, rows := r.Datum()
+	require.True(t, rows)
+	require.InDelta(t, 3, height, 1e-9)
+	assert.InDelta(t, r.Travel.SeatReading, r.ReadingOf(r.Stack.Seat.Mean-height), 1e-9)
+	assert.Contains(t, plain(strings.Join(SampleNotes(p, r), "\n")), "only on a datum that lies 3.000 mm above the nest")
+	p = example(t, nil)
+	assert.NotContains(t, strings.Join(SampleNotes(p, press.Evaluate(p)), "\n"), "datum")
 }

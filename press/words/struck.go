@@ -12,7 +12,7 @@ func overStrike(r *press.Result) string {
 		return ""
 	}
 	force, most, _ := forces(r.Impact.Early, r.Force.Cap)
-	return "at least " + force + ", where part and tool may bear " + most
+	return "at least " + force + aboutRotor(r, " without the rotor") + ", where part and tool may bear " + most
 }
 
 // struckHow says in the rows of failures that a fault is met in the approach, and
@@ -34,10 +34,10 @@ func struckTwice(r *press.Result) bool {
 // SeatBlow says what the range of the force at the seat is made of, how far a strong ram
 // takes it, and where that is over what part and tool may bear.
 func SeatBlow(r *press.Result) string {
-	most := r.Force.Cap
-	if r.Impact.SeatStrong <= most {
-		return "the push alone, to push and blow; with a strong ram to " + Fixed(r.Impact.SeatStrong, 0)
+	most, d, over := r.Force.Cap, 0, ""
+	if r.Impact.SeatStrong > most {
+		d = apart(r.Impact.SeatStrong, most, 0)
+		over = ", over the " + Fixed(most, d) + " that may be borne"
 	}
-	d := apart(r.Impact.SeatStrong, most, 0)
-	return "the push alone, to push and blow; with a strong ram to " + Fixed(r.Impact.SeatStrong, d) + ", over the " + Fixed(most, d) + " that may be borne"
+	return "the push alone, to push and blow; with a strong ram to " + atLeastBare(r, Fixed(r.Impact.SeatStrong, d)) + over + aboutRotor(r, "; "+noRotor)
 }

@@ -28,6 +28,9 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		if p.Station.PresenceCheck != "" {
 			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
 		}
+		if none := noCheck(p); none != "" {
+			s = "A missing insert: " + none + "."
+		}
 		out = append(out, s)
 	}
 	if !p.MarksInsert() {
@@ -67,7 +70,7 @@ func nestStops(p *press.Plan, r *press.Result) string {
 	switch {
 	case !stop.Zone:
 		return s + "."
-	case p.Station.PresenceCheck != "":
+	case p.Station.PresenceCheck != "" && noCheck(p) == "":
 		return s + ". Only the other check tells it from a good part: " + strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".") + "."
 	}
 	return s + ", as a good part does."
@@ -82,7 +85,8 @@ func noticed(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	return s
 }
 
-// Perfect says what was not given and is taken as perfect; empty when nothing is.
+// Perfect says what was not given and is taken as perfect, the direction of the curve
+// included; empty when nothing is.
 func Perfect(r *press.Result) string {
 	var what []string
 	for _, f := range r.Findings {
@@ -93,8 +97,18 @@ func Perfect(r *press.Result) string {
 			what = append(what, lowerFirst(field.Label))
 		}
 	}
-	if len(what) == 0 {
-		return ""
+	said := WeightDoubt(r)
+	if len(what) > 0 {
+		said = strings.TrimSuffix("Taken as perfect, because not given: "+and(what)+". "+said, " ")
 	}
-	return "Taken as perfect, because not given: " + and(what) + "."
+	return said
+}
+
+// WeightDoubt says what a curve taken at the tool leaves open while nobody has said how the
+// ram stood; empty where nothing is.
+func WeightDoubt(r *press.Result) string {
+	if by := r.WeightDoubt(); by > 0 {
+		return "It is not said how the ram stood when its curve was taken at the tool: if it pressed down, every push is " + Force(by) + " less than here."
+	}
+	return ""
 }

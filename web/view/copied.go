@@ -14,6 +14,9 @@ func copied(p *press.Plan, r *press.Result, setpoints []words.Setpoint, standing
 	if r.Blocked() {
 		rows = append(rows, []string{"NOT READY: " + words.NotReady(r)})
 	}
+	if check := words.OnlyGoodWith(p, r); check != "" {
+		rows = append(rows, []string{check})
+	}
 	if older {
 		rows = append(rows, []string{"older than the entries"})
 	}

@@ -74,3 +74,16 @@ func TestCopiedIsNoFormula(t *testing.T) {
 	assert.Contains(t, lines, "Zone start\t115.08\tmm\t'=P1\t11508\t1/100 mm")
 	assert.NotContains(t, b.Result.Copy, "\u202f")
 }
+
+// TestCopiedNamesTheOtherCheck: setpoints that rest on another check never travel without it.
+func TestCopiedNamesTheOtherCheck(t *testing.T) {
+	p, faults := press.Decode(example(t))
+	require.Empty(t, faults)
+	d := p.Draft()
+	d.Set("parts[1].insert", "false")
+	d.Set("station.presence_check", "light barrier B3")
+	p, faults = d.Check()
+	require.Empty(t, faults)
+	lines, _ := copiedOf(t, p.JSON(), nil)
+	assert.Equal(t, "only good with: light barrier B3", lines[0])
+}

@@ -5,8 +5,12 @@ import (
 	"ramplan/press/words"
 )
 
-// readAs says as what a doubtful figure is read; empty for any other.
+// readAs says as what a doubtful figure is read, and of a presence check that it names none;
+// empty for any other.
 func readAs(f *press.Field, text string) string {
+	if f.Path == "station.presence_check" {
+		return words.LeaveEmpty(text)
+	}
 	x, doubtful := f.Doubtful(text)
 	if !doubtful {
 		return ""

@@ -112,7 +112,7 @@ func (w writer) sampleTable() page.SampleTable {
 		return out
 	}
 	out.Asked += " " + words.SamplesMade(w.p, w.r)
-	out.Notes = words.SampleNotes(w.p)
+	out.Notes = words.SampleNotes(w.p, w.r)
 	for _, x := range words.LimitSamples(w.p, w.r) {
 		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: "Refuse it: not both signals on.", Probability: words.TargetShare(s.Probability)}
 		switch {

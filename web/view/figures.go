@@ -31,7 +31,7 @@ func (w writer) force() []page.Figure {
 	out := []page.Figure{
 		figure("Needed at the seat", f.Need, 0, "N"),
 		figure("Allowed at most", f.Cap, 0, "N"),
-		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: "at rest; typically " + words.Fixed(f.Typical, 0)},
+		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: words.AtRest(w.r)},
 	}
 	if f.Settings != nil {
 		out = append(out, page.Figure{Label: "Settings inside", Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})
@@ -43,10 +43,10 @@ func (w writer) force() []page.Figure {
 	}
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
-		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: words.SeatBlow(w.r)},
-		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
-		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: "the motor pushes on behind it"},
+		page.Figure{Label: "Met at first contact", Value: words.BlowFigure(w.r, w.r.Impact.Contact), Unit: "N", Exact: words.Exact(w.r.Impact.Contact), Note: words.BlowNote(w.r)},
+		page.Figure{Label: "Met at the seat", Value: words.Fixed(f.Typical, 0) + " to " + words.BlowFigure(w.r, w.r.Impact.SeatExpected), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: words.SeatBlow(w.r)},
+		page.Figure{Label: "At the seat, undamped", Value: words.BlowFigure(w.r, w.r.Impact.SeatBound), Unit: "N", Note: words.BoundNote(w.r)},
+		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: words.EarlyNote(w.r)},
 	)
 }
 

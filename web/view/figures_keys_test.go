@@ -39,14 +39,14 @@ var shownRows = []shownRow{
 
 	{"force", "Needed at the seat", "{force.need|0}", "N", "", "force.need", ""},
 	{"force", "Allowed at most", "{force.cap|0}", "N", "", "force.cap", ""},
-	{"force", "At this setting", "{force.low|0} to {force.high|0}", "N", "at rest; typically {force.typical|0}", "", ""},
+	{"force", "At this setting", "{force.low|0} to {force.high|0}", "N", "at rest; typically {force.typical|0}…", "", ""},
 	{"force", "Settings inside", "{force.settings[0]|1} to {force.settings[1]|1}", "%", "", "", "none"},
 	{"force", "Steps inside", "{force.steps[0]|trim2} to {force.steps[1]|trim2}", "%", "", "", ""},
 	{"force", "One step is worth", "{shown.step_worth|0}", "N", "at this setting", "shown.step_worth", ""},
 	{"force", "Met at first contact", "{impact.contact|0}", "N", "", "impact.contact", ""},
 	{"force", "Met at the seat", "{force.typical|0} to {impact.seat_expected|0}", "N", "the push alone, to push and blow; with a strong ram to {shown.seat_strong|0}…", "impact.seat_expected", ""},
 	{"force", "At the seat, undamped", "{impact.seat_bound|0}", "N", "a bound, no forecast", "", ""},
-	{"force", "Met in the approach", "at least {impact.early|0}", "N", "the motor pushes on behind it", "impact.early", ""},
+	{"force", "Met in the approach", "at least {impact.early|0}", "N", "the motor pushes on behind it…", "impact.early", ""},
 
 	{"joint", "Demand at the seat", "{joint.demand[0]|0} to {joint.demand[2]|0}", "N", "mean {joint.demand[1]|0}", "", ""},
 	{"joint", "Interference", "{joint.interference[0]|1} to {joint.interference[2]|1}", "µm", "mean {joint.interference[1]|1}", "", ""},

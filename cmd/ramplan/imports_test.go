@@ -19,6 +19,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/stack":     {nil, []string{"net/http", "os", plot}},
 	"press/fit":       {nil, []string{"net/http", "os", plot}},
 	"press/motion":    {nil, []string{"net/http", "os", plot}},
+	"press/probe":     {[]string{"press/stack"}, []string{"net/http", "os", plot}},
 	"press/sequence":  {[]string{"press/motion"}, []string{"net/http", "os", plot}},
 	"press/verdict":   {nil, []string{"net/http", "os", plot}},
 	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},

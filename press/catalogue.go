@@ -191,9 +191,9 @@ func (w *work) outcome(name string, o occasion, s stuck) (row FaultRow, met bool
 		zone = *s.zone
 	}
 	row.Arrival, row.Zone = &arrival, &zone
-	row.Verdict = FaultWord
-	if words := w.r.Verdict.Table.Words(arrival, zone); len(words) > 0 {
-		row.Verdict = strings.Join(words, " or ")
+	row.Verdict, row.Words = FaultWord, w.r.Verdict.Table.Words(arrival, zone)
+	if len(row.Words) > 0 {
+		row.Verdict = strings.Join(row.Words, " or ")
 	}
 	return row, true
 }

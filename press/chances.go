@@ -20,9 +20,9 @@ func index(on bool) int {
 
 // ChancesOf tells what the signals say of a row of the fault catalogue. It is
 // false for a result without signals and for a row that there is not.
-func (r *Result) ChancesOf(p *Plan, row int) (Chances, bool) {
-	w, ok := r.known(p)
-	if !ok || row < 0 || row >= len(w.visits) {
+func (r *Result) ChancesOf(row int) (Chances, bool) {
+	w := r.work
+	if row < 0 || row >= len(w.visits) {
 		return Chances{}, false
 	}
 	return w.chances(w.visits[row]), true
@@ -30,20 +30,11 @@ func (r *Result) ChancesOf(p *Plan, row int) (Chances, bool) {
 
 // ChancesAt tells what the signals say where a part would stop the ram at a
 // reading without error, mm.
-func (r *Result) ChancesAt(p *Plan, reading float64) (Chances, bool) {
-	w, ok := r.known(p)
-	if !ok {
+func (r *Result) ChancesAt(reading float64) (Chances, bool) {
+	if !r.work.zone.known {
 		return Chances{}, false
 	}
-	return w.chances(visit{occasion: restsAt(reading)}), true
-}
-
-// known gives the evaluation of a plan whose signals are known.
-func (r *Result) known(p *Plan) (*work, bool) {
-	if r.work == nil || r.work.p != p {
-		r = Evaluate(p)
-	}
-	return r.work, r.work.zone.known
+	return r.work.chances(visit{occasion: restsAt(reading)}), true
 }
 
 // chances weighs the stretches of readings on which the signals stay the same.

@@ -2,6 +2,7 @@ package press
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -16,7 +17,7 @@ func TestChancesAreTheDetection(t *testing.T) {
 		p := randomPlan(t)
 		r := Evaluate(p)
 		for i, row := range r.Faults {
-			c, ok := r.ChancesOf(p, i)
+			c, ok := r.ChancesOf(i)
 			require.True(t, ok)
 			sum := c.Early
 			for _, arrival := range []bool{false, true} {
@@ -54,12 +55,31 @@ func TestChancesAreTheDetection(t *testing.T) {
 func TestChancesAtAnEdge(t *testing.T) {
 	p := example(t)
 	r := Evaluate(p)
-	c, ok := r.ChancesAt(p, 115.08)
+	c, ok := r.ChancesAt(115.08)
 	require.True(t, ok)
 	assert.InDelta(t, 0.5, c.Of(true, true), 1e-6)
 	assert.InDelta(t, 0.5, c.Of(true, false), 1e-6)
-	c, _ = r.ChancesAt(p, 116)
+	c, _ = r.ChancesAt(116)
 	assert.InDelta(t, 1, c.Of(false, true), 1e-9)
-	_, ok = r.ChancesOf(p, len(r.Faults))
+	_, ok = r.ChancesOf(len(r.Faults))
 	assert.False(t, ok)
+}
+
+// A verdict has its words one by one, and as one text for the document.
+func TestVerdictIsAList(t *testing.T) {
+	several := 0
+	rapid.Check(t, func(t *rapid.T) {
+		for _, f := range Evaluate(randomPlan(t)).Faults {
+			switch len(f.Words) {
+			case 0:
+				assert.Contains(t, []string{EarlyContact, FaultWord}, f.Verdict)
+			case 1:
+				assert.Equal(t, f.Words[0], f.Verdict)
+			default:
+				several++
+				assert.Equal(t, strings.Join(f.Words, " or "), f.Verdict)
+			}
+		}
+	})
+	assert.Positive(t, several)
 }

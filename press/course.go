@@ -52,32 +52,24 @@ type visit struct {
 
 // CourseOf follows the ram through a row of the fault catalogue. It is false for
 // a result without signals.
-func (r *Result) CourseOf(p *Plan, row int) (Course, bool) {
-	if row < 0 || row >= len(r.Faults) {
+func (r *Result) CourseOf(row int) (Course, bool) {
+	w := r.work
+	if row < 0 || row >= len(w.visits) {
 		return Course{}, false
 	}
-	return r.course(p, func(w *work) visit { return w.visitOf(row) })
+	return w.course(w.visitOf(row)), true
 }
 
 // CourseAt follows the ram onto a part of a height above the datum, whose insert
 // is taller or lower than the nominal one by as much.
-func (r *Result) CourseAt(p *Plan, height float64) (Course, bool) {
-	return r.course(p, func(w *work) visit {
-		at := w.seated.base - height
-		touch := w.parts.xContact + at - w.seated.nominal
-		return visit{occasion: occasion{reading: at, contact: touch}, touch: touch}
-	})
-}
-
-func (r *Result) course(p *Plan, of func(*work) visit) (Course, bool) {
-	if r.work == nil || r.work.p != p {
-		r = Evaluate(p)
-	}
+func (r *Result) CourseAt(height float64) (Course, bool) {
 	w := r.work
 	if !w.zone.known {
 		return Course{}, false
 	}
-	return w.course(of(w)), true
+	at := w.seated.base - height
+	touch := w.parts.xContact + at - w.seated.nominal
+	return w.course(visit{occasion: occasion{reading: at, contact: touch}, touch: touch}), true
 }
 
 // visitOf is what comes to the station in a row of the catalogue, and where the

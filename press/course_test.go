@@ -16,7 +16,7 @@ func TestCoursesEndAsTheCatalogueSays(t *testing.T) {
 		p := randomPlan(t)
 		r := Evaluate(p)
 		for i, row := range r.Faults {
-			c, ok := r.CourseOf(p, i)
+			c, ok := r.CourseOf(i)
 			require.True(t, ok)
 			require.NotEmpty(t, c.Frames)
 			before := Frame{Time: math.Inf(-1)}
@@ -48,7 +48,7 @@ func TestCoursesTakeTheirTime(t *testing.T) {
 	p := example(t)
 	r := Evaluate(p)
 	for i, row := range r.Faults {
-		c, _ := r.CourseOf(p, i)
+		c, _ := r.CourseOf(i)
 		if row.Time == nil || row.Name == RowArrivalStuckOff {
 			continue
 		}
@@ -66,17 +66,17 @@ func TestCourseOfAHeight(t *testing.T) {
 	p := example(t)
 	r := Evaluate(p)
 	for _, reading := range []float64{114.9, 115.1, 115.19} {
-		c, ok := r.CourseAt(p, r.HeightOf(p, reading))
+		c, ok := r.CourseAt(r.HeightOf(reading))
 		require.True(t, ok)
 		assert.InDelta(t, reading, c.Rest, 1e-9)
 		assert.True(t, c.Met)
 	}
-	low, _ := r.CourseAt(p, r.HeightOf(p, 115.3))
+	low, _ := r.CourseAt(r.HeightOf(115.3))
 	assert.False(t, low.Met, "the ram ends before this part is seated")
 	assert.Equal(t, *r.Travel.PushEnd, low.Rest)
 	assert.False(t, low.Arrival)
 	assert.True(t, low.Zone)
-	tall, _ := r.CourseAt(p, r.HeightOf(p, 108))
+	tall, _ := r.CourseAt(r.HeightOf(108))
 	assert.True(t, tall.Early, "it is met at 101, before the push begins")
 }
 
@@ -86,7 +86,7 @@ func TestZoneFollowsTheRam(t *testing.T) {
 	r := Evaluate(p)
 	z, ok := r.Signals()
 	require.True(t, ok)
-	c, _ := r.CourseOf(p, 0)
+	c, _ := r.CourseOf(0)
 	changes := 0
 	for i, f := range c.Frames[1:] {
 		before := c.Frames[i]

@@ -81,5 +81,6 @@ func (w *work) impact() {
 		Early:        motion.ImpactForce(m.ApproachSpeed, st.Stiffness, mass),
 		SeatExpected: typical.Expected(),
 		SeatBound:    strong.Bound(),
+		SeatStrong:   strong.Expected(),
 	}
 }

@@ -110,16 +110,19 @@ func (d *Draft) build(doc *node) Problems {
 
 // put places one entry, making the containers on the way as the schema has them.
 func (n *node) put(e Entry) *Problem {
-	unknown := &Problem{Path: clip(e.Path, 80), Code: CodeUnknown, Message: "no such field"}
+	unknown := func() *Problem {
+		return &Problem{Path: clip(e.Path, 80), Code: CodeUnknown, Message: "no such field"}
+	}
 	s := root
-	steps := splitPath(e.Path)
+	var t trail
+	steps := t.split(e.Path)
 	if len(steps) == 0 {
-		return unknown
+		return unknown()
 	}
 	for i, st := range steps {
 		next := s.step(st)
 		if next == nil {
-			return unknown
+			return unknown()
 		}
 		last := i == len(steps)-1
 		if last && next.blank(e.Text) {
@@ -127,7 +130,7 @@ func (n *node) put(e Entry) *Problem {
 		}
 		child, fits := n.child(st)
 		if !fits {
-			return unknown
+			return unknown()
 		}
 		if child == nil {
 			child = next.empty()

@@ -4,9 +4,9 @@ import "sync"
 
 // Evaluate computes everything that the plan leads to, in the order in which
 // one figure rests on another. Every plan has a result: where a blocker leaves a
-// figure without a meaning, the figure is nil.
+// figure without a meaning, the figure is nil. The result knows its plan.
 func Evaluate(p *Plan) *Result {
-	w := &work{p: p, r: &Result{Format: ResultFormat, PlanDigest: p.Digest()}}
+	w := &work{p: p, r: &Result{Format: ResultFormat, PlanDigest: p.Digest(), Plan: p}}
 	w.run()
 	w.r.work = w
 	return w.r

@@ -32,10 +32,11 @@ func TestExtremeEntriesHaveAResult(t *testing.T) {
 			done := make(chan any, 1)
 			go func() {
 				defer func() { done <- recover() }()
-				if _, err := Evaluate(p).JSON(false); err != nil {
+				r := Evaluate(p)
+				if _, err := r.JSON(false); err != nil {
 					panic(err)
 				}
-				Trace(p)
+				r.Traces()
 			}()
 			select {
 			case fault := <-done:

@@ -37,17 +37,25 @@ func (w *work) blockReadings() {
 		if !w.nominalOutside() {
 			f["ppm"] = *refused
 		}
-		w.say(NominalRejected, w.zonePath(), f)
+		w.say(NominalRejected, w.rejectPath(), f)
 	}
 	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
 	if home > z.a+slack {
-		w.say(BeyondStroke, "station.home", figures{"position": home, "limit": z.a})
+		path := "station.home"
+		if w.p.Window.ApproachEnd != nil {
+			path = "window.approach_end"
+		}
+		w.say(BeyondStroke, path, figures{"position": home, "limit": z.a, "home": 1})
 	}
 	if z.e != nil && *z.e > stroke+slack {
-		w.say(BeyondStroke, w.byHand(w.p.Window.PushStroke, "window.push_stroke"), figures{"position": *z.e, "limit": stroke, "push_end": 1})
+		w.say(BeyondStroke, w.farPath(), figures{"position": *z.e, "limit": stroke, "push_end": 1})
 	}
 	if z.z2 != nil && *z.z2 > stroke+slack {
-		w.say(BeyondStroke, w.byHand(w.p.Window.ZoneEnd, "window.zone_end"), figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
+		path := "window.zone_end"
+		if w.p.Window.ZoneEnd == nil { // it follows the push end
+			path = w.farPath()
+		}
+		w.say(BeyondStroke, path, figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
 }
 
@@ -57,6 +65,19 @@ const quarter = 250000
 // nominalOutside tells whether the nominal part does not give both signals.
 func (w *work) nominalOutside() bool {
 	return w.seated.nominal < w.zone.first-slack || w.seated.nominal > w.zone.last+slack
+}
+
+// rejectPath leads to what refuses the nominal part, or a quarter of all: the setting
+// where it stalls, else the edge of the overlap that it lies beyond.
+func (w *work) rejectPath() string {
+	if w.nominalOutside() && w.seated.stalled {
+		return "window.setting"
+	}
+	tall := w.seated.nominal < w.zone.first-slack
+	if !w.nominalOutside() {
+		tall = w.tighter()
+	}
+	return w.edgePath(tall)
 }
 
 // looksGood speaks of every row of the catalogue that should not be good, stands
@@ -79,51 +100,11 @@ func (w *work) looksGood() {
 	}
 }
 
-// edgePath is the hand-set field behind the edge of the overlap on the side of tall
-// or short parts.
-func (w *work) edgePath(tall bool) string {
-	z, win := &w.zone, &w.p.Window
-	switch {
-	case tall && win.ZoneStart != nil && *z.z1 >= z.a:
-		return "window.zone_start"
-	case tall && win.ApproachEnd != nil:
-		return "window.approach_end"
-	case !tall && win.ZoneEnd != nil && *z.z2 <= *z.e:
-		return "window.zone_end"
-	case !tall && win.PushStroke != nil:
-		return "window.push_stroke"
-	}
-	return w.zonePath()
-}
-
-// zonePath is the field that moves the overlap: the one set by hand, if any;
-// else what it was proposed from.
-func (w *work) zonePath() string {
-	win := &w.p.Window
-	for _, hand := range []struct {
-		value *float64
-		path  string
-	}{
-		{win.ZoneStart, "window.zone_start"},
-		{win.ZoneEnd, "window.zone_end"},
-		{win.PushStroke, "window.push_stroke"},
-		{win.ApproachEnd, "window.approach_end"},
-	} {
-		if hand.value != nil {
-			return hand.path
-		}
-	}
-	if w.seated.stalled {
-		return "window.setting"
-	}
-	return "requirement.height_low"
-}
-
-// byHand is the field that was set by hand, or the nest, from which the proposal
-// came.
-func (w *work) byHand(value *float64, path string) string {
-	if value != nil {
-		return path
+// farPath is what moved the push end too far: what was set by hand, or the nest, from
+// which the proposal came.
+func (w *work) farPath() string {
+	if w.p.Window.PushStroke != nil {
+		return w.endPath()
 	}
 	return "station.nest"
 }

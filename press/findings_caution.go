@@ -20,8 +20,7 @@ func (w *work) cautionSetUp() {
 		}
 	}
 	if v := w.r.Verdict; v != nil && v.Ambiguous {
-		sure := w.sure()
-		w.say(AmbiguousTable, w.zonePath(), figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High})
+		w.cautionTable()
 	}
 	if !w.p.MarksInsert() && w.p.Station.PresenceCheck == "" {
 		w.say(InsertNotMarked, "parts[0].insert", nil)
@@ -35,11 +34,31 @@ func (w *work) cautionSetUp() {
 // offStep tells whether a value is no whole multiple of a step.
 func offStep(x, step float64) bool { return math.Abs(x-math.Round(x/step)*step) > slack }
 
-// narrow tells what makes the accepted readings narrow: a zone or an end set by hand,
-// else the largest part of the reading's uncertainty.
+// cautionTable speaks of a table that cannot be trusted. What is not off where it should
+// be has no figure.
+func (w *work) cautionTable() {
+	z, sure, off := &w.zone, w.sure(), w.slips()
+	f := figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High}
+	for name, by := range map[string]float64{"zone_start_off": off.zoneStart, "push_end_off": off.pushEnd, "zone_end_off": off.zoneEnd} {
+		if by > 0 {
+			f[name] = by
+		}
+	}
+	path := "station.presence_check" // nothing is off: it is the missing insert
+	if off != (slips{}) {
+		path = w.zonePath()
+	}
+	w.say(AmbiguousTable, path, f)
+}
+
+// narrow tells what makes the accepted readings narrow: an edge set by hand, that on the
+// side further inside the drawing first, else the largest part of the reading's
+// uncertainty.
 func (w *work) narrow() doubt {
-	if win := &w.p.Window; win.ZoneStart != nil || win.ZoneEnd != nil || win.PushStroke != nil || win.ApproachEnd != nil {
-		return doubt{path: w.zonePath()}
+	for _, tall := range []bool{w.tighter(), !w.tighter()} {
+		if path := w.edgeByHand(tall); path != "" {
+			return doubt{path: path}
+		}
 	}
 	return w.doubt()
 }
@@ -80,7 +99,7 @@ func (w *work) cautionImpact() {
 		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
 	}
 	if i.SeatExpected > most {
-		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "limit": most})
+		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {

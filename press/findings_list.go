@@ -1,5 +1,7 @@
 package press
 
+import "strings"
+
 // figures of a finding, by name.
 type figures = map[string]float64
 
@@ -14,7 +16,17 @@ func (w *work) say(code, path string, f figures) {
 
 // sayAs adds a finding of a code that can have either of two severities.
 func (w *work) sayAs(s Severity, code, path string, f figures) {
-	w.r.Findings = append(w.r.Findings, Finding{Severity: s, Code: code, Path: path, Figures: f})
+	w.r.Findings = append(w.r.Findings, Finding{Severity: s, Code: code, Path: path, Row: w.rowName(path), Figures: f})
+}
+
+// rowName is what the row of the parts is called that a path names or lies in.
+func (w *work) rowName(path string) string {
+	for i, row := range w.p.Parts {
+		if at := RowPath("parts[]", i); path == at || strings.HasPrefix(path, at+".") {
+			return strings.TrimSpace(row.Name)
+		}
+	}
+	return ""
 }
 
 // findings lists everything that there is to say about the plan, each thing

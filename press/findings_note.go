@@ -6,7 +6,8 @@ func (w *work) notes() {
 		w.say(PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && w.r.Pressable() && (w.pastEarliest() || w.twoMetEarly()) {
-		w.say(ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most})
+		speed := w.p.Motion.ApproachSpeed // the blow grows with it
+		w.say(ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most, "speed": speed, "within": speed * most / early, "slow": w.p.Motion.SlowSpeed})
 	}
 	if c := ram.SettingContinuous; c != nil && w.r.Force.Setting > *c {
 		w.say(ClampedHot, "ram.setting_continuous", figures{"setting": w.r.Force.Setting, "limit": *c})

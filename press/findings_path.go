@@ -77,15 +77,13 @@ func (row Part) inHeight() float64 {
 // acceptPath leads to what lets wrong heights in: the guard factor, unless the edge that
 // lets most of them in is set by hand, where it does nothing.
 func (w *work) acceptPath() string {
-	good := w.r.Window.GoodRange
-	return w.guardPath(w.zone.first-good[0] < good[1]-w.zone.last)
+	return w.guardPath(!w.tighter())
 }
 
 // refusePath leads to what refuses good parts, in the same way. A guard factor of 0
 // cannot be lowered.
 func (w *work) refusePath() string {
-	good := w.r.Window.GoodRange
-	path := w.guardPath(w.zone.first-good[0] > good[1]-w.zone.last)
+	path := w.guardPath(w.tighter())
 	if path == guardField && w.p.Window.GuardFactor == 0 {
 		return w.doubt().path
 	}

@@ -10,9 +10,9 @@ func (r *Result) MasterWithin() float64 { return 2 * r.Window.Uncertainty }
 // master of the nominal height is pressed once, and must give both signals and read
 // from low to high, mm. It is over the same errors of a reading as the detection of the
 // fault catalogue, and false where no verdict is known or no wear is asked about.
-func (r *Result) WearFound(p *Plan, low, high float64) (share float64, ok bool) {
-	w, ok := r.known(p)
-	if !ok || p.Faults.NestWear <= 0 || !w.zone.overlap {
+func (r *Result) WearFound(low, high float64) (share float64, ok bool) {
+	w, p := r.work, r.Plan
+	if p.Faults.NestWear <= 0 || !w.zone.overlap {
 		return 0, false
 	}
 	check := risk.Window{Low: max(low, w.zone.first), High: min(high, w.zone.last), Error: w.chance.window.Error}
@@ -37,9 +37,9 @@ type SampleRanges struct {
 	TallestGood, ShortestGood *SampleRange
 }
 
-// SampleRangesOf gives them; false for a result without limit samples. Where a tall one
+// SampleRanges gives them; false for a result without limit samples. Where a tall one
 // would be met in the approach the range ends before it; it may be empty then.
-func (r *Result) SampleRangesOf(p *Plan) (SampleRanges, bool) {
+func (r *Result) SampleRanges() (SampleRanges, bool) {
 	s := r.Samples
 	if s == nil {
 		return SampleRanges{}, false
@@ -47,7 +47,7 @@ func (r *Result) SampleRangesOf(p *Plan) (SampleRanges, bool) {
 	width := max(r.MasterWithin(), sampleLeast)
 	out := SampleRanges{Tall: SampleRange{s.Long, s.Long + width}, Short: SampleRange{s.Short - width, s.Short}}
 	// A sample is met at its full height, at no force.
-	most := p.Station.Nest - r.workOf(p).parts.under.Mean - r.Travel.ApproachEnd - r.MasterWithin()
+	most := r.Plan.Station.Nest - r.work.parts.under.Mean - r.Travel.ApproachEnd - r.MasterWithin()
 	out.Tall.To = min(out.Tall.To, most)
 	if s.TallestGood != nil && s.ShortestGood != nil {
 		middle := (*s.TallestGood + *s.ShortestGood) / 2

@@ -26,7 +26,7 @@ func TestWearFound(t *testing.T) {
 	p, r := masterPlan(t)
 	w := r.work
 	low, high := w.seated.nominal-r.MasterWithin(), w.seated.nominal+r.MasterWithin()
-	share, ok := r.WearFound(p, low, high)
+	share, ok := r.WearFound(low, high)
 	require.True(t, ok)
 	rng := rand.New(rand.NewPCG(1, 2))
 	const n = 200000
@@ -52,7 +52,7 @@ func TestWearFound(t *testing.T) {
 // would meet it.
 func TestSampleRanges(t *testing.T) {
 	p, r := masterPlan(t)
-	x, ok := r.SampleRangesOf(p)
+	x, ok := r.SampleRanges()
 	require.True(t, ok)
 	u := 2 * r.Window.Uncertainty
 	assert.Equal(t, SampleRange{r.Samples.Long, r.Samples.Long + u}, x.Tall)
@@ -65,7 +65,7 @@ func TestSampleRanges(t *testing.T) {
 
 	near := *p
 	near.Window.ApproachEnd = new(p.Station.Nest - r.Samples.Long - u - 0.005)
-	y, ok := Evaluate(&near).SampleRangesOf(&near)
+	y, ok := Evaluate(&near).SampleRanges()
 	require.True(t, ok)
 	assert.Less(t, y.Tall.To-y.Tall.From, u/2)
 }

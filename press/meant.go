@@ -45,7 +45,8 @@ func SameMeaning(path, a, b string) bool {
 // schemaAt gives the place of the document at a path, or nil.
 func schemaAt(path string) *schema {
 	s := root
-	for _, st := range splitPath(path) {
+	var t trail
+	for _, st := range t.split(path) {
 		if s = s.step(st); s == nil {
 			return nil
 		}

@@ -69,7 +69,8 @@ func (n *node) set(key string, member *node) {
 
 // at returns the node at a path such as parts[1].plus, or nil.
 func (n *node) at(path string) *node {
-	for _, s := range splitPath(path) {
+	var t trail
+	for _, s := range t.split(path) {
 		switch {
 		case n == nil:
 			return nil
@@ -121,10 +122,14 @@ type step struct {
 	index int // -1 for a name
 }
 
-// splitPath takes a path apart. A malformed index gives a step whose name holds
-// the bracket, which no field has.
-func splitPath(path string) []step {
-	steps := make([]step, 0, 6)
+// A trail has room for the steps of a path, so that taking one apart needs no memory of
+// its own.
+type trail [6]step
+
+// split takes a path apart. A malformed index gives a step whose name holds the
+// bracket, which no field has.
+func (t *trail) split(path string) []step {
+	steps := t[:0]
 	for path != "" {
 		if path[0] == '[' {
 			digits, rest, ok := strings.Cut(path[1:], "]")

@@ -13,12 +13,13 @@ import (
 func TestEveryFigureIsANumber(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := randomPlan(t)
-		everyNumber(reflect.ValueOf(Evaluate(p)), "result", func(path string, x float64) {
+		r := Evaluate(p)
+		everyNumber(reflect.ValueOf(r), "result", func(path string, x float64) {
 			if math.IsNaN(x) || math.IsInf(x, 0) {
 				t.Errorf("%s is %v", path, x)
 			}
 		})
-		everyNumber(reflect.ValueOf(Trace(p)), "trace", func(path string, x float64) {
+		everyNumber(reflect.ValueOf(r.Traces()), "trace", func(path string, x float64) {
 			if math.IsNaN(x) || math.IsInf(x, 0) {
 				t.Errorf("%s is %v", path, x)
 			}

@@ -30,7 +30,10 @@ type Result struct {
 	Faults     []FaultRow    `json:"faults"`
 	Samples    *Samples      `json:"samples"`
 
-	work *work // what the traces are made from
+	// Plan is what the result is of.
+	Plan *Plan `json:"-"`
+
+	work *work // what lies between the figures
 }
 
 // Severity of a finding.
@@ -51,6 +54,7 @@ type Finding struct {
 	Code     string             `json:"code"`
 	Message  string             `json:"message"`
 	Path     string             `json:"path"` // the field that would mend it
+	Row      string             `json:"-"`    // what the row is called to which it leads; empty for a nameless one and any other field
 	Figures  map[string]float64 `json:"-"`    // by name, in the units of the package
 }
 
@@ -255,7 +259,11 @@ type Impact struct {
 	Contact      float64 `json:"contact"`       // at slow speed at first contact
 	Early        float64 `json:"early"`         // at least: at approach speed, from the momentum alone
 	SeatExpected float64 `json:"seat_expected"` // at the seat up to this much, from the typical force on
-	SeatBound    float64 `json:"seat_bound"`    // at the seat never more`
+	SeatBound    float64 `json:"seat_bound"`    // at the seat never more
+
+	// SeatStrong is SeatExpected from the push of a strong ram. It is shown and is no
+	// part of the document.
+	SeatStrong float64 `json:"-"`
 }
 
 // Heating is the setting that heats like the cycle, %.
@@ -268,7 +276,8 @@ type FaultRow struct {
 	Name      string   `json:"name"`
 	Arrival   *bool    `json:"arrival"`
 	Zone      *bool    `json:"zone"`
-	Verdict   string   `json:"verdict"`
+	Verdict   string   `json:"verdict"` // the words as one text, or EarlyContact or FaultWord
+	Words     []string `json:"-"`       // of the table; none where there is no word for it
 	Reading   *float64 `json:"reading"` // mm
 	Time      *float64 `json:"time"`    // s
 	Detection float64  `json:"detection"`

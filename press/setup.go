@@ -12,23 +12,23 @@ type NestPush struct {
 }
 
 // PushAt tells what the ram does on an empty nest at a settable setting.
-func (r *Result) PushAt(p *Plan, setting float64) NestPush {
-	w := r.workOf(p)
+func (r *Result) PushAt(setting float64) NestPush {
+	w := r.work
 	f := w.force.at(setting)
 	sigma := w.readingError(f)
 	return NestPush{
 		Setting: setting, Low: f.low(), Typical: f.typical, High: f.high(),
-		Reading: p.Station.Nest + w.under(f.typical),
-		Within:  2 * math.Sqrt(square(sigma)+square(p.Station.NestDrift)/3),
+		Reading: w.p.Station.Nest + w.under(f.typical),
+		Within:  2 * math.Sqrt(square(sigma)+square(w.p.Station.NestDrift)/3),
 	}
 }
 
 // Rising are the settings at which a push is proved one after the other: the least
 // settable one at which even a weak ram pushes, one halfway, and the setting in
 // force.
-func (r *Result) Rising(p *Plan) []float64 {
-	w, to := r.workOf(p), r.Force.Setting
-	all := p.Ram.steps()
+func (r *Result) Rising() []float64 {
+	w, to := r.work, r.Force.Setting
+	all := w.p.Ram.steps()
 	k := all.first
 	for k < all.last && all.at(k) < to && w.force.at(all.at(k)).low() <= 0 {
 		k++
@@ -37,7 +37,7 @@ func (r *Result) Rising(p *Plan) []float64 {
 	if least >= to {
 		return []float64{to}
 	}
-	if half := all.at(math.Round((least + to) / 2 / p.Ram.SettingStep)); half > least && half < to {
+	if half := all.at(math.Round((least + to) / 2 / w.p.Ram.SettingStep)); half > least && half < to {
 		return []float64{least, half, to}
 	}
 	return []float64{least, to}
@@ -49,11 +49,4 @@ func (r *Result) Rising(p *Plan) []float64 {
 // from part to part is not known.
 func (r *Result) MeanWithin(parts int) float64 {
 	return 2 * math.Sqrt(square(r.Window.Uncertainty)+square(r.Stack.Seat.SD)/float64(parts))
-}
-
-func (r *Result) workOf(p *Plan) *work {
-	if r.work == nil || r.work.p != p {
-		r = Evaluate(p)
-	}
-	return r.work
 }

@@ -22,31 +22,31 @@ func setupPlan(t *testing.T) (*Plan, *Result) {
 // one of the result; on the nest the ram reads deeper by push over stiffness.
 func TestPushAt(t *testing.T) {
 	p, r := setupPlan(t)
-	now := r.PushAt(p, r.Force.Setting)
+	now := r.PushAt(r.Force.Setting)
 	assert.InDelta(t, r.Force.Low, now.Low, 1e-9)
 	assert.InDelta(t, r.Force.High, now.High, 1e-9)
 	assert.InDelta(t, 140+r.Force.Typical/18000, now.Reading, 1e-9)
 	// No row lies under a datum face: the error on the nest is the one of any reading.
 	assert.InDelta(t, 2*r.Window.Uncertainty, now.Within, 1e-12)
 
-	least := r.PushAt(p, 10)
+	least := r.PushAt(10)
 	assert.Less(t, least.High, now.Low)
 	assert.InDelta(t, 140+least.Typical/18000, least.Reading, 1e-9)
 	assert.Less(t, least.Within, now.Within)
 	assert.Greater(t, least.Within, 0.02, "the repeatability alone is ± 0.02 mm")
-	assert.Equal(t, now, Evaluate(p).PushAt(p, 66))
+	assert.Equal(t, now, Evaluate(p).PushAt(66))
 }
 
 // TestRising: the settings rise to the one in force, all of them settable.
 func TestRising(t *testing.T) {
-	p, r := setupPlan(t)
-	assert.Equal(t, []float64{10, 38, 66}, r.Rising(p))
+	_, r := setupPlan(t)
+	assert.Equal(t, []float64{10, 38, 66}, r.Rising())
 	for _, c := range []struct {
 		setting float64
 		want    []float64
 	}{{10, []float64{10}}, {11, []float64{10, 11}}, {12, []float64{10, 11, 12}}, {10.5, []float64{10, 10.5}}} {
 		r.Force.Setting = c.setting
-		assert.Equal(t, c.want, r.Rising(p), "%v", c.setting)
+		assert.Equal(t, c.want, r.Rising(), "%v", c.setting)
 	}
 }
 

@@ -18,14 +18,14 @@ func (r *Result) Signals() (Signals, bool) {
 
 // ReadingOf gives the reading of a part of a height above the datum, mm: without
 // error, at the plan's own setting.
-func (r *Result) ReadingOf(p *Plan, height float64) float64 {
-	return r.Window.GoodRange[1] + p.Requirement.HeightLow - height
+func (r *Result) ReadingOf(height float64) float64 {
+	return r.Window.GoodRange[1] + r.Plan.Requirement.HeightLow - height
 }
 
 // HeightOf gives the height above the datum of the part that stops the ram at a
 // reading, mm: the way back of [Result.ReadingOf].
-func (r *Result) HeightOf(p *Plan, reading float64) float64 {
-	return r.Window.GoodRange[1] + p.Requirement.HeightLow - reading
+func (r *Result) HeightOf(reading float64) float64 {
+	return r.Window.GoodRange[1] + r.Plan.Requirement.HeightLow - reading
 }
 
 // Word is the drawing's word for a reading: a low reading is a tall part.

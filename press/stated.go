@@ -34,15 +34,17 @@ const proposedField = "proposed"
 
 // Stated lists every entry that this kind of plan has, in the order of the field
 // table, whether it was given or not. An empty list of rows is one entry.
-func (r *Result) Stated(p *Plan) []Stated {
-	s := stater{p: p, standIns: r.standIns(p)}
+func (r *Result) Stated() []Stated {
+	p := r.Plan
+	s := stater{p: p, standIns: r.standIns()}
 	s.walk(root, reflect.ValueOf(p).Elem(), "")
 	return s.out
 }
 
 // standIns are the figures that hold where the plan itself has none.
-func (r *Result) standIns(p *Plan) map[string]*float64 {
-	margin := p.edgeMargin()
+func (r *Result) standIns() map[string]*float64 {
+	p := r.Plan
+	margin := p.EdgeMargin()
 	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
 	out := map[string]*float64{
 		"joint.pilot":    &pilot,

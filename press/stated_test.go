@@ -25,7 +25,7 @@ func TestStatedIsTheWholeTable(t *testing.T) {
 		p, faults := Decode(data)
 		require.Empty(t, faults)
 		seen, given := map[string]bool{}, map[string]bool{}
-		for _, e := range Evaluate(p).Stated(p) {
+		for _, e := range Evaluate(p).Stated() {
 			seen[e.Field.Path] = true
 			if f, ok := FieldAt(e.Path); assert.True(t, ok, e.Path) {
 				assert.Same(t, f, e.Field)
@@ -76,7 +76,7 @@ func TestStatedStandIns(t *testing.T) {
 	p, faults := Decode(data)
 	require.Empty(t, faults)
 	at := map[string]Stated{}
-	for _, e := range Evaluate(p).Stated(p) {
+	for _, e := range Evaluate(p).Stated() {
 		at[e.Path] = e
 	}
 	for path, want := range map[string]struct {

@@ -33,15 +33,9 @@ type Moment struct {
 // Points of one trace: enough for a smooth line in print.
 const tracePoints = 120
 
-// Trace computes the curves of a plan.
-func Trace(p *Plan) Traces { return *Evaluate(p).Traces(p) }
-
-// Traces gives the curves of the plan that r is the result of. They are computed
-// when they are asked for first.
-func (r *Result) Traces(p *Plan) *Traces {
-	if r.work == nil || r.work.p != p {
-		r = Evaluate(p)
-	}
+// Traces gives the curves of the plan. They are computed when they are asked for
+// first.
+func (r *Result) Traces() *Traces {
 	w := r.work
 	w.once.Do(func() { w.traces = w.traceAll() })
 	return &w.traces

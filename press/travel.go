@@ -21,7 +21,7 @@ type signals struct {
 func (w *work) travel() {
 	p, win, step := w.p, &w.p.Window, w.p.Station.PositionStep
 	z := &w.zone
-	z.a = roundDown(w.parts.earliest-p.Motion.Clearance, step)
+	z.a = w.proposedApproachEnd()
 	if win.ApproachEnd != nil {
 		z.a = *win.ApproachEnd
 	}
@@ -52,7 +52,7 @@ func (w *work) travel() {
 		t.PushEnd = z.e
 		t.Overtravel = ptr(*z.e - t.SeatReading)
 		if z.z2 == nil {
-			z.z2 = ptr(roundUp(*z.e+p.edgeMargin(), step))
+			z.z2 = ptr(roundUp(*z.e+p.EdgeMargin(), step))
 		}
 	}
 	w.r.Travel = t
@@ -67,8 +67,14 @@ func (w *work) travel() {
 	}
 }
 
-// edgeMargin is how far the zone reaches past the push end.
-func (p *Plan) edgeMargin() float64 {
+// proposedApproachEnd is where the approach ends unless it is set by hand.
+func (w *work) proposedApproachEnd() float64 {
+	return roundDown(w.parts.earliest-w.p.Motion.Clearance, w.p.Station.PositionStep)
+}
+
+// EdgeMargin is how far the zone reaches past the push end, mm: so far that a ram which
+// nothing stops rests well inside it.
+func (p *Plan) EdgeMargin() float64 {
 	if p.Window.EdgeMargin != nil {
 		return *p.Window.EdgeMargin
 	}

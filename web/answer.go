@@ -1,7 +1,6 @@
 package web
 
 import (
-	"bytes"
 	"errors"
 	"net/http"
 	"strconv"
@@ -103,8 +102,9 @@ func asRefusal(err error) refusal {
 
 // show renders a page to its end before anything of it is sent.
 func show(w http.ResponseWriter, r *http.Request, status int, c templ.Component) error {
-	var b bytes.Buffer
-	if err := c.Render(r.Context(), &b); err != nil {
+	b := templ.GetBuffer()
+	defer templ.ReleaseBuffer(b)
+	if err := c.Render(r.Context(), b); err != nil {
 		return err
 	}
 	h := w.Header()

@@ -5,24 +5,24 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/web/view"
 )
 
 // givenIn reads what a form has for an exercise, as it was chosen or typed. It is not ok
 // for a choice that the page of this program does not have.
-func givenIn(r *http.Request, e drill.Exercise, name string) (g archive.Given, ok bool) {
+func givenIn(r *http.Request, e drill.Exercise, name string) (g training.Given, ok bool) {
 	if e.Zone == nil {
 		g.Choice, ok = view.Chosen(e, r.PostForm.Get(name))
 		return g, ok
 	}
-	return archive.Given{From: strings.TrimSpace(r.PostForm.Get(name + "-from")), To: strings.TrimSpace(r.PostForm.Get(name + "-to"))}, true
+	return training.Given{From: strings.TrimSpace(r.PostForm.Get(name + "-from")), To: strings.TrimSpace(r.PostForm.Get(name + "-to"))}, true
 }
 
 // answered is what was given as an answer. It is not readable where something was typed
 // that is no zone: then it is to be asked again.
-func answered(e drill.Exercise, g archive.Given) (a drill.Answer, readable bool) {
+func answered(e drill.Exercise, g training.Given) (a drill.Answer, readable bool) {
 	if e.Zone == nil {
 		return drill.Answer{Choice: g.Choice}, true
 	}
@@ -50,13 +50,13 @@ func answerOf(r *http.Request, e drill.Exercise, name string) (a drill.Answer, r
 
 // takenIn reads a whole form: what has an answer, and the items whose answer is none
 // that this program knows.
-func (x *sitting) takenIn(r *http.Request) (given map[string]archive.Given, unknown map[string]bool) {
-	given, unknown = map[string]archive.Given{}, map[string]bool{}
+func (x *sitting) takenIn(r *http.Request) (given map[string]training.Given, unknown map[string]bool) {
+	given, unknown = map[string]training.Given{}, map[string]bool{}
 	for i, key := range x.exam.Keys {
 		g, ok := givenIn(r, x.exam.Exercise(i), view.ItemName(i))
 		if !ok {
 			unknown[key] = true
-		} else if g != (archive.Given{}) {
+		} else if g != (training.Given{}) {
 			given[key] = g
 		}
 	}

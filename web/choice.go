@@ -6,6 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -63,7 +64,7 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 // merged takes what stands and puts the picked entries of this side into it.
 func merged(theirs, mine *press.Draft, p *posted) *press.Draft {
 	out := &press.Draft{Entries: append([]press.Entry(nil), theirs.Entries...)}
-	for _, c := range archive.Changes(theirs, mine) {
+	for _, c := range drafts.Changes(theirs, mine) {
 		side := p.picks[c.Path]
 		switch {
 		case p.do == "theirs" || p.do != "mine" && side != "mine":

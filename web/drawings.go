@@ -1,7 +1,7 @@
 package web
 
 import (
-	"bytes"
+	"strings"
 
 	"ramplan/press"
 	"ramplan/press/draw"
@@ -28,7 +28,7 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		if d.room != "" && room != "" && d.room != room {
 			continue
 		}
-		var svg bytes.Buffer
+		var svg strings.Builder
 		if err := d.make(p, r, d.o).SVG(&svg); err != nil {
 			return view.Drawings{}, err
 		}

@@ -8,8 +8,8 @@ import (
 
 	"github.com/go-chi/chi/v5"
 
-	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -58,7 +58,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	due := map[drill.Role][]string{}
 	for role, list := range dueByExam(all, d.counts) {
 		for _, t := range list {
-			due[role] = append(due[role], archive.PersonKey(t.Who))
+			due[role] = append(due[role], training.PersonKey(t.Who))
 		}
 	}
 	p.Outdated = view.OutdatedNote(due)

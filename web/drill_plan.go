@@ -7,6 +7,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/issue"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -54,7 +55,7 @@ func (s *site) drillingOf(r *http.Request) (drilling, error) {
 	return s.newDrilling(id, rev.Plan, rev.Letter, issued), nil
 }
 
-func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []archive.Revision) drilling {
+func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []issue.Revision) drilling {
 	r := press.Evaluate(plan)
 	v, refused := view.NewDrill(plan, r)
 	v.Plan, v.Letter = planPath(id, ""), letter
@@ -65,7 +66,7 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
 	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
 	if len(issued) > 0 {
-		d.counts = archive.Counting(issued)
+		d.counts = issue.Counting(issued)
 	}
 	return d
 }
@@ -82,7 +83,7 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			return err
 		}
-		p.issue = rev.Issue()
+		p.issue = rev.Paper()
 		if p.old, err = s.supersededBy(r.Context(), d.id, rev.Letter); err != nil {
 			return err
 		}

@@ -23,7 +23,7 @@ type scenes struct {
 }
 
 func (s scenes) row(i int) (draw.Scene, bool) {
-	c, ok := s.r.CourseOf(s.p, i)
+	c, ok := s.r.CourseOf(i)
 	if !ok {
 		return draw.Scene{}, false
 	}
@@ -31,7 +31,7 @@ func (s scenes) row(i int) (draw.Scene, bool) {
 }
 
 func (s scenes) height(mm float64) (draw.Scene, bool) {
-	c, ok := s.r.CourseAt(s.p, mm)
+	c, ok := s.r.CourseAt(mm)
 	return draw.Scene{Course: c, Height: mm}, ok
 }
 

@@ -5,15 +5,17 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 )
 
 // dueByExam gives who has to take which exam again, of the records of one plan. The one
 // exam of older programs was taken by who works at the station: a pass of it is one of
 // both, but it makes nobody a setter.
-func dueByExam(all []archive.Training, counts []string) map[drill.Role][]archive.Training {
-	out := map[drill.Role][]archive.Training{}
+func dueByExam(all []training.Record, counts []string) map[drill.Role][]training.Record {
+	out := map[drill.Role][]training.Record{}
 	for _, role := range drill.Roles {
-		out[role] = archive.Due(all, archive.Demand{Exam: string(role), Elder: role == drill.Technician, Counts: counts})
+		out[role] = training.Due(all, training.Demand{Exam: string(role), Elder: role == drill.Technician, Counts: counts})
 	}
 	return out
 }
@@ -27,7 +29,7 @@ func (s *site) counting(ctx context.Context, head archive.Head) (digests, letter
 	if err != nil {
 		return nil, nil, err
 	}
-	if digests = archive.Counting(issued); len(digests) > 0 {
+	if digests = issue.Counting(issued); len(digests) > 0 {
 		for _, r := range issued[:len(digests)] {
 			letters = append(letters, r.Letter)
 		}

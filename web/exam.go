@@ -13,6 +13,8 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -28,14 +30,14 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	if d.D == nil {
 		return d.home(w, r, http.StatusUnprocessableEntity, page.ExamForm{})
 	}
-	who := archive.PersonName(r.PostForm.Get("who"))
+	who := training.PersonName(r.PostForm.Get("who"))
 	fresh, err := d.freshSeed(r.Context())
 	if err != nil {
 		return err
 	}
 	typed, rules := view.ExamRules(r.PostForm.Get, fresh)
 	if who == "" {
-		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(archive.MaxWho) + " characters at most."
+		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(training.MaxWho) + " characters at most."
 	}
 	d.site.endLeft(r.Context())
 	sits, err := d.sitsAlready(r.Context(), who)
@@ -67,7 +69,7 @@ func (d drilling) freshSeed(ctx context.Context) (uint64, error) {
 	all, err := d.site.store.Trainings(ctx, d.id)
 	for {
 		seed := 1 + chance.Uint64N(999_999_999)
-		if !slices.ContainsFunc(all, func(t archive.Training) bool { return t.Seed == seed }) {
+		if !slices.ContainsFunc(all, func(t training.Record) bool { return t.Seed == seed }) {
 			return seed, err
 		}
 	}
@@ -114,8 +116,8 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 				return err
 			}
 		}
-		asDraft := archive.Training{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
-		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]archive.Revision{}) == "")
+		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
+		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]issue.Revision{}) == "")
 		if x.record != 0 {
 			p.Record = recordPath(x.record)
 		}
@@ -230,13 +232,13 @@ func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.Dri
 }
 
 // training is the record of a sitting that was handed in.
-func (x *sitting) training() archive.Training {
+func (x *sitting) training() training.Record {
 	rules := x.exam.Rules
-	var misses []archive.Miss
+	var misses []training.Miss
 	for _, m := range x.exam.Misses(x.answers(), *x.score) {
-		misses = append(misses, archive.Miss(m))
+		misses = append(misses, training.Miss(m))
 	}
-	return archive.Training{
+	return training.Record{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest, Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
 		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
@@ -257,5 +259,5 @@ func (s *site) underWay(ctx context.Context, id archive.ID) ([]page.ExamUnderWay
 // sitsAlready tells whether a person has an exam of the plan under way.
 func (d drilling) sitsAlready(ctx context.Context, who string) (bool, error) {
 	open, err := d.site.store.Sittings(ctx, d.id)
-	return slices.ContainsFunc(open, func(x archive.Sitting) bool { return archive.PersonKey(x.Who) == archive.PersonKey(who) }), err
+	return slices.ContainsFunc(open, func(x training.Sitting) bool { return training.PersonKey(x.Who) == training.PersonKey(who) }), err
 }

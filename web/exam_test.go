@@ -16,6 +16,8 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/view"
 )
@@ -328,7 +330,7 @@ func TestRecordOfAnOlderProgram(t *testing.T) {
 	a := exampleArchive(t)
 	h := newSite(a).router()
 	for i, digest := range []string{mustExample(t).Digest(), "sha256:of-a-plan-that-is-gone"} {
-		_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: strconv.Itoa(i), Who: "Old", Digest: digest, Seed: 3, Items: 20, Right: 18, Needed: 16, Missed: []string{"read/on-off", "zone/9"}})
+		_, err := a.KeepTraining(t.Context(), training.Record{Plan: 1, Sitting: strconv.Itoa(i), Who: "Old", Digest: digest, Seed: 3, Items: 20, Right: 18, Needed: 16, Missed: []string{"read/on-off", "zone/9"}})
 		require.NoError(t, err)
 	}
 	_, _, text := asked(t, h, http.MethodGet, "/records/1", nil)
@@ -348,7 +350,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	issue := func(reason string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
+		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
 		require.NoError(t, err)
 	}
 	get := func(path string) string {
@@ -461,8 +463,8 @@ func TestExamAfterARestart(t *testing.T) {
 func TestExamOfAnotherProgram(t *testing.T) {
 	a := exampleArchive(t)
 	p := mustExample(t)
-	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
-	require.NoError(t, a.KeepSitting(t.Context(), archive.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
+	require.NoError(t, a.KeepSitting(t.Context(), training.Sitting{ID: "other", Plan: 1, Who: "Ada", Started: time.Now(), Document: p.Canonical(), Seed: 5, Items: 20, Pass: 0.8, Limit: time.Hour, Asked: "sha256:else"}))
+	require.NoError(t, a.KeepSitting(t.Context(), training.Sitting{ID: "broken", Plan: 1, Who: "Ada", Started: time.Now(), Document: []byte("{}"), Seed: 5, Items: 20, Pass: 0.8}))
 	h := newSite(a).router()
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
 	assert.Equal(t, 2, strings.Count(text, "Exam of everything, 0 of 20 answered"), "of an older program")

@@ -12,6 +12,8 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 	"ramplan/press/words"
 )
 
@@ -161,13 +163,13 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 	a := exampleArchive(t)
 	clock := time.Now()
 	h := clocked(a, &clock)
-	issue := func(notes, says string) {
+	give := func(notes, says string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
 		head.Draft.Set("title.notes", notes)
 		head, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: notes, Despite: "D", Second: "S", Drill: says})
+		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: notes, Despite: "D", Second: "S", Drill: says})
 		require.NoError(t, err)
 		clock = clock.Add(time.Second)
 	}
@@ -181,16 +183,16 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 		status, _, _ = sent(t, h, at, form)
 		require.Equal(t, http.StatusSeeOther, status)
 	}
-	issue("first", "")
+	give("first", "")
 	sit("Tec", "technician", allRight(t, 0))
 	sit("Set", "setter", url.Values{"sure": {"yes"}})
 	home := get("/plans/1/drill")
 	assert.Contains(t, home, "1 person has not passed on the state of this plan that counts now, in the setter&#39;s exam.")
-	issue("second", archive.DrillSame)
+	give("second", issue.DrillSame)
 	assert.Contains(t, get("/plans/1/drill"), "1 person has not passed", "nobody is due for a note")
 	records := get("/plans/1/records")
 	assert.Contains(t, records, "A pass on revision A counts as well")
-	issue("third", archive.DrillAgain)
+	give("third", issue.DrillAgain)
 	assert.Contains(t, get("/plans/1/drill"), "2 people have not passed on the state of this plan that counts now: 1 in the technician&#39;s exam, 1 in the setter&#39;s exam.")
 	assert.NotContains(t, get("/plans/1/records"), "counts as well")
 	people := get("/people")
@@ -203,7 +205,7 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 // was answered. Derived: the archive of schema 5 holds them as they were worded then.
 func TestOldRecordsSayWhatWasAnswered(t *testing.T) {
 	a := exampleArchive(t)
-	_, err := a.KeepTraining(t.Context(), archive.Training{Plan: 1, Sitting: "old", Who: "Bo", Digest: mustExample(t).Digest(), Seed: 3, Items: 20, Right: 19, Needed: 16, Grave: []string{"a hand was put into the work space"}})
+	_, err := a.KeepTraining(t.Context(), training.Record{Plan: 1, Sitting: "old", Who: "Bo", Digest: mustExample(t).Digest(), Seed: 3, Items: 20, Right: 19, Needed: 16, Grave: []string{"a hand was put into the work space"}})
 	require.NoError(t, err)
 	h := newSite(a).router()
 	for _, path := range []string{"/records/1", "/plans/1/records", "/people", "/people.csv", "/records/1/sheet.svg"} {

@@ -98,7 +98,7 @@ func TestFaultsOfExample(t *testing.T) {
 		shown = strings.ReplaceAll(shown, "~", "\u202f")
 		assert.Contains(t, shown, words.Fault(f).Word)
 		assert.Contains(t, shown, words.Fault(f).Meaning)
-		assert.Contains(t, shown, words.SayVerdict(plan, f.Verdict))
+		assert.Contains(t, shown, words.SayVerdict(plan, f))
 		assert.Contains(t, shown, words.Detected(plan, r, f))
 		assert.Contains(t, shown, words.Judged(plan, f))
 		assert.Len(t, elements(row, "td"), 7)

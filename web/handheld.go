@@ -146,7 +146,7 @@ func (d drilling) sendHandheld(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			return err
 		}
-		out.issue = rev.Issue()
+		out.issue = rev.Paper()
 		v.Issued = out.issue.Date
 	}
 	body, err := handheldFile(v)

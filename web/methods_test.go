@@ -11,7 +11,8 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
-	"ramplan/press/archive"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 func parsed(t *testing.T, body string) *html.Node {
@@ -28,9 +29,9 @@ func TestMethods(t *testing.T) {
 	store := exampleArchive(t)
 	head, err := store.Get(t.Context(), 1)
 	require.NoError(t, err)
-	_, err = store.CreateRam(t.Context(), archive.Ram{Told: archive.Told{Name: "Ram 3"}, Entries: archive.RamEntries(head.Draft)})
+	_, err = store.CreateRam(t.Context(), drafts.Ram{Told: drafts.Told{Name: "Ram 3"}, Entries: drafts.RamEntries(head.Draft)})
 	require.NoError(t, err)
-	_, err = store.Issue(t.Context(), 1, head.Version, archive.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
+	_, err = store.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
 	require.NoError(t, err)
 	srv := httptest.NewServer(New(store))
 	t.Cleanup(srv.Close)

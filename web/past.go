@@ -9,6 +9,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -73,7 +74,7 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 // changes are the entries that differ, as the view takes them.
 func changes(was, is *press.Draft) []view.Change {
 	var out []view.Change
-	for _, c := range archive.Changes(was, is) {
+	for _, c := range drafts.Changes(was, is) {
 		out = append(out, view.Change{Path: c.Path, Was: c.Was, Is: c.Is, Had: c.Had, Has: c.Has})
 	}
 	return view.InRows(out, was, is)

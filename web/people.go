@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -35,9 +36,9 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	newest := map[string]archive.Training{}
+	newest := map[string]training.Record{}
 	for _, t := range slices.Backward(all) {
-		key := archive.PersonKey(t.Who)
+		key := training.PersonKey(t.Who)
 		if old, known := newest[key]; known && t.Unfinished && !old.Unfinished {
 			continue // an exam that was left says nothing of the one that was judged
 		}
@@ -45,9 +46,9 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	}
 	v := view.People{}
 	for _, p := range people {
-		key := archive.PersonKey(p.Who)
+		key := training.PersonKey(p.Who)
 		x := view.Person{Who: p.Who, Records: p.Records, Due: due[key]}
-		x.Newest = s.viewTrainings(r.Context(), []archive.Training{newest[key]})[0]
+		x.Newest = s.viewTrainings(r.Context(), []training.Record{newest[key]})[0]
 		v.All = append(v.All, x)
 	}
 	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
@@ -55,8 +56,8 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 
 // dueByPerson gives the names of the plans on which people have to be trained again, with the exam.
 // A plan that is gone asks nobody.
-func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[string][]string, error) {
-	byPlan := map[archive.ID][]archive.Training{}
+func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[string][]string, error) {
+	byPlan := map[archive.ID][]training.Record{}
 	for _, t := range all {
 		byPlan[t.Plan] = append(byPlan[t.Plan], t)
 	}
@@ -80,7 +81,7 @@ func (s *site) dueByPerson(ctx context.Context, all []archive.Training) (map[str
 		due := dueByExam(byPlan[id], counts)
 		for _, role := range drill.Roles {
 			for _, t := range due[role] {
-				key := archive.PersonKey(t.Who)
+				key := training.PersonKey(t.Who)
 				out[key] = append(out[key], titleOf(head).Name+" ("+strings.ToLower(words.ExamOf(string(role)))+")")
 			}
 		}
@@ -108,7 +109,7 @@ func (s *site) removePerson(w http.ResponseWriter, r *http.Request) error {
 		return broken(err)
 	}
 	who := r.PostForm.Get("who")
-	if r.PostForm.Get("do") != "remove" || archive.PersonName(who) == "" {
+	if r.PostForm.Get("do") != "remove" || training.PersonName(who) == "" {
 		return unknownCommand(r.PostForm.Get("do"))
 	}
 	if r.PostForm.Get("sure") != "yes" {
@@ -162,7 +163,7 @@ var recordColumns = []string{
 var right, answeredColumn = slices.Index(recordColumns, "right"), slices.Index(recordColumns, "answered")
 
 // sendTable answers with records as comma-separated values (RFC 4180).
-func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []archive.Training) error {
+func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, all []training.Record) error {
 	separation, err := separationOf(r)
 	if err != nil {
 		return err

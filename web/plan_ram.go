@@ -8,6 +8,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -36,8 +37,8 @@ func (s *site) ramOf(w http.ResponseWriter, r *http.Request, id archive.ID, stat
 		return err
 	}
 	v.Title, v.Address, v.Version, v.Text = titleOf(head), planPath(id, ""), head.Version, r.URL.Query().Get("q")
-	v.Entries = archive.RamEntries(head.Draft)
-	v.From, _ = head.Draft.Get("ram.shelf_name")
+	v.Entries = drafts.RamEntries(head.Draft)
+	v.From, _ = head.Draft.Get(drafts.PathShelfName)
 	if v.Rams, err = s.rams(r, v.Text); err != nil {
 		return err
 	}
@@ -73,7 +74,7 @@ func (s *site) takeRam(w http.ResponseWriter, r *http.Request, id archive.ID, p 
 	if err != nil {
 		return ramError(err)
 	}
-	_, err = s.store.Save(r.Context(), id, p.version, archive.PutRam(head.Draft, ram), archive.DidRam)
+	_, err = s.store.Save(r.Context(), id, p.version, drafts.PutRam(head.Draft, ram.Ram), archive.DidRam)
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		return s.ramOf(w, r, id, http.StatusConflict, view.PlanRam{Faults: changedMeanwhile})
@@ -95,7 +96,7 @@ func (s *site) putRam(w http.ResponseWriter, r *http.Request, id archive.ID, p *
 	if head.Version != p.version {
 		return s.ramOf(w, r, id, http.StatusConflict, view.PlanRam{Typed: p.signed, Faults: changedMeanwhile})
 	}
-	ram, err := s.store.CreateRam(r.Context(), archive.Ram{Told: toldOf(p), Entries: archive.RamEntries(head.Draft)})
+	ram, err := s.store.CreateRam(r.Context(), drafts.Ram{Told: toldOf(p), Entries: drafts.RamEntries(head.Draft)})
 	var faults press.Problems
 	if errors.As(err, &faults) {
 		return s.ramOf(w, r, id, http.StatusUnprocessableEntity, view.PlanRam{Typed: p.signed, Faults: faults})
@@ -118,7 +119,7 @@ func (s *site) ramNews(ctx context.Context, b *bench) *view.RamNews {
 		return nil
 	}
 	here := b.typed.All()
-	return &view.RamNews{Name: ram.Name, Changes: changes(here, archive.PutRam(here, *ram))}
+	return &view.RamNews{Name: ram.Name, Changes: changes(here, drafts.PutRam(here, ram.Ram))}
 }
 
 // updateRam takes the shelf's ram anew into entries that were copied from it.
@@ -131,7 +132,7 @@ func (s *site) updateRam(ctx context.Context, b *bench) error {
 		b.say("The shelf's ram has not changed since it was copied.")
 		return nil
 	}
-	head, err := s.store.Save(ctx, b.head.ID, b.head.Version, archive.PutRam(b.typed.All(), *ram), archive.DidRam)
+	head, err := s.store.Save(ctx, b.head.ID, b.head.Version, drafts.PutRam(b.typed.All(), ram.Ram), archive.DidRam)
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		b.stale = true

@@ -10,6 +10,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -55,18 +56,18 @@ func viewRam(r archive.Ram) view.Ram {
 	return view.Ram{
 		ID: int64(r.ID), Version: r.Version, Entries: r.Entries, Changed: r.Changed, Damaged: r.Damaged,
 		Told: map[string]string{
-			archive.PathRamName: r.Name, archive.PathRamSource: r.Source, archive.PathRamMeasured: r.Measured,
-			archive.PathRamMethod: r.Method, archive.PathRamNotes: r.Notes,
+			drafts.PathRamName: r.Name, drafts.PathRamSource: r.Source, drafts.PathRamMeasured: r.Measured,
+			drafts.PathRamMethod: r.Method, drafts.PathRamNotes: r.Notes,
 		},
 	}
 }
 
 // toldOf reads what a form says of a ram.
-func toldOf(p *posted) archive.Told {
+func toldOf(p *posted) drafts.Told {
 	said := func(path string) string { return strings.TrimSpace(p.signed[path]) }
-	return archive.Told{
-		Name: said(archive.PathRamName), Source: said(archive.PathRamSource), Measured: said(archive.PathRamMeasured),
-		Method: said(archive.PathRamMethod), Notes: said(archive.PathRamNotes),
+	return drafts.Told{
+		Name: said(drafts.PathRamName), Source: said(drafts.PathRamSource), Measured: said(drafts.PathRamMeasured),
+		Method: said(drafts.PathRamMethod), Notes: said(drafts.PathRamNotes),
 	}
 }
 
@@ -156,7 +157,7 @@ func (s *site) changeRam(w http.ResponseWriter, r *http.Request) error {
 		return unknownCommand(p.do)
 	}
 	if len(faults) == 0 {
-		_, err = s.store.SaveRam(r.Context(), id, p.version, ram)
+		_, err = s.store.SaveRam(r.Context(), id, p.version, ram.Ram)
 	}
 	switch {
 	case errors.As(err, &faults), len(faults) > 0:
@@ -181,7 +182,7 @@ func (s *site) ramOfPlan(r *http.Request, chosen string) ([]press.Entry, press.P
 	if err != nil {
 		return nil, nil, err
 	}
-	entries := archive.RamEntries(head.Draft)
+	entries := drafts.RamEntries(head.Draft)
 	if len(entries) == 0 {
 		return nil, press.Problems{{Path: "ram", Code: press.CodeRequired, Message: "nothing is entered of a ram in that plan"}}, nil
 	}
@@ -226,7 +227,7 @@ func (s *site) ramBack(w http.ResponseWriter, r *http.Request) error {
 	for _, e := range d.Entries {
 		p.signed[e.Path] = e.Text
 	}
-	ram, err := s.store.CreateRam(r.Context(), archive.Ram{Told: toldOf(p), Entries: archive.RamEntries(d)})
+	ram, err := s.store.CreateRam(r.Context(), drafts.Ram{Told: toldOf(p), Entries: drafts.RamEntries(d)})
 	if errors.As(err, &faults) {
 		return faulty{refusal{http.StatusUnprocessableEntity, "The ram was not put back.", lines(faults)}, faults}
 	}

@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 )
 
@@ -27,10 +28,10 @@ func putOnShelf(s *sheet, name string) *sheet {
 	s.t.Helper()
 	p := s.get("/plans/1/ram")
 	require.Equal(s.t, http.StatusOK, p.status)
-	p.say(archive.PathRamName, name)
-	p.say(archive.PathRamSource, "own load cell, 5 kN")
-	p.say(archive.PathRamMeasured, "2026-02-27")
-	p.say(archive.PathRamMethod, "three pushes a point, slow")
+	p.say(drafts.PathRamName, name)
+	p.say(drafts.PathRamSource, "own load cell, 5 kN")
+	p.say(drafts.PathRamMeasured, "2026-02-27")
+	p.say(drafts.PathRamMethod, "three pushes a point, slow")
 	put := p.send("/plans/1/ram", "put", nil)
 	require.Equal(s.t, http.StatusOK, put.status)
 	return put
@@ -63,19 +64,19 @@ func TestRamGoesRound(t *testing.T) {
 	assert.Contains(t, text(p.byID("take")), "no ram on the shelf yet")
 	require.Equal(t, "/plans/1/ram", s.get(benchPath).press("go ram").path)
 
-	p.say(archive.PathRamName, " ")
-	p.say(archive.PathRamMeasured, "yesterday")
+	p.say(drafts.PathRamName, " ")
+	p.say(drafts.PathRamMeasured, "yesterday")
 	refused := p.send("/plans/1/ram", "put", nil)
 	assert.Equal(t, http.StatusUnprocessableEntity, refused.status)
 	assert.Contains(t, text(refused.byID("shelf-name-n")), "a name is needed")
 	assert.Contains(t, text(refused.byID("shelf-measured-n")), "a date such as")
-	kept, _ := refused.value(page.NameSigned + archive.PathRamMeasured)
+	kept, _ := refused.value(page.NameSigned + drafts.PathRamMeasured)
 	assert.Equal(t, "yesterday", kept)
 
 	put := putOnShelf(s, "Ram of bench two")
 	assert.Contains(t, text(put.byID("main")), "“Ram of bench two” is on the shelf now")
 	again := put.get("/plans/1/ram")
-	again.say(archive.PathRamName, "RAM OF BENCH TWO")
+	again.say(drafts.PathRamName, "RAM OF BENCH TWO")
 	assert.Contains(t, text(again.send("/plans/1/ram", "put", nil).byID("shelf-name-n")), "another ram on the shelf has this name")
 
 	for q, want := range map[string]int{"": 1, "bench two": 1, "load cell": 1, "2026-02-27": 1, "nothing like it": 0} {
@@ -229,13 +230,13 @@ func TestRamPage(t *testing.T) {
 		assert.Contains(t, figures, want)
 	}
 	assert.NotContains(t, figures, "From the shelf")
-	one.say(archive.PathRamNotes, "greased in March")
-	one.say(archive.PathRamMeasured, "soon")
+	one.say(drafts.PathRamNotes, "greased in March")
+	one.say(drafts.PathRamMeasured, "soon")
 	refused := one.send("/rams/1", "save", nil)
 	assert.Equal(t, http.StatusUnprocessableEntity, refused.status)
-	notes, _ := refused.value(page.NameSigned + archive.PathRamNotes)
+	notes, _ := refused.value(page.NameSigned + drafts.PathRamNotes)
 	assert.Equal(t, "greased in March", strings.TrimPrefix(notes, "\n"), "what was typed stays")
-	refused.say(archive.PathRamMeasured, "2026-03-01")
+	refused.say(drafts.PathRamMeasured, "2026-03-01")
 	saved := refused.send("/rams/1", "save", nil)
 	require.Equal(t, http.StatusOK, saved.status)
 	assert.Contains(t, text(saved.byID("main")), "Saved.")
@@ -255,7 +256,7 @@ func TestRamPage(t *testing.T) {
 	back := off.send("/rams", "back", nil)
 	require.Equal(t, "/rams/2", back.path)
 	assert.Contains(t, text(back.byID("ramfigures")), "Stroke")
-	date, _ := back.value(page.NameSigned + archive.PathRamMeasured)
+	date, _ := back.value(page.NameSigned + drafts.PathRamMeasured)
 	assert.Equal(t, "2026-03-01", date)
 	assert.Equal(t, http.StatusUnprocessableEntity, off.send("/rams", "back", nil).status, "it stands there already")
 

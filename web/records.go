@@ -12,6 +12,8 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/draw"
 	"ramplan/press/drill"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -28,7 +30,7 @@ func (s *site) recordRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/people.csv", answer(s.sendPerson))                      // everybody's or one person's records as a table
 }
 
-func recordPath(id archive.TrainingID) string {
+func recordPath(id training.ID) string {
 	return "/records/" + strconv.FormatInt(int64(id), 10)
 }
 
@@ -72,9 +74,9 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 	return show(w, r, status, page.RecordsOf(p))
 }
 
-func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view.Training {
+func (s *site) viewTrainings(ctx context.Context, all []training.Record) []view.Training {
 	var out []view.Training
-	became := map[archive.ID][]archive.Revision{}
+	became := map[archive.ID][]issue.Revision{}
 	for _, t := range all {
 		out = append(out, view.Training{
 			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
@@ -88,7 +90,7 @@ func (s *site) viewTrainings(ctx context.Context, all []archive.Training) []view
 // became gives the letter of the revision that is, to the last figure, what was a
 // draft when somebody was examined on it; empty without. What was issued is read once
 // a plan.
-func (s *site) became(ctx context.Context, t archive.Training, issued map[archive.ID][]archive.Revision) string {
+func (s *site) became(ctx context.Context, t training.Record, issued map[archive.ID][]issue.Revision) string {
 	if t.Revision != "" || t.Damaged {
 		return ""
 	}
@@ -107,23 +109,23 @@ func (s *site) became(ctx context.Context, t archive.Training, issued map[archiv
 }
 
 // recordOf finds the record that a request names.
-func (s *site) recordOf(r *http.Request) (archive.Training, error) {
+func (s *site) recordOf(r *http.Request) (training.Record, error) {
 	n, err := strconv.ParseInt(chi.URLParam(r, "record"), 10, 64)
 	if err == nil {
-		var t archive.Training
-		if t, err = s.store.TrainingOf(r.Context(), archive.TrainingID(n)); err == nil {
+		var t training.Record
+		if t, err = s.store.TrainingOf(r.Context(), training.ID(n)); err == nil {
 			return t, nil
 		}
 		if asRefusal(err).status != http.StatusNotFound {
 			return t, err
 		}
 	}
-	return archive.Training{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
+	return training.Record{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
 }
 
 // missed says what somebody missed: as the record has it in words, or, in a record
 // of an older program, by the plan of that time where it is still at hand.
-func (s *site) missed(ctx context.Context, t archive.Training) []drill.Miss {
+func (s *site) missed(ctx context.Context, t training.Record) []drill.Miss {
 	if len(t.Misses) == 0 && len(t.Missed) > 0 {
 		return view.ItemTitles(s.planOfThen(ctx, t), t.Missed, t.Seed)
 	}
@@ -134,7 +136,7 @@ func (s *site) missed(ctx context.Context, t archive.Training) []drill.Miss {
 	return out
 }
 
-func (s *site) planOfThen(ctx context.Context, t archive.Training) *press.Plan {
+func (s *site) planOfThen(ctx context.Context, t training.Record) *press.Plan {
 	if t.Revision != "" {
 		if rev, err := s.store.Revision(ctx, t.Plan, t.Revision); err == nil && rev.PlanDigest == t.Digest {
 			return rev.Plan
@@ -157,7 +159,7 @@ func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.Record{Training: s.viewTrainings(r.Context(), []archive.Training{t})[0], Missed: s.missed(r.Context(), t)}
+	v := view.Record{Training: s.viewTrainings(r.Context(), []training.Record{t})[0], Missed: s.missed(r.Context(), t)}
 	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage())))
 }
 
@@ -180,7 +182,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	record := draw.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]archive.Revision{}),
+		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{}),
 	}
 	var b bytes.Buffer
 	err = board.take(r.Context(), func() error {

@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/issue"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -43,7 +44,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	if err != nil {
 		return err
 	}
-	v := view.Revisions{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, Next: archive.Letter(len(issued) + 1), Typed: typed, Faults: faults}
+	v := view.Revisions{Title: titleOf(head), Address: planPath(id, ""), Version: head.Version, Next: issue.Letter(len(issued) + 1), Typed: typed, Faults: faults}
 	for _, rev := range issued {
 		v.Issued = append(v.Issued, viewRevision(rev))
 	}
@@ -55,9 +56,9 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	v.Unsound = len(wrong)
 	if plan != nil {
 		v.Plan, v.Result = plan, press.Evaluate(plan)
-		v.SameLamps = len(issued) > 0 && issued[0].Plan != nil && archive.SameLamps(issued[0].Plan, plan)
+		v.SameLamps = len(issued) > 0 && issued[0].Plan != nil && issue.SameLamps(issued[0].Plan, plan)
 		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest
-		stands := archive.StandingOf(v.Result)
+		stands := issue.StandingOf(v.Result)
 		v.Physical, v.Others = stands.Physical, stands.Others
 	}
 	status := http.StatusOK
@@ -67,7 +68,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	return show(w, r, status, page.RevisionsOf(v.Page(assets.shelfPage())))
 }
 
-func viewRevision(r archive.Revision) view.Revision {
+func viewRevision(r issue.Revision) view.Revision {
 	return view.Revision{Letter: r.Letter, At: r.At, Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved, Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: r.Drill, Digest: r.PlanDigest, Damaged: r.Damaged, Faults: r.Faults, Readable: r.Document != nil}
 }
 
@@ -82,14 +83,14 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if len(before) > 0 && said(archive.PathDrill) == "" {
-		return s.revisions(w, r, id, p.signed, press.Problems{{Path: archive.PathDrill, Code: press.CodeRequired, Message: "say whether the change concerns the drill"}})
+	if len(before) > 0 && said(issue.PathDrill) == "" {
+		return s.revisions(w, r, id, p.signed, press.Problems{{Path: issue.PathDrill, Code: press.CodeRequired, Message: "say whether the change concerns the drill"}})
 	}
-	rev, err := s.store.Issue(r.Context(), id, p.version, archive.Signed{
-		Prepared: said(archive.PathPrepared), Checked: said(archive.PathChecked), Approved: said(archive.PathApproved),
-		Reason: said(archive.PathReason), Despite: said(archive.PathDespite), Second: said(archive.PathSecond), Drill: said(archive.PathDrill),
+	rev, err := s.store.Issue(r.Context(), id, p.version, issue.Signed{
+		Prepared: said(issue.PathPrepared), Checked: said(issue.PathChecked), Approved: said(issue.PathApproved),
+		Reason: said(issue.PathReason), Despite: said(issue.PathDespite), Second: said(issue.PathSecond), Drill: said(issue.PathDrill),
 	})
-	var refused *archive.Refused
+	var refused *issue.Refused
 	var stale *archive.Stale
 	switch {
 	case errors.As(err, &refused):
@@ -141,7 +142,7 @@ type signature struct {
 	Plan       json.RawMessage `json:"plan,omitempty"`
 }
 
-func signatureOf(id archive.ID, r archive.Revision) signature {
+func signatureOf(id archive.ID, r issue.Revision) signature {
 	return signature{
 		Format: "ramplan.revision/1", Letter: r.Letter, Issued: r.At, PreparedBy: r.Prepared, CheckedBy: r.Checked, ApprovedBy: r.Approved,
 		Reason: r.Reason, Despite: r.Despite, SecondName: r.Second, Drill: r.Drill, PlanDigest: r.PlanDigest, Damaged: r.Damaged, Faults: r.Faults, Href: planPath(id, "revisions/"+r.Letter),

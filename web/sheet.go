@@ -16,6 +16,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -61,7 +62,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if err != nil {
 		return out, err
 	}
-	out.plan, out.issue = rev.Plan, rev.Issue()
+	out.plan, out.issue = rev.Plan, rev.Paper()
 	out.old, err = s.supersededBy(r.Context(), id, rev.Letter)
 	return out, err
 }
@@ -77,7 +78,7 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 }
 
 // revision gives an issued revision by its letter.
-func (s *site) revision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
 		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
@@ -86,7 +87,7 @@ func (s *site) revision(ctx context.Context, id archive.ID, letter string) (arch
 }
 
 // anyRevision gives an issued revision also where today's rules do not take its plan.
-func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (archive.Revision, error) {
+func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.revision(ctx, id, letter)
 	if old := (*archive.NotTaken)(nil); errors.As(err, &old) && rev.Document != nil {
 		return rev, nil

@@ -16,6 +16,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 )
 
 // A sitting is one person's exam: what is asked, since when, and what was handed
@@ -28,10 +29,10 @@ type sitting struct {
 	exam    *drill.Exam
 	started time.Time
 
-	mu     sync.Mutex               // holds what follows
-	given  map[string]archive.Given // what has an answer, as it was given; kept in the archive too
+	mu     sync.Mutex                // holds what follows
+	given  map[string]training.Given // what has an answer, as it was given; kept in the archive too
 	score  *drill.Score
-	record archive.TrainingID // 0: not kept yet
+	record training.ID // 0: not kept yet
 }
 
 // A desk holds the sittings under way, and the last that were handed in.
@@ -75,7 +76,7 @@ func (d *desk) find(id string) *sitting {
 // begin starts the clock of an exam, here and in the archive.
 func (d drilling) begin(ctx context.Context, who string, x *drill.Exam) (*sitting, error) {
 	s := &sitting{drilling: d, who: who, exam: x, id: strings.ToLower(rand.Text()), started: d.site.desk.now()}
-	err := d.site.store.KeepSitting(ctx, archive.Sitting{
+	err := d.site.store.KeepSitting(ctx, training.Sitting{
 		ID: s.id, Plan: d.id, Who: who, Started: s.started, Revision: d.Letter, Document: d.P.Canonical(),
 		Exam: string(x.Rules.Role), Seed: x.Rules.Seed, Items: x.Rules.Items, Asks: len(x.Keys), Needed: x.Needed(), Pass: x.Rules.Pass, Limit: x.Rules.Limit, Asked: askedDigest(x),
 	})
@@ -137,7 +138,7 @@ func (s *site) begunBefore(ctx context.Context, id archive.ID, number string) (*
 }
 
 // madeAgain asks what an exam asked; nil where this program would ask something else.
-func (s *site) madeAgain(ctx context.Context, kept archive.Sitting) (*sitting, error) {
+func (s *site) madeAgain(ctx context.Context, kept training.Sitting) (*sitting, error) {
 	plan, faults := press.Decode(kept.Document)
 	if len(faults) > 0 {
 		return nil, nil

@@ -8,6 +8,7 @@ import (
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
@@ -58,7 +59,7 @@ func (s *site) takeCode(w http.ResponseWriter, r *http.Request) error {
 		return refuse(words.CodeOther)
 	}
 	kept, err := s.store.KeepTraining(r.Context(), t)
-	if errors.Is(err, archive.ErrNobody) {
+	if errors.Is(err, training.ErrNobody) {
 		return refuse(words.NoCode)
 	}
 	if err != nil {
@@ -69,13 +70,13 @@ func (s *site) takeCode(w http.ResponseWriter, r *http.Request) error {
 
 // meant is the record of a code about a plan: of the revision that it names, or of a
 // draft that is the working one, or became a revision. It is not found for any other.
-func (s *site) meant(ctx context.Context, head archive.Head, c drill.Code) (archive.Training, bool, error) {
-	t := archive.Training{
-		Plan: head.ID, Sitting: archive.TypedInSitting(c.Key()), Who: c.Who, Exam: string(c.Role), Seed: c.Seed,
+func (s *site) meant(ctx context.Context, head archive.Head, c drill.Code) (training.Record, bool, error) {
+	t := training.Record{
+		Plan: head.ID, Sitting: training.TypedInSitting(c.Key()), Who: c.Who, Exam: string(c.Role), Seed: c.Seed,
 		Items: c.Items, Right: c.Right, Needed: c.Needed, Took: c.Took, OverTime: c.OverTime, Passed: c.Passed,
 	}
 	if c.Level > 0 {
-		t.Exam = archive.PracticeExam
+		t.Exam = training.PracticeExam
 	} else {
 		rules := drill.UsualRules(c.Seed)
 		t.Pass, t.Limit = rules.Pass, rules.Limit

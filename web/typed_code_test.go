@@ -11,8 +11,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ramplan/press/archive"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 )
 
@@ -105,15 +105,15 @@ func TestCodesThatAreNotTaken(t *testing.T) {
 // A typed record takes nobody off the list of who is to be trained again, and a failed
 // one does not outdo an exam that was passed here.
 func TestTypedRecordsCountForNothing(t *testing.T) {
-	demand := archive.Demand{Exam: "technician", Counts: []string{"d"}}
-	typed := archive.Training{Sitting: archive.TypedInSitting("X"), Who: "A", Exam: "technician", Digest: "d", Passed: true}
-	here := archive.Training{Sitting: "s", Who: "A", Exam: "technician", Digest: "d", Passed: true}
-	assert.Len(t, archive.Due([]archive.Training{typed}, demand), 1, "a typed pass")
-	assert.Empty(t, archive.Due([]archive.Training{typed, here}, demand), "passed here before")
+	demand := training.Demand{Exam: "technician", Counts: []string{"d"}}
+	typed := training.Record{Sitting: training.TypedInSitting("X"), Who: "A", Exam: "technician", Digest: "d", Passed: true}
+	here := training.Record{Sitting: "s", Who: "A", Exam: "technician", Digest: "d", Passed: true}
+	assert.Len(t, training.Due([]training.Record{typed}, demand), 1, "a typed pass")
+	assert.Empty(t, training.Due([]training.Record{typed, here}, demand), "passed here before")
 	typed.Passed = false
-	assert.Empty(t, archive.Due([]archive.Training{typed, here}, demand), "a typed failure after it")
+	assert.Empty(t, training.Due([]training.Record{typed, here}, demand), "a typed failure after it")
 	here.Passed = false
-	assert.Len(t, archive.Due([]archive.Training{typed, here}, demand), 1)
-	practice := archive.Training{Sitting: archive.TypedInSitting("Y"), Who: "B", Exam: archive.PracticeExam, Digest: "d"}
-	assert.Empty(t, archive.Due([]archive.Training{practice}, demand), "practice asks nobody")
+	assert.Len(t, training.Due([]training.Record{typed, here}, demand), 1)
+	practice := training.Record{Sitting: training.TypedInSitting("Y"), Who: "B", Exam: training.PracticeExam, Digest: "d"}
+	assert.Empty(t, training.Due([]training.Record{practice}, demand), "practice asks nobody")
 }

@@ -93,5 +93,5 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	if f := found[0]; f.Superseded() {
 		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
-	return rev.Plan, rev.Issue(), nil
+	return rev.Plan, rev.Paper(), nil
 }

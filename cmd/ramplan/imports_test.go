@@ -27,14 +27,17 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
-	"press/archive":   {[]string{"press", "press/carry"}, []string{"net/http", plot}},
+	"press/training":  {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
+	"press/drafts":    {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
+	"press/issue":     {[]string{"press", "press/carry", "press/drafts"}, []string{"net/http", "os", "database/sql", plot}},
+	"press/archive":   {[]string{"press", "press/carry", "press/drafts", "press/issue", "press/training"}, []string{"net/http", plot}},
 	"press/drill":     {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/presstest": {nil, nil},
 	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
-	"web/view":        {[]string{"press", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
-	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
+	"web/view":        {[]string{"press", "press/drafts", "press/issue", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
+	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 }
 
 func TestImportRule(t *testing.T) {

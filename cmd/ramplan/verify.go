@@ -12,6 +12,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
+	"ramplan/press/drafts"
 	"ramplan/press/words"
 )
 
@@ -25,7 +26,7 @@ func verify(ctx context.Context, c console, args []string) int {
 		return status
 	}
 	name := strings.Join(files, " ")
-	digits, typed := archive.TypedDigest(name)
+	digits, typed := drafts.TypedDigest(name)
 	data, err := c.readSheet(name)
 	typed = typed && errors.Is(err, fs.ErrNotExist)
 	switch {

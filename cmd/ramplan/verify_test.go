@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 )
 
@@ -31,7 +32,7 @@ func TestVerify(t *testing.T) {
 		if d == other {
 			reason = "Another one"
 		}
-		_, err = a.Issue(ctx, 1, 1, archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
+		_, err = a.Issue(ctx, 1, 1, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
 		require.NoError(t, err)
 		draft := plan.Draft()
 		draft.Set("station.nest", "141")
@@ -94,7 +95,7 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	require.Empty(t, faults)
 	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
 	require.NoError(t, err)
-	signed := archive.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
 	_, err = a.Issue(ctx, 1, 1, signed)
 	require.NoError(t, err)
 	sheet := filepath.Join(folder, "a.pdf")

@@ -8,6 +8,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 	"ramplan/static"
 )
 
@@ -101,30 +103,23 @@ func TestTypingIsOneStateAPause(t *testing.T) {
 	require.Equal(t, "1234", text(h, "station.nest"))
 	h, err = a.Restore(background(), 1, h.Version, 1)
 	require.NoError(t, err)
-	require.Empty(t, Changes(d, h.Draft))
+	require.Empty(t, drafts.Changes(d, h.Draft))
 	states, err := a.History(background(), 1, 0, 10)
 	require.NoError(t, err)
 	require.Len(t, states, 4)
-}
-
-func TestLetters(t *testing.T) {
-	// ASME Y14.35 (from memory): no I, O, Q, S, X, Z; after Y comes AA.
-	for n, want := range map[int]string{1: "A", 8: "H", 9: "J", 14: "P", 15: "R", 16: "T", 20: "Y", 21: "AA", 40: "AY", 41: "BA", 420: "YY", 421: "AAA"} {
-		require.Equal(t, want, Letter(n), "revision %d", n)
-	}
 }
 
 func TestIssue(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
 	h, _ := a.Get(background(), 1)
-	signed := Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "first issue"}
-	_, err := a.Issue(background(), 1, h.Version, Signed{})
-	var refused *Refused
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "first issue"}
+	_, err := a.Issue(background(), 1, h.Version, issue.Signed{})
+	var refused *issue.Refused
 	require.ErrorAs(t, err, &refused)
-	require.True(t, refused.Problems.Has(PathReason))
+	require.True(t, refused.Problems.Has(issue.PathReason))
 	r, err := a.Issue(background(), 1, h.Version, signed)
-	if errors := (*Refused)(nil); err != nil {
+	if errors := (*issue.Refused)(nil); err != nil {
 		require.ErrorAs(t, err, &errors)
 		signed.Despite, signed.Second = "trial", "S"
 		r, err = a.Issue(background(), 1, h.Version, signed)

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 const shelfSize = 10000
@@ -123,7 +124,7 @@ func BenchmarkHistory(b *testing.B) {
 		if _, err := tx.ExecContext(ctx, "update plan set head = $1, top = $1 where id = 1", states); err != nil {
 			return err
 		}
-		return labelsOf(with(d, "title.notes", fmt.Sprint(states))).find(ctx, tx, 1)
+		return findBy(ctx, tx, 1, drafts.LabelsOf(with(d, "title.notes", fmt.Sprint(states))))
 	})
 	if err != nil {
 		b.Fatal(err)

@@ -4,6 +4,10 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+
+	"ramplan/press/drafts"
+
+	"ramplan/press/issue"
 )
 
 // plans looks at each plan.
@@ -96,12 +100,12 @@ func (c *checker) head(ctx context.Context, p *planRow) error {
 	if err != nil {
 		return err
 	}
-	want := labelsOf(s.Draft)
-	if p.name != want.name || p.number != want.number {
-		c.fault(p.id, "its card", "names %q, %q; its draft %q, %q", p.name, p.number, want.name, want.number)
+	want := drafts.LabelsOf(s.Draft)
+	if p.name != want.Name || p.number != want.Number {
+		c.fault(p.id, "its card", "names %q, %q; its draft %q, %q", p.name, p.number, want.Name, want.Number)
 	}
-	var l labels
-	err = c.tx.QueryRowContext(ctx, "select name, number, notes, parts from find where rowid = $1", p.id).Scan(&l.name, &l.number, &l.notes, &l.parts)
+	var l drafts.Labels
+	err = c.tx.QueryRowContext(ctx, "select name, number, notes, parts from find where rowid = $1", p.id).Scan(&l.Name, &l.Number, &l.Notes, &l.Parts)
 	if errors.Is(err, sql.ErrNoRows) {
 		c.fault(p.id, "the search", "does not know it")
 		return nil
@@ -118,7 +122,11 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 	columns, read := sealedColumns, scanSealed
 	switch {
 	case c.schema < 3:
-		columns, read = revisionColumns, scanRevision
+		columns = revisionColumns
+		read = func(scan scanner) (issue.Revision, error) {
+			r, _, err := scanRevision(scan)
+			return r, err
+		}
 	case c.schema < 6:
 		columns = sealedColumns3
 	}
@@ -131,8 +139,8 @@ func (c *checker) revisions(ctx context.Context, p *planRow) error {
 		c.Revisions++
 		seq++
 		what := "revision " + r.Letter
-		if n != seq || r.Letter != Letter(n) {
-			c.fault(p.id, what, "stands at place %d, where %s belongs", n, Letter(seq))
+		if n != seq || r.Letter != issue.Letter(n) {
+			c.fault(p.id, what, "stands at place %d, where %s belongs", n, issue.Letter(seq))
 		}
 		switch {
 		case r.Damaged:
@@ -174,7 +182,7 @@ func (c *checker) trainings(ctx context.Context) error {
 		}
 		c.Trainings++
 		if t.Damaged {
-			c.fault(0, t.what(), "does not match its digest")
+			c.fault(0, trainingName(t.ID), "does not match its digest")
 		}
 		return nil
 	})

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"ramplan/press"
+	"ramplan/press/issue"
 	"testing"
 	"time"
 
@@ -79,7 +80,7 @@ func TestDamagedHead(t *testing.T) {
 			assert.Equal(t, int64(3), d.State)
 			assert.Equal(t, "2", text(*d.Good, "station.nest"))
 			assert.Equal(t, h.Version, d.Good.Version)
-			_, err = a.Issue(background(), 1, h.Version, Signed{})
+			_, err = a.Issue(background(), 1, h.Version, issue.Signed{})
 			require.ErrorAs(t, err, &d, "what is damaged is not issued")
 
 			h, err = mend(t, a, h, d)

@@ -17,6 +17,8 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/carry"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 // BringIn brings files in: plans, drafts and, where they are named, exported sheets
@@ -59,7 +61,11 @@ func plainFault(err error) string {
 	if errors.Is(err, fs.ErrNotExist) {
 		return "no such file or folder"
 	}
-	return strings.TrimPrefix(strings.TrimPrefix(err.Error(), "archive: "), "carry: ")
+	text := err.Error()
+	for _, room := range []string{"archive: ", "carry: ", "issue: "} {
+		text = strings.TrimPrefix(text, room)
+	}
+	return text
 }
 
 // A bundle is the files that make one plan or ram.
@@ -141,7 +147,7 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 	if len(b.alone) > 0 {
 		return fmt.Errorf("archive: %s has no file of what was said when it was issued beside it", b.alone[0])
 	}
-	var issued []Revision
+	var issued []issue.Revision
 	for _, file := range b.issued {
 		r, err := readIssue(file)
 		if err != nil {
@@ -149,8 +155,8 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 		}
 		issued = append(issued, r)
 	}
-	slices.SortFunc(issued, func(x, y Revision) int { return strings.Compare(order(x.Letter), order(y.Letter)) })
-	if err := trueLine(issued); err != nil {
+	issue.InOrder(issued)
+	if err := issue.TrueLine(issued); err != nil {
 		return err
 	}
 	if b.body == "" {
@@ -169,8 +175,8 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 }
 
 // planIn brings a draft in, as a plan with its revisions or as a ram.
-func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []Revision) error {
-	if _, is := d.Get(PathRamName); is && len(issued) == 0 {
+func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []issue.Revision) error {
+	if _, is := d.Get(drafts.PathRamName); is && len(issued) == 0 {
 		return a.ramIn(ctx, m, d)
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
@@ -193,67 +199,45 @@ func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued [
 }
 
 func (a *Archive) ramIn(ctx context.Context, m *Moved, d *press.Draft) error {
-	var r Ram
-	r.take(d)
-	_, err := a.CreateRam(ctx, r)
+	_, err := a.CreateRam(ctx, drafts.RamOf(d))
 	if err == nil {
 		m.Rams++
 	}
 	return err
 }
 
-// order makes letters sort as they follow one another: AA after Y.
-func order(letter string) string { return fmt.Sprintf("%10s", letter) }
-
-// trueLine tells whether revisions are what one plan's can be: A, B and so on
-// without a gap, none before the one before it, and each such as is issued.
-func trueLine(issued []Revision) error {
-	for i, r := range issued {
-		if want := Letter(i + 1); r.Letter != want {
-			return fmt.Errorf("archive: revision %s is found where %s belongs", r.Letter, want)
-		}
-		if i > 0 && r.At.Before(issued[i-1].At) {
-			return fmt.Errorf("archive: revision %s is older than the one before it", r.Letter)
-		}
-		if faults := issuable(r.Plan, r.Signed); len(faults) > 0 {
-			return fmt.Errorf("archive: revision %s could not be issued: %s", r.Letter, faults[0])
-		}
-	}
-	return nil
-}
-
 // readIssue reads what is said of a revision, and its plan from beside it.
-func readIssue(file string) (Revision, error) {
-	var said issue
+func readIssue(file string) (issue.Revision, error) {
+	var said issueFile
 	data, err := readFile(file)
 	if err != nil {
-		return Revision{}, err
+		return issue.Revision{}, err
 	}
 	base := filepath.Base(file)
 	if err := json.Unmarshal(data, &said, json.RejectUnknownMembers(true)); err != nil || said.Format != issueFormat {
-		return Revision{}, fmt.Errorf("archive: %s is no %s", base, issueFormat)
+		return issue.Revision{}, fmt.Errorf("archive: %s is no %s", base, issueFormat)
 	}
 	at, err := time.Parse(stampLayout, said.Issued)
 	if err != nil {
-		return Revision{}, fmt.Errorf("archive: %s: found %q as the date of issue; one such as %s is needed", base, said.Issued, stampLayout)
+		return issue.Revision{}, fmt.Errorf("archive: %s: found %q as the date of issue; one such as %s is needed", base, said.Issued, stampLayout)
 	}
-	if said.Drill != "" && said.Drill != DrillAgain && said.Drill != DrillSame {
-		return Revision{}, fmt.Errorf("archive: %s: found %q as what is said of the drill; %s or %s is allowed", base, said.Drill, DrillAgain, DrillSame)
+	if said.Drill != "" && said.Drill != issue.DrillAgain && said.Drill != issue.DrillSame {
+		return issue.Revision{}, fmt.Errorf("archive: %s: found %q as what is said of the drill; %s or %s is allowed", base, said.Drill, issue.DrillAgain, issue.DrillSame)
 	}
 	planName := strings.TrimSuffix(base, issueEnding) + ".json"
 	if data, err = readFile(filepath.Join(filepath.Dir(file), planName)); err != nil {
-		return Revision{}, fmt.Errorf("archive: %s: %s", planName, plainFault(err))
+		return issue.Revision{}, fmt.Errorf("archive: %s: %s", planName, plainFault(err))
 	}
 	plan, faults := press.Decode(data)
 	if len(faults) > 0 {
-		return Revision{}, fmt.Errorf("archive: %s: %s", planName, faults[0])
+		return issue.Revision{}, fmt.Errorf("archive: %s: %s", planName, faults[0])
 	}
 	if plan.Digest() != said.PlanDigest {
-		return Revision{}, fmt.Errorf("archive: %s is not the plan that was issued: its digest is another one", planName)
+		return issue.Revision{}, fmt.Errorf("archive: %s is not the plan that was issued: its digest is another one", planName)
 	}
-	return Revision{
+	return issue.Revision{
 		Letter: said.Letter, At: at, Document: plan.Document(), Plan: plan, PlanDigest: said.PlanDigest,
-		Signed: Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second, Drill: said.Drill},
+		Signed: issue.Signed{Prepared: said.Prepared, Checked: said.Checked, Approved: said.Approved, Reason: said.Reason, Despite: said.Despite, Second: said.Second, Drill: said.Drill},
 	}, nil
 }
 

@@ -14,6 +14,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
+	"ramplan/press/training"
 	"ramplan/static"
 )
 
@@ -82,14 +84,14 @@ func saveWithoutEnd(dir string) error {
 		case i%31 == 0:
 			_, err = a.Create(ctx, h.Draft, DidCopy)
 		case i%37 == 0:
-			var r Revision
-			r, err = a.Issue(ctx, 1, h.Version, Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
-			if n == 0 || r.Letter != Letter(n) { // else it was issued just before the kill
+			var r issue.Revision
+			r, err = a.Issue(ctx, 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
+			if n == 0 || r.Letter != issue.Letter(n) { // else it was issued just before the kill
 				n++
 			}
 		case i%17 == 0:
-			var one Training
-			one, err = a.KeepTraining(ctx, Training{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
+			var one training.Record
+			one, err = a.KeepTraining(ctx, training.Record{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
 			records = int(one.ID) // numbers follow one another, as none is removed
 		case i%3 == 0: // typing in another field: a state of its own
 			h, err = a.Save(ctx, 1, h.Version, with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")

@@ -12,16 +12,17 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
 )
 
 func silent(int, int, string) {}
 
 // issueNext issues the draft of a plan, with what a plan with blockers needs.
-func issueNext(t *testing.T, a *Archive, id ID, reason string) Revision {
+func issueNext(t *testing.T, a *Archive, id ID, reason string) issue.Revision {
 	t.Helper()
 	h, err := a.Get(background(), id)
 	require.NoError(t, err)
-	r, err := a.Issue(background(), id, h.Version, Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
+	r, err := a.Issue(background(), id, h.Version, issue.Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
 	require.NoError(t, err)
 	return r
 }

@@ -12,6 +12,8 @@ import (
 
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
+
+	"ramplan/press/issue"
 )
 
 // Names of the plain files of a plan, which has a folder of its own.
@@ -26,8 +28,8 @@ const (
 // issueFormat is the name of the format of what is said of a revision.
 const issueFormat = "ramplan.issue/1"
 
-// An issue is what is said of an issued revision, as a plain file.
-type issue struct {
+// An issueFile is what is said of an issued revision, as a plain file.
+type issueFile struct {
 	Format     string `json:"format"`
 	Letter     string `json:"letter"`
 	Issued     string `json:"issued"`
@@ -175,7 +177,7 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 			m.fault(name, "revision %s is no document that this program reads, and was left out; a backup holds it", r.Letter)
 			continue
 		}
-		if err := r.out(folder); err != nil {
+		if err := revisionOut(&r, folder); err != nil {
 			return err
 		}
 		m.Revisions++
@@ -183,9 +185,9 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 	return nil
 }
 
-// out writes the two files of a revision.
-func (r *Revision) out(folder string) error {
-	said, err := json.Marshal(issue{
+// revisionOut writes the two files of a revision.
+func revisionOut(r *issue.Revision, folder string) error {
+	said, err := json.Marshal(issueFile{
 		Format: issueFormat, Letter: r.Letter, Issued: r.At.UTC().Format(stampLayout), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
 		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: r.Drill, PlanDigest: r.PlanDigest,
 	}, jsontext.WithIndent("  "))
@@ -209,7 +211,7 @@ func ramOut(m *Moved, r Ram, folder, name string) error {
 		return err
 	}
 	m.Rams++
-	return writeNew(filepath.Join(folder, name+".json"), r.document())
+	return writeNew(filepath.Join(folder, name+".json"), r.Document().Encode())
 }
 
 // writeNew writes a file that is not there yet.

@@ -2,19 +2,19 @@ package archive
 
 import (
 	"context"
-	"crypto/sha256"
 	"database/sql"
-	"encoding/hex"
 	"errors"
 	"fmt"
 	"strings"
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/training"
 )
 
 // An ID names a plan in one archive; it is never given again.
-type ID int64
+type ID = training.PlanID
 
 // A Head is the working draft of a plan as it stands.
 type Head struct {
@@ -53,10 +53,7 @@ const (
 func DidAgain(letter string) string { return "started again from revision " + letter }
 
 // digest of a stored document.
-func digest(body []byte) string {
-	sum := sha256.Sum256(body)
-	return "sha256:" + hex.EncodeToString(sum[:])
-}
+func digest(body []byte) string { return drafts.Digest(body) }
 
 // encode gives a draft as it is stored, and as it reads from there.
 func encode(d *press.Draft) ([]byte, *press.Draft, error) {
@@ -86,8 +83,8 @@ func (a *Archive) create(ctx context.Context, tx *sql.Tx, d *press.Draft, did st
 	}
 	now := a.stamp()
 	h := Head{Version: 1, State: 1, Draft: d, Digest: digest(body), At: readStamp(now)}
-	l := labelsOf(d)
-	r, err := tx.ExecContext(ctx, "insert into plan (name, number, made, changed) values ($1, $2, $3, $3)", l.name, l.number, now)
+	l := drafts.LabelsOf(d)
+	r, err := tx.ExecContext(ctx, "insert into plan (name, number, made, changed) values ($1, $2, $3, $3)", l.Name, l.Number, now)
 	if err != nil {
 		return h, err
 	}
@@ -96,7 +93,7 @@ func (a *Archive) create(ctx context.Context, tx *sql.Tx, d *press.Draft, did st
 		return h, err
 	}
 	h.ID = ID(id)
-	if err := l.find(ctx, tx, h.ID); err != nil {
+	if err := findBy(ctx, tx, h.ID, l); err != nil {
 		return h, err
 	}
 	return h, addState(ctx, tx, h.ID, 1, 0, now, did, h.Digest, body, isPlan(d))
@@ -143,7 +140,9 @@ from plan p
 	left join revision r on r.plan = p.id and r.seq = (select max(seq) from revision where plan = p.id)
 	left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
 
-func getHead(ctx context.Context, q querier, id ID) (Head, error) {
+// getHead reads the head of a plan. Of the drafts that are known already none is read
+// from its document again.
+func getHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
 	h := Head{ID: id}
 	var at, sum sql.NullString
 	var body []byte
@@ -155,6 +154,12 @@ func getHead(ctx context.Context, q querier, id ID) (Head, error) {
 		return h, err
 	}
 	h.At, h.Digest = readStamp(at.String), sum.String
+	for _, k := range known {
+		if k.Draft != nil && k.Digest == h.Digest && digest(body) == h.Digest {
+			h.Draft = k.Draft
+			return h, nil
+		}
+	}
 	h.Draft, err = readBody(id, stateName(h.State), h.Digest, body)
 	return h, err
 }
@@ -179,32 +184,36 @@ func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, d
 	if err != nil {
 		return Head{}, err
 	}
-	if c, err := a.current(ctx); err != nil {
+	c, err := a.current(ctx)
+	if err != nil {
 		return Head{}, explain(err)
-	} else if h, err := getHead(ctx, c.read, id); err == nil && same(h.Draft, d) {
-		return h, nil
 	}
-	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
-		if same(h.Draft, d) && h.damaged == nil {
+	stood, err := getHead(ctx, c.read, id)
+	if err == nil && drafts.Same(stood.Draft, d) {
+		return stood, nil
+	}
+	save := func(ctx context.Context, tx *sql.Tx, h *Head) error {
+		if drafts.Same(h.Draft, d) && h.damaged == nil {
 			return nil
 		}
 		if did == "" {
 			did = didTyped
-			if path, one := onePath(h.Draft, d); one {
+			if path, one := drafts.OnePath(h.Draft, d); one {
 				did = path
 			}
 		}
 		return a.put(ctx, tx, h, d, body, did)
-	})
+	}
+	return a.step(ctx, id, from, save, stood, Head{Digest: digest(body), Draft: d})
 }
 
 // step does one change of a plan that started from a version, and gives what
-// stands after it.
-func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.Context, *sql.Tx, *Head) error) (Head, error) {
+// stands after it. Drafts that are known need not be read again.
+func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.Context, *sql.Tx, *Head) error, known ...Head) (Head, error) {
 	var h Head
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		var err error
-		if h, err = anyHead(ctx, tx, id); err != nil {
+		if h, err = anyHead(ctx, tx, id, known...); err != nil {
 			return err
 		}
 		if from != h.Version && !h.own(windowOf(ctx), from) {
@@ -213,7 +222,7 @@ func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.C
 		if err := do(ctx, tx, &h); err != nil {
 			return err
 		}
-		h, err = anyHead(ctx, tx, id)
+		h, err = anyHead(ctx, tx, id, known...)
 		return err
 	})
 	var stale *Stale
@@ -225,8 +234,8 @@ func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.C
 
 // anyHead gives the head of a plan, a damaged one with an empty draft: a new
 // state may stand over it, and it may go to the bin.
-func anyHead(ctx context.Context, q querier, id ID) (Head, error) {
-	h, err := getHead(ctx, q, id)
+func anyHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
+	h, err := getHead(ctx, q, id, known...)
 	if errors.As(err, &h.damaged) {
 		h.Draft = &press.Draft{}
 		return h, nil
@@ -283,14 +292,14 @@ func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now strin
 
 // moveHead makes state n the one that stands.
 func (a *Archive) moveHead(ctx context.Context, tx *sql.Tx, h *Head, n int64, d *press.Draft, now string) error {
-	l := labelsOf(d)
+	l := drafts.LabelsOf(d)
 	const query = `update plan set version = version + 1, head = $1, name = $2, number = $3, changed = $4,
 		since = case when window = $5 and window <> '' then since else version end, window = $5 where id = $6`
-	if _, err := tx.ExecContext(ctx, query, n, l.name, l.number, now, windowOf(ctx), h.ID); err != nil {
+	if _, err := tx.ExecContext(ctx, query, n, l.Name, l.Number, now, windowOf(ctx), h.ID); err != nil {
 		return err
 	}
-	if h.damaged == nil && l == labelsOf(h.Draft) {
+	if h.damaged == nil && l == drafts.LabelsOf(h.Draft) {
 		return nil
 	}
-	return l.find(ctx, tx, h.ID)
+	return findBy(ctx, tx, h.ID, l)
 }

@@ -5,44 +5,22 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
-	"strings"
 	"time"
 
-	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // A RamID names a ram on the shelf; it is never given again.
 type RamID int64
 
-// A Ram is one on the shelf of rams: the ram section of a plan under a name, with
-// what its controller calls the setpoints and where it comes from.
+// A Ram is one on the shelf of rams.
 type Ram struct {
 	ID      RamID
 	Version int64 // counts every change; a save names the one it started from
-	Told
-	Entries []press.Entry // such as ram.stroke and controller.words[0].name
-	Digest  string        // of the entries; a plan keeps that of the ram that it was given
+	drafts.Ram
 	Changed time.Time
 	Damaged bool // the stored document does not match its digest; of Told only Name is known, and Entries is nil
 }
-
-// Told is what is said of a ram beside its entries.
-type Told struct {
-	Name     string // no two rams have the same
-	Source   string // whose figures they are
-	Measured string // date, such as 2026-03-02; empty when they were not measured
-	Method   string // how they were measured
-	Notes    string
-}
-
-// Paths of what is said of a ram.
-const (
-	PathRamName     = "shelf.name"
-	PathRamSource   = "shelf.source"
-	PathRamMeasured = "shelf.measured"
-	PathRamMethod   = "shelf.method"
-	PathRamNotes    = "shelf.notes"
-)
 
 // A StaleRam is a change of a ram that started from an older version than the one
 // that stands. It changed nothing.
@@ -57,10 +35,10 @@ func (e *StaleRam) Error() string {
 
 // CreateRam puts a ram on the shelf. What is wrong with what is said of it is
 // given as [press.Problems].
-func (a *Archive) CreateRam(ctx context.Context, r Ram) (Ram, error) {
-	r.ID = 0
+func (a *Archive) CreateRam(ctx context.Context, ram drafts.Ram) (Ram, error) {
+	var r Ram
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
-		stored, body, err := storable(ctx, tx, r)
+		stored, body, err := storable(ctx, tx, 0, ram)
 		if err != nil {
 			return err
 		}
@@ -87,14 +65,14 @@ func (a *Archive) Ram(ctx context.Context, id RamID) (Ram, error) {
 
 // SaveRam changes a ram, if the version that the change started from still
 // stands; else it gives [*StaleRam] and changes nothing. Plans keep their copies.
-func (a *Archive) SaveRam(ctx context.Context, id RamID, from int64, r Ram) (Ram, error) {
-	r.ID = id
+func (a *Archive) SaveRam(ctx context.Context, id RamID, from int64, ram drafts.Ram) (Ram, error) {
+	var r Ram
 	err := a.changeRam(ctx, id, from, func(ctx context.Context, tx *sql.Tx, was Ram) error {
-		stored, body, err := storable(ctx, tx, r)
+		stored, body, err := storable(ctx, tx, id, ram)
 		if err != nil {
 			return err
 		}
-		if sum := digest(body); was.Damaged || sum != was.sum() {
+		if sum := digest(body); was.Damaged || sum != digest(was.Document().Encode()) {
 			_, err = tx.ExecContext(ctx, "update ram set version = version + 1, name = $1, changed = $2, digest = $3, sum = $4, body = $5 where id = $6", stored.Name, a.stamp(), stored.Digest, sum, body, id)
 		}
 		if err != nil {
@@ -138,31 +116,15 @@ func (a *Archive) changeRam(ctx context.Context, id RamID, from int64, do func(c
 // text, or its beginning, is found; all for an empty one.
 func (a *Archive) Rams(ctx context.Context, text string) ([]Ram, error) {
 	var out []Ram
-	wanted := wordsOf(text)
+	wanted := drafts.Words(text)
 	err := each(ctx, a.reader(ctx), "select "+ramColumns+" from ram order by name collate nocase", nil, func(scan scanner) error {
 		r, err := scanRam(scan)
-		if err == nil && r.found(wanted) {
+		if err == nil && r.Found(wanted) {
 			out = append(out, r)
 		}
 		return err
 	})
 	return out, explain(err)
-}
-
-// found tells whether every wanted word begins one of the ram's.
-func (r *Ram) found(wanted []string) bool {
-	name, _ := (&press.Draft{Entries: r.Entries}).Get("ram.name")
-	has := wordsOf(strings.Join([]string{r.Name, name, r.Source, r.Measured, r.Method, r.Notes}, " "))
-	for _, w := range wanted {
-		found := false
-		for _, h := range has {
-			found = found || strings.HasPrefix(strings.ToLower(h), strings.ToLower(w))
-		}
-		if !found {
-			return false
-		}
-	}
-	return true
 }
 
 const ramColumns = "id, version, name, changed, digest, sum, body"
@@ -189,7 +151,7 @@ func scanRam(scan scanner) (Ram, error) {
 	}
 	r.Changed = readStamp(changed)
 	if r.read(sum, body); r.Damaged || r.Name != name || r.Digest != section {
-		r = Ram{ID: r.ID, Version: r.Version, Told: Told{Name: name}, Changed: r.Changed, Damaged: true}
+		r = Ram{ID: r.ID, Version: r.Version, Ram: drafts.Ram{Told: drafts.Told{Name: name}}, Changed: r.Changed, Damaged: true}
 	}
 	return r, nil
 }

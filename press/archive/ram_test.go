@@ -8,12 +8,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // bigRam is the ram of the example, put on the shelf.
-func bigRam(t *testing.T) Ram {
-	return Ram{
-		Told:    Told{Name: "Ram  3 ", Source: "own load cell", Measured: "2026-02-27", Method: "3 pushes a point", Notes: "at 20 °C"},
+func bigRam(t *testing.T) drafts.Ram {
+	return drafts.Ram{
+		Told:    drafts.Told{Name: "Ram  3 ", Source: "own load cell", Measured: "2026-02-27", Method: "3 pushes a point", Notes: "at 20 °C"},
 		Entries: example(t).Entries,
 	}
 }
@@ -39,20 +40,20 @@ func TestShelfOfRams(t *testing.T) {
 	_, err = a.CreateRam(background(), second)
 	var problems press.Problems
 	require.ErrorAs(t, err, &problems)
-	assert.True(t, problems.Has(PathRamName), "no two have the same name, however written")
+	assert.True(t, problems.Has(drafts.PathRamName), "no two have the same name, however written")
 	second.Name, second.Source = "Another", "paper"
-	second, err = a.CreateRam(background(), second)
+	_, err = a.CreateRam(background(), second)
 	require.NoError(t, err)
 
-	same, err := a.SaveRam(background(), r.ID, 1, r)
+	same, err := a.SaveRam(background(), r.ID, 1, r.Ram)
 	require.NoError(t, err)
 	assert.Equal(t, int64(1), same.Version, "nothing changed")
 	r.Notes = "at 21 °C"
-	changed, err := a.SaveRam(background(), r.ID, 1, r)
+	changed, err := a.SaveRam(background(), r.ID, 1, r.Ram)
 	require.NoError(t, err)
 	assert.Equal(t, int64(2), changed.Version)
 	assert.Equal(t, r.Digest, changed.Digest, "the entries are the same")
-	_, err = a.SaveRam(background(), r.ID, 1, r)
+	_, err = a.SaveRam(background(), r.ID, 1, r.Ram)
 	var stale *StaleRam
 	require.ErrorAs(t, err, &stale)
 	assert.Equal(t, changed, stale.Stands)
@@ -73,7 +74,7 @@ func TestShelfOfRams(t *testing.T) {
 	require.NoError(t, err)
 	_, err = a.Ram(background(), r.ID)
 	require.ErrorIs(t, err, ErrNotFound)
-	back, err := a.CreateRam(background(), gone)
+	back, err := a.CreateRam(background(), gone.Ram)
 	require.NoError(t, err, "undone")
 	assert.NotEqual(t, r.ID, back.ID, "a number is never given again")
 	assert.Equal(t, changed.Told, back.Told)
@@ -83,18 +84,18 @@ func TestShelfOfRams(t *testing.T) {
 func TestWhatIsSaidOfARam(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{})
 	for name, c := range map[string]struct {
-		told       Told
+		told       drafts.Told
 		path, code string
 	}{
-		"no name":       {Told{Name: "  "}, PathRamName, press.CodeRequired},
-		"long name":     {Told{Name: strings.Repeat("r", 201)}, PathRamName, press.CodeLength},
-		"no such date":  {Told{Name: "r", Measured: "2026-02-30"}, PathRamMeasured, press.CodeType},
-		"a word":        {Told{Name: "r", Measured: "yesterday"}, PathRamMeasured, press.CodeType},
-		"long notes":    {Told{Name: "r", Notes: strings.Repeat("n", 4001)}, PathRamNotes, press.CodeLength},
-		"long source":   {Told{Name: "r", Source: strings.Repeat("ß", 201)}, PathRamSource, press.CodeLength},
-		"long measured": {Told{Name: "r", Measured: strings.Repeat("2", 201)}, PathRamMeasured, press.CodeLength},
+		"no name":       {drafts.Told{Name: "  "}, drafts.PathRamName, press.CodeRequired},
+		"long name":     {drafts.Told{Name: strings.Repeat("r", 201)}, drafts.PathRamName, press.CodeLength},
+		"no such date":  {drafts.Told{Name: "r", Measured: "2026-02-30"}, drafts.PathRamMeasured, press.CodeType},
+		"a word":        {drafts.Told{Name: "r", Measured: "yesterday"}, drafts.PathRamMeasured, press.CodeType},
+		"long notes":    {drafts.Told{Name: "r", Notes: strings.Repeat("n", 4001)}, drafts.PathRamNotes, press.CodeLength},
+		"long source":   {drafts.Told{Name: "r", Source: strings.Repeat("ß", 201)}, drafts.PathRamSource, press.CodeLength},
+		"long measured": {drafts.Told{Name: "r", Measured: strings.Repeat("2", 201)}, drafts.PathRamMeasured, press.CodeLength},
 	} {
-		_, err := a.CreateRam(background(), Ram{Told: c.told})
+		_, err := a.CreateRam(background(), drafts.Ram{Told: c.told})
 		var problems press.Problems
 		require.ErrorAs(t, err, &problems, name)
 		require.Len(t, problems, 1, name)
@@ -111,7 +112,7 @@ func TestRamIsPutIntoAPlan(t *testing.T) {
 	r, err := a.CreateRam(background(), bigRam(t))
 	require.NoError(t, err)
 	d := with(with(example(t), "ram.stroke", "99"), "ram.curve.points[30][0]", "half typed")
-	put := PutRam(d, r)
+	put := drafts.PutRam(d, r.Ram)
 	name, _ := put.Get("ram.shelf_name")
 	assert.Equal(t, "Ram 3", name)
 	plan, faults := put.Check()
@@ -123,16 +124,16 @@ func TestRamIsPutIntoAPlan(t *testing.T) {
 	own, _ := example(t).Check()
 	back := &press.Draft{}
 	for _, e := range put.Entries {
-		if e.Path != pathShelfName && e.Path != pathShelfDigest {
+		if e.Path != drafts.PathShelfName && e.Path != drafts.PathShelfDigest {
 			back.Entries = append(back.Entries, e)
 		}
 	}
 	same, faults := back.Check()
 	require.Empty(t, faults)
 	assert.Equal(t, own.Digest(), same.Digest(), "all else is the example, whose ram this is")
-	again := PutRam(put, r)
+	again := drafts.PutRam(put, r.Ram)
 	assert.Equal(t, put, again)
-	alone, _ := PutRam(&press.Draft{}, r).Get("ram.stroke")
+	alone, _ := drafts.PutRam(&press.Draft{}, r.Ram).Get("ram.stroke")
 	assert.NotEmpty(t, alone, "also into an empty draft")
 
 	news := func(d *press.Draft) (*Ram, bool) {
@@ -146,7 +147,7 @@ func TestRamIsPutIntoAPlan(t *testing.T) {
 	_, is = news(example(t))
 	assert.False(t, is, "this one comes from no shelf")
 	r.Notes = "other notes"
-	r, err = a.SaveRam(background(), r.ID, r.Version, r)
+	r, err = a.SaveRam(background(), r.ID, r.Version, r.Ram)
 	require.NoError(t, err)
 	_, is = news(put)
 	assert.False(t, is, "notes are no entries")
@@ -156,11 +157,11 @@ func TestRamIsPutIntoAPlan(t *testing.T) {
 			r.Entries[i].Text = "220"
 		}
 	}
-	r, err = a.SaveRam(background(), r.ID, r.Version, r)
+	r, err = a.SaveRam(background(), r.ID, r.Version, r.Ram)
 	require.NoError(t, err)
 	found, is := news(put)
 	require.True(t, is)
-	_, is = news(PutRam(put, *found))
+	_, is = news(drafts.PutRam(put, found.Ram))
 	assert.False(t, is)
 	_, err = a.RemoveRam(background(), r.ID, r.Version)
 	require.NoError(t, err)
@@ -178,7 +179,7 @@ func TestRamBringsItsWords(t *testing.T) {
 	}
 	put := func(name string, d *press.Draft) Ram {
 		t.Helper()
-		r, err := a.CreateRam(background(), Ram{Told: Told{Name: name}, Entries: RamEntries(d)})
+		r, err := a.CreateRam(background(), drafts.Ram{Told: drafts.Told{Name: name}, Entries: drafts.RamEntries(d)})
 		require.NoError(t, err)
 		r, err = a.Ram(background(), r.ID)
 		require.NoError(t, err)
@@ -195,13 +196,13 @@ func TestRamBringsItsWords(t *testing.T) {
 		{named, []press.SetpointWord{{Setpoint: "push_end", Name: "far limit", Factor: 1}}},
 		{silent, []press.SetpointWord{{Setpoint: "setting", Name: "limit", Factor: 1}, {Setpoint: "zone_start", Name: "gate opens", Factor: 1}}},
 	} {
-		got, faults := PutRam(plan, c.ram).Check()
+		got, faults := drafts.PutRam(plan, c.ram.Ram).Check()
 		require.Empty(t, faults, c.ram.Name)
 		assert.Equal(t, c.want, got.Controller.Words, c.ram.Name)
 		assert.Equal(t, c.ram.Name, got.Ram.ShelfName)
-		assert.Equal(t, PutRam(plan, c.ram), PutRam(PutRam(plan, c.ram), c.ram), "twice is as once")
+		assert.Equal(t, drafts.PutRam(plan, c.ram.Ram), drafts.PutRam(drafts.PutRam(plan, c.ram.Ram), c.ram.Ram), "twice is as once")
 	}
-	assert.Empty(t, RamEntries(word(&press.Draft{}, "0", "setting", "limit")), "words alone are no ram")
+	assert.Empty(t, drafts.RamEntries(word(&press.Draft{}, "0", "setting", "limit")), "words alone are no ram")
 }
 
 func TestDamagedRam(t *testing.T) {
@@ -221,7 +222,7 @@ func TestDamagedRam(t *testing.T) {
 	report, err := a.Check(background())
 	require.NoError(t, err)
 	assert.Equal(t, []Fault{{What: "ram 1 (Ram 3)", Why: "does not match its digest"}}, report.Faults)
-	mended, err := a.SaveRam(background(), r.ID, r.Version, r)
+	mended, err := a.SaveRam(background(), r.ID, r.Version, r.Ram)
 	require.NoError(t, err, "a whole one may be saved over it")
 	assert.Equal(t, r.Digest, mended.Digest)
 }

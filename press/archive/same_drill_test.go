@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
 )
 
 // A planner who says that a change does not concern the drill leaves those trained who
@@ -20,16 +21,16 @@ import (
 func TestChangeThatDoesNotConcernTheDrill(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
-	issue := func(path, text, drill string) (Revision, error) {
+	give := func(path, text, drill string) (issue.Revision, error) {
 		h, err := a.Get(background(), 1)
 		require.NoError(t, err)
 		h, err = a.Save(background(), 1, h.Version, with(h.Draft, path, text), "")
 		require.NoError(t, err)
 		c.rest(time.Hour)
-		return a.Issue(background(), 1, h.Version, Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "a change", Despite: "trial", Second: "S", Drill: drill})
+		return a.Issue(background(), 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "a change", Despite: "trial", Second: "S", Drill: drill})
 	}
-	for i, drill := range []string{DrillSame, DrillSame, DrillAgain, DrillSame, ""} {
-		r, err := issue("title.notes", strings.Repeat("x", i+1), drill)
+	for i, drill := range []string{issue.DrillSame, issue.DrillSame, issue.DrillAgain, issue.DrillSame, ""} {
+		r, err := give("title.notes", strings.Repeat("x", i+1), drill)
 		require.NoError(t, err)
 		if i == 0 {
 			assert.Empty(t, r.Drill, "the first has nothing before it")
@@ -45,17 +46,17 @@ func TestChangeThatDoesNotConcernTheDrill(t *testing.T) {
 		}
 		return out
 	}
-	assert.Equal(t, digests(0, 1), Counting(all), "of E nobody said anything: it concerns the drill")
-	assert.Equal(t, digests(1, 3), Counting(all[1:]), "D is as C, which everybody must learn anew")
-	assert.Equal(t, digests(3, 5), Counting(all[3:]))
+	assert.Equal(t, digests(0, 1), issue.Counting(all), "of E nobody said anything: it concerns the drill")
+	assert.Equal(t, digests(1, 3), issue.Counting(all[1:]), "D is as C, which everybody must learn anew")
+	assert.Equal(t, digests(3, 5), issue.Counting(all[3:]))
 
-	_, err = issue("title.notes", "y", "perhaps")
-	var refused *Refused
+	_, err = give("title.notes", "y", "perhaps")
+	var refused *issue.Refused
 	require.ErrorAs(t, err, &refused)
-	require.True(t, refused.Problems.Has(PathDrill))
-	_, err = issue("window.zone_end", "115.15", DrillSame) // what runs to the push end leaves the zone then
+	require.True(t, refused.Problems.Has(issue.PathDrill))
+	_, err = give("window.zone_end", "115.15", issue.DrillSame) // what runs to the push end leaves the zone then
 	require.ErrorAs(t, err, &refused)
-	require.True(t, refused.Problems.Has(PathDrill))
+	require.True(t, refused.Problems.Has(issue.PathDrill))
 	assert.Contains(t, refused.Problems.Error(), "mean something else than in revision E")
 
 	out := filepath.Join(t.TempDir(), "out")

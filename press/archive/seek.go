@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // Found is an issued revision with the plan that it belongs to.
@@ -29,9 +30,9 @@ func (a *Archive) Issued(ctx context.Context, planDigest string) ([]Found, error
 }
 
 // IssuedAs finds the revisions whose plan has a digest that begins with these
-// digits, as [TypedDigest] reads them.
+// digits, as [drafts.TypedDigest] reads them.
 func (a *Archive) IssuedAs(ctx context.Context, digits string) ([]Found, error) {
-	return a.found(ctx, "r.plan_digest between $1 and $1 || 'g' order by p.id, r.seq", digestName+digits)
+	return a.found(ctx, "r.plan_digest between $1 and $1 || 'g' order by p.id, r.seq", drafts.DigestName+digits)
 }
 
 // LetterOf gives the last revision of a plan that has this digest; empty where none

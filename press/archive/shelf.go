@@ -5,7 +5,8 @@ import (
 	"database/sql"
 	"strings"
 	"time"
-	"unicode"
+
+	"ramplan/press/drafts"
 )
 
 // An Item is a plan as it stands on the shelf.
@@ -86,8 +87,8 @@ func (q *Query) wanted() (string, []any) {
 		return where, nil
 	}
 	where += " and (p.id in (select rowid from find where find match $1)"
-	if digits, ok := TypedDigest(q.Text); ok {
-		return where + " or p.id in (select plan from revision where " + hasDigits + "))", []any{match, digestName + digits}
+	if digits, ok := drafts.TypedDigest(q.Text); ok {
+		return where + " or p.id in (select plan from revision where " + hasDigits + "))", []any{match, drafts.DigestName + digits}
 	}
 	return where + ")", []any{match}
 }
@@ -127,15 +128,11 @@ from plan o left join revision r on r.plan = o.id and r.seq = (select max(seq) f
 
 // matching makes a query of what a person types: every word, or its beginning.
 func matching(text string) string {
-	words := wordsOf(text)
+	words := drafts.Words(text)
 	for i, w := range words {
 		words[i] = `"` + w + `"*`
 	}
 	return strings.Join(words, " ")
-}
-
-func wordsOf(text string) []string {
-	return strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsDigit(c) && !unicode.IsMark(c) })
 }
 
 // KeepCard keeps what the shelf shows of a plan.

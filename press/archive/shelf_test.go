@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
 
 func entries(pairs ...string) *press.Draft {
@@ -173,10 +175,13 @@ func TestNothingOfWhatIsNotThere(t *testing.T) {
 		"state":    func() error { _, err := a.State(background(), 1, 99); return err },
 		"restore":  func() error { _, err := a.Restore(background(), 1, 1, 99); return err },
 		"revision": func() error { _, err := a.Revision(background(), 1, "A"); return err },
-		"issue":    func() error { _, err := a.Issue(background(), 99, 1, Signed{}); return err },
+		"issue":    func() error { _, err := a.Issue(background(), 99, 1, issue.Signed{}); return err },
 		"bin":      func() error { _, err := a.Bin(background(), 99, 1); return err },
 		"ram":      func() error { _, err := a.Ram(background(), 99); return err },
-		"save ram": func() error { _, err := a.SaveRam(background(), 99, 1, Ram{Told: Told{Name: "r"}}); return err },
+		"save ram": func() error {
+			_, err := a.SaveRam(background(), 99, 1, drafts.Ram{Told: drafts.Told{Name: "r"}})
+			return err
+		},
 	} {
 		require.ErrorIs(t, do(), ErrNotFound, name)
 	}

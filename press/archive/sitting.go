@@ -9,62 +9,33 @@ import (
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
 
-	"ramplan/press"
+	"ramplan/press/training"
 )
-
-// A Sitting is an exam under way: what is needed to ask its questions again after the
-// program was started anew, and what was answered so far. It goes when it is handed in,
-// or left, for the record that is kept then; and when its person's records are removed.
-type Sitting struct {
-	ID       string
-	Plan     ID
-	Who      string // name or number, as records keep it
-	Started  time.Time
-	Revision string // letter; empty for a draft
-	Document []byte // the plan in canonical form
-	Exam     string // whose it is; empty: of older programs, of everything
-	Seed     uint64
-	Items    int // that were asked for
-	Asks     int // that it has: a plan may have fewer
-	Needed   int
-	Pass     float64
-	Limit    time.Duration
-	Asked    string           // digest of the questions
-	Given    map[string]Given // what was answered so far, by the keys of the items
-	Heard    time.Time        // when that was kept; zero: nothing was
-}
-
-// Given is an answer as it was chosen or typed.
-type Given struct {
-	Choice string `json:"choice,omitzero"`
-	From   string `json:"from,omitzero"` // the ends of a zone
-	To     string `json:"to,omitzero"`
-}
 
 // sittingFormat is the name of the format of a stored sitting.
 const sittingFormat = "ramplan.sitting/1"
 
 type sittingDocument struct {
-	Format   string           `json:"format"`
-	Plan     ID               `json:"plan"`
-	ID       string           `json:"id"`
-	Who      string           `json:"who"`
-	Started  string           `json:"started"`
-	Revision string           `json:"revision"`
-	Document jsontext.Value   `json:"document"`
-	Seed     uint64           `json:"seed,string"`
-	Items    int              `json:"items"`
-	Pass     float64          `json:"pass"`
-	LimitMS  int64            `json:"limit_ms"`
-	Asked    string           `json:"asked"`
-	Exam     string           `json:"exam,omitzero"`
-	Asks     int              `json:"asks,omitzero"`
-	Needed   int              `json:"needed,omitzero"`
-	Given    map[string]Given `json:"given,omitempty"`
-	Heard    string           `json:"heard,omitzero"`
+	Format   string                    `json:"format"`
+	Plan     ID                        `json:"plan"`
+	ID       string                    `json:"id"`
+	Who      string                    `json:"who"`
+	Started  string                    `json:"started"`
+	Revision string                    `json:"revision"`
+	Document jsontext.Value            `json:"document"`
+	Seed     uint64                    `json:"seed,string"`
+	Items    int                       `json:"items"`
+	Pass     float64                   `json:"pass"`
+	LimitMS  int64                     `json:"limit_ms"`
+	Asked    string                    `json:"asked"`
+	Exam     string                    `json:"exam,omitzero"`
+	Asks     int                       `json:"asks,omitzero"`
+	Needed   int                       `json:"needed,omitzero"`
+	Given    map[string]training.Given `json:"given,omitempty"`
+	Heard    string                    `json:"heard,omitzero"`
 }
 
-func (s *Sitting) document() ([]byte, error) {
+func sittingBody(s *training.Sitting) ([]byte, error) {
 	d := sittingDocument{
 		sittingFormat, s.Plan, s.ID, s.Who, s.Started.UTC().Format(stampLayout), s.Revision, s.Document, s.Seed, s.Items, s.Pass, s.Limit.Milliseconds(), s.Asked,
 		s.Exam, s.Asks, s.Needed, s.Given, "",
@@ -76,17 +47,17 @@ func (s *Sitting) document() ([]byte, error) {
 }
 
 // scanSitting reads a sitting. One that does not match its digest is not found.
-func scanSitting(scan scanner) (Sitting, error) {
+func scanSitting(scan scanner) (training.Sitting, error) {
 	var id, sum string
 	var body []byte
 	if err := scan(&id, &sum, &body); err != nil {
-		return Sitting{}, err
+		return training.Sitting{}, err
 	}
 	var d sittingDocument
 	if digest(body) != sum || json.Unmarshal(body, &d) != nil || d.Format != sittingFormat || d.ID != id {
-		return Sitting{}, ErrNotFound
+		return training.Sitting{}, ErrNotFound
 	}
-	return Sitting{
+	return training.Sitting{
 		ID: d.ID, Plan: d.Plan, Who: d.Who, Started: readStamp(d.Started), Revision: d.Revision, Document: d.Document, Exam: d.Exam, Seed: d.Seed, Items: d.Items, Asks: d.Asks,
 		Needed: d.Needed, Pass: d.Pass, Limit: time.Duration(d.LimitMS) * time.Millisecond, Asked: d.Asked, Given: d.Given, Heard: readStamp(d.Heard),
 	}, nil
@@ -94,27 +65,12 @@ func scanSitting(scan scanner) (Sitting, error) {
 
 const sittingColumns = "id, sum, body"
 
-// An exam is left when nobody has handed it in so long after its time ended, or, where
-// it has no limit, after it began.
-const (
-	leftAfter     = time.Hour
-	leftUnlimited = 24 * time.Hour
-)
-
-// Left tells whether a sitting is left at a time.
-func (s Sitting) Left(now time.Time) bool {
-	if s.Limit <= 0 {
-		return now.After(s.Started.Add(leftUnlimited))
-	}
-	return now.After(s.Started.Add(s.Limit + leftAfter))
-}
-
 // KeepSitting keeps an exam that begins, and records those that are left by then.
-func (a *Archive) KeepSitting(ctx context.Context, s Sitting) error {
-	if s.Who = PersonName(s.Who); s.Who == "" {
-		return ErrNobody
+func (a *Archive) KeepSitting(ctx context.Context, s training.Sitting) error {
+	if s.Who = training.PersonName(s.Who); s.Who == "" {
+		return training.ErrNobody
 	}
-	body, err := s.document()
+	body, err := sittingBody(&s)
 	if err != nil {
 		return err
 	}
@@ -129,14 +85,14 @@ func (a *Archive) KeepSitting(ctx context.Context, s Sitting) error {
 }
 
 // KeepAnswers keeps what was answered so far in an exam under way, at a time.
-func (a *Archive) KeepAnswers(ctx context.Context, id string, given map[string]Given, at time.Time) error {
+func (a *Archive) KeepAnswers(ctx context.Context, id string, given map[string]training.Given, at time.Time) error {
 	return a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		s, err := sittingOf(ctx, tx, id)
 		if err != nil {
 			return err
 		}
 		s.Given, s.Heard = given, at
-		body, err := s.document()
+		body, err := sittingBody(&s)
 		if err != nil {
 			return err
 		}
@@ -146,12 +102,12 @@ func (a *Archive) KeepAnswers(ctx context.Context, id string, given map[string]G
 }
 
 // SittingOf gives an exam under way.
-func (a *Archive) SittingOf(ctx context.Context, id string) (Sitting, error) {
+func (a *Archive) SittingOf(ctx context.Context, id string) (training.Sitting, error) {
 	s, err := sittingOf(ctx, a.reader(ctx), id)
 	return s, explain(err)
 }
 
-func sittingOf(ctx context.Context, q querier, id string) (Sitting, error) {
+func sittingOf(ctx context.Context, q querier, id string) (training.Sitting, error) {
 	s, err := scanSitting(q.QueryRowContext(ctx, "select "+sittingColumns+" from sitting where id = $1", id).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		err = ErrNotFound
@@ -160,13 +116,13 @@ func sittingOf(ctx context.Context, q querier, id string) (Sitting, error) {
 }
 
 // Sittings lists the exams of a plan that are under way, the oldest first.
-func (a *Archive) Sittings(ctx context.Context, plan ID) ([]Sitting, error) {
+func (a *Archive) Sittings(ctx context.Context, plan ID) ([]training.Sitting, error) {
 	out, err := sittings(ctx, a.reader(ctx), "where plan = $1", plan)
 	return out, explain(err)
 }
 
-func sittings(ctx context.Context, q querier, where string, args ...any) ([]Sitting, error) {
-	var out []Sitting
+func sittings(ctx context.Context, q querier, where string, args ...any) ([]training.Sitting, error) {
+	var out []training.Sitting
 	err := each(ctx, q, "select "+sittingColumns+" from sitting "+where+" order by started, id", args, func(scan scanner) error {
 		s, err := scanSitting(scan)
 		if errors.Is(err, ErrNotFound) {
@@ -179,8 +135,8 @@ func sittings(ctx context.Context, q querier, where string, args ...any) ([]Sitt
 }
 
 // EndSitting records an exam under way as not finished at a time.
-func (a *Archive) EndSitting(ctx context.Context, id string, at time.Time) (Training, error) {
-	var t Training
+func (a *Archive) EndSitting(ctx context.Context, id string, at time.Time) (training.Record, error) {
+	var t training.Record
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		s, err := sittingOf(ctx, tx, id)
 		if err != nil {
@@ -216,31 +172,17 @@ func endLeft(ctx context.Context, tx *sql.Tx, now time.Time) error {
 		if !s.Left(now) {
 			continue
 		}
-		at := s.Heard
-		if at.IsZero() {
-			at = s.Started
-		}
-		if _, err := endSitting(ctx, tx, s, at); err != nil {
+		if _, err := endSitting(ctx, tx, s, s.LastHeard()); err != nil {
 			return err
 		}
 	}
-	_, err = tx.ExecContext(ctx, "delete from sitting where started < $1", now.Add(-leftUnlimited).UTC().Format(stampLayout))
+	_, err = tx.ExecContext(ctx, "delete from sitting where started < $1", now.Add(-training.LeftUnlimited).UTC().Format(stampLayout))
 	return err
 }
 
-// endSitting records a sitting as not finished. What was answered is not judged: nobody
-// has handed it in.
-func endSitting(ctx context.Context, tx *sql.Tx, s Sitting, at time.Time) (Training, error) {
-	t := Training{
-		Plan: s.Plan, Sitting: s.ID, Who: s.Who, At: at.UTC().Truncate(time.Millisecond), Revision: s.Revision, Exam: s.Exam, Seed: s.Seed, Items: s.Asks, Needed: s.Needed, Pass: s.Pass,
-		Limit: s.Limit, Took: at.Sub(s.Started), Unfinished: true, Answered: len(s.Given),
-	}
-	if t.Items == 0 {
-		t.Items = s.Items // older programs kept no more
-	}
-	if plan, faults := press.Decode(s.Document); len(faults) == 0 {
-		t.Name, t.Number, t.Digest = plan.Title.Name, plan.Title.Number, plan.Digest()
-	}
+// endSitting records a sitting as not finished.
+func endSitting(ctx context.Context, tx *sql.Tx, s training.Sitting, at time.Time) (training.Record, error) {
+	t := s.LeftAt(at.UTC().Truncate(time.Millisecond))
 	err := keepTraining(ctx, tx, &t)
 	return t, err
 }

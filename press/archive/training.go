@@ -5,112 +5,52 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
-	"strings"
 	"time"
 
 	"github.com/go-json-experiment/json"
+
+	"ramplan/press/training"
 )
-
-// A TrainingID names a training record; it is never given again.
-type TrainingID int64
-
-// A Training is the record of an exam that somebody took. It is never changed;
-// it stays when its plan is removed, and goes when its person's records are
-// removed.
-type Training struct {
-	ID         TrainingID
-	Plan       ID
-	Sitting    string    // of the exam: one is recorded once
-	Who        string    // name or number, as entered
-	At         time.Time // when it ended
-	Name       string    // of the plan as it was then
-	Number     string
-	Revision   string // letter; empty for a draft
-	Digest     string // of the plan in canonical form
-	Exam       string // whose it was, such as technician; empty in records of older programs, of one exam of everything
-	Seed       uint64
-	Items      int
-	Right      int
-	Needed     int
-	Pass       float64 // share of right answers that was asked for
-	Limit      time.Duration
-	Took       time.Duration
-	OverTime   bool
-	Passed     bool
-	Grave      []string // what was answered that failed it whatever the score; worded as deeds in records of older programs, or none
-	Unfinished bool     // it was begun and left: nothing of it was judged
-	Answered   int      // of one that is not finished: how many questions had an answer
-	Repeat     bool     // the same person had handed in this seed of this plan before
-	Known      bool     // another person had been given this seed of this plan before, and this one had not
-	Missed     []string // keys of the items
-	Misses     []Miss   // the same in words, in that order; none in records of older programs
-	Damaged    bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
-}
-
-// A Miss is an item that was missed, in words.
-type Miss struct {
-	Question string `json:"question"`
-	Given    string `json:"given"`
-	Right    string `json:"right"`
-	Number   int    `json:"number,omitzero"` // of the question in the exam, from 1; 0 in records of older programs
-	Alone    bool   `json:"alone,omitzero"`  // this answer failed the exam whatever the score
-}
 
 // trainingFormat is the name of the format of a stored record.
 const trainingFormat = "ramplan.training/1"
 
 // trainingDocument is a record as it is stored. Its number in the archive is no part of it.
 type trainingDocument struct {
-	Format     string   `json:"format"`
-	Plan       ID       `json:"plan"`
-	Sitting    string   `json:"sitting"`
-	Who        string   `json:"who"`
-	At         string   `json:"at"`
-	Name       string   `json:"name"`
-	Number     string   `json:"number"`
-	Revision   string   `json:"revision"`
-	Digest     string   `json:"plan_digest"`
-	Seed       uint64   `json:"seed,string"`
-	Items      int      `json:"items"`
-	Right      int      `json:"right"`
-	Needed     int      `json:"needed"`
-	Pass       float64  `json:"pass"`
-	LimitMS    int64    `json:"limit_ms"`
-	TookMS     int64    `json:"took_ms"`
-	OverTime   bool     `json:"over_time"`
-	Passed     bool     `json:"passed"`
-	Missed     []string `json:"missed"`
-	Repeat     bool     `json:"repeat,omitzero"`
-	Known      bool     `json:"known,omitzero"`
-	Misses     []Miss   `json:"misses,omitempty"`
-	Grave      []string `json:"grave,omitempty"`
-	Exam       string   `json:"exam,omitzero"`
-	Unfinished bool     `json:"unfinished,omitzero"`
-	Answered   int      `json:"answered,omitzero"`
-}
-
-// MaxWho is the longest name or number of a person, in characters.
-const MaxWho = 80
-
-// ErrNobody refuses a record that does not say who was trained.
-var ErrNobody = errors.New("archive: a training record needs a name or number of at most 80 characters")
-
-// PersonName gives a person's name as records keep it: blanks tidied. It is empty
-// for one that no record takes.
-func PersonName(typed string) string {
-	s := strings.Join(strings.Fields(typed), " ")
-	if len([]rune(s)) > MaxWho || strings.ContainsFunc(s, func(r rune) bool { return r < ' ' || r == 0x7f || r == '\uFFFD' }) {
-		return ""
-	}
-	return s
+	Format     string          `json:"format"`
+	Plan       ID              `json:"plan"`
+	Sitting    string          `json:"sitting"`
+	Who        string          `json:"who"`
+	At         string          `json:"at"`
+	Name       string          `json:"name"`
+	Number     string          `json:"number"`
+	Revision   string          `json:"revision"`
+	Digest     string          `json:"plan_digest"`
+	Seed       uint64          `json:"seed,string"`
+	Items      int             `json:"items"`
+	Right      int             `json:"right"`
+	Needed     int             `json:"needed"`
+	Pass       float64         `json:"pass"`
+	LimitMS    int64           `json:"limit_ms"`
+	TookMS     int64           `json:"took_ms"`
+	OverTime   bool            `json:"over_time"`
+	Passed     bool            `json:"passed"`
+	Missed     []string        `json:"missed"`
+	Repeat     bool            `json:"repeat,omitzero"`
+	Known      bool            `json:"known,omitzero"`
+	Misses     []training.Miss `json:"misses,omitempty"`
+	Grave      []string        `json:"grave,omitempty"`
+	Exam       string          `json:"exam,omitzero"`
+	Unfinished bool            `json:"unfinished,omitzero"`
+	Answered   int             `json:"answered,omitzero"`
 }
 
 // KeepTraining keeps a record with the time of now, and finds out whether it is of
 // a set that the person has seen, or another one. The same sitting is kept once: asked again, as
 // after a lost answer, it gives what was kept.
-func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error) {
-	if t.Who = PersonName(t.Who); t.Who == "" {
-		return t, ErrNobody
+func (a *Archive) KeepTraining(ctx context.Context, t training.Record) (training.Record, error) {
+	if t.Who = training.PersonName(t.Who); t.Who == "" {
+		return t, training.ErrNobody
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		t.At = readStamp(a.stamp())
@@ -120,16 +60,16 @@ func (a *Archive) KeepTraining(ctx context.Context, t Training) (Training, error
 }
 
 // keepTraining keeps a record with its time, and ends its sitting.
-func keepTraining(ctx context.Context, tx *sql.Tx, t *Training) error {
+func keepTraining(ctx context.Context, tx *sql.Tx, t *training.Record) error {
 	kept, err := scanTraining(tx.QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", t.Sitting).Scan)
 	if !errors.Is(err, sql.ErrNoRows) {
 		*t = kept
 		return err
 	}
-	if t.Repeat, t.Known, err = seenBefore(ctx, tx, *t); err != nil {
+	if err := seenBefore(ctx, tx, t); err != nil {
 		return err
 	}
-	body, err := t.document()
+	body, err := trainingBody(t)
 	if err != nil {
 		return err
 	}
@@ -142,25 +82,18 @@ func keepTraining(ctx context.Context, tx *sql.Tx, t *Training) error {
 		return err
 	}
 	id, err := row.LastInsertId()
-	t.ID = TrainingID(id)
+	t.ID = training.ID(id)
 	return err
 }
 
-// seenBefore tells whether a person handed in the same seed of the same plan before,
-// and, if not, whether another person did or was given it in an exam that began before.
-func seenBefore(ctx context.Context, q querier, t Training) (own, other bool, err error) {
-	all, err := trainings(ctx, q, "where plan = $1", t.Plan)
+// seenBefore finds out whether the seed of a record was given before: to its person, or
+// to another one.
+func seenBefore(ctx context.Context, q querier, t *training.Record) error {
+	kept, err := trainings(ctx, q, "where plan = $1", t.Plan)
 	if err != nil {
-		return false, false, err
+		return err
 	}
-	for _, old := range all {
-		if same := PersonKey(old.Who) == PersonKey(t.Who); !old.Damaged && old.Seed == t.Seed {
-			own, other = own || same, other || !same
-		}
-	}
-	if own || other {
-		return own, !own, nil
-	}
+	var others []uint64
 	begun := "where plan = $1 and who <> $2 collate nocase and started < (select started from sitting where id = $3)"
 	err = each(ctx, q, "select body from sitting "+begun, []any{t.Plan, t.Who, t.Sitting}, func(scan scanner) error {
 		var body []byte
@@ -168,14 +101,17 @@ func seenBefore(ctx context.Context, q querier, t Training) (own, other bool, er
 			return err
 		}
 		var s sittingDocument
-		other = other || json.Unmarshal(body, &s) == nil && s.Seed == t.Seed
+		if json.Unmarshal(body, &s) == nil {
+			others = append(others, s.Seed)
+		}
 		return nil
 	})
-	return false, other, err
+	t.Seen(kept, others)
+	return err
 }
 
 // TrainingOf gives one record.
-func (a *Archive) TrainingOf(ctx context.Context, id TrainingID) (Training, error) {
+func (a *Archive) TrainingOf(ctx context.Context, id training.ID) (training.Record, error) {
 	t, err := scanTraining(a.reader(ctx).QueryRowContext(ctx, "select "+trainingColumns+" from training where id = $1", id).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return t, ErrNotFound
@@ -184,7 +120,7 @@ func (a *Archive) TrainingOf(ctx context.Context, id TrainingID) (Training, erro
 }
 
 // TrainingOfSitting gives the record of a sitting.
-func (a *Archive) TrainingOfSitting(ctx context.Context, sitting string) (Training, error) {
+func (a *Archive) TrainingOfSitting(ctx context.Context, sitting string) (training.Record, error) {
 	t, err := scanTraining(a.reader(ctx).QueryRowContext(ctx, "select "+trainingColumns+" from training where sitting = $1", sitting).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return t, ErrNotFound
@@ -193,27 +129,27 @@ func (a *Archive) TrainingOfSitting(ctx context.Context, sitting string) (Traini
 }
 
 // Trainings lists the records of a plan, the newest first.
-func (a *Archive) Trainings(ctx context.Context, plan ID) ([]Training, error) {
+func (a *Archive) Trainings(ctx context.Context, plan ID) ([]training.Record, error) {
 	return a.trainings(ctx, "where plan = $1", plan)
 }
 
 // TrainingsOf lists the records of a person, the newest first.
-func (a *Archive) TrainingsOf(ctx context.Context, who string) ([]Training, error) {
-	return a.trainings(ctx, "where who = $1 collate nocase", PersonName(who))
+func (a *Archive) TrainingsOf(ctx context.Context, who string) ([]training.Record, error) {
+	return a.trainings(ctx, "where who = $1 collate nocase", training.PersonName(who))
 }
 
 // AllTrainings lists the records of everybody, the newest first.
-func (a *Archive) AllTrainings(ctx context.Context) ([]Training, error) {
+func (a *Archive) AllTrainings(ctx context.Context) ([]training.Record, error) {
 	return a.trainings(ctx, "")
 }
 
-func (a *Archive) trainings(ctx context.Context, where string, args ...any) ([]Training, error) {
+func (a *Archive) trainings(ctx context.Context, where string, args ...any) ([]training.Record, error) {
 	out, err := trainings(ctx, a.reader(ctx), where, args...)
 	return out, explain(err)
 }
 
-func trainings(ctx context.Context, q querier, where string, args ...any) ([]Training, error) {
-	var out []Training
+func trainings(ctx context.Context, q querier, where string, args ...any) ([]training.Record, error) {
+	var out []training.Record
 	err := each(ctx, q, "select "+trainingColumns+" from training "+where+" order by at desc, id desc", args, func(scan scanner) error {
 		t, err := scanTraining(scan)
 		out = append(out, t)
@@ -248,14 +184,14 @@ func (a *Archive) People(ctx context.Context) ([]Person, error) {
 func (a *Archive) RemovePerson(ctx context.Context, who string) (int, error) {
 	var n int64
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
-		r, err := tx.ExecContext(ctx, "delete from training where who = $1 collate nocase", PersonName(who))
+		r, err := tx.ExecContext(ctx, "delete from training where who = $1 collate nocase", training.PersonName(who))
 		if err != nil {
 			return err
 		}
 		if n, err = r.RowsAffected(); err != nil {
 			return err
 		}
-		_, err = tx.ExecContext(ctx, "delete from sitting where who = $1 collate nocase", PersonName(who))
+		_, err = tx.ExecContext(ctx, "delete from sitting where who = $1 collate nocase", training.PersonName(who))
 		return err
 	})
 	return int(n), err
@@ -263,7 +199,7 @@ func (a *Archive) RemovePerson(ctx context.Context, who string) (int, error) {
 
 const trainingColumns = "id, plan, sitting, who, at, revision, sum, body"
 
-func (t *Training) document() ([]byte, error) {
+func trainingBody(t *training.Record) ([]byte, error) {
 	return json.Marshal(trainingDocument{
 		trainingFormat, t.Plan, t.Sitting, t.Who, t.At.UTC().Format(stampLayout), t.Name, t.Number, t.Revision, t.Digest, t.Seed, t.Items, t.Right, t.Needed, t.Pass,
 		t.Limit.Milliseconds(), t.Took.Milliseconds(), t.OverTime, t.Passed, t.Missed,
@@ -273,8 +209,8 @@ func (t *Training) document() ([]byte, error) {
 
 // scanTraining reads a record. What its document says must be what its columns
 // say.
-func scanTraining(scan scanner) (Training, error) {
-	var t Training
+func scanTraining(scan scanner) (training.Record, error) {
+	var t training.Record
 	var at, sum string
 	var body []byte
 	if err := scan(&t.ID, &t.Plan, &t.Sitting, &t.Who, &at, &t.Revision, &sum, &body); err != nil {
@@ -296,15 +232,4 @@ func scanTraining(scan scanner) (Training, error) {
 	return t, nil
 }
 
-func (t *Training) what() string { return fmt.Sprintf("training record %d", t.ID) }
-
-// PersonKey is the same for names that the archive takes for one person's: it
-// does not tell small letters of ASCII from capital ones.
-func PersonKey(who string) string {
-	return strings.Map(func(r rune) rune {
-		if r >= 'A' && r <= 'Z' {
-			r += 'a' - 'A'
-		}
-		return r
-	}, PersonName(who))
-}
+func trainingName(id training.ID) string { return fmt.Sprintf("training record %d", id) }

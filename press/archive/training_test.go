@@ -8,14 +8,18 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/training"
+
+	"ramplan/press/issue"
 )
 
 // sat is a record of an exam that was taken.
-func sat(sitting, who string, plan ID, digest string, passed bool) Training {
-	t := Training{
+func sat(sitting, who string, plan ID, digest string, passed bool) training.Record {
+	t := training.Record{
 		Plan: plan, Sitting: sitting, Who: who, Name: "Vane hub", Number: "WS-210", Revision: "A", Digest: digest, Seed: 1 << 60, Items: 20, Right: 18, Needed: 16,
 		Pass: 0.8, Limit: 15 * time.Minute, Took: 312 * time.Second, Passed: passed, Missed: []string{"read/on-off", "zone/1"},
-		Misses: []Miss{{"What is it?", "good", "too tall", 3, true}, {"Set the zone.", "no answer", "for example 1 to 2", 0, false}},
+		Misses: []training.Miss{{Question: "What is it?", Given: "good", Right: "too tall", Number: 3, Alone: true}, {Question: "Set the zone.", Given: "no answer", Right: "for example 1 to 2"}},
 	}
 	if !passed {
 		t.Right = 3
@@ -73,7 +77,7 @@ func TestTrainingOfASeenSet(t *testing.T) {
 	all, err := a.AllTrainings(background())
 	require.NoError(t, err)
 	assert.Len(t, all, 7)
-	assert.Equal(t, TrainingID(7), all[0].ID, "the newest first")
+	assert.Equal(t, training.ID(7), all[0].ID, "the newest first")
 }
 
 // A seed that another person was given before is told, also while that person's exam is
@@ -82,7 +86,7 @@ func TestSeedOfAnotherPerson(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{Now: c.now})
 	begin := func(id, who string, seed uint64, minute int) {
-		require.NoError(t, a.KeepSitting(background(), Sitting{ID: id, Plan: 1, Who: who, Started: c.now().Add(time.Duration(minute) * time.Minute), Document: []byte("{}"), Seed: seed}))
+		require.NoError(t, a.KeepSitting(background(), training.Sitting{ID: id, Plan: 1, Who: who, Started: c.now().Add(time.Duration(minute) * time.Minute), Document: []byte("{}"), Seed: seed}))
 	}
 	begin("1", "Ada", 5, 0)
 	begin("2", "Bo", 5, 1)
@@ -104,9 +108,9 @@ func TestSeedOfAnotherPerson(t *testing.T) {
 
 func TestTrainingNeedsAName(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{})
-	for name, who := range map[string]string{"nothing": "", "blanks": " \t ", "control": "a\x01b", "long": string(make([]rune, MaxWho+1))} {
+	for name, who := range map[string]string{"nothing": "", "blanks": " \t ", "control": "a\x01b", "long": string(make([]rune, training.MaxWho+1))} {
 		_, err := a.KeepTraining(background(), sat(name, who, 1, "d", true))
-		assert.ErrorIs(t, err, ErrNobody, name)
+		assert.ErrorIs(t, err, training.ErrNobody, name)
 	}
 	people, err := a.People(background())
 	require.NoError(t, err)
@@ -116,7 +120,7 @@ func TestTrainingNeedsAName(t *testing.T) {
 func TestTrainingsByPlanAndPerson(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{Now: c.now})
-	for _, one := range []Training{
+	for _, one := range []training.Record{
 		sat("1", "Ada", 1, "old", true), sat("2", "Bo", 1, "old", true), sat("3", "ada", 2, "old", true), sat("4", "Bo", 1, "new", true),
 		sat("5", "Ada", 1, "new", false), sat("6", "Cy", 1, "new", false),
 	} {
@@ -124,16 +128,16 @@ func TestTrainingsByPlanAndPerson(t *testing.T) {
 		require.NoError(t, err)
 		c.rest(time.Minute)
 	}
-	ids := func(all []Training, err error) []TrainingID {
+	ids := func(all []training.Record, err error) []training.ID {
 		require.NoError(t, err)
-		var out []TrainingID
+		var out []training.ID
 		for _, one := range all {
 			out = append(out, one.ID)
 		}
 		return out
 	}
-	assert.Equal(t, []TrainingID{6, 5, 4, 2, 1}, ids(a.Trainings(background(), 1)))
-	assert.Equal(t, []TrainingID{5, 3, 1}, ids(a.TrainingsOf(background(), " ADA ")), "one person, however the name is written")
+	assert.Equal(t, []training.ID{6, 5, 4, 2, 1}, ids(a.Trainings(background(), 1)))
+	assert.Equal(t, []training.ID{5, 3, 1}, ids(a.TrainingsOf(background(), " ADA ")), "one person, however the name is written")
 	people, err := a.People(background())
 	require.NoError(t, err)
 	require.Len(t, people, 3)
@@ -141,19 +145,21 @@ func TestTrainingsByPlanAndPerson(t *testing.T) {
 	assert.Equal(t, c.at.Add(-2*time.Minute), people[0].Last)
 
 	all, err := a.Trainings(background(), 1)
-	on := func(digest string) Demand { return Demand{Exam: "technician", Elder: true, Counts: []string{digest}} }
-	assert.Equal(t, []TrainingID{6, 5}, ids(Due(all, on("new")), err), "Ada passed on the old plan and failed on the new one; Cy never passed")
-	assert.Equal(t, []TrainingID{6, 4}, ids(Due(all, on("old")), err), "Bo was trained last on the new one; Cy never passed")
-	assert.Equal(t, []TrainingID{6, 1, 4}, ids(Due(all, on("newest")), err), "nobody was examined on it")
+	on := func(digest string) training.Demand {
+		return training.Demand{Exam: "technician", Elder: true, Counts: []string{digest}}
+	}
+	assert.Equal(t, []training.ID{6, 5}, ids(training.Due(all, on("new")), err), "Ada passed on the old plan and failed on the new one; Cy never passed")
+	assert.Equal(t, []training.ID{6, 4}, ids(training.Due(all, on("old")), err), "Bo was trained last on the new one; Cy never passed")
+	assert.Equal(t, []training.ID{6, 1, 4}, ids(training.Due(all, on("newest")), err), "nobody was examined on it")
 
 	n, err := a.RemovePerson(background(), "Ada")
 	require.NoError(t, err)
 	assert.Equal(t, 3, n)
-	assert.Equal(t, []TrainingID{6, 4, 2}, ids(a.Trainings(background(), 1)))
+	assert.Equal(t, []training.ID{6, 4, 2}, ids(a.Trainings(background(), 1)))
 	assert.Empty(t, ids(a.TrainingsOf(background(), "ada")))
 	next, err := a.KeepTraining(background(), sat("7", "Ada", 1, "new", true))
 	require.NoError(t, err)
-	assert.Equal(t, TrainingID(7), next.ID, "a number is never given again")
+	assert.Equal(t, training.ID(7), next.ID, "a number is never given again")
 }
 
 func TestTrainingOutlivesItsPlan(t *testing.T) {
@@ -281,10 +287,10 @@ func TestFifthSchemaIsBroughtForward(t *testing.T) {
 	issued, err := a.Revisions(background(), 1)
 	require.NoError(t, err)
 	assert.Empty(t, issued[0].Drill)
-	assert.Len(t, Counting(issued), 1, "nobody said that B does not concern the drill")
-	due := Due(all, Demand{Exam: "technician", Elder: true, Counts: Counting(issued)})
+	assert.Len(t, issue.Counting(issued), 1, "nobody said that B does not concern the drill")
+	due := training.Due(all, training.Demand{Exam: "technician", Elder: true, Counts: issue.Counting(issued)})
 	assert.Len(t, due, 2, "one failed, one passed on A")
-	assert.Empty(t, Due(all, Demand{Exam: "setter", Counts: Counting(issued)}), "who took the one exam is no setter for that")
+	assert.Empty(t, training.Due(all, training.Demand{Exam: "setter", Counts: issue.Counting(issued)}), "who took the one exam is no setter for that")
 
 	open, err := a.Sittings(background(), 1)
 	require.NoError(t, err)
@@ -300,8 +306,8 @@ func TestFifthSchemaIsBroughtForward(t *testing.T) {
 }
 
 // begun is an exam that was begun.
-func begun(id, who string, at time.Time) Sitting {
-	return Sitting{
+func begun(id, who string, at time.Time) training.Sitting {
+	return training.Sitting{
 		ID: id, Plan: 1, Who: who, Started: at.UTC().Truncate(time.Millisecond), Revision: "B", Document: []byte(`{"format":"x"}`), Seed: 1<<53 - 1, Items: 20, Pass: 0.8,
 		Limit: 20 * time.Minute, Asked: "sha256:q",
 	}
@@ -313,10 +319,10 @@ func TestSittings(t *testing.T) {
 	c := newClock()
 	dir := t.TempDir()
 	a := opened(t, dir, Options{Now: c.now})
-	for _, s := range []Sitting{begun("a", "Ada", c.at), begun("b", "Bo", c.at), begun("c", "Cy", c.at)} {
+	for _, s := range []training.Sitting{begun("a", "Ada", c.at), begun("b", "Bo", c.at), begun("c", "Cy", c.at)} {
 		require.NoError(t, a.KeepSitting(background(), s))
 	}
-	require.ErrorIs(t, a.KeepSitting(background(), begun("d", " ", c.at)), ErrNobody)
+	require.ErrorIs(t, a.KeepSitting(background(), begun("d", " ", c.at)), training.ErrNobody)
 	require.NoError(t, a.Close())
 	a = opened(t, dir, Options{Now: c.now})
 	got, err := a.SittingOf(background(), "a")
@@ -354,7 +360,7 @@ func TestAnswersAreKeptAndLeftExamsToo(t *testing.T) {
 	s := begun("a", "Ada", c.at)
 	s.Exam, s.Asks, s.Needed = "setter", 18, 15
 	require.NoError(t, a.KeepSitting(background(), s))
-	given := map[string]Given{"read/on-on": {Choice: "good"}, "zone/1": {From: "115,", To: ""}}
+	given := map[string]training.Given{"read/on-on": {Choice: "good"}, "zone/1": {From: "115,", To: ""}}
 	require.NoError(t, a.KeepAnswers(background(), "a", given, c.at.Add(4*time.Minute)))
 	require.ErrorIs(t, a.KeepAnswers(background(), "none", given, c.at), ErrNotFound)
 	require.NoError(t, a.Close())
@@ -388,48 +394,4 @@ func TestAnswersAreKeptAndLeftExamsToo(t *testing.T) {
 	assert.True(t, given2.Unfinished)
 	_, err = a.EndSitting(background(), "b", c.at)
 	require.ErrorIs(t, err, ErrNotFound)
-}
-
-// Each exam has its own list of who is due. A pass of the exam of before there were two
-// is one of both; an exam that is not finished takes no pass away. Derived: by hand.
-func TestDueByExam(t *testing.T) {
-	n := TrainingID(100)
-	rec := func(who, exam, digest string, passed, unfinished bool) Training {
-		n--
-		return Training{ID: n, Who: who, Exam: exam, Digest: digest, Passed: passed, Unfinished: unfinished}
-	}
-	all := []Training{ // the newest first
-		rec("Ada", "technician", "B", true, false),
-		rec("Bo", "technician", "B", false, true), // left, after a pass on A
-		rec("Cy", "setter", "B", false, false),
-		rec("Di", "setter", "B", false, true), // left, and passed on B before
-		rec("Di", "setter", "B", true, false),
-		rec("Bo", "technician", "A", true, false),
-		rec("Ada", "setter", "A", true, false),
-		rec("Old", "", "A", true, false),
-		rec("Eve", "", "B", true, false),
-		rec("Eve", "setter", "A", false, false),
-		rec("Fay", "technician", "B", false, true), // never finished one
-	}
-	who := func(d Demand) (out []string) {
-		for _, t := range Due(all, d) {
-			out = append(out, t.Who)
-		}
-		return out
-	}
-	assert.Equal(t, []string{"Bo", "Old", "Fay"}, who(Demand{"technician", true, []string{"B"}}))
-	assert.Equal(t, []string{"Cy", "Ada"}, who(Demand{"setter", false, []string{"B"}}), "Eve passed the exam of everything since")
-	assert.Equal(t, []string{"Fay"}, who(Demand{"technician", true, []string{"B", "A"}}), "where B does not concern the drill")
-	assert.Equal(t, []string{"Cy"}, who(Demand{"setter", false, []string{"B", "A"}}))
-}
-
-// An exam that was begun and left does not stand in front of one that was judged: on a
-// newer revision the failed one before is what the list shows.
-func TestLeavingHidesNoFailure(t *testing.T) {
-	due := Due([]Training{
-		{ID: 2, Who: "tom reed", Exam: "technician", Digest: "A", Unfinished: true},
-		{ID: 1, Who: "Tom Reed", Exam: "technician", Digest: "A"},
-	}, Demand{"technician", true, []string{"B"}})
-	require.Len(t, due, 1)
-	assert.Equal(t, TrainingID(1), due[0].ID)
 }

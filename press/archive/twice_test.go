@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/issue"
 )
 
 // Twelve windows issue the same plan at once, each with words of its own: one of
@@ -28,8 +29,8 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 		for w := range windows {
 			asking.Go(func() {
 				<-begin
-				var r Revision
-				r, errs[w] = a.Issue(In(background(), "w"+strconv.Itoa(w)), 1, h.Version, Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
+				var r issue.Revision
+				r, errs[w] = a.Issue(In(background(), "w"+strconv.Itoa(w)), 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
 				letters[w] = r.Letter
 			})
 		}
@@ -39,12 +40,12 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 		for w := range windows {
 			if errs[w] == nil {
 				done++
-				assert.Equal(t, Letter(round+1), letters[w])
+				assert.Equal(t, issue.Letter(round+1), letters[w])
 				continue
 			}
-			var refused *Refused
+			var refused *issue.Refused
 			require.True(t, errors.As(errs[w], &refused), "%v", errs[w])
-			assert.Contains(t, refused.Error(), "as revision "+Letter(round+1))
+			assert.Contains(t, refused.Error(), "as revision "+issue.Letter(round+1))
 		}
 		assert.Equal(t, 1, done, "round %d", round)
 	}

@@ -8,36 +8,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 )
-
-func TestTypedDigest(t *testing.T) {
-	for typed, want := range map[string]string{
-		"3fa90b12cd7e":             "3fa90b12cd7e",
-		" 3FA9 0B12 CD7E ":         "3fa90b12cd7e",
-		"3fa9-0b12-cd7e":           "3fa90b12cd7e",
-		"3fa9Ob l2cd7e":            "3fa90b12cd7e",
-		"sha256:3fa90b12cd7e…":     "3fa90b12cd7e",
-		"SHA256: 3fa90b12cd7e":     "3fa90b12cd7e",
-		"3fa90b12cd7":              "", // eleven
-		"":                         "",
-		"bearing sleeve":           "",
-		"WS-210 000000000000":      "",
-		strings.Repeat("3fa9", 17): "", // more than a digest has
-		strings.Repeat("3fa9", 16): strings.Repeat("3fa9", 16),
-	} {
-		got, ok := TypedDigest(typed)
-		assert.Equal(t, want != "", ok, typed)
-		if ok {
-			assert.Equal(t, want, got, typed)
-		}
-	}
-}
 
 // The shelf finds a plan by the digest of any of its revisions, as it stands on
 // paper, and says which that is.
 func TestSearchForADigest(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t), with(example(t), "title.name", "decade facade 11")}})
-	signed := Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "first"}
+	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "first"}
 	first, err := a.Issue(background(), 1, 1, signed)
 	require.NoError(t, err)
 	_, err = a.Save(background(), 1, 1, with(example(t), "station.nest", "141"), "")
@@ -45,8 +24,8 @@ func TestSearchForADigest(t *testing.T) {
 	signed.Reason = "second"
 	second, err := a.Issue(background(), 1, 2, signed)
 	require.NoError(t, err)
-	for _, r := range []Revision{first, second} {
-		digits := strings.TrimPrefix(r.PlanDigest, digestName)[:12]
+	for _, r := range []issue.Revision{first, second} {
+		digits := strings.TrimPrefix(r.PlanDigest, drafts.DigestName)[:12]
 		for _, typed := range []string{digits, strings.ToUpper(digits[:6] + " " + digits[6:])} {
 			items, total, err := a.List(background(), Query{Text: typed, Limit: 5})
 			require.NoError(t, err)

@@ -22,7 +22,7 @@ func (u *uprights) Stroke(p vg.Path) { u.lines = append(u.lines, p) }
 func TestAxisNameIsFree(t *testing.T) {
 	for name, p := range plans(t) {
 		for _, o := range []Options{{}, {Compact: true}, {NoTitle: true, Flat: true, Compact: true, Width: 437}} {
-			d := layForce(newForceModel(p, press.Evaluate(p), *press.Evaluate(p).Traces(p)), o)
+			d := layForce(newForceModel(p, press.Evaluate(p), *press.Evaluate(p).Traces()), o)
 			u := &uprights{Canvas: newSVG(d.width, d.height)}
 			pen := &pen{c: u, h: d.height}
 			d.paint(pen)

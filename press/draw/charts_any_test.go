@@ -52,7 +52,7 @@ func TestLanesAgreeWithCatalogue(t *testing.T) {
 	compared := 0
 	for name, p := range derivedPlans(t) {
 		r := press.Evaluate(p)
-		m := newCycleModel(p, r, press.Trace(p))
+		m := newCycleModel(p, r, *r.Traces())
 		for i, row := range []*press.FaultRow{faultRow(r, press.RowNominal), faultRow(r, press.RowMissing)} {
 			if len(m.lanes) == 0 || row == nil || row.Time == nil {
 				continue
@@ -185,8 +185,8 @@ func TestForceAxis(t *testing.T) {
 	r := press.Evaluate(p)
 	require.Less(t, r.Force.High, 0.0, "the plan is to be one whose ram cannot lift its own weight")
 	for _, s := range []scale{
-		layForce(newForceModel(p, r, press.Trace(p)), Options{}).y,
-		layPressIn(newPressInModel(p, r, press.Trace(p)), Options{}).y,
+		layForce(newForceModel(p, r, *r.Traces()), Options{}).y,
+		layPressIn(newPressInModel(p, r, *r.Traces()), Options{}).y,
 	} {
 		assert.True(t, s.has(0), "%+v", s)
 		assert.True(t, s.has(r.Force.Low), "%+v", s)
@@ -211,7 +211,7 @@ func TestReadings(t *testing.T) {
 	read := func(c changes) []reading {
 		p := example(t, c)
 		r := press.Evaluate(p)
-		return newCycleModel(p, r, press.Trace(p)).reads
+		return newCycleModel(p, r, *r.Traces()).reads
 	}
 	p := example(t, nil)
 	c := press.Evaluate(p).Cycle

@@ -15,7 +15,7 @@ import (
 func TestForceModel(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	m := newForceModel(p, r, press.Trace(p))
+	m := newForceModel(p, r, *r.Traces())
 	assert.Equal(t, r.Force.Need, m.need)
 	assert.Equal(t, 2900.0, m.most) // station.max_force of the plan
 	assert.Equal(t, press.Pair{10, 70}, m.settable)
@@ -24,7 +24,7 @@ func TestForceModel(t *testing.T) {
 	assert.Equal(t, &press.Pair{61, 70}, m.steps)
 
 	p = example(t, changes{"station.max_force": "1000000"})
-	far := newForceModel(p, press.Evaluate(p), press.Trace(p))
+	far := newForceModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	assert.Less(t, far.top, 4000.0, "a cap out of reach does not flatten the curve")
 }
 
@@ -32,7 +32,7 @@ func TestForceModel(t *testing.T) {
 func TestPressInModel(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	m := newPressInModel(p, r, press.Trace(p))
+	m := newPressInModel(p, r, *r.Traces())
 	last := m.demand[len(m.demand)-1]
 	assert.InDelta(t, r.Travel.PressIn, last.At, 1e-9)
 	assert.InDelta(t, r.Joint.Demand[0], last.Low, 1e-6)
@@ -40,13 +40,13 @@ func TestPressInModel(t *testing.T) {
 	assert.Nil(t, m.tight)
 
 	p = example(t, changes{"window.setting": "12"})
-	m = newPressInModel(p, press.Evaluate(p), press.Trace(p))
+	m = newPressInModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	require.NotNil(t, m.tight)
 	require.NotNil(t, m.stall)
 	assert.Less(t, *m.tight, *m.stall)
 
 	p = example(t, kinds["touch"])
-	m = newPressInModel(p, press.Evaluate(p), press.Trace(p))
+	m = newPressInModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	assert.Empty(t, m.demand)
 }
 
@@ -86,7 +86,7 @@ func TestWithin(t *testing.T) {
 func TestCycleModel(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	m := newCycleModel(p, r, press.Trace(p))
+	m := newCycleModel(p, r, *r.Traces())
 	require.Len(t, m.phases, 5)
 	for i := 1; i < len(m.phases); i++ {
 		assert.Equal(t, m.phases[i-1].to, m.phases[i].from)
@@ -140,7 +140,7 @@ func TestForceTicks(t *testing.T) {
 	} {
 		p := example(t, changes{"ram.setting_step": c.step})
 		r := press.Evaluate(p)
-		d := layForce(newForceModel(p, r, press.Trace(p)), Options{Compact: c.compact})
+		d := layForce(newForceModel(p, r, *r.Traces()), Options{Compact: c.compact})
 		ticks := d.ticks()
 		assert.Len(t, ticks, c.ticks, "step %s", c.step)
 		for i := 1; i < len(ticks); i++ {

@@ -17,7 +17,7 @@ type Cursor struct {
 // StripCursor gives the cursor of the strip that [NewStrip] makes with the same
 // options.
 func StripCursor(p *press.Plan, r *press.Result, o Options) Cursor {
-	d := newStripDrawing(newStripModel(p, r, *r.Traces(p)), o)
+	d := newStripDrawing(newStripModel(p, r, *r.Traces()), o)
 	s := d.lens.scale
 	return Cursor{o.ID, s.from, s.to, s.x0, s.x1, d.lens.top, d.lens.frameEnd()}
 }

@@ -20,7 +20,7 @@ func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
 	if !r.Pressable() {
 		return statement("cycle", o, stripWideLeast, stripCompactLeast)
 	}
-	m := newCycleModel(p, r, *r.Traces(p))
+	m := newCycleModel(p, r, *r.Traces())
 	d := layCycle(m, o)
 	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
 }

@@ -17,7 +17,7 @@ func Force(w io.Writer, p *press.Plan, r *press.Result) error {
 // NewForce makes the force window: the curve with its scatter, need and cap as a
 // band of force, what they allow on the axis of settings, and the setting chosen.
 func NewForce(p *press.Plan, r *press.Result, o Options) *Picture {
-	m := newForceModel(p, r, *r.Traces(p))
+	m := newForceModel(p, r, *r.Traces())
 	d := layForce(m, o)
 	return &Picture{kind: "force", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
 }

@@ -1,7 +1,5 @@
 package draw
 
-import "fmt"
-
 // grouping is a canvas that keeps shapes in groups, which a script can find and
 // move: see [Station].
 type grouping interface {
@@ -30,11 +28,11 @@ func (p *pen) group(class string, hidden bool, paint func()) {
 
 // openGroup begins a group; hidden by an attribute, because pages forbid style.
 func (c *svg) openGroup(class string, hidden bool) {
-	fmt.Fprintf(&c.body, `<g class="%s"`, class)
+	c.write(`<g class="` + class + `"`)
 	if hidden {
-		c.body.WriteString(` visibility="hidden"`)
+		c.write(` visibility="hidden"`)
 	}
-	c.body.WriteString(">\n")
+	c.write(">\n")
 }
 
-func (c *svg) closeGroup() { c.body.WriteString("</g>\n") }
+func (c *svg) closeGroup() { c.write("</g>\n") }

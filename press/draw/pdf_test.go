@@ -190,9 +190,9 @@ func TestTurned(t *testing.T) {
 	}
 	vector := newSVG(100, 80)
 	paint(vector)
-	assert.Contains(t, vector.body.String(), `x="10" y="55" font-size="12" transform="rotate(-90 10 55)"`)
-	assert.Contains(t, vector.body.String(), `x="2" y="55" font-size="12" transform="rotate(-90 2 55)"`)
-	assert.Contains(t, vector.body.String(), `x="5" y="80" font-size="12" class`)
+	assert.Contains(t, string(vector.body), `x="10" y="55" font-size="12" transform="rotate(-90 10 55)"`)
+	assert.Contains(t, string(vector.body), `x="2" y="55" font-size="12" transform="rotate(-90 2 55)"`)
+	assert.Contains(t, string(vector.body), `x="5" y="80" font-size="12" class`)
 	page := drawn(t, func(p *pen) { paint(p.c) })
 	places := shownText.FindAllStringSubmatch(page, -1)
 	require.Len(t, places, 3)

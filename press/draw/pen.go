@@ -47,7 +47,7 @@ func (p *pen) at(x, y float64) vg.Point {
 }
 
 func (p *pen) path(points ...[2]float64) vg.Path {
-	var path vg.Path
+	path := make(vg.Path, 0, len(points)+1) // room to close it
 	for i, q := range points {
 		if i == 0 {
 			path.Move(p.at(q[0], q[1]))

@@ -17,7 +17,7 @@ func PressIn(w io.Writer, p *press.Plan, r *press.Result) error {
 // NewPressIn makes the press-in force: what the fit demands on the way in, what
 // the ram gives, and where a tight fit stalls.
 func NewPressIn(p *press.Plan, r *press.Result, o Options) *Picture {
-	m := newPressInModel(p, r, *r.Traces(p))
+	m := newPressInModel(p, r, *r.Traces())
 	d := layPressIn(m, o)
 	return &Picture{kind: "pressin", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
 }

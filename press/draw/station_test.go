@@ -18,14 +18,14 @@ func stations(t testing.TB, p *press.Plan, o Options) []*Station {
 	r := press.Evaluate(p)
 	var out []*Station
 	for i := range r.Faults {
-		c, ok := r.CourseOf(p, i)
+		c, ok := r.CourseOf(i)
 		require.True(t, ok)
 		out = append(out, NewStation(p, r, Scene{Course: c, Row: &r.Faults[i]}, o))
 	}
 	if len(r.Faults) > 0 {
 		for _, by := range []float64{-0.3, 0, 0.2, 12} {
-			h := r.HeightOf(p, r.Nominal()) + by
-			c, _ := r.CourseAt(p, h)
+			h := r.HeightOf(r.Nominal()) + by
+			c, _ := r.CourseAt(h)
 			out = append(out, NewStation(p, r, Scene{Course: c, Height: h}, o))
 		}
 	}
@@ -158,7 +158,7 @@ func TestStationStopsAtTheReading(t *testing.T) {
 func TestStationSteps(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	c, _ := r.CourseOf(p, 0)
+	c, _ := r.CourseOf(0)
 	steps := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{}).Steps()
 	text := strings.Join(steps, "\n")
 	// Derived: from the example plan's positions and times.
@@ -175,8 +175,8 @@ func TestStationSteps(t *testing.T) {
 func TestStationPositionsAreToldApart(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	h := r.HeightOf(p, 115.076)
-	c, _ := r.CourseAt(p, h)
+	h := r.HeightOf(115.076)
+	c, _ := r.CourseAt(h)
 	d := NewStation(p, r, Scene{Course: c, Height: h}, Options{})
 	text := strings.Join(d.Steps(), "\n")
 	assert.Contains(t, text, "at 115.076\u202fmm: Read.")
@@ -185,14 +185,14 @@ func TestStationPositionsAreToldApart(t *testing.T) {
 	assert.Equal(t, 3, d.Motion(d.Read()).Decimals)
 	assert.Contains(t, strings.Join(cardTexts(d.Picture(d.Read())), " "), "required")
 	assert.Contains(t, d.desc(d.Read()), "Required by the drawing: 115.05 to 115.23")
-	c, _ = r.CourseOf(p, 0)
+	c, _ = r.CourseOf(0)
 	assert.Equal(t, 2, NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{}).Motion(Pose{}).Decimals)
 }
 
 func BenchmarkStationSVG(b *testing.B) {
 	p := example(b, nil)
 	r := press.Evaluate(p)
-	c, _ := r.CourseOf(p, 0)
+	c, _ := r.CourseOf(0)
 	for b.Loop() {
 		d := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{})
 		_ = d.Picture(d.Read()).svg()

@@ -17,7 +17,7 @@ func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
 	if !r.Pressable() {
 		return statement("strip", o, stripWide, stripWideLeast)
 	}
-	return newStripModel(p, r, *r.Traces(p)).picture(o)
+	return newStripModel(p, r, *r.Traces()).picture(o)
 }
 
 // Default widths of the strip, px, and the narrowest that each form can be drawn

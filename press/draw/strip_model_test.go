@@ -134,7 +134,7 @@ func TestSwatchesAgree(t *testing.T) {
 func TestNamedCheckSettlesTheStrip(t *testing.T) {
 	p := example(t, changes{"parts[1].insert": "false", "station.presence_check": "light barrier"})
 	r := press.Evaluate(p)
-	m := newStripModel(p, r, *r.Traces(p))
+	m := newStripModel(p, r, *r.Traces())
 	require.True(t, m.looks)
 	assert.True(t, m.checked)
 	for _, f := range m.fields {

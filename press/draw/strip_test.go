@@ -21,7 +21,8 @@ import (
 var forms = []Options{{}, {Width: 720}, {Width: 1280}, {Compact: true}, {Compact: true, Width: 360}, {Compact: true, Width: 719}}
 
 func modelOf(p *press.Plan) *stripModel {
-	return newStripModel(p, press.Evaluate(p), press.Trace(p))
+	r := press.Evaluate(p)
+	return newStripModel(p, r, *r.Traces())
 }
 
 // TestNoLabelsOverlap looks at every drawing of every kind of plan in every form.

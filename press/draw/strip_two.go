@@ -12,7 +12,7 @@ import (
 func NewStrips(p [2]*press.Plan, r [2]*press.Result, o [2]Options) [2]*Picture {
 	var m [2]*stripModel
 	for i := range m {
-		m[i] = newStripModel(p[i], r[i], *r[i].Traces(p[i]))
+		m[i] = newStripModel(p[i], r[i], *r[i].Traces())
 	}
 	m[0].lens, m[1].lens = alike(m[0].lens, m[1].lens)
 	return [2]*Picture{m[0].picture(o[0]), m[1].picture(o[1])}

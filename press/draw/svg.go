@@ -17,7 +17,7 @@ import (
 // bytes.
 type svg struct {
 	surface
-	body bytes.Buffer
+	body []byte
 	used [2]map[rune]bool // characters, of the regular and of the bold face
 
 	paper bool // a file of its own, for paper
@@ -25,8 +25,11 @@ type svg struct {
 
 var _ vg.CanvasSizer = (*svg)(nil)
 
+// usualSize is what most drawings of the bench take, bytes.
+const usualSize = 24 << 10
+
 func newSVG(w, h float64) *svg {
-	return &svg{surface: newSurface(w, h), used: [2]map[rune]bool{{}, {}}}
+	return &svg{surface: newSurface(w, h), body: make([]byte, 0, usualSize), used: [2]map[rune]bool{{}, {}}}
 }
 
 // Stroke draws the line of a path.
@@ -36,46 +39,59 @@ func (c *svg) Stroke(path vg.Path) {
 		return
 	}
 	c.shape(path)
-	c.body.WriteString(` fill="none"`)
+	c.write(` fill="none"`)
 	c.paint("line", "stroke")
 	if s.width != 1 {
-		fmt.Fprintf(&c.body, ` stroke-width="%s"`, number(s.width))
+		c.number(` stroke-width="`, s.width, `"`)
 	}
 	for i, d := range s.dash {
+		before := " "
 		if i == 0 {
-			c.body.WriteString(` stroke-dasharray="`)
-		} else {
-			c.body.WriteByte(' ')
+			before = ` stroke-dasharray="`
 		}
-		c.body.WriteString(number(d.Points()))
+		c.number(before, d.Points(), "")
 	}
 	if len(s.dash) > 0 {
-		c.body.WriteByte('"')
+		c.write(`"`)
 	}
-	c.body.WriteString("/>\n")
+	c.write("/>\n")
 }
 
 // Fill fills a path.
 func (c *svg) Fill(path vg.Path) {
 	c.shape(path)
 	c.paint("fill", "fill")
-	c.body.WriteString("/>\n")
+	c.write("/>\n")
+}
+
+// write and number add a text, and a number between two texts.
+func (c *svg) write(s string) { c.body = append(c.body, s...) }
+
+func (c *svg) number(before string, x float64, after string) {
+	c.body = append(appendNumber(append(c.body, before...), x), after...)
 }
 
 // paint writes the colour as class and attributes.
 func (c *svg) paint(class, attribute string) {
 	name, hex, opacity := c.now().paint()
 	if name != "" {
-		fmt.Fprintf(&c.body, ` class="%s-%s"`, class, name)
+		c.write(` class="` + class + "-" + name + `"`)
 	}
-	fmt.Fprintf(&c.body, ` %s="#%02X%02X%02X"`, attribute, hex.R, hex.G, hex.B)
+	c.write(" " + attribute + `="#`)
+	for _, part := range [3]uint8{hex.R, hex.G, hex.B} {
+		c.body = append(c.body, hexDigits[part>>4], hexDigits[part&15])
+	}
+	c.write(`"`)
 	if opacity < 1 {
-		fmt.Fprintf(&c.body, ` %s-opacity="%s"`, attribute, number(opacity))
+		c.write(" " + attribute)
+		c.number(`-opacity="`, opacity, `"`)
 	}
 }
 
+const hexDigits = "0123456789ABCDEF"
+
 func (c *svg) shape(path vg.Path) {
-	c.body.WriteString(`<path d="`)
+	c.write(`<path d="`)
 	for _, p := range path {
 		x, y := c.place(p.Pos)
 		switch p.Type {
@@ -94,17 +110,15 @@ func (c *svg) shape(path vg.Path) {
 			}
 			c.point(' ', x, y)
 		case vg.CloseComp:
-			c.body.WriteByte('Z')
+			c.write("Z")
 		}
 	}
-	c.body.WriteByte('"')
+	c.write(`"`)
 }
 
 func (c *svg) point(letter byte, x, y float64) {
-	c.body.WriteByte(letter)
-	c.body.WriteString(number(x))
-	c.body.WriteByte(' ')
-	c.body.WriteString(number(y))
+	c.body = appendNumber(append(c.body, letter), x)
+	c.number(" ", y, "")
 }
 
 // arc writes an arc of up to a full circle, in halves.
@@ -115,18 +129,21 @@ func (c *svg) arc(p vg.PathComp) {
 	}
 	x, y := at(p.Start)
 	letter := byte('L')
-	if b := c.body.Bytes(); b[len(b)-1] == '"' {
+	if c.body[len(c.body)-1] == '"' {
 		letter = 'M'
 	}
 	c.point(letter, x, y)
-	sweep := 0
+	sweep := " 0 0 0"
 	if p.Angle < 0 {
-		sweep = 1
+		sweep = " 0 0 1"
 	}
-	r := number(p.Radius.Points())
+	r := p.Radius.Points()
 	for _, share := range []float64{0.5, 1} {
 		x, y = at(p.Start + share*p.Angle)
-		fmt.Fprintf(&c.body, "A%s %s 0 0 %d %s %s", r, r, sweep, number(x), number(y))
+		c.number("A", r, " ")
+		c.number("", r, sweep)
+		c.number(" ", x, " ")
+		c.number("", y, "")
 	}
 }
 
@@ -154,13 +171,17 @@ func (c *svg) FillString(f font.Face, pt vg.Point, s string) { c.fillAnchored(f,
 // where another typeface stands in.
 func (c *svg) fillAnchored(f font.Face, pt vg.Point, side anchor, s string) {
 	x, y := c.place(pt)
-	fmt.Fprintf(&c.body, `<text x="%s" y="%s" font-size="%s"`, number(x), number(y), number(f.Font.Size.Points()))
+	c.number(`<text x="`, x, `"`)
+	c.number(` y="`, y, `"`)
+	c.number(` font-size="`, f.Font.Size.Points(), `"`)
 	if turn := c.now().turn(); turn != 0 {
-		fmt.Fprintf(&c.body, ` transform="rotate(%s %s %s)"`, number(-turn), number(x), number(y))
+		c.number(` transform="rotate(`, -turn, " ")
+		c.number("", x, " ")
+		c.number("", y, `)"`)
 	}
 	used := c.used[0]
 	if f.Font.Weight == xfont.WeightBold {
-		c.body.WriteString(` font-weight="700"`)
+		c.write(` font-weight="700"`)
 		used = c.used[1]
 	}
 	for _, r := range s {
@@ -168,30 +189,42 @@ func (c *svg) fillAnchored(f font.Face, pt vg.Point, side anchor, s string) {
 	}
 	switch side {
 	case middle:
-		c.body.WriteString(` text-anchor="middle"`)
+		c.write(` text-anchor="middle"`)
 	case end:
-		c.body.WriteString(` text-anchor="end"`)
+		c.write(` text-anchor="end"`)
 	}
 	c.paint("fill", "fill")
-	c.body.WriteString(">" + html.EscapeString(s) + "</text>\n")
+	c.write(">")
+	c.write(html.EscapeString(s))
+	c.write("</text>\n")
 }
 
 // number writes a coordinate with at most two decimals.
-func number(x float64) string {
+func number(x float64) string { return string(appendNumber(nil, x)) }
+
+func appendNumber(b []byte, x float64) []byte {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		panic("draw: a coordinate is not a number")
 	}
-	x = math.Round(x*100) / 100
-	if x == 0 {
-		return "0"
+	n := int64(math.Round(x * 100)) // a drawing is some thousand px wide
+	if n < 0 {
+		b, n = append(b, '-'), -n
 	}
-	return strconv.FormatFloat(x, 'f', -1, 64)
+	b = strconv.AppendInt(b, n/100, 10)
+	if n %= 100; n == 0 {
+		return b
+	}
+	if b = append(b, '.', byte('0'+n/10)); n%10 != 0 {
+		b = append(b, byte('0'+n%10))
+	}
+	return b
 }
 
 // document puts the shapes into an SVG that says in words what it shows.
 // For paper its size is in mm, and it holds what it carries and its own typeface.
 func (c *svg) document(class, id, title, desc, unit, carried string) []byte {
 	var b bytes.Buffer
+	b.Grow(len(c.body) + 4<<10)
 	w, h := number(c.w), number(c.h)
 	wide, high, family, faces := w, h, familyList, ""
 	if unit == "mm" {
@@ -205,7 +238,7 @@ func (c *svg) document(class, id, title, desc, unit, carried string) []byte {
 		b.WriteString(carried + "\n")
 	}
 	b.WriteString(faces)
-	b.Write(c.body.Bytes())
+	b.Write(c.body)
 	b.WriteString("</svg>\n")
 	return b.Bytes()
 }

@@ -62,7 +62,7 @@ func (d *Drill) stopped(i int) string {
 	if f.Reading != nil {
 		return "The ram would be stopped at " + d.at(*f.Reading) + "."
 	}
-	if c, ok := d.r.CourseOf(d.p, i); ok && c.Early && c.Touch != nil {
+	if c, ok := d.r.CourseOf(i); ok && c.Early && c.Touch != nil {
 		return "The tool would meet it at " + d.pos.At(*c.Touch) + "; the fast approach ends and the push begins at " + d.pos.At(d.s.Start) + "."
 	}
 	return ""

@@ -35,7 +35,7 @@ func (e Exercise) InWords() string {
 	case e.Zone != nil:
 		var parts []string
 		for _, x := range e.Zone.Parts {
-			parts = append(parts, high(x.Height)+" "+orWords([]string{x.Word}))
+			parts = append(parts, e.Zone.d.high(x.Height)+" "+orWords([]string{x.Word}))
 		}
 		return e.Question + " The parts: " + strings.Join(parts, ", ") + "."
 	}

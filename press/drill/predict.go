@@ -42,7 +42,7 @@ func (d *Drill) predictItems() {
 		if !f.Own && slices.Contains(edgeRows, f.Name) || words.NotLookedAt(d.p, f) {
 			continue
 		}
-		c, _ := d.r.ChancesOf(d.p, i)
+		c, _ := d.r.ChancesOf(i)
 		if !d.clear(d.eventOf(i), c) {
 			continue
 		}
@@ -115,19 +115,19 @@ func (d *Drill) unsure() float64 { return 2 * d.r.Window.Uncertainty }
 
 func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
-	ev := event{reading: d.r.ReadingOf(d.p, h)}
+	ev := event{reading: d.r.ReadingOf(h)}
 	e := Exercise{
-		Question: "This part is " + high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
+		Question: "This part is " + d.high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
 		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
 		e.Facts = append(e.Facts, "It would stop the ram at "+d.at(ev.reading)+", if the push went so far.", d.figures(), d.off())
 	} else {
-		nominal := d.r.HeightOf(d.p, d.r.Nominal())
-		e.Facts = append(e.Facts, "A nominal part is "+high(nominal)+" high and stops the ram at "+d.at(d.r.Nominal())+".", d.figures(), d.off())
+		nominal := d.heightAt(d.r.Nominal())
+		e.Facts = append(e.Facts, "A part of "+d.high(nominal)+" stops the ram at "+d.at(d.r.ReadingOf(nominal))+".", d.figures(), d.off())
 	}
-	c, _ := d.r.ChancesAt(d.p, ev.reading)
+	c, _ := d.r.ChancesAt(ev.reading)
 	d.predict(rng, &e, ev, c)
 	return e
 }

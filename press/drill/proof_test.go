@@ -45,7 +45,7 @@ func proofOf(p *press.Plan, r *press.Result) proof {
 
 func (q proof) table() verdict.Table {
 	missing := verdict.Insert{Nowhere: true}
-	if at := q.r.Traces(q.p).NoInsert; at != nil {
+	if at := q.r.Traces().NoInsert; at != nil {
 		missing = verdict.Insert{Reading: *at}
 	}
 	return verdict.NewTable(q.s, verdict.Judgement{Drawing: q.x, Sure: q.sure}, missing)
@@ -296,7 +296,7 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 func (q proof) proveWhen(t *testing.T, e Exercise) {
 	t.Helper()
 	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}}[e.Key], e.Right)
-	c, ok := q.r.CourseOf(q.p, 0)
+	c, ok := q.r.CourseOf(0)
 	if !ok || c.Early {
 		return
 	}
@@ -426,6 +426,9 @@ func (q proof) proveReact(t *testing.T, d *Drill, e Exercise) {
 	}
 }
 
+// shown is how finely the station shows a position: two decimals, or those of its step.
+func (q proof) shown() float64 { return math.Min(0.01, q.p.Station.PositionStep) }
+
 // works tells whether a zone judges the parts of a task rightly.
 func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	s := q.s
@@ -441,7 +444,14 @@ func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 			return false
 		}
 	}
-	return true
+	// The push end inside, as far from the zone end as the plan's own proposal is, and no
+	// less than can be set.
+	step := q.p.Station.PositionStep
+	guard := math.Max(4*q.p.Ram.Repeatability, 2*q.p.Motion.SlowSpeed*q.p.Motion.ScanTime)
+	if by := q.p.Window.EdgeMargin; by != nil {
+		guard = *by
+	}
+	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9
 }
 
 func (q proof) proveZone(t *testing.T, e Exercise) {
@@ -456,7 +466,8 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 			word = press.Short
 		}
 		assert.Equal(t, word, x.Word, "%s: %v mm high", e.Key, x.Height)
-		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, 1e-9, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, q.x.High+q.p.Requirement.HeightLow-x.Height+task.Shift, x.Reading, q.shown()/2+1e-9, "%s: %v mm high", e.Key, x.Height)
+		assert.InDelta(t, math.Round(x.Reading/q.shown()), x.Reading/q.shown(), 1e-6, "%s: a reading as the station shows it", e.Key)
 	}
 	for _, x := range task.Parts { // on the plan's own nest, by its own window
 		a, z := q.s.At(x.Reading - task.Shift)
@@ -506,7 +517,7 @@ func (q proof) noZone(t *testing.T, d *Drill) {
 			continue
 		}
 		end := q.s.End + task.Shift
-		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1}
+		edges := []float64{end - 1e-6, end + 1e-6, q.s.Start + task.Shift - 1, end - q.p.Station.PositionStep, end + 1}
 		for _, x := range task.Parts {
 			edges = append(edges, x.Reading-1e-6, x.Reading+1e-6)
 		}

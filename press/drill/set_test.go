@@ -20,7 +20,7 @@ func asSeen(e Exercise) string {
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			out = append(out, high(x.Height))
+			out = append(out, e.Zone.d.high(x.Height))
 		}
 	}
 	return strings.Join(out, "\n")

@@ -33,9 +33,11 @@ func (d *Drill) shows(e event) words.Pair {
 	return on
 }
 
-// high writes a height to 0.001 mm, as an instrument shows it: some parts lie no
-// further apart.
-func high(mm float64) string { return words.Unit(words.Fixed(mm, 3), "mm") }
+// high writes a height as finely as the station shows its positions.
+func (d *Drill) high(mm float64) string { return words.Unit(d.Height(mm), "mm") }
+
+// Height writes a height, or a reading beside it, without its unit.
+func (d *Drill) Height(mm float64) string { return words.Fixed(mm, d.pos.Decimals()) }
 
 // at writes a reading as the station shows it, and finer only where the rounded one
 // would stand on another side of what decides: zone, push end, drawing.

@@ -3,14 +3,40 @@ package drill
 import (
 	"math"
 	"math/rand/v2"
+
+	"ramplan/press"
 )
 
 // A stretch is a piece of the readings in which the lamps are clear: any part that
 // would stop the ram there may be asked for.
 type stretch struct{ from, to float64 }
 
-// grain is how finely heights are written, mm.
-const grain = 0.001
+// finest is the finest that heights and positions are written, mm.
+const finest = 0.001
+
+// grain is how finely heights are written, mm: as the station shows its positions. A
+// part is measured no finer in an exercise than its reading can be.
+func (d *Drill) grain() float64 {
+	return math.Max(finest, math.Pow10(-d.pos.Decimals()))
+}
+
+// onGrain is a position as the station shows it.
+func (d *Drill) onGrain(mm float64) float64 { return math.Round(mm/d.grain()) * d.grain() }
+
+// heightAt is the height of a part that stops the ram at a reading, as it is written.
+func (d *Drill) heightAt(reading float64) float64 { return d.onGrain(d.r.HeightOf(reading)) }
+
+// wordOf is the word of a height by the drawing.
+func (d *Drill) wordOf(h float64) string {
+	const slack = 1e-9
+	switch q := d.p.Requirement; {
+	case h > q.HeightHigh+slack:
+		return press.Long
+	case h < q.HeightLow-slack:
+		return press.Short
+	}
+	return press.Good
+}
 
 // stretches are those that the drawing and the lamps tell apart, and two past the
 // push end. Of each only what the error of a reading leaves clear, and only where
@@ -49,7 +75,7 @@ func (d *Drill) clearPart(s stretch) (stretch, bool) {
 			return out
 		}
 		in := middle
-		for math.Abs(out-in) > grain/20 {
+		for math.Abs(out-in) > finest/20 {
 			if half := (in + out) / 2; d.clearAt(half) {
 				in = half
 			} else {
@@ -58,12 +84,12 @@ func (d *Drill) clearPart(s stretch) (stretch, bool) {
 		}
 		return in
 	}
-	out := stretch{edge(s.from) + grain, edge(s.to) - grain}
+	out := stretch{edge(s.from) + d.grain(), edge(s.to) - d.grain()}
 	return out, out.from <= out.to
 }
 
 func (d *Drill) clearAt(reading float64) bool {
-	c, _ := d.r.ChancesAt(d.p, reading)
+	c, _ := d.r.ChancesAt(reading)
 	return !d.s.Early(reading) && d.clear(event{reading: reading}, c)
 }
 
@@ -74,5 +100,5 @@ func (d *Drill) heightIn(rng *rand.Rand, s stretch) float64 {
 	if rng.IntN(2) == 0 {
 		share = math.Round(share) + (0.5-math.Round(share))*0.2*rng.Float64()
 	}
-	return math.Round(d.r.HeightOf(d.p, s.from+share*(s.to-s.from))/grain) * grain
+	return d.heightAt(s.from + share*(s.to-s.from))
 }

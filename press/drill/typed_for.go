@@ -13,12 +13,12 @@ const farOff = 10 // of the width that the drawing allows
 // ForHeight tells whether what was typed as a reading looks like the height of a
 // part.
 func ForHeight(p *press.Plan, r *press.Result, x float64) bool {
-	return looksLike(p, x, r.HeightOf(p, r.Nominal()), r.Nominal())
+	return looksLike(p, x, r.HeightOf(r.Nominal()), r.Nominal())
 }
 
 // ForReading tells whether what was typed as a height looks like a reading.
 func ForReading(p *press.Plan, r *press.Result, x float64) bool {
-	return looksLike(p, x, r.Nominal(), r.HeightOf(p, r.Nominal()))
+	return looksLike(p, x, r.Nominal(), r.HeightOf(r.Nominal()))
 }
 
 func looksLike(p *press.Plan, x, one, other float64) bool {

@@ -45,8 +45,8 @@ func (d *Drill) zoneItems() {
 	}
 }
 
-// solve looks for a zone that judges the parts rightly: one around the good parts,
-// with the push end inside or not, or the plan's own, moved.
+// solve looks for a zone that judges the parts rightly: one around the good parts and
+// the push end, or the plan's own, moved.
 func (d *Drill) solve(task *ZoneTask) (why string) {
 	tall, first, last := math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, x := range task.Parts {
@@ -65,12 +65,12 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 		from = (tall + first) / 2
 	}
 	end := task.s.End
+	room := math.Max(math.Max(4*d.unsure(), 0.1), d.pastEnd()+d.p.Station.PositionStep)
 	for _, zone := range []press.Pair{
-		{from, math.Max(last, end) + math.Max(4*d.unsure(), 0.1)},
-		{from, (last + d.r.Window.GoodRange[1] + task.Shift) / 2},
+		{from, math.Max(last, end) + room},
 		{task.s.ZoneStart, task.s.ZoneEnd},
 	} {
-		for _, step := range []float64{d.p.Station.PositionStep, grain} { // as it can be set, where that does
+		for _, step := range []float64{d.p.Station.PositionStep, finest} { // as it can be set, where that does
 			zone := press.Pair{math.Round(zone[0]/step) * step, math.Round(zone[1]/step) * step}
 			if task.judge(&zone).Right {
 				task.Solution = zone
@@ -92,6 +92,7 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 		Question: "A new nest stands " + by + " " + way + " than that of the plan. Set the zone so that these parts are judged rightly on it.",
 		Facts: []string{
 			"The push end was moved along and stands at " + d.typed(task.s.End) + ".",
+			"The push end must lie inside the zone, at least " + d.pos.Length(d.pastEnd()) + " before the zone end.",
 			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
 			d.off(),
 			"This is to learn what a zone does: at the station only a setter who is allowed to do so changes it.",
@@ -100,7 +101,8 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
 	}
 	if !task.Told {
-		e.Facts = append([]string{"On this nest a part of " + high(d.r.HeightOf(d.p, d.r.Nominal())) + " stops the ram at " + d.at(d.r.Nominal()+task.Shift) + "; a taller one stops it as much earlier."}, e.Facts...)
+		at := d.onGrain(d.r.Nominal())
+		e.Facts = append([]string{"On this nest a part of " + d.high(d.heightAt(at)) + " stops the ram at " + d.pos.At(at+task.Shift) + ". A taller part stops it earlier, by as much as it is taller."}, e.Facts...)
 	}
 	return e
 }
@@ -124,9 +126,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{Reason: "The part of " + high(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
+			return Judged{Reason: "The part of " + d.high(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
 		case !both && x.Word == press.Good:
-			return Judged{Reason: "The part of " + high(x.Height) + " is good and would be refused. " + with.story(ev)}
+			return Judged{Reason: "The part of " + d.high(x.Height) + " is good and would be refused. " + with.story(ev)}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -137,11 +139,33 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{Reason: "The part of " + high(long.Height) + " is too tall, the one of " + high(short.Height) + " too short, and both show " + on.String() +
+			return Judged{Reason: "The part of " + d.high(long.Height) + " is too tall, the one of " + d.high(short.Height) + " too short, and both show " + on.String() +
 				": nobody could tell them apart. " + with.story(event{reading: short.Reading})}
 		}
 	}
+	if why := d.endInside(s); why != "" {
+		return Judged{Reason: why}
+	}
 	return Judged{Right: true, Reason: t.near(s)}
+}
+
+// pastEnd is how far a zone must at least reach past the push end, mm: as far as the
+// plan wants it, and no less than can be set.
+func (d *Drill) pastEnd() float64 { return math.Max(d.p.EdgeMargin(), d.p.Station.PositionStep) }
+
+// endInside says why a zone is wrong that has the push end outside, or at an edge;
+// empty where it lies inside as far as the plan wants it.
+func (d *Drill) endInside(s press.Signals) string {
+	const slack = 1e-9
+	switch end := d.typed(s.End); {
+	case !s.InZone(s.End):
+		return "The push end at " + end + " lies outside this zone. A ram that nothing stops rests at the push end, and zone must be on there: with zone off, a missing insert shows both lamps off, as a fault of the station does."
+	case s.End-s.ZoneStart < d.p.Station.PositionStep-slack:
+		return "The push end at " + end + " lies at the zone start. A ram that nothing stops rests at the push end, and zone must be on there each time: the zone must start before it."
+	case s.ZoneEnd-s.End < d.pastEnd()-slack:
+		return "The push end at " + end + " lies only " + d.pos.Length(s.ZoneEnd-s.End) + " before the zone end. It must be " + d.pos.Length(d.pastEnd()) + " at least: a ram that nothing stops does not rest at the same position each time, and zone must be on there."
+	}
+	return ""
 }
 
 // near says how close the zone comes to the nearest part that it judges.
@@ -160,7 +184,7 @@ func (t *ZoneTask) near(s press.Signals) string {
 		}
 	}
 	if by < d.unsure() {
-		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + high(part.Height) +
+		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + d.high(part.Height) +
 			", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
 	}
 	return "There is more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."

@@ -23,7 +23,8 @@ func (e Exercise) chosen() (Exercise, bool) {
 	choices := []Choice{{ID: "zone-1", Text: t.d.zoneText(right)}}
 	used := map[string]bool{choices[0].Text: true}
 	for _, zone := range []press.Pair{
-		own, // as if the nest had not moved
+		own,                 // as if the nest had not moved
+		{right[0], t.s.End}, // the push end at its edge
 		{right[0] - 2*t.Shift, right[1] - 2*t.Shift}, // moved the wrong way
 		{right[0] - wide, right[1]},
 		{right[0] + wide/2, right[1] + wide/2},

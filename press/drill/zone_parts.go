@@ -58,7 +58,7 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 	}
 	// What reads at the push end is judged by chance, whatever the zone is.
 	high = math.Max(low, math.Min(high, d.s.End-d.unsure()))
-	width, room := good[1]-good[0], math.Max(2*d.unsure(), 2*d.p.Station.PositionStep)+2*grain
+	width, room := good[1]-good[0], math.Max(2*d.unsure(), 2*d.p.Station.PositionStep)+d.grain()/2
 	near := func() float64 { return (0.02 + 0.1*rng.Float64()) * width }
 	task.add(low+0.1*(high-low)*rng.Float64(), press.Good)
 	task.add(high-0.1*(high-low)*rng.Float64(), press.Good)
@@ -76,21 +76,29 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 // be told apart, in steps that can be set.
 func (d *Drill) shift(rng *rand.Rand, n int) float64 {
 	width := d.r.Window.GoodRange[1] - d.r.Window.GoodRange[0]
-	step := math.Max(d.p.Station.PositionStep, grain)
+	step := math.Max(d.p.Station.PositionStep, finest)
 	by := math.Ceil((0.4+1.6*rng.Float64())*width/step) * step
-	by = math.Round(by/grain) * grain
+	by = math.Round(by/finest) * finest
 	if n > 0 {
 		by = -by
 	}
 	return by
 }
 
-// add adds a part by what it would read on the plan's own nest.
+// add adds a part by what it would read on the plan's own nest, as the station shows
+// it: what is to be told apart is moved further apart by that.
 func (t *ZoneTask) add(reading float64, word string) {
 	d := t.d
-	h := math.Round(d.r.HeightOf(d.p, reading)/grain) * grain
-	reading = d.r.ReadingOf(d.p, h)
-	if d.s.Early(reading) || d.r.Window.Word(reading) != word {
+	switch g := d.grain(); word {
+	case press.Long:
+		reading = math.Floor(reading/g) * g
+	case press.Short:
+		reading = math.Ceil(reading/g) * g
+	default:
+		reading = d.onGrain(reading)
+	}
+	h := d.heightAt(reading)
+	if d.s.Early(reading) || d.r.Window.Word(reading) != word || d.wordOf(h) != word {
 		return
 	}
 	if arrival, zone := d.s.At(reading); (arrival && zone) != (word == press.Good) {

@@ -1,6 +1,8 @@
 package drill
 
 import (
+	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -26,10 +28,70 @@ func TestNearestPartIsNamed(t *testing.T) {
 		zone := press.Pair{first - 0.004, e.Zone.Solution[1]}
 		j := e.Judge(Answer{Zone: &zone})
 		require.True(t, j.Right, j.Reason)
-		assert.Contains(t, j.Reason, "zone start stands only 0.004\u202fmm from the part of "+at3(at.Height))
+		assert.Contains(t, j.Reason, "zone start stands only 0.004\u202fmm from the part of "+d.high(at.Height))
 		assert.NotContains(t, e.RightInWords(), "115.0800")
 		assert.Contains(t, e.Facts[len(e.Facts)-1], "only a setter")
 	}
 }
 
-func at3(mm float64) string { return high(mm) }
+// A zone whose push end lies outside it, or at an edge, is wrong, and the reason says so.
+// The guard is that of the plan: derived by hand, for the example the larger of four
+// repeatabilities, 4 · 0.04 mm, and two scans of slow travel, 2 · 8 mm/s · 0.01 s.
+func TestPushEndInsideTheZone(t *testing.T) {
+	const guard = 0.16
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for seed := range uint64(20) {
+		for _, key := range []string{"zone/1", "zone/2"} {
+			e, ok := d.Exercise(key, seed)
+			require.True(t, ok)
+			task := e.Zone
+			end, start, last := task.s.End, task.Solution[0], -1.0
+			for _, x := range task.Parts {
+				if x.Word == press.Good {
+					last = max(last, x.Reading)
+				}
+			}
+			for _, one := range []struct {
+				to    float64
+				right bool
+				says  string
+			}{
+				{last + 0.001, false, "lies outside this zone"},
+				{end - 0.001, false, "lies outside this zone"},
+				{end, false, "before the zone end"},
+				{end + guard - 0.01, false, "It must be 0.16\u202fmm at least"},
+				{end + guard, true, ""},
+			} {
+				zone := press.Pair{start, one.to}
+				j := e.Judge(Answer{Zone: &zone})
+				assert.Equal(t, one.right, j.Right, "%s: %v: %s", key, zone, j.Reason)
+				assert.Contains(t, j.Reason, one.says)
+			}
+			assert.Contains(t, strings.Join(e.Facts, " "), "inside the zone, at least 0.16\u202fmm before the zone end")
+		}
+	}
+}
+
+// Heights and readings of an exercise are as fine as the station shows its positions, and
+// no finer: nobody could compare them. By the plan, the step of the example is 0.01 mm.
+func TestNothingFinerThanTheStation(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for seed := range uint64(20) {
+		for _, key := range d.Keys(Levels) {
+			e, _ := d.Exercise(key, seed)
+			if e.Zone != nil {
+				for _, x := range e.Zone.Parts {
+					assert.InDelta(t, math.Round(100*x.Height), 100*x.Height, 1e-6, key)
+					assert.InDelta(t, math.Round(100*x.Reading), 100*x.Reading, 1e-6, key)
+				}
+				assert.NotRegexp(t, `\d\.\d{3}`, e.InWords(), key)
+			}
+			if e.Picture != nil && e.Picture.Height != nil {
+				assert.NotRegexp(t, `high.*\d\.\d{3}`, e.Question, key)
+				assert.InDelta(t, math.Round(100**e.Picture.Height), 100**e.Picture.Height, 1e-6, key)
+			}
+		}
+	}
+}

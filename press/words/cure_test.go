@@ -1,7 +1,6 @@
 package words
 
 import (
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -63,8 +62,23 @@ func TestNoCureThatDoesNothing(t *testing.T) {
 	assert.Equal(t, "parts[1]", f.Path)
 	f = found(t, press.ConformingShareLow, changes{"parts[0].minus": "0.2", "parts[0].plus": "0.2"})
 	assert.Equal(t, "parts[0]", f.Path)
-	assert.True(t, strings.Contains(f.Message, "this row first"))
+	assert.Contains(t, f.Message, "row \u201chub shoulder above nest\u201d first")
 	f = found(t, press.ConformingShareLow, changes{"parts[0].nominal": "22.1"})
 	assert.Equal(t, "requirement.height_low", f.Path)
 	assert.Contains(t, f.Message, "to the middle of the requirement")
+}
+
+// TestARowIsCalledByItsName: a row of the parts is named as its user named it; one without
+// a name, or with one too long for a sentence, by its number.
+func TestARowIsCalledByItsName(t *testing.T) {
+	datum := changes{"parts[1].insert": "false", "parts[1].datum": "true", "parts[1].minus": "0.02", "parts[1].plus": "0.02", "requirement.height_low": "21.95", "requirement.height_high": "22.05"}
+	f := found(t, press.OverlapNarrow, datum)
+	assert.Equal(t, "parts[1]", f.Path)
+	assert.Contains(t, f.Message, "comes from: datum row \u201csleeve flange\u201d)")
+	for _, name := range []string{"", " ", "a flange with a name that nobody would put into a sentence"} {
+		f = found(t, press.OverlapNarrow, with(datum, changes{"parts[1].name": name}))
+		assert.Contains(t, f.Message, "comes from: datum row 2 of the parts)")
+	}
+	f = found(t, press.TravelMayVanish, changes{"parts[2].minus": "7"})
+	assert.Contains(t, f.Message, "row \u201csleeve standing out before pressing\u201d first")
 }

@@ -3,6 +3,7 @@ package words
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"ramplan/press"
 )
@@ -58,19 +59,32 @@ func noAcceptance(t *told) string {
 // most names the field behind the largest part of the uncertainty: most of it only
 // where that is over half.
 func most(t *told) string {
-	f, ok := press.FieldAt(t.Path)
-	if !ok || !(t.f("of") > 0) {
+	if !(t.f("of") > 0) {
 		return ""
 	}
-	what := lowerFirst(f.Label)
-	if row, _, isRow := strings.Cut(strings.TrimPrefix(t.Path, "parts["), "]"); isRow {
-		n, _ := strconv.Atoi(row)
-		what = "datum row " + strconv.Itoa(n+1) + " of the parts"
+	what := ""
+	switch f, ok := press.FieldAt(t.Path); {
+	case ok:
+		what = lowerFirst(f.Label)
+	case strings.HasPrefix(t.Path, "parts["):
+		what = "datum " + t.row()
+	default:
+		return ""
 	}
 	if t.f("of") > 0.5 {
 		return " (most of it comes from: " + what + ")"
 	}
 	return " (the largest share of it comes from: " + what + ")"
+}
+
+// row is the row of the parts to which a finding leads: by its name, or by its number where
+// it has none that fits into a sentence.
+func (t *told) row() string {
+	if t.Row != "" && utf8.RuneCountInString(t.Row) <= longName {
+		return "row \u201c" + t.Row + "\u201d"
+	}
+	_, n, _ := rowOf(t.Path)
+	return "row " + strconv.Itoa(n+1) + " of the parts"
 }
 
 // byHand tells whether a finding leads to something that was set by hand.
@@ -89,6 +103,8 @@ func neverGood(t *told) string {
 		return s + "; the zone start that was set by hand is to stand at " + t.pos.At(t.pos.up(a[0])) + "."
 	case t.Path == "window.zone_end":
 		return s + "; the zone end that was set by hand is to stand past the push end."
+	case t.Path == "window.approach_end" && t.r.Travel.ApproachEnd > a[0]:
+		return s + "; the approach that was set by hand is to end before " + t.pos.At(t.pos.down(a[0])) + "."
 	case t.Path == "window.push_stroke", t.Path == "window.approach_end":
 		return s + "; the push is to end at " + t.pos.At(t.pos.down(a[1])) + "."
 	}
@@ -123,7 +139,7 @@ func beyondStroke(t *told) string {
 	position, limit := t.pos.both(t.f("position"), t.f("limit"))
 	gap := t.pos.Length(t.f("position") - t.f("limit"))
 	switch {
-	case t.Path == "station.home":
+	case t.Figures["home"] > 0:
 		return "Home at " + position + " lies " + gap + " past the approach end at " + limit + ": move home back, or end the approach later."
 	case t.Figures["zone_end"] > 0:
 		return "The zone ends at " + position + ", " + gap + " beyond the stroke of " + limit + ": end it earlier, or move the nest toward the ram."

@@ -43,20 +43,15 @@ func ambiguousTable(t *told) string {
 	if v := t.r.Verdict; v != nil {
 		s += doubt(v.Table)
 	}
-	low, high := t.f("low"), t.f("high")
-	e, z1, z2 := t.f("push_end"), t.f("zone_start"), t.f("zone_end")
-	good := t.r.Window.GoodRange
 	var mend []string
-	if z1 > low+1e-9 || z1 < good[0]-1e-9 {
-		mend = append(mend, "the zone start from "+t.pos.At(z1)+" to "+t.pos.At(low))
+	off := func(name, what, to string) {
+		if t.Figures[name+"_off"] > 0 {
+			mend = append(mend, "the "+what+" from "+t.at(name)+" to "+to)
+		}
 	}
-	if e < high-1e-9 || e > good[1]+1e-9 {
-		mend = append(mend, "the push end from "+t.pos.At(e)+" to "+t.pos.At(high))
-		e = high
-	}
-	if z2 < e-1e-9 {
-		mend = append(mend, "the zone end from "+t.pos.At(z2)+" to beyond the push end")
-	}
+	off("zone_start", "zone start", t.at("low"))
+	off("push_end", "push end", t.at("high"))
+	off("zone_end", "zone end", "beyond the push end")
 	if len(mend) == 0 {
 		return s + ": find a missing insert by another check."
 	}
@@ -79,8 +74,11 @@ func overlapNarrow(t *told) string {
 
 func conformingShareLow(t *told) string {
 	share, limit := shares(t.f("share"), t.f("limit"))
-	mend := "narrow the parts, this row first, which spreads most, or widen the requirement"
-	if !strings.HasPrefix(t.Path, "parts") {
+	mend := "narrow the parts or widen the requirement"
+	switch {
+	case strings.HasPrefix(t.Path, "parts["):
+		mend = "narrow the parts, " + t.row() + " first, which spreads most, or widen the requirement"
+	case t.Path != "parts":
 		mend = "bring the mean of the parts to the middle of the requirement"
 	}
 	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: " + mend + "; no signal can mend that."
@@ -146,7 +144,7 @@ func impactSeat(t *told) string {
 	if t.Path != "motion.slow_speed" {
 		mend = "the push alone is over it, so set it lower"
 	}
-	return "With the blow of the moving mass the force at the seat may reach " + force + ", over the " + limit + " that part and tool may bear: " + mend + "."
+	return "With the blow of the moving mass the force at the seat may reach " + force + ", with a strong ram " + Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "."
 }
 
 func noForceAsked(*told) string {
@@ -172,7 +170,7 @@ func positionOffStep(t *told) string {
 
 func travelMayVanish(t *told) string {
 	travel, worst := t.pos.both(t.f("travel"), t.f("worst"))
-	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, this one first, or lengthen the travel."
+	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, " + t.row() + " first, or lengthen the travel."
 }
 
 func deflectionUntaught(t *told) string {

@@ -1,14 +1,34 @@
 package words
 
-import "ramplan/press"
+import (
+	"math"
+
+	"ramplan/press"
+)
 
 func presenceByOtherCheck(t *told) string {
 	return "A missing insert stops the ram at " + t.at("reading") + " and gives both signals: only the other check named in the plan finds it, so prove that check before every shift."
 }
 
+// impactEarly says what the blow in the approach is over, and from which speed down it is
+// not. That speed is of the blow alone, and rounded down.
 func impactEarly(t *told) string {
 	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "A part in the way of the approach is struck with at least " + force + ", and the motor pushes on behind it; that is over the " + limit + " that part and tool may bear: approach slower, or end it earlier."
+	over := "the " + limit + " that part and tool may bear"
+	if set := t.r.Force.Typical; t.f("force") > set {
+		over += " and the set force of " + Force(set)
+	}
+	s := "The approach is not force-limited: at " + Speed(t.f("speed")) + " it strikes a part in its way with at least " + force + ", over " + over + ", and the motor pushes on behind it"
+	if within := down(t.f("within")); within >= t.f("slow") {
+		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier."
+	}
+	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier."
+}
+
+// down rounds a speed down to three significant digits, at most to 0.1 mm/s.
+func down(v float64) float64 {
+	step := math.Pow10(max(-1, int(math.Floor(math.Log10(v)))-2))
+	return math.Floor(v/step+1e-9) * step
 }
 
 func clampedHot(t *told) string {

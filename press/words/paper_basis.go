@@ -22,7 +22,7 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 			"± figures of ram and station are two standard deviations; the nest drift is a limit, any value within it as likely as another.",
 		},
 	}
-	all := r.Stated(p)
+	all := r.Stated()
 	for i, e := range all {
 		switch {
 		case !alike(all, e):

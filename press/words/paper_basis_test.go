@@ -17,7 +17,7 @@ func TestBasisHasEveryField(t *testing.T) {
 	for _, name := range []string{"example-plan", "pivot-pin", "rain-gauge-lid"} {
 		p := fromExample(t, name)
 		table := paperOf(t, "basis", p)
-		for _, e := range press.Evaluate(p).Stated(p) {
+		for _, e := range press.Evaluate(p).Stated() {
 			if e.Field.Kind == press.Rows {
 				continue
 			}

@@ -24,7 +24,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f.Verdict), reading, time, Detected(p, r, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -46,7 +46,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
-		how := "The station reports: " + SayVerdict(p, f.Verdict) + "."
+		how := "The station reports: " + SayVerdict(p, f) + "."
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
@@ -59,7 +59,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
-			how = "Mostly not by these signals, which say " + SayVerdict(p, f.Verdict) + ": another check is needed."
+			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
 		}
 		x := failureOf(f)
 		if missing := !f.Own && (f.Name == press.RowMissing || f.Name == press.RowArrivalStuckOn); missing && p.Station.PresenceCheck != "" {

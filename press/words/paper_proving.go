@@ -54,7 +54,7 @@ func (c *checklist) step(what, must string) {
 // force proves the push on a load cell, from the least setting up to the one in
 // force.
 func (c *checklist) force() {
-	rising := c.r.Rising(c.p)
+	rising := c.r.Rising()
 	least := Setting(rising[0])
 	c.step("Guarding, emergency stop and lock-out are proved by whoever may, and the stopping time is measured: how far off guards and buttons stand follows from it (ISO 13855). Two-hand control protects the one person who uses it (ISO 13851).", "released for set-up; stopping time written down")
 	c.step("Everybody here is shown how a trapped person is freed with the power off, and whether the emergency stop holds the ram or lets it go.", "shown and tried, nobody in the work space")
@@ -73,14 +73,14 @@ func (c *checklist) force() {
 }
 
 func (c *checklist) pushes(setting float64) string {
-	f := c.r.PushAt(c.p, setting)
+	f := c.r.PushAt(setting)
 	return "at rest " + Force(f.Low) + " to " + Force(f.High) + ", typically " + Force(f.Typical)
 }
 
 // positions enters nest, approach end and push stroke.
 func (c *checklist) positions() {
 	p, r, pos := c.p, c.r, c.at.pos
-	least := r.PushAt(p, r.Rising(p)[0])
+	least := r.PushAt(r.Rising()[0])
 	reads := pos.down(least.Reading - least.Within)
 	must := pos.Bare(reads) + " to " + pos.Above(least.Reading+least.Within) + ", typically " + pos.At(least.Reading)
 	if least.Reading <= p.Ram.Stroke {
@@ -121,12 +121,12 @@ func (c *checklist) parts() {
 		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {
 			what = strings.TrimSuffix(what, ".") + ", solid or locked, so that the push cannot seat them further."
 		}
-		c.step(what, c.at.lampsAt(r.ReadingOf(p, x.near)))
+		c.step(what, c.at.lampsAt(r.ReadingOf(x.near)))
 	}
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
 	if accepted {
-		must = "a part of " + pos.At(r.HeightOf(p, nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
+		must = "a part of " + pos.At(r.HeightOf(nominal)) + " reads " + c.at.within(nominal) + ", a taller one as much less; "
 	}
 	if motionAlone(r) {
 		c.step("Time 25 arrivals, from the ram at rest to the arrival signal, and that of the shortest good sample: the longest is the settle time of the plan.", "written down and entered in the plan, which is then issued anew: go on with its own sheet")

@@ -50,7 +50,7 @@ const hair = 1e-6
 // LimitSamples are the limit samples of a plan, from the tallest down; nil where it has
 // none. They are bounded on both sides: what lies far off its limit says nothing of it.
 func LimitSamples(p *press.Plan, r *press.Result) []LimitSample {
-	s, ok := r.SampleRangesOf(p)
+	s, ok := r.SampleRanges()
 	if !ok {
 		return nil
 	}

@@ -47,8 +47,8 @@ func (s shown) limits(from, to float64) (low, high float64) {
 
 // sampleAt is where a sample may read, whichever height between its bounds it has.
 func (s shown) sampleAt(p *press.Plan, r *press.Result, x LimitSample) string {
-	from, to := r.ReadingOf(p, x.To), r.ReadingOf(p, x.From)
-	if !s.sig.Arrives(r.ReadingOf(p, x.near)) {
+	from, to := r.ReadingOf(x.To), r.ReadingOf(x.From)
+	if !s.sig.Arrives(r.ReadingOf(x.near)) {
 		return s.readingAt(nil)
 	}
 	low, high := s.limits(from, to)
@@ -58,7 +58,7 @@ func (s shown) sampleAt(p *press.Plan, r *press.Result, x LimitSample) string {
 // lampsOf is the pair of lamps of a part of a height.
 func lampsOf(p *press.Plan, r *press.Result, height float64) string {
 	sig, ok := r.Signals()
-	reading := r.ReadingOf(p, height)
+	reading := r.ReadingOf(height)
 	if !ok || sig.Early(reading) {
 		return "not known"
 	}
@@ -68,13 +68,13 @@ func lampsOf(p *press.Plan, r *press.Result, height float64) string {
 
 // emptyNest is where the ram would come to rest with nothing in the nest at all.
 func emptyNest(p *press.Plan, r *press.Result) float64 {
-	return r.PushAt(p, r.Force.Setting).Reading
+	return r.PushAt(r.Force.Setting).Reading
 }
 
 // withoutInsert is the row of the missing insert where parts stay in the nest
 // without it, so that this is another push than the one of the empty nest.
 func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
-	at := r.Traces(p).NoInsert
+	at := r.Traces().NoInsert
 	if !p.MarksInsert() || at == nil || math.Abs(*at-emptyNest(p, r)) < 1e-6 {
 		return nil
 	}
@@ -115,12 +115,12 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		add("Without an insert", why, lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
 	}
 	nominal := r.Nominal()
-	add("Master that is good, "+at.pos.At(r.HeightOf(p, nominal)), "The station accepts what is good, where it should stand. A taller master reads as much less.", at.lampsAt(nominal), at.readingAt(&nominal))
+	add("Master that is good, "+at.pos.At(r.HeightOf(nominal)), "The station accepts what is good, where it should stand. A taller master reads as much less.", at.lampsAt(nominal), at.readingAt(&nominal))
 	for _, x := range made(LimitSamples(p, r)) {
 		if x.Good {
 			continue
 		}
-		why, reading := "The upper limit still refuses.", r.ReadingOf(p, x.near)
+		why, reading := "The upper limit still refuses.", r.ReadingOf(x.near)
 		if reading > nominal {
 			why = "The lower limit still refuses."
 		}

@@ -58,6 +58,9 @@ func SayWords(p *press.Plan, list []string) string {
 }
 
 // SayVerdict says the verdict of a row of the fault catalogue.
-func SayVerdict(p *press.Plan, verdict string) string {
-	return SayWords(p, strings.Split(verdict, " or "))
+func SayVerdict(p *press.Plan, row press.FaultRow) string {
+	if len(row.Words) == 0 {
+		return Say(row.Verdict)
+	}
+	return SayWords(p, row.Words)
 }

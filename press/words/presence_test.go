@@ -28,7 +28,7 @@ func TestPresenceCheckSettlesTheTable(t *testing.T) {
 	}
 	assert.Contains(t, both.Do, "light barrier B3 says that an insert is there")
 	assert.Equal(t, "GOOD, if light barrier B3 says that an insert is there", CardVerdict(both))
-	assert.Equal(t, want, SayVerdict(p, "good or missing"))
+	assert.Equal(t, want, SayVerdict(p, press.FaultRow{Words: []string{press.Good, press.Missing}}))
 	assert.False(t, r.Verdict.Ambiguous)
 	x, ok := ReactionTo(Reactions(p, r), both.Pair, One)
 	require.True(t, ok)

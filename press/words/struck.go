@@ -30,3 +30,14 @@ func struckTwice(r *press.Result) bool {
 	f := row(r, press.RowTwoInserts)
 	return f != nil && f.Verdict == press.EarlyContact
 }
+
+// SeatBlow says what the range of the force at the seat is made of, how far a strong ram
+// takes it, and where that is over what part and tool may bear.
+func SeatBlow(r *press.Result) string {
+	most := r.Force.Cap
+	if r.Impact.SeatStrong <= most {
+		return "the push alone, to push and blow; with a strong ram to " + Fixed(r.Impact.SeatStrong, 0)
+	}
+	d := apart(r.Impact.SeatStrong, most, 0)
+	return "the push alone, to push and blow; with a strong ram to " + Fixed(r.Impact.SeatStrong, d) + ", over the " + Fixed(most, d) + " that may be borne"
+}

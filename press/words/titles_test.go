@@ -26,7 +26,8 @@ func TestTitles(t *testing.T) {
 		{with(touch, changes{"parts[2].contact": "0"}), "", "Nothing is pressed in: the push meets no force before the seat", ""},
 	} {
 		p := example(t, c.plan)
-		r, traces := press.Evaluate(p), press.Trace(p)
+		r := press.Evaluate(p)
+		traces := *r.Traces()
 		for want, got := range map[string]string{c.force: ForceTitle(r), c.pressIn: PressInTitle(p, r, traces.Tight, traces.Stall), c.cycle: CycleTitle(r)} {
 			if want != "" {
 				assert.Equal(t, want, plain(got), "%v", c.plan)

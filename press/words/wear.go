@@ -7,7 +7,7 @@ import "ramplan/press"
 func masterWear(p *press.Plan, r *press.Result) (share float64, limits string, ok bool) {
 	at := shown{pos: PositionsOf(p), unsure: r.MasterWithin()}
 	low, high := at.limits(r.Nominal(), r.Nominal())
-	share, ok = r.WearFound(p, low, high)
+	share, ok = r.WearFound(low, high)
 	return share, at.pos.between(low, high), ok
 }
 

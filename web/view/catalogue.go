@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strings"
-
 	"ramplan/press"
 	"ramplan/press/words"
 	"ramplan/web/page"
@@ -17,7 +15,7 @@ func (w writer) catalogue() []page.FaultRow {
 			Means:     words.Fault(f).Meaning,
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
-			Verdict:   verdictWords(w.p, f.Verdict),
+			Verdict:   verdictWords(w.p, f),
 			Reading:   none,
 			Time:      none,
 			Detection: words.Detected(w.p, w.r, f),
@@ -40,19 +38,18 @@ func onOff(b *bool) string {
 	return words.OnOff(*b)
 }
 
-// verdictWords takes a verdict such as "short or missing" apart. What a named check
-// tells apart is one.
-func verdictWords(p *press.Plan, verdict string) []page.Word {
-	var out []page.Word
-	if words.Settled(p, strings.Split(verdict, " or ")) {
-		return append(out, page.Word{Kind: press.Good, Text: words.GoodIf(p)})
+// verdictWords are the words of a row one by one. What a named check tells apart is
+// one.
+func verdictWords(p *press.Plan, row press.FaultRow) []page.Word {
+	switch {
+	case len(row.Words) == 0:
+		return []page.Word{{Kind: press.FaultWord, Text: words.Say(row.Verdict)}}
+	case words.Settled(p, row.Words):
+		return []page.Word{{Kind: press.Good, Text: words.GoodIf(p)}}
 	}
-	for _, word := range strings.Split(verdict, " or ") {
-		kind := word
-		if word == press.EarlyContact {
-			kind = press.FaultWord
-		}
-		out = append(out, page.Word{Kind: kind, Text: words.Say(word)})
+	var out []page.Word
+	for _, word := range row.Words {
+		out = append(out, page.Word{Kind: word, Text: words.Say(word)})
 	}
 	return out
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
@@ -103,7 +104,7 @@ func shownEntry(path, typed string, given bool) string {
 		return "there, empty"
 	case !ok:
 		return shownText(text)
-	case path == "ram.shelf_digest":
+	case path == drafts.PathShelfDigest:
 		return words.ShortDigest(text)
 	case f.Kind == press.Number:
 		x, read := press.TypedNumber(text)
@@ -178,8 +179,8 @@ func inBrief(cs []Change) []page.Change {
 				out = append(out, page.Change{Where: rowCalled(base, n, c.row), Path: row, Told: moved(c.came)})
 			}
 			told[row] = true
-		case c.Path == "ram.shelf_digest" && len(cs) > 1:
-		case c.Path == "ram.shelf_digest" && c.Has:
+		case c.Path == drafts.PathShelfDigest && len(cs) > 1:
+		case c.Path == drafts.PathShelfDigest && c.Has:
 			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: "copied from the shelf anew"})
 		default:
 			out = append(out, c.page())

@@ -1,7 +1,6 @@
 package view
 
 import (
-	"bytes"
 	"strconv"
 	"strings"
 
@@ -38,8 +37,8 @@ func (b Bench) curve() *page.CurveEditor {
 		out.Hint = "More than " + strconv.Itoa(mostHandles) + " points lie too close together to be moved here; the table below moves them."
 	}
 	d := draw.NewCurve(trace, setting, draw.Options{ID: "curve-drawing"})
-	var svg bytes.Buffer
-	_ = d.SVG(&svg) // a buffer takes everything
+	var svg strings.Builder
+	_ = d.SVG(&svg) // a builder takes everything
 	out.Drawing = svg.String()
 	if !movable {
 		return out

@@ -140,9 +140,9 @@ func (v Drill) Question(e drill.Exercise, name string) (page.DrillQuestion, erro
 	}
 	if e.Zone != nil {
 		for _, x := range e.Zone.Parts {
-			part := page.DrillPart{Height: words.Fixed(x.Height, 3), Word: words.Say(x.Word)}
+			part := page.DrillPart{Height: v.D.Height(x.Height), Word: words.Say(x.Word)}
 			if e.Zone.Told {
-				part.Reading = words.Fixed(x.Reading, 3)
+				part.Reading = v.D.Height(x.Reading)
 			}
 			q.Parts = append(q.Parts, part)
 		}
@@ -182,7 +182,7 @@ func (v Drill) HeightHint(mm float64) string {
 	}
 	pos := words.PositionsOf(v.P)
 	return words.Unit(pos.Set(mm), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
-		pos.At(v.R.HeightOf(v.P, mm)) + " high."
+		pos.At(v.R.HeightOf(mm)) + " high."
 }
 
 // StillAsked puts what was given back into a question that is asked still.

@@ -44,7 +44,7 @@ func (w writer) force() []page.Figure {
 	return append(out,
 		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
 		figure("Met at first contact", w.r.Impact.Contact, 0, "N"),
-		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: "the push alone, to push and blow"},
+		page.Figure{Label: "Met at the seat", Value: span(f.Typical, w.r.Impact.SeatExpected, 0), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: words.SeatBlow(w.r)},
 		page.Figure{Label: "At the seat, undamped", Value: words.Fixed(w.r.Impact.SeatBound, 0), Unit: "N", Note: "a bound, no forecast"},
 		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: "the motor pushes on behind it"},
 	)

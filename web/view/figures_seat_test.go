@@ -24,6 +24,6 @@ func TestTheBoundAtTheSeatStandsByItself(t *testing.T) {
 		got[f.Label] = f
 	}
 	assert.Equal(t, "at rest; typically 2468", got["At this setting"].Note)
-	assert.Equal(t, []string{words.Fixed(r.Force.Typical, 0) + " to " + words.Fixed(r.Impact.SeatExpected, 0), "the push alone, to push and blow"}, []string{got["Met at the seat"].Value, got["Met at the seat"].Note})
+	assert.Equal(t, []string{words.Fixed(r.Force.Typical, 0) + " to " + words.Fixed(r.Impact.SeatExpected, 0), "the push alone, to push and blow; with a strong ram to 2850"}, []string{got["Met at the seat"].Value, got["Met at the seat"].Note})
 	assert.Equal(t, []string{"5003", "a bound, no forecast"}, []string{got["At the seat, undamped"].Value, got["At the seat, undamped"].Note})
 }

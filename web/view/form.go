@@ -78,7 +78,7 @@ func (f *form) section(s press.Section) page.Section {
 	needed := f.hasRequired(s.Path)
 	for i := range press.Fields {
 		field := &press.Fields[i]
-		if !(field.Path == s.Path || strings.HasPrefix(field.Path, s.Path+".")) || !f.has(field) || isShelfField(field) {
+		if !within(field.Path, s.Path) || !f.has(field) || isShelfField(field) {
 			continue
 		}
 		switch sub := subgroupOf(field.Path); {
@@ -151,7 +151,7 @@ func (f *form) hasRequired(section string) bool {
 	n, optional := 0, 0
 	for i := range press.Fields {
 		field := &press.Fields[i]
-		if strings.HasPrefix(field.Path, section+".") && field.Kind != press.Rows && subgroupOf(field.Path) < 0 && !strings.Contains(field.Path, "[]") {
+		if field.Path != section && within(field.Path, section) && field.Kind != press.Rows && subgroupOf(field.Path) < 0 && !strings.Contains(field.Path, "[]") {
 			if field.Required {
 				n++
 			} else {
@@ -162,10 +162,16 @@ func (f *form) hasRequired(section string) bool {
 	return n > 0 && optional > 0
 }
 
+// within tells whether a path is another one or lies in it.
+func within(path, outer string) bool {
+	rest, ok := strings.CutPrefix(path, outer)
+	return ok && (rest == "" || rest[0] == '.' || rest[0] == '[')
+}
+
 func subgroupOf(path string) int {
 	for i, g := range subgroups {
 		for _, p := range g.paths {
-			if path == p || strings.HasPrefix(path, p+".") || strings.HasPrefix(path, p+"[") {
+			if within(path, p) {
 				return i
 			}
 		}
@@ -178,7 +184,7 @@ func (f *form) standing(path string) (text string, wrong bool) {
 	faults, needed := 0, 0
 	for _, p := range f.faults {
 		switch {
-		case p.Path != path && !strings.HasPrefix(p.Path, path+".") && !strings.HasPrefix(p.Path, path+"["):
+		case !within(p.Path, path):
 		case p.Code == press.CodeRequired:
 			needed++
 		default:

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/web/page"
 )
 
@@ -15,7 +16,7 @@ func (f *form) ramFrom(section string) *page.RamFrom {
 	if section != "ram" {
 		return nil
 	}
-	out := &page.RamFrom{ID: "f-ram-shelf_name", Name: strings.TrimSpace(f.text["ram.shelf_name"])}
+	out := &page.RamFrom{ID: "f-ram-shelf_name", Name: strings.TrimSpace(f.text[drafts.PathShelfName])}
 	given := false
 	for _, path := range shelfFields {
 		text, has := f.text[path]
@@ -65,7 +66,7 @@ func (n *RamNews) page() *page.RamNews {
 	out := &page.RamNews{Text: "The shelf's ram “" + n.Name + "” has changed since it was copied into this plan."}
 	var told []Change
 	for _, c := range n.Changes {
-		if c.Path != "ram.shelf_digest" {
+		if c.Path != drafts.PathShelfDigest {
 			told = append(told, c)
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/press/draw"
 	"ramplan/press/words"
 	"ramplan/web/page"
@@ -23,15 +24,6 @@ type Ram struct {
 	Damaged bool
 }
 
-// Paths of what is said of a ram.
-const (
-	ToldName     = "shelf.name"
-	ToldSource   = "shelf.source"
-	ToldMeasured = "shelf.measured"
-	ToldMethod   = "shelf.method"
-	ToldNotes    = "shelf.notes"
-)
-
 // RamAddress is that of the page of a ram.
 func RamAddress(id int64) string { return "/rams/" + strconv.FormatInt(id, 10) }
 
@@ -40,11 +32,11 @@ var telling = []struct {
 	path, label, help, kind string
 	limit                   int
 }{
-	{ToldName, "Name on the shelf", "Each ram has a name of its own.", "text", 200},
-	{ToldSource, "Source", "Whose figures they are: a load cell of your own, a data sheet.", "text", 200},
-	{ToldMeasured, "Measured on", "A date such as 2026-03-02; empty when nothing was measured.", "text", 200},
-	{ToldMethod, "How measured", "With what, how often, at which speed and temperature.", "text", 200},
-	{ToldNotes, "Notes", "What the next one should know of it.", "area", 4000},
+	{drafts.PathRamName, "Name on the shelf", "Each ram has a name of its own.", "text", drafts.MostText},
+	{drafts.PathRamSource, "Source", "Whose figures they are: a load cell of your own, a data sheet.", "text", drafts.MostText},
+	{drafts.PathRamMeasured, "Measured on", "A date such as 2026-03-02; empty when nothing was measured.", "text", drafts.MostText},
+	{drafts.PathRamMethod, "How measured", "With what, how often, at which speed and temperature.", "text", drafts.MostText},
+	{drafts.PathRamNotes, "Notes", "What the next one should know of it.", "area", drafts.MostNotes},
 }
 
 // tellingFields are the form of what is said of a ram.
@@ -53,7 +45,7 @@ func tellingFields(told map[string]string, faults press.Problems) []page.Field {
 	for _, f := range telling {
 		out = append(out, page.Field{
 			ID: strings.ReplaceAll(f.path, ".", "-"), Name: page.NameSigned + f.path, Label: f.label, Kind: f.kind, Help: f.help,
-			Value: told[f.path], Required: f.path == ToldName, Limit: strconv.Itoa(f.limit), Messages: faults.At(f.path),
+			Value: told[f.path], Required: f.path == drafts.PathRamName, Limit: strconv.Itoa(f.limit), Messages: faults.At(f.path),
 		})
 	}
 	return out
@@ -76,7 +68,7 @@ func (r Ram) draft() *press.Draft { return &press.Draft{Entries: r.Entries} }
 func (r Ram) page() page.Ram {
 	out := page.Ram{
 		ID: strconv.FormatInt(r.ID, 10), Address: RamAddress(r.ID), Version: strconv.FormatInt(r.Version, 10), Damaged: r.Damaged,
-		Name: r.Told[ToldName], Source: r.Told[ToldSource], Measured: r.Told[ToldMeasured], Method: r.Told[ToldMethod], Notes: r.Told[ToldNotes],
+		Name: r.Told[drafts.PathRamName], Source: r.Told[drafts.PathRamSource], Measured: r.Told[drafts.PathRamMeasured], Method: r.Told[drafts.PathRamMethod], Notes: r.Told[drafts.PathRamNotes],
 		When: words.When(r.Changed), Stamp: words.Stamp(r.Changed),
 	}
 	out.Called, _ = r.draft().Get("ram.name")
@@ -89,7 +81,7 @@ func (r Ram) page() page.Ram {
 }
 
 // shelfFields say where a plan's ram was copied from; they are not typed.
-var shelfFields = []string{"ram.shelf_name", "ram.shelf_digest"}
+var shelfFields = []string{drafts.PathShelfName, drafts.PathShelfDigest}
 
 // figures are the entries of a ram with their labels, those not given as what
 // holds in their place.
@@ -175,7 +167,7 @@ func (s RamShelf) Page(assets page.Assets) page.RamsPage {
 		out.Rams = append(out.Rams, r.page())
 	}
 	if s.Removed != nil {
-		out.Removed, out.Back = "“"+s.Removed.Told[ToldName]+"” was taken off the shelf. Plans keep their copies.", s.Back
+		out.Removed, out.Back = "“"+s.Removed.Told[drafts.PathRamName]+"” was taken off the shelf. Plans keep their copies.", s.Back
 	}
 	return out
 }
@@ -242,7 +234,7 @@ func (o OneRam) Page(assets page.Assets) page.RamPage {
 }
 
 // ofFigures are the fields that speak of where the figures come from.
-var ofFigures = []string{ToldSource, ToldMeasured, ToldMethod}
+var ofFigures = []string{drafts.PathRamSource, drafts.PathRamMeasured, drafts.PathRamMethod}
 
 // earlier marks what still speaks of the figures of before, and says so.
 func (o OneRam) earlier(fields []page.Field) string {
@@ -297,11 +289,11 @@ func (v PlanRam) Page(assets page.Assets) page.PlanRamPage {
 		d := &press.Draft{Entries: v.Entries}
 		name, _ := d.Get("ram.name")
 		source, _ := d.Get("ram.curve.source")
-		told = map[string]string{ToldName: name, ToldSource: clipped(source, 200)}
+		told = map[string]string{drafts.PathRamName: name, drafts.PathRamSource: clipped(source, 200)}
 	}
 	out.Fields = tellingFields(told, v.Faults)
 	if v.Put != nil {
-		out.Put, out.PutID = v.Put.Told[ToldName], strconv.FormatInt(v.Put.ID, 10)
+		out.Put, out.PutID = v.Put.Told[drafts.PathRamName], strconv.FormatInt(v.Put.ID, 10)
 	}
 	return out
 }

@@ -118,6 +118,6 @@ func TestCatalogue(t *testing.T) {
 		for _, w := range row.Verdict {
 			said = append(said, w.Text)
 		}
-		assert.Equal(t, words.SayVerdict(p, r.Faults[i].Verdict), strings.Join(said, " or "))
+		assert.Equal(t, words.SayVerdict(p, r.Faults[i]), strings.Join(said, " or "))
 	}
 }

@@ -6,6 +6,8 @@ import (
 	"time"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
+	"ramplan/press/issue"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
@@ -58,16 +60,16 @@ func (r Revision) page(address string) page.Revision {
 
 // signing are the fields of the form, in order.
 var signing = []struct{ path, label, help string }{
-	{"issue.prepared", "Prepared by", "Who made the plan."},
-	{"issue.checked", "Checked by", "Who went through its figures."},
-	{"issue.approved", "Approved by", "Who lets it be used."},
-	{"issue.reason", "Reason for the change", "What is new, and why."},
+	{issue.PathPrepared, "Prepared by", "Who made the plan."},
+	{issue.PathChecked, "Checked by", "Who went through its figures."},
+	{issue.PathApproved, "Approved by", "Who lets it be used."},
+	{issue.PathReason, "Reason for the change", "What is new, and why."},
 }
 
 // despite are those asked as well when there are blockers.
 var despite = []struct{ path, label, help string }{
-	{"issue.despite", "Why it is issued with blockers", "Printed on the sheet."},
-	{"issue.second", "Second name", "Who else stands for that; not who approved it."},
+	{issue.PathDespite, "Why it is issued with blockers", "Printed on the sheet."},
+	{issue.PathSecond, "Second name", "Who else stands for that; not who approved it."},
 }
 
 // Page gives the page of the revisions.
@@ -133,7 +135,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	for _, f := range fields {
 		out.Fields = append(out.Fields, v.field(f.path, f.label, f.help))
-		if f.path == "issue.reason" && len(v.Issued) > 0 {
+		if f.path == issue.PathReason && len(v.Issued) > 0 {
 			out.Fields = append(out.Fields, v.drillField())
 		}
 	}
@@ -160,7 +162,7 @@ func (r Revision) oneName() string {
 // oneName is the same remark on what stands in the form.
 func (v Revisions) oneName() string {
 	value := func(path string) string { return v.field(path, "", "").Value }
-	return Revision{Prepared: value("issue.prepared"), Checked: value("issue.checked"), Approved: value("issue.approved")}.oneName()
+	return Revision{Prepared: value(issue.PathPrepared), Checked: value(issue.PathChecked), Approved: value(issue.PathApproved)}.oneName()
 }
 
 // field is one of the form; it stands at what the title block says until
@@ -169,24 +171,21 @@ func (v Revisions) field(path, label, help string) page.Field {
 	value, typed := v.Typed[path]
 	if !typed {
 		t := v.Plan.Title
-		value = map[string]string{"issue.prepared": t.PreparedBy, "issue.checked": t.CheckedBy, "issue.approved": t.ApprovedBy}[path]
-		if path == "issue.reason" && len(v.Issued) == 0 {
+		value = map[string]string{issue.PathPrepared: t.PreparedBy, issue.PathChecked: t.CheckedBy, issue.PathApproved: t.ApprovedBy}[path]
+		if path == issue.PathReason && len(v.Issued) == 0 {
 			value = "First issue"
 		}
 	}
 	return page.Field{
 		ID: strings.ReplaceAll(path, ".", "-"), Name: page.NameSigned + path, Label: label, Kind: "text", Help: help, Value: value,
-		Required: true, Limit: "200", Messages: v.Faults.At(path),
+		Required: true, Limit: strconv.Itoa(drafts.MostText), Messages: v.Faults.At(path),
 	}
 }
 
-// drillPath is what the planner says of a change and the drill.
-const drillPath = "issue.drill"
-
 // drillSaid says it in the list of revisions.
 var drillSaid = map[string]string{
-	"again": "The change concerns it: everybody is due again.",
-	"same":  "The change does not concern it: who passed on the revision before stays trained.",
+	issue.DrillAgain: "The change concerns it: everybody is due again.",
+	issue.DrillSame:  "The change does not concern it: who passed on the revision before stays trained.",
 }
 
 // drillField asks whether the change concerns the drill.
@@ -196,10 +195,10 @@ func (v Revisions) drillField() page.Field {
 	if !v.SameLamps {
 		help = "The lamps mean something else than in revision " + last + ": the change concerns it."
 	}
-	f := v.field(drillPath, "Does the change concern the drill?", help)
+	f := v.field(issue.PathDrill, "Does the change concern the drill?", help)
 	f.Kind = "choice"
 	for _, o := range []page.Option{
-		{Value: "", Label: "Say which"}, {Value: "again", Label: "Yes: everybody is due again"}, {Value: "same", Label: "No: who passed on revision " + last + " stays trained"},
+		{Value: "", Label: "Say which"}, {Value: issue.DrillAgain, Label: "Yes: everybody is due again"}, {Value: issue.DrillSame, Label: "No: who passed on revision " + last + " stays trained"},
 	} {
 		o.Chosen = o.Value == f.Value
 		f.Options = append(f.Options, o)

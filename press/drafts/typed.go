@@ -1,9 +1,6 @@
-package archive
+package drafts
 
 import "strings"
-
-// digestName is in front of the digits of a digest.
-const digestName = "sha256:"
 
 // fewestDigits of a digest are those that paper carries.
 const fewestDigits = 12

@@ -1,9 +1,9 @@
-package archive
+package training
 
 import "strings"
 
-// typedIn begins the sitting of a record that was typed in from a code: nothing at
-// this archive asked the questions. The code follows, so that the same code is kept
+// typedIn begins the sitting of a record that was typed in from a code: nobody
+// here asked the questions. The code follows, so that the same code is kept
 // once.
 const typedIn = "code: "
 
@@ -15,7 +15,7 @@ func TypedInSitting(code string) string { return typedIn + code }
 
 // TypedIn gives the code that a record was typed in from; empty for one of an exam that
 // was taken here.
-func (t *Training) TypedIn() string {
+func (t *Record) TypedIn() string {
 	code, typed := strings.CutPrefix(t.Sitting, typedIn)
 	if !typed {
 		return ""

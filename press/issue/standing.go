@@ -1,10 +1,10 @@
-package archive
+package issue
 
 import (
-	"fmt"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // Standing is what stands in the way of issuing a plan.
@@ -31,27 +31,8 @@ func StandingOf(r *press.Result) Standing {
 	return s
 }
 
-// Paths of what is signed.
-const (
-	PathPrepared = "issue.prepared"
-	PathChecked  = "issue.checked"
-	PathApproved = "issue.approved"
-	PathReason   = "issue.reason"
-	PathDespite  = "issue.despite"
-	PathSecond   = "issue.second"
-	PathDrill    = "issue.drill"
-)
-
-// Most characters of a text that is kept beside a plan.
-const (
-	mostText  = 200
-	mostNotes = 4000
-)
-
-func atMost(n int) string { return fmt.Sprintf("at most %d characters are allowed", n) }
-
-// issuable tells why a plan cannot be issued as signed.
-func issuable(p *press.Plan, s Signed) press.Problems {
+// Refuse tells why a plan cannot be issued as signed.
+func Refuse(p *press.Plan, s Signed) press.Problems {
 	var ps press.Problems
 	stands := StandingOf(press.Evaluate(p))
 	for _, f := range stands.Physical {
@@ -61,8 +42,8 @@ func issuable(p *press.Plan, s Signed) press.Problems {
 		switch {
 		case strings.TrimSpace(value) == "" && needed != "":
 			ps = append(ps, press.Problem{Path: path, Code: press.CodeRequired, Message: needed})
-		case len([]rune(value)) > mostText:
-			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: atMost(mostText)})
+		case len([]rune(value)) > drafts.MostText:
+			ps = append(ps, press.Problem{Path: path, Code: press.CodeLength, Message: drafts.AtMost(drafts.MostText)})
 		}
 	}
 	text(PathPrepared, s.Prepared, "who prepared it is needed")

@@ -1,4 +1,4 @@
-package archive
+package training
 
 import "slices"
 
@@ -16,8 +16,8 @@ type Demand struct {
 // it. A pass of the one exam of older programs, which asked everything, is a pass of
 // each of those that there are now. An exam that is not finished takes no pass away, and
 // hides none that was judged.
-func Due(all []Training, d Demand) []Training {
-	type person struct{ newest, passed, here *Training }
+func Due(all []Record, d Demand) []Record {
+	type person struct{ newest, passed, here *Record }
 	people := map[string]*person{}
 	var order []*person
 	for i := range all {
@@ -44,7 +44,7 @@ func Due(all []Training, d Demand) []Training {
 			x.here = t
 		}
 	}
-	var out []Training
+	var out []Record
 	for _, x := range order {
 		switch {
 		case x.newest == nil: // never asked for it

@@ -1,4 +1,4 @@
-package archive
+package issue
 
 import "strings"
 

@@ -1,4 +1,4 @@
-package archive
+package drafts
 
 import (
 	"slices"
@@ -60,9 +60,9 @@ func texts(d *press.Draft) map[string]string {
 	return m
 }
 
-// onePath gives the path of the only entry whose text differs, if there is only
+// OnePath gives the path of the only entry whose text differs, if there is only
 // one: typing in a field goes on while its figure stays the same.
-func onePath(was, is *press.Draft) (string, bool) {
+func OnePath(was, is *press.Draft) (string, bool) {
 	before, after := texts(was), texts(is)
 	one, n := "", 0
 	for path, text := range after {
@@ -78,9 +78,9 @@ func onePath(was, is *press.Draft) (string, bool) {
 	return one, n == 1
 }
 
-// same tells whether two drafts hold the same entries; in what order they stand
+// Same tells whether two drafts hold the same entries; in what order they stand
 // says nothing but among those of one path.
-func same(a, b *press.Draft) bool {
+func Same(a, b *press.Draft) bool {
 	return len(a.Entries) == len(b.Entries) && slices.Equal(byPath(a), byPath(b))
 }
 

@@ -1,4 +1,4 @@
-package archive
+package issue
 
 import (
 	"slices"
@@ -6,13 +6,20 @@ import (
 	"ramplan/press"
 )
 
+// What a planner says of a change and the drill. Where nothing is said it concerns the
+// drill.
+const (
+	DrillAgain = "again" // everybody is due again
+	DrillSame  = "same"  // who passed on the revision before has passed on this one
+)
+
 // sameDrill tells why it cannot be said, as signed, that a change does not concern the
 // drill.
-func sameDrill(p *press.Plan, before Revision, s Signed) press.Problems {
+func (c *Case) sameDrill(before Revision) press.Problems {
 	refused := func(why string) press.Problems {
 		return press.Problems{{Path: PathDrill, Code: press.CodeConflict, Message: why}}
 	}
-	switch s.Drill {
+	switch c.signed.Drill {
 	case "", DrillAgain:
 		return nil
 	case DrillSame:
@@ -22,7 +29,7 @@ func sameDrill(p *press.Plan, before Revision, s Signed) press.Problems {
 	if before.Plan == nil {
 		return refused("revision " + before.Letter + " cannot be read, so nobody knows whether its drill was the same")
 	}
-	if !SameLamps(before.Plan, p) {
+	if !SameLamps(before.Plan, c.plan) {
 		return refused("the lamps mean something else than in revision " + before.Letter + ", so the change concerns the drill")
 	}
 	return nil

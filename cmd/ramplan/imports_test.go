@@ -23,7 +23,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/sequence":  {[]string{"press/motion"}, []string{"net/http", "os", plot}},
 	"press/verdict":   {nil, []string{"net/http", "os", plot}},
 	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
-	"press":           {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/verdict", "press/risk"}, []string{"net/http", plot}},
+	"press":           {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/sequence", "press/probe", "press/verdict", "press/risk"}, []string{"net/http", plot}},
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},

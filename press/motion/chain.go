@@ -59,7 +59,16 @@ func Junctions(links []Link) []Junction {
 // slack is what comparisons forgive: binary noise makes no difference, mm or mm/s.
 const slack = 1e-9
 
-// Chain gives the links with the speeds at which they hand over filled in.
+// Chain gives the links with the speeds at which they hand over filled in, and their
+// junctions.
+//
+//	end speed of a link = start speed of the next = u of [Junctions]
+//
+// Arguments: links, as for [Junctions].
+// Result: links with their speeds, mm/s; junctions.
+// Range: as for [Junctions].
+// Special cases: a single link stays as it is; the links that were given do not change.
+// Source: as for [Junctions].
 func Chain(links []Link) ([]Link, []Junction) {
 	out := append([]Link(nil), links...)
 	js := Junctions(links)
@@ -94,8 +103,9 @@ func Brake(speed, decel float64) Stop {
 //
 //	max(hold, v/d)
 //
-// Arguments: hold, s, for how long the input is off; the stop.
-// Result: s from the moment the input went off.
+// Arguments: hold, s, for how long the input is off; those of [Stop].
+// Result: s, from the moment the input went off.
 // Range: as for [Brake]; a controller that sets off again before it stands differs.
+// Special cases: a hold that is over before the ram stands counts as its stop.
 // Source: derived here from what a hold means.
 func (s Stop) Resume(hold float64) float64 { return math.Max(hold, s.Time) }

@@ -80,15 +80,38 @@ func (p Profile) Move(distance float64) Move {
 	return m
 }
 
-// AccelWay, CruiseWay and DecelWay are the lengths of the three phases of a move, mm.
+// AccelWay is the length on which a move speeds up.
 //
-//	(v₀+v_p)/2·t_a,  v_p·t_c,  (v_p+v_e)/2·t_d
+//	(v₀+v_p)/2·t_a
 //
+// Arguments: those of [Move].
+// Result: mm.
 // Range: as for [Profile.Move].
-// Source: areas under the speed.
-func (m Move) AccelWay() float64  { return (m.Start + m.Peak) / 2 * m.TAccel }
+// Special cases: 0 where it does not speed up.
+// Source: area under the speed.
+func (m Move) AccelWay() float64 { return (m.Start + m.Peak) / 2 * m.TAccel }
+
+// CruiseWay is the length on which a move keeps its set speed.
+//
+//	v_p·t_c
+//
+// Arguments: those of [Move].
+// Result: mm.
+// Range: as for [Profile.Move].
+// Special cases: 0 where the set speed is never reached.
+// Source: area under the speed.
 func (m Move) CruiseWay() float64 { return m.Peak * m.TCruise }
-func (m Move) DecelWay() float64  { return (m.Peak + m.End) / 2 * m.TDecel }
+
+// DecelWay is the length on which a move slows down.
+//
+//	(v_p+v_e)/2·t_d
+//
+// Arguments: those of [Move].
+// Result: mm.
+// Range: as for [Profile.Move].
+// Special cases: 0 where it does not slow down.
+// Source: area under the speed.
+func (m Move) DecelWay() float64 { return (m.Peak + m.End) / 2 * m.TDecel }
 
 // When is the time at which a move over a distance passes a place on its way, and
 // its speed there.

@@ -21,6 +21,7 @@ type Doubts struct {
 //
 //	u_d² = 2(repeatability/2)² + (h/2k)² + (h_p/2k)² + ((δ−δ_p)·τ_k/2)²
 //
+// Arguments: those of [Doubts].
 // Result: mm.
 // Range: any; the two forces are taken as independent, which is the larger figure.
 // Special cases: what is the same in both readings, nest drift, reference and datum
@@ -36,10 +37,11 @@ func (d Doubts) Differ() float64 {
 //
 //	L_p = Z1 − (δ−δ_p) − guard·2u_d
 //
-// Arguments: zoneStart, mm; guard, –.
+// Arguments: zoneStart, mm, Z1; guard, –, the guard factor; those of [Doubts].
 // Result: mm.
 // Range: within the guard: with a factor of 1, 2.3 % of the parts that stand just there
 // differ by more.
+// Special cases: a guard of 0 leaves half of them.
 // Source: derived here from how a part without grip rests in both pushes.
 func (d Doubts) Latest(zoneStart, guard float64) float64 {
 	return zoneStart - d.Between - guard*2*d.Differ()
@@ -50,7 +52,8 @@ func (d Doubts) Latest(zoneStart, guard float64) float64 {
 //
 //	v·√(m/c), in SI units
 //
-// Arguments: speed, mm/s; mass, kg; slope, N/mm, by which the demand rises there.
+// Arguments: speed, mm/s, of the push; mass, kg, that moves; slope, N/mm, by which the
+// demand rises there.
 // Result: mm.
 // Range: undamped: a bound; no range is published.
 // Special cases: without a rise there is no bound: +Inf, and 0 without a mass.

@@ -20,8 +20,12 @@ const Most = 1000
 // Refused gives the probability that a part of an effective interference is refused,
 // its friction anywhere in its range.
 //
-// Arguments: i, µm.
+//	mean of refused(G) over G = μ·π·d·p(i)/1 mm
+//
+// Arguments: i, µm, effective.
+// Result: –.
 // Range: as for [Refusal.Over].
+// Special cases: without interference all friction is one grip, none.
 // Source: as for [Refusal.Over]; the grip is μ·π·d·p(i).
 func (f Fit) Refused(i float64) float64 {
 	return f.Over(f.FrictionLow*f.PerMicron*i, f.FrictionHigh*f.PerMicron*i)
@@ -29,7 +33,9 @@ func (f Fit) Refused(i float64) float64 {
 
 // Bound gives the effective interference at which refusal falls below a probability.
 //
-// Arguments: p, –.
+//	refused(i) = p
+//
+// Arguments: p, –, the probability.
 // Result: µm, to 1e-9; false where no interference from 0 to [Most] does it.
 // Range: as for [Fit.Refused], which never rises with the interference.
 // Special cases: where refusal is a step, its place.
@@ -60,6 +66,7 @@ func (f Fit) Bound(p float64) (float64, bool) {
 // Arguments: raw, µm, the distribution of the interference before it is cut at 0.
 // Result: –.
 // Range: as for [Fit.Refused].
+// Special cases: without spread the refusal of that interference.
 // Source: derived here, the law of total probability.
 func (f Fit) Wrongly(raw *stack.Sum) float64 {
 	if raw.Point() {

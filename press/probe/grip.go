@@ -101,7 +101,8 @@ func (l *leaf) integral(grip float64) float64 {
 //
 //	1/(G2−G1)·∫ refused(G) dG
 //
-// Arguments: low, high, N/mm.
+// Arguments: low, N/mm, the least grip; high, N/mm, the greatest.
+// Result: –.
 // Range: any; no published limit. Exact to 1e-9.
 // Special cases: two equal grips are one.
 // Source: derived here from [Refusal.Of].

@@ -1,6 +1,7 @@
 package probe
 
 import (
+	"flag"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -12,6 +13,9 @@ import (
 
 	"ramplan/press/stack"
 )
+
+// parts are simulated for each figure; a million takes 3 s.
+var parts = flag.Int("parts", 200_000, "how many parts are simulated")
 
 // The place of contact, the force and the joint of a small bush; invented.
 var (
@@ -196,7 +200,6 @@ func TestRefusalNeverRises(t *testing.T) {
 // TestAgainstSimulatedParts holds refusal, and the share of all parts that is refused,
 // against parts at random: within five standard deviations of the count.
 func TestAgainstSimulatedParts(t *testing.T) {
-	const parts = 200_000
 	f := someFit
 	f.Refusal = &Refusal{Push: somePush, Joint: someJoint, Contact: NewSpread(contact(144.8, normal(0.03), uniform(0.12)))}
 	r := rand.New(rand.NewPCG(3, 4))
@@ -211,12 +214,13 @@ func TestAgainstSimulatedParts(t *testing.T) {
 	}
 	within := func(want float64, draw func() float64, what string) {
 		n := 0
-		for range parts {
+		for range *parts {
 			if refused(draw()) {
 				n++
 			}
 		}
-		assert.InDelta(t, want*parts, float64(n), 5*math.Sqrt(want*(1-want)*parts)+1, what)
+		all := float64(*parts)
+		assert.InDelta(t, want*all, float64(n), 5*math.Sqrt(want*(1-want)*all)+1, what)
 	}
 	for _, i := range []float64{0, 3, 5, 6, 7, 8, 12} {
 		within(f.Refused(i), func() float64 { return i }, "interference")

@@ -28,7 +28,7 @@ type Joint struct {
 //	F* = min(min(max(y1, y2), y3), k·w),  w = Q − x + nest_force/k
 //	y = (α + βw)/(1 + β/k) for the three lines of f
 //
-// Arguments: x, mm, where the part is met; grip, N/mm, G.
+// Arguments: j, N, what the joint demands; x, mm, where the part is met; grip, N/mm, G.
 // Result: N.
 // Range: a joint that demands more the deeper it is; the travel plays no part.
 // Special cases: k·w where the limit comes before the part.

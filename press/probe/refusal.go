@@ -26,7 +26,8 @@ const far = 8.3
 //
 // with z(F) the depth at which F stalls, at most the travel.
 //
-// Arguments: grip, N/mm.
+// Arguments: grip, N/mm, G.
+// Result: –.
 // Range: any; no published limit. Exact to 1e-10.
 // Special cases: a force or a place without spread counts as it is.
 // Source: derived here from [Push.Threshold].

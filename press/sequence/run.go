@@ -153,7 +153,7 @@ func (r *run) link(leg Leg) (motion.Link, bool) {
 	switch step := r.steps[leg.Step]; {
 	case step.pushes():
 		p := motion.Profile{Speed: s.ApproachSpeed, Accel: s.Accel, Decel: s.Decel, EndSpeed: s.SlowSpeed}
-		return motion.Link{Profile: p, Distance: math.Max(0, s.A-leg.Start)}, true
+		return motion.Link{Profile: p, Distance: s.pushStart(leg) - leg.Start}, true
 	case step.moves():
 		way := leg.length()
 		if leg.way() == 0 {
@@ -227,7 +227,7 @@ func (r *run) push(p *Pass, link motion.Link) {
 			r.zone = nil
 		}
 	}
-	begin := s.pushStart(leg.Start)
+	begin := s.pushStart(leg)
 	m := r.along(leg, link, leg.Start, begin)
 	p.StartSpeed, p.Peak = m.Start, m.Peak
 	if !r.pushed {

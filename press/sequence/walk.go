@@ -8,6 +8,7 @@ type Leg struct {
 	Start, End float64 // mm
 	Target     float64 // mm, what was commanded; of a wait the last one
 	last       bool    // the last pass of its step
+	goesOn     bool    // a press right after the probe: it begins where the ram stands
 }
 
 // length is the way of a leg, mm.
@@ -52,10 +53,11 @@ func (s *Station) walk(steps []Step, todo []spot, from place, part Part) []Leg {
 	now := from
 	for _, t := range todo {
 		step := &steps[t.step]
+		probed := len(out) > 0 && steps[out[len(out)-1].Step].Kind == Probe
 		if step.Kind == Press && part.Refused {
 			continue
 		}
-		leg := Leg{Step: t.step, Pass: t.pass, Start: now.at, last: t.pass >= max(1, step.Times)}
+		leg := Leg{Step: t.step, Pass: t.pass, Start: now.at, last: t.pass >= max(1, step.Times), goesOn: step.Kind == Press && probed}
 		switch step.Kind {
 		case Move:
 			now = place{step.To, step.To}
@@ -66,9 +68,9 @@ func (s *Station) walk(steps []Step, todo []spot, from place, part Part) []Leg {
 			}
 			now = place{base + step.By, base + step.By}
 		case Probe:
-			now = place{part.end(part.Probe, math.Max(now.at, s.A), s.ProbeEnd), s.ProbeEnd}
+			now = place{part.end(part.Probe, s.pushStart(leg), s.ProbeEnd), s.ProbeEnd}
 		case Press:
-			now = place{part.end(part.Press, s.pushStart(now.at), s.E), s.E}
+			now = place{part.end(part.Press, s.pushStart(leg), s.E), s.E}
 		}
 		leg.End, leg.Target = now.at, now.target
 		out = append(out, leg)
@@ -76,8 +78,14 @@ func (s *Station) walk(steps []Step, todo []spot, from place, part Part) []Leg {
 	return out
 }
 
-// pushStart is where a push begins: no way back to A.
-func (s *Station) pushStart(at float64) float64 { return math.Max(at, s.A) }
+// pushStart is where a push begins: at A, with no way back to it, or where the probe
+// stands.
+func (s *Station) pushStart(l Leg) float64 {
+	if l.goesOn {
+		return l.Start
+	}
+	return math.Max(l.Start, s.A)
+}
 
 func (p Part) end(r Rest, start, latest float64) float64 {
 	if p.Onward {

@@ -23,50 +23,88 @@ func (p *Plan) slow(distance float64) float64 {
 	return math.Max(0, distance) / p.Motion.SlowSpeed
 }
 
-// cycle times one cycle, with the part and without (model section 10).
+// cycle times one cycle, with the part and without (model section 10, run sections 3
+// and 5).
 func (w *work) cycle() {
-	p, m, z := w.p, &w.p.Motion, &w.zone
+	m := &w.p.Motion
+	w.pushFrom = w.zone.a
+	if w.ran = w.study(); w.ran != nil {
+		w.pushFrom = w.ran.Nominal.PushStart
+	}
+	c := Cycle{Settle: m.SettleTime, Confirm: m.ConfirmTime, Hold: m.HoldTime, Handling: m.HandlingTime}
+	if w.ran != nil {
+		w.cycleOfSteps(&c)
+	} else {
+		w.plainCycle(&c)
+	}
+	c.Total = c.Approach + c.Probe + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
+	w.r.Cycle = c
+	if w.probed != nil {
+		w.r.Probe.WatchTime = ptr(c.Approach + w.p.slow(w.probed.end-w.pushFrom) + c.Settle + w.p.Probe.ConfirmTime)
+	}
+	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
+		if w.probed != nil {
+			probe, _ := motion.RMS(w.probed.setting, c.Probe, c.Total)
+			rms = math.Hypot(rms, probe)
+		}
+		w.r.Heating.RMSSetting = &rms
+	}
+}
+
+// plainCycle goes to A, pushes, perhaps twice, and retracts home.
+func (w *work) plainCycle(c *Cycle) {
+	p, z := w.p, &w.zone
 	approach := p.approach().Move(z.a - p.Station.Home)
-	end := w.seated.nominal
+	c.Approach, c.PeakSpeed = approach.Time, approach.Peak
+	end, from := w.seated.nominal, z.a
 	if z.e != nil {
 		end = math.Min(end, *z.e)
 	}
-	c := Cycle{
-		Approach:  approach.Time,
-		Press:     p.slow(end - z.a),
-		Settle:    m.SettleTime,
-		Confirm:   m.ConfirmTime,
-		Hold:      m.HoldTime,
-		Retract:   p.retract().Move(end - p.Station.Home).Time,
-		Handling:  m.HandlingTime,
-		PeakSpeed: approach.Peak,
+	added := 0.0
+	if w.probed != nil {
+		reading, _ := w.probed.nominal()
+		from, added = w.probed.rest(reading), *w.r.Probe.AddedTime
+		c.Probe = p.slow(from-z.a) + added
 	}
-	c.Total = c.Approach + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
+	c.Press = p.slow(end - from)
+	c.Retract = p.retract().Move(end - p.Station.Home).Time
 	if z.e != nil {
-		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm)
-		c.MissingTotal = ptr(w.missingTotal(c, *z.e, 0))
-		c.MissingWatched = ptr(w.missingTotal(c, *z.e, c.Settle))
-	}
-	w.r.Cycle = c
-	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
-		w.r.Heating.RMSSetting = &rms
+		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm + added)
+		c.MissingTotal = ptr(w.missingTotal(*c, *z.e, 0))
+		c.MissingWatched = ptr(w.missingTotal(*c, *z.e, c.Settle))
 	}
 }
 
 // missingTotal times the cycle without an insert: the ram runs on to where
 // something stops it, at the most to the push end, and waits there for some s when
-// nothing was met.
+// nothing was met. A probe that refuses it leaves the push out.
 func (w *work) missingTotal(c Cycle, e, wait float64) float64 {
 	p, a := w.p, w.zone.a
+	home := func(end float64) float64 { return p.retract().Move(end - p.Station.Home).Time }
+	from, first := a, 0.0
+	if w.probed != nil {
+		rest := w.missingInProbe()
+		from, first = w.probed.rest(rest.Position), p.Probe.ConfirmTime
+		if rest.Waits {
+			first += c.Settle
+		}
+		if !w.missingPassesProbe() {
+			if !rest.Waits {
+				first += wait
+			}
+			return c.Approach + p.slow(from-a) + first + home(from) + c.Handling
+		}
+		first += p.slow(from - a)
+	}
 	insert := w.withoutInsert()
 	end := e
 	if !insert.Nowhere {
-		end = math.Min(math.Max(insert.Reading, a), e)
+		end = math.Min(math.Max(insert.Reading, from), e)
 		if insert.Reading <= e+slack {
 			wait = c.Settle + c.Hold
 		}
 	}
-	return c.Approach + p.slow(end-a) + c.Confirm + wait + p.retract().Move(end-p.Station.Home).Time + c.Handling
+	return c.Approach + first + p.slow(end-from) + c.Confirm + wait + home(end) + c.Handling
 }
 
 // impact computes what the moving mass adds.

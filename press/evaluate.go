@@ -1,6 +1,10 @@
 package press
 
-import "sync"
+import (
+	"sync"
+
+	"ramplan/press/sequence"
+)
 
 // Evaluate computes everything that the plan leads to, in the order in which
 // one figure rests on another. Every plan has a result: where a blocker leaves a
@@ -24,6 +28,8 @@ func (w *work) run() {
 	w.cycle()
 	w.impact()
 	w.catalogue()
+	w.probeRows()
+	w.sequence()
 	w.samples()
 	w.findings()
 }
@@ -40,8 +46,13 @@ type work struct {
 	force  drive
 	seated reading
 	zone   signals
+	probed *probing        // nil without a probe, or where its end is not known
+	ran    *sequence.Cycle // nil without a sequence, or where it cannot be run
 	chance chance
 	visits []visit // one a row of the catalogue
+
+	lamps    map[sequence.Signal][]Lit // of the nominal run
+	pushFrom float64                   // mm, where the first push begins
 
 	once   sync.Once
 	traces Traces

@@ -12,6 +12,7 @@ type joint struct {
 	pilot   float64 // mm
 	tooLong bool    // the engaged length does not fit into the travel
 	engaged float64 // mm at the seat
+	rings   fit.Rings
 	raw     float64 // µm, smallest effective interference of room and service before it is cut at 0
 	grip    float64 // N, smallest holding force of room and service
 }
@@ -115,10 +116,11 @@ func (w *work) interference() {
 		w.joint.tooLong = w.joint.pilot < -slack
 		w.joint.pilot = 0
 	}
-	rings := fit.Rings{
+	w.joint.rings = fit.Rings{
 		Diameter: j.Diameter, HubOutside: j.Hub.OutsideDiameter, InsertBore: j.Insert.Bore,
 		HubModulus: j.Hub.Modulus, HubPoisson: j.Hub.Poisson, InsertModulus: j.Insert.Modulus, InsertPoisson: j.Insert.Poisson,
 	}
+	rings := w.joint.rings
 	in := fit.Push{Diameter: j.Diameter, Engagement: j.Engagement, Pilot: w.joint.pilot, Drag: j.Drag}
 	w.joint.engaged = in.Engaged(t)
 

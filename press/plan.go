@@ -22,6 +22,8 @@ type Plan struct {
 	Requirement Requirement `json:"requirement"`
 	Motion      Motion      `json:"motion"`
 	Window      Window      `json:"window"`
+	Probe       *Probing    `json:"probe"`    // nil where the section is absent
+	Sequence    *Sequence   `json:"sequence"` // likewise
 	Faults      Faults      `json:"faults"`
 	Targets     Targets     `json:"targets"`
 	Quality     Quality     `json:"quality"`

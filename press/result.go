@@ -29,6 +29,7 @@ type Result struct {
 	Heating    Heating       `json:"heating"`
 	Faults     []FaultRow    `json:"faults"`
 	Samples    *Samples      `json:"samples"`
+	Sequence   *SequenceRun  `json:"sequence"`
 
 	// Plan is what the result is of.
 	Plan *Plan `json:"-"`
@@ -132,12 +133,6 @@ type Force struct {
 	StepWorth float64 `json:"-"`
 }
 
-// Probe tells whether a low-force push first can find a loose fit.
-type Probe struct {
-	Possible       bool     `json:"possible"`
-	HighestSetting *float64 `json:"highest_setting"` // %
-}
-
 // Travel is where the ram goes. mm.
 type Travel struct {
 	ApproachEnd float64  `json:"approach_end"` // A
@@ -237,6 +232,7 @@ type Risk struct {
 // Cycle is the time of one cycle, s.
 type Cycle struct {
 	Approach     float64  `json:"approach"`
+	Probe        float64  `json:"probe"`
 	Press        float64  `json:"press"`
 	Settle       float64  `json:"settle"`
 	Confirm      float64  `json:"confirm"`
@@ -281,8 +277,10 @@ type FaultRow struct {
 	Reading   *float64 `json:"reading"` // mm
 	Time      *float64 `json:"time"`    // s
 	Detection float64  `json:"detection"`
-	Own       bool     `json:"-"` // one of the user's rows
-	Good      bool     `json:"-"` // it should be accepted
+
+	Probe *ProbeRow `json:"probe"` // nil without a probe
+	Own   bool      `json:"-"`     // one of the user's rows
+	Good  bool      `json:"-"`     // it should be accepted
 }
 
 // EarlyContact and FaultWord are the verdicts beside the words of the table.

@@ -12,19 +12,22 @@ type CurveTrace struct {
 	Line   []Pair       // %, N
 }
 
+// curvePoints is how many points of a curve's line are enough for print.
+const curvePoints = 60
+
 // CurveTrace gives the curve of the plan's ram.
 func (p *Plan) CurveTrace() *CurveTrace {
 	t := &CurveTrace{Points: p.Ram.Curve.Points}
 	pieces := 1 // straight from point to point
 	if p.Ram.Curve.Interpolation != "linear" {
-		pieces = int(math.Ceil(float64(tracePoints) / 2 / float64(len(t.Points)-1)))
+		pieces = int(math.Ceil(float64(curvePoints) / float64(len(t.Points)-1)))
 	}
 	for i, point := range t.Points {
 		if i > 0 {
 			from := t.Points[i-1][0]
 			for k := 1; k < pieces; k++ {
 				setting := from + (point[0]-from)*float64(k)/float64(pieces)
-				if force, err := p.curve.Force(setting); err == nil {
+				if force, err := p.Drive.Force(setting); err == nil {
 					t.Line = append(t.Line, Pair{setting, force})
 				}
 			}

@@ -20,7 +20,7 @@ func TestCurveTrace(t *testing.T) {
 		require.Equal(t, p.Ram.Curve.Points, trace.Points)
 		on := 0
 		for i, q := range trace.Line {
-			force, err := p.curve.Force(q[0])
+			force, err := p.Drive.Force(q[0])
 			require.NoError(t, err)
 			assert.InDelta(t, force, q[1], 1e-9, "%s at %v", how, q[0])
 			if i > 0 {

@@ -1,5 +1,5 @@
-// Package press is the vocabulary of a press station's plan and the one place
-// where a plan is checked and evaluated.
+// Package press is the vocabulary of a press station's plan, and the one place
+// where a plan is read, checked and handed to the model.
 //
 // Typed text becomes a [Draft], a draft that is complete and sound becomes a
 // [Plan], and [Evaluate] turns a plan into a [Result]. What is wrong with an

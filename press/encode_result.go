@@ -5,6 +5,8 @@ import (
 
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
+
+	"ramplan/press/model"
 )
 
 // finite writes numbers without loss; one that is none is null, as a figure that
@@ -32,16 +34,25 @@ func (r *Result) JSON(lines bool) ([]byte, error) {
 	return append(data, '\n'), nil
 }
 
+// written is the document of a result.
+type written struct {
+	Format     string `json:"format"`
+	PlanDigest string `json:"plan_digest"`
+	File       string `json:"file,omitempty"`
+	*model.Outcome
+}
+
 // document is what is written of a result: where nothing can be pressed in, what
 // would rest on a seated part is null.
 func (r *Result) document() any {
+	all := written{ResultFormat, r.PlanDigest(), r.File, &r.Outcome}
 	if r.Pressable() {
-		return r
+		return all
 	}
 	return struct {
-		*Result
+		written
 		Travel *Travel   `json:"travel"`
 		Window *Readings `json:"window"`
 		Risk   *Risk     `json:"risk"`
-	}{Result: r}
+	}{written: all}
 }

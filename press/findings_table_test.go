@@ -32,7 +32,7 @@ func obeys(t assert.TestingT, f Finding) {
 // Every code has one rule, in the order of the constants, and every field that it
 // leads to is one.
 func TestEveryCodeHasItsRule(t *testing.T) {
-	parsed, err := parser.ParseFile(token.NewFileSet(), "findings.go", nil, 0)
+	parsed, err := parser.ParseFile(token.NewFileSet(), "model/findings.go", nil, 0)
 	require.NoError(t, err)
 	var codes, ruled []string
 	ast.Inspect(parsed, func(n ast.Node) bool {
@@ -90,6 +90,28 @@ func TestRefusedForGood(t *testing.T) {
 		assert.True(t, Finding{Code: code, Severity: Blocker}.Never(), code)
 	}
 	assert.False(t, Finding{Code: OverYield, Severity: Note}.Never())
+}
+
+// Every word of the model that starts with a capital and stands for a text is named
+// by press, under the same name.
+func TestModelsWordsAreNamed(t *testing.T) {
+	words := func(file string) (out []string) {
+		parsed, err := parser.ParseFile(token.NewFileSet(), file, nil, 0)
+		require.NoError(t, err)
+		ast.Inspect(parsed, func(n ast.Node) bool {
+			if spec, ok := n.(*ast.ValueSpec); ok && spec.Names[0].IsExported() {
+				out = append(out, spec.Names[0].Name)
+			}
+			return true
+		})
+		return out
+	}
+	named := words("aliases.go")
+	for _, file := range []string{"input.go", "findings.go", "catalogue.go", "outcome.go", "course.go"} {
+		for _, name := range words("model/" + file) {
+			assert.True(t, name == "Perfect" || slices.Contains(named, name), "%s of model/%s has no name here", name, file)
+		}
+	}
 }
 
 // The findings of every kept plan and of random ones are what the table says.

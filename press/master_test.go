@@ -24,16 +24,17 @@ func masterPlan(t *testing.T) (*Plan, *Result) {
 // has them (normal and, for the nest's drift, uniform), both signals and the limits.
 func TestWearFound(t *testing.T) {
 	p, r := masterPlan(t)
-	w := r.work
-	low, high := w.seated.nominal-r.MasterWithin(), w.seated.nominal+r.MasterWithin()
+	nominal, zone := r.Nominal(), r.Window.Overlap
+	sigma := math.Sqrt(r.Window.Uncertainty*r.Window.Uncertainty - p.Station.NestDrift*p.Station.NestDrift/3)
+	low, high := nominal-r.MasterWithin(), nominal+r.MasterWithin()
 	share, ok := r.WearFound(low, high)
 	require.True(t, ok)
 	rng := rand.New(rand.NewPCG(1, 2))
 	const n = 200000
 	found := 0
 	for range n {
-		x := w.seated.nominal + p.Faults.NestWear + rng.NormFloat64()*w.seated.sigma + (2*rng.Float64()-1)*p.Station.NestDrift
-		if x < low || x > high || x < w.zone.first || x > w.zone.last {
+		x := nominal + p.Faults.NestWear + rng.NormFloat64()*sigma + (2*rng.Float64()-1)*p.Station.NestDrift
+		if x < low || x > high || x < zone[0] || x > zone[1] {
 			found++
 		}
 	}
@@ -55,8 +56,8 @@ func TestSampleRanges(t *testing.T) {
 	x, ok := r.SampleRanges()
 	require.True(t, ok)
 	u := 2 * r.Window.Uncertainty
-	assert.Equal(t, SampleRange{r.Samples.Long, r.Samples.Long + u}, x.Tall)
-	assert.Equal(t, SampleRange{r.Samples.Short - u, r.Samples.Short}, x.Short)
+	assert.Equal(t, SampleRange{From: r.Samples.Long, To: r.Samples.Long + u}, x.Tall)
+	assert.Equal(t, SampleRange{From: r.Samples.Short - u, To: r.Samples.Short}, x.Short)
 	assert.Equal(t, *r.Samples.TallestGood, x.TallestGood.To)
 	assert.Equal(t, *r.Samples.ShortestGood, x.ShortestGood.From)
 	assert.LessOrEqual(t, x.ShortestGood.To, x.TallestGood.From)

@@ -46,13 +46,6 @@ func (d *Draft) dropJoint() {
 	d.Entries = kept
 }
 
-// evaluated gives a plan's evaluation with what lies between its figures.
-func evaluated(p *Plan) *work {
-	w := &work{p: p, r: &Result{}}
-	w.run()
-	return w
-}
-
 // besideRow adds a datum row that does not carry the insert and gives its mean.
 func besideRow(d *Draft, t *rapid.T) float64 {
 	i := 0

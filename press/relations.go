@@ -2,17 +2,21 @@ package press
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"ramplan/curves"
 	"ramplan/press/fit"
-	"ramplan/press/verdict"
+	"ramplan/press/model"
 )
 
 // relations checks what two or more entries say together. A relation is looked
 // at only when the entries it needs are sound by themselves.
 func (c *checker) relations() {
+	for _, path := range model.Perfect {
+		if !c.plan.Given(path) {
+			c.plan.Unstated = append(c.plan.Unstated, path)
+		}
+	}
 	c.ram()
 	c.datums()
 	c.joint()
@@ -46,7 +50,7 @@ func (c *checker) datums() {
 			c.add(path, CodeRange, "found 0; a datum row that does not count is none")
 		case row.DatumCount == 0:
 			c.add(path, CodeRequired, "not given; a datum row that is not in the seated height says how often it counts in the datum")
-		case row.carries() && row.DatumCount != row.Seat:
+		case row.Carries() && row.DatumCount != row.Seat:
 			c.add(path, CodeConflict, "found %s; a row that carries the insert counts in the datum as it does in the seat, %s", plainNumber(row.DatumCount), plainNumber(row.Seat))
 		}
 	}
@@ -129,7 +133,7 @@ func (c *checker) ram() {
 	if !c.sound("ram.setting_min", "ram.setting_max", "ram.setting_step") {
 		return
 	}
-	if n := r.steps().count(); n < 1 || n > 100000 {
+	if n := r.Steps(); n < 1 || n > 100000 {
 		c.add("ram.setting_step", CodeRange, "found %s; between 1 and 100000 multiples of it are needed from %s to %s", plainNumber(r.SettingStep), plainNumber(r.SettingMin), plainNumber(r.SettingMax))
 	}
 	if s := c.plan.Window.Setting; s != nil && c.sound("window.setting") && (*s < r.SettingMin || *s > r.SettingMax) {
@@ -162,7 +166,7 @@ func (c *checker) curve() bool {
 		c.add("ram.curve.points", CodeRange, "%s", strings.TrimPrefix(err.Error(), "curves: "))
 		return false
 	}
-	c.plan.curve = curve
+	c.plan.Drive = curve
 	return true
 }
 
@@ -276,27 +280,3 @@ func (c *checker) service() {
 		}
 	}
 }
-
-// steps are the whole multiples of a step inside a range, counted from 0.
-type steps struct {
-	size        float64
-	first, last float64 // whole numbers
-}
-
-var noSteps = steps{size: 1, first: 1, last: 0}
-
-// steps are the settings that can be set.
-func (r *Ram) steps() steps { return multiplesWithin(r.SettingStep, r.SettingMin, r.SettingMax) }
-
-// slack is what comparisons of positions (mm) and settings (%) forgive: binary
-// noise is no fault of the plan.
-const slack = verdict.Slack
-
-func multiplesWithin(size, low, high float64) steps {
-	return steps{size, math.Ceil((low - slack) / size), math.Floor((high + slack) / size)}
-}
-
-func (s steps) count() float64 { return max(0, s.last-s.first+1) }
-
-// at gives the k-th multiple as the number that people would write.
-func (s steps) at(k float64) float64 { return multiple(k, s.size) }

@@ -1,6 +1,6 @@
 package press
 
-import "fmt"
+import "ramplan/press/model"
 
 // mostPasses is how many passes all steps of a sequence may have together.
 const mostPasses = 1000
@@ -31,13 +31,7 @@ func (c *checker) pair(path string, zone *[2]float64) {
 	}
 }
 
-func stepPath(i int, key string) string {
-	path := fmt.Sprintf("sequence.steps[%d]", i)
-	if key != "" {
-		path += "." + key
-	}
-	return path
-}
+func stepPath(i int, key string) string { return model.StepPath(i, key) }
 
 // steps checks each step, and which of them push.
 func (c *checker) steps() {

@@ -111,8 +111,8 @@ func (s *schema) bind(t reflect.Type) {
 }
 
 func byTag(t reflect.Type, name string) (reflect.StructField, bool) {
-	for i := range t.NumField() {
-		if f := t.Field(i); f.Tag.Get("json") == name {
+	for _, f := range reflect.VisibleFields(t) {
+		if f.Tag.Get("json") == name {
 			return f, true
 		}
 	}

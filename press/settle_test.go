@@ -12,23 +12,23 @@ import (
 // nothing stops has none in missing_total, and the station that waits for the watch
 // time has. By hand.
 func TestSettleTimeCountsWhereAnArrivalIsWaitedFor(t *testing.T) {
-	a, b := evaluated(example(t)), evaluated(with(t, example(t), "motion.settle_time", "0.4"))
-	assert.Equal(t, 0.4, b.r.Cycle.Settle)
-	assert.InDelta(t, a.r.Cycle.Total+0.4, b.r.Cycle.Total, 1e-12)
-	assert.InDelta(t, *a.r.Cycle.WatchTime+0.4, *b.r.Cycle.WatchTime, 1e-12)
-	assert.InDelta(t, *a.r.Cycle.MissingTotal, *b.r.Cycle.MissingTotal, 1e-12)
-	assert.InDelta(t, *a.r.Cycle.MissingTotal+0.4, *b.r.Cycle.MissingWatched, 1e-12)
-	require.Len(t, b.r.Faults, len(a.r.Faults))
-	for i, row := range b.r.Faults {
+	a, b := Evaluate(example(t)), Evaluate(with(t, example(t), "motion.settle_time", "0.4"))
+	assert.Equal(t, 0.4, b.Cycle.Settle)
+	assert.InDelta(t, a.Cycle.Total+0.4, b.Cycle.Total, 1e-12)
+	assert.InDelta(t, *a.Cycle.WatchTime+0.4, *b.Cycle.WatchTime, 1e-12)
+	assert.InDelta(t, *a.Cycle.MissingTotal, *b.Cycle.MissingTotal, 1e-12)
+	assert.InDelta(t, *a.Cycle.MissingTotal+0.4, *b.Cycle.MissingWatched, 1e-12)
+	require.Len(t, b.Faults, len(a.Faults))
+	for i, row := range b.Faults {
 		if row.Time != nil {
-			assert.InDelta(t, *a.r.Faults[i].Time+0.4, *row.Time, 1e-12, row.Name)
+			assert.InDelta(t, *a.Faults[i].Time+0.4, *row.Time, 1e-12, row.Name)
 		}
 	}
-	assert.Greater(t, *b.r.Heating.RMSSetting, *a.r.Heating.RMSSetting)
+	assert.Greater(t, *b.Heating.RMSSetting, *a.Heating.RMSSetting)
 
 	// Without an insert the ram meets the shoulder inside the zone: something is met.
 	met := []string{"parts[1].insert", "false"}
-	a, b = evaluated(with(t, example(t), met...)), evaluated(with(t, example(t), append(met, "motion.settle_time", "0.4")...))
-	assert.InDelta(t, *a.r.Cycle.MissingTotal+0.4, *b.r.Cycle.MissingTotal, 1e-12)
-	assert.InDelta(t, *b.r.Cycle.MissingTotal, *b.r.Cycle.MissingWatched, 1e-12)
+	a, b = Evaluate(with(t, example(t), met...)), Evaluate(with(t, example(t), append(met, "motion.settle_time", "0.4")...))
+	assert.InDelta(t, *a.Cycle.MissingTotal+0.4, *b.Cycle.MissingTotal, 1e-12)
+	assert.InDelta(t, *b.Cycle.MissingTotal, *b.Cycle.MissingWatched, 1e-12)
 }

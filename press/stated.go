@@ -1,7 +1,6 @@
 package press
 
 import (
-	"math"
 	"reflect"
 	"strconv"
 )
@@ -45,7 +44,7 @@ func (r *Result) Stated() []Stated {
 func (r *Result) standIns() map[string]*float64 {
 	p := r.Plan
 	margin := p.EdgeMargin()
-	pilot := tidy(math.Max(0, r.Stack.PressInTravel-p.Joint.Engagement))
+	pilot := r.StandInPilot()
 	out := map[string]*float64{
 		"joint.pilot":    &pilot,
 		"window.setting": &r.Force.Setting, "window.approach_end": &r.Travel.ApproachEnd, "window.push_stroke": r.Travel.PushStroke,

@@ -1,6 +1,7 @@
 package press
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -38,4 +39,21 @@ func joined(code string) string {
 		return code
 	}
 	return strings.TrimSpace(hole) + "/" + strings.TrimSpace(shaft)
+}
+
+// maybeThousands matches a figure whose comma may be meant to part thousands: exactly
+// three digits behind it, and no lone zero before it.
+var maybeThousands = regexp.MustCompile(`^[+−-]?[1-9][0-9]*,[0-9]{3}$`)
+
+// Doubtful tells whether a typed figure may be meant in two ways, and as what it is read:
+// 1,200 as 1.2, because a comma is a decimal comma, as everywhere in a draft.
+func (f *Field) Doubtful(typed string) (read float64, doubtful bool) {
+	if f.Kind != Number {
+		return 0, false
+	}
+	bare := strings.TrimSpace(f.Bare(typed))
+	if !maybeThousands.MatchString(bare) {
+		return 0, false
+	}
+	return TypedNumber(bare)
 }

@@ -80,3 +80,29 @@ func TestTypedAsPeopleDo(t *testing.T) {
 		assert.Len(t, faults.At(path), 1, path)
 	}
 }
+
+// TestDoubtfulFigures holds which figures are doubtful, and what is said of them to what
+// the plan itself takes them for. Common practice, no source: three digits behind a comma
+// are how thousands are parted elsewhere.
+func TestDoubtfulFigures(t *testing.T) {
+	field, _ := FieldAt("station.nest")
+	for text, want := range map[string]string{
+		"1,200": "1.2", " 140,125 ": "140.125", "12,000": "12", "-1,250": "-1.25", "−1,250": "-1.25", "+2,500": "2.5", "1234,500": "1234.5", "1,200 mm": "1.2",
+		"1.200": "", "0,125": "", "1,20": "", "1,2000": "", "1,200,000": "", "1,200.5": "", "1200": "", "": "", "1,2oo": "", "1,200 in": "",
+	} {
+		x, doubtful := field.Doubtful(text)
+		assert.Equal(t, want != "", doubtful, text)
+		if want == "" {
+			continue
+		}
+		assert.Equal(t, want, plainNumber(x), text)
+		d := exampleDraft(t)
+		d.Set("station.nest", text)
+		plan, faults := d.Check()
+		require.Empty(t, faults, text)
+		assert.Equal(t, plan.Station.Nest, x, text)
+	}
+	name, _ := FieldAt("title.name")
+	_, doubtful := name.Doubtful("1,200")
+	assert.False(t, doubtful, "a text is no figure")
+}

@@ -3,11 +3,16 @@ package web
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"fmt"
+	"io"
+	"net/http"
+	"net/http/httptest"
 	"os"
 	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -41,80 +46,112 @@ type violation struct {
 	Places []string `json:"places"`
 }
 
-const runAxe = `axe.run(document).then((r) => r.violations.map((v) => ({id: v.id, help: v.help, places: v.nodes.slice(0, 8).map((n) => n.target.join(" ") + " " + (n.any[0]?.message ?? ""))})))`
+// runAxe runs the checker on what a selector finds.
+const runAxe = `axe.run([...document.querySelectorAll(%q)], {resultTypes: ["violations"]}).then((r) => r.violations.map((v) => ({id: v.id, help: v.help, places: v.nodes.slice(0, 8).map((n) => n.target.join(" ") + " " + (n.any[0]?.message ?? ""))})))`
 
-// TestAxe runs the checker on the bench in every state, both themes, wide and
-// narrow.
+// TestAxe runs the checker on every page and the bench in every state, in both themes,
+// wide and narrow.
 func TestAxe(t *testing.T) {
-	source := axeSource(t)
-	b, srv := visit(t, example(t))
-	states := []axeState{
-		{"example", func() {}},
-		{"menu open", func() { b.do(chromedp.Click(chromedp.CSS(".menu > summary"))) }},
-		{"broken", func() {
-			b.do(chromedp.Click(chromedp.CSS(".menu > summary")))
-			b.retype("f-station-nest", "14o")
-			b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
-			eval[any](b, "document.querySelectorAll('details:not(.menu)').forEach((d) => (d.open = true)) ?? 0")
-		}},
-		{"own fault, empty row", func() {
-			b.do(chromedp.Click(chromedp.CSS(`button[value="add faults.other"]`)))
-			b.until("document.getElementById('f-faults-other-0') !== null")
-		}},
-		{"new", func() {
-			newPlan(b, srv)
-			eval[any](b, source+"; 0")
-		}},
-		{"faults of a new plan", func() {
-			b.do(chromedp.Click(chromedp.CSS(`button[value="go faults"]`)))
-			b.waitText("trouble", "no sound plan")
-			eval[any](b, source+"; 0")
-		}},
-		{"faults", func() {
-			b.do(chromedp.Navigate(srv.URL + "/plans/1/faults"))
-			eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
-		}},
-		{"shelf", func() {
-			b.do(chromedp.Navigate(srv.URL + "/"))
-			eval[any](b, source+"; 0")
-		}},
-		{"for other programs", func() {
-			b.do(chromedp.Navigate(srv.URL + "/programs"))
-			eval[any](b, source+"; 0")
-		}},
-		{"history", func() {
-			b.do(chromedp.Navigate(srv.URL + "/plans/1/history"))
-			eval[any](b, source+"; 0")
-		}},
-		{"issuing without a name", func() {
-			b.do(chromedp.Navigate(srv.URL + "/"))
-			eval[any](b, `document.querySelector('#opening button[value="example"]').click() ?? 0`)
-			b.until("location.pathname.startsWith('/plans/')")
-			b.do(chromedp.Navigate(srv.URL + eval[string](b, "location.pathname") + "/revisions"))
-			eval[any](b, `document.querySelector('button[value="issue"]')?.click() ?? 0`)
-			b.until("document.querySelector('[aria-invalid]') !== null")
-			eval[any](b, source+"; 0")
-		}},
-		{"sheet", func() {
-			b.do(chromedp.Navigate(srv.URL + "/plans/3/sheet"))
-			eval[any](b, source+"; 0")
-		}},
-		{"compared", func() {
-			b.do(chromedp.Navigate(srv.URL + "/plans/1/compared?from=draft"))
-			eval[any](b, source+"; 0")
-		}},
-		{"glossary", func() {
-			b.do(chromedp.Navigate(srv.URL + "/glossary"))
-			eval[any](b, source+"; 0")
-		}},
-	}
-	eval[any](b, source+"; 0")
-	b.checkStates(states)
+	t.Run("bench", func(t *testing.T) {
+		b, srv := checked(t, example(t))
+		b.checkStates([]axeState{
+			{name: "example"},
+			{"menu open", ".bar", func() { b.do(chromedp.Click(chromedp.CSS(".menu > summary"))) }},
+			{"broken", "", func() {
+				b.do(chromedp.Click(chromedp.CSS(".menu > summary")))
+				b.retype("f-station-nest", "14o")
+				b.until("document.getElementById('f-station-nest').getAttribute('aria-invalid') === 'true'")
+				eval[any](b, "document.querySelectorAll('details:not(.menu)').forEach((d) => (d.open = true)) ?? 0")
+			}},
+			{"own fault, empty row", "#faults, #f-faults", func() {
+				b.do(chromedp.Click(chromedp.CSS(`button[value="add faults.other"]`)))
+				b.until("document.getElementById('f-faults-other-0') !== null")
+			}},
+			{"history", "", func() { b.do(chromedp.Navigate(srv.URL + "/plans/1/history")) }},
+		})
+	})
+	t.Run("plans", func(t *testing.T) {
+		b, srv := checked(t, example(t))
+		b.checkStates([]axeState{
+			{"new", "", func() { newPlan(b, srv) }},
+			{"faults of a new plan", "", func() {
+				b.do(chromedp.Click(chromedp.CSS(`button[value="go faults"]`)))
+				b.waitText("trouble", "no sound plan")
+			}},
+			{"shelf", "", func() { b.do(chromedp.Navigate(srv.URL + "/")) }},
+			{"issuing without a name", "", func() {
+				eval[any](b, `document.querySelector('#opening button[value="example"]').click() ?? 0`)
+				b.until("location.pathname.startsWith('/plans/')")
+				b.do(chromedp.Navigate(srv.URL + eval[string](b, "location.pathname") + "/revisions"))
+				eval[any](b, `document.querySelector('button[value="issue"]')?.click() ?? 0`)
+				b.until("document.querySelector('[aria-invalid]') !== null")
+			}},
+			{"sheet", "", func() { b.do(chromedp.Navigate(srv.URL + "/plans/3/sheet")) }},
+		})
+	})
+	t.Run("pages", func(t *testing.T) {
+		b, srv := checked(t, example(t))
+		b.checkStates([]axeState{
+			{"faults", "", func() {
+				b.do(chromedp.Navigate(srv.URL + "/plans/1/faults"))
+				eval[any](b, "document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+			}},
+			{"for other programs", "", func() { b.do(chromedp.Navigate(srv.URL + "/programs")) }},
+			{"compared", "", func() { b.do(chromedp.Navigate(srv.URL + "/plans/1/compared?from=draft")) }},
+			{"glossary", "", func() { b.do(chromedp.Navigate(srv.URL + "/glossary")) }},
+		})
+	})
 }
 
-// An axeState is a page, or a state of one, with the way to it.
+// TestAxeSees: the checker finds a field without a name, on a whole page and in a part.
+func TestAxeSees(t *testing.T) {
+	b := newTab(t)
+	b.withAxe()
+	srv := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html")
+		_, _ = io.WriteString(w, `<!doctype html><html lang="en"><title>Fields</title><main><h1>Fields</h1><p id="good"><label>A <input></label></p><p id="bad"><input></p></main></html>`)
+	}))
+	t.Cleanup(srv.Close)
+	b.do(chromedp.Navigate(srv.URL))
+	assert.Empty(t, b.violations("#good"))
+	for _, in := range []string{"html", "#bad", "#good, #bad"} {
+		if found := b.violations(in); assert.Len(t, found, 1, in) {
+			assert.Equal(t, "label", found[0].ID) // the rule's name in axe-core 4.14
+		}
+	}
+}
+
+// checked visits the bench in a tab that has the checker on every page.
+func checked(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
+	t.Helper()
+	b := newTab(t)
+	b.withAxe()
+	srv := httptest.NewServer(h)
+	t.Cleanup(srv.Close)
+	b.do(chromedp.Navigate(srv.URL + benchPath))
+	b.until("document.documentElement.classList.contains('live')")
+	return b, srv
+}
+
+// withAxe puts the checker on every page that the tab goes to.
+func (b *tab) withAxe() {
+	b.t.Helper()
+	_, err := chromedp.Call(b.ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: axeSource(b.t)})
+	require.NoError(b.t, err)
+}
+
+// violations are what the checker finds in what a selector finds.
+func (b *tab) violations(in string) []violation {
+	b.t.Helper()
+	return eval[[]violation](b, fmt.Sprintf(runAxe, in))
+}
+
+// An axeState is a page, or a state of one, with the way to it. Where only a part of the
+// page is another one than before, its selector says so: the whole is looked at by
+// .ci/axe.
 type axeState struct {
 	name string
+	part string
 	to   func()
 }
 
@@ -124,11 +161,13 @@ type axeLook struct {
 	width int64
 }
 
+func allLooks() bool { return os.Getenv("RAMPLAN_AXE") == "all" }
+
 // axeLooks are the looks at every page: each theme and each width once, and with
 // RAMPLAN_AXE=all, as .ci/axe has it, both widths in both themes.
 func axeLooks() []axeLook {
 	looks := []axeLook{{"light", 1440}, {"dark", 390}}
-	if os.Getenv("RAMPLAN_AXE") == "all" {
+	if allLooks() {
 		looks = append(looks, axeLook{"light", 390}, axeLook{"dark", 1440})
 	}
 	return looks
@@ -137,7 +176,7 @@ func axeLooks() []axeLook {
 // slow skips a long look at pages outside .ci/axe.
 func slow(t *testing.T) {
 	t.Helper()
-	if os.Getenv("RAMPLAN_AXE") != "all" {
+	if !allLooks() {
 		t.Skip("a long look at pages: bash .ci/axe takes it")
 	}
 }
@@ -155,12 +194,16 @@ func (b *tab) checkStates(states []axeState) {
 	t := b.t
 	t.Helper()
 	for _, s := range states {
-		s.to()
+		if s.to != nil {
+			s.to()
+		}
 		for _, l := range axeLooks() {
 			b.look(l)
-			found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
-			require.NoError(t, err)
-			for _, v := range found {
+			part := s.part
+			if part == "" || allLooks() {
+				part = "html"
+			}
+			for _, v := range b.violations(part) {
 				t.Errorf("%s, %s, %d wide: %s: %s\n  %s", s.name, l.theme, l.width, v.ID, v.Help, strings.Join(v.Places, "\n  "))
 			}
 			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s, %d wide: scrolls sideways", s.name, l.width)

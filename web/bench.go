@@ -31,6 +31,11 @@ type bench struct {
 	typing  bool         // it answers to typing: what is shown already is left out
 }
 
+// start is where a change of what the bench shows starts from.
+func (b *bench) start() archive.Start {
+	return archive.Start{Version: b.head.Version, Window: b.window}
+}
+
 // partHeader is the request header by which a script asks for the body of the
 // page alone.
 const partHeader = "Ramplan-Part"
@@ -76,7 +81,7 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	b.head.ID, b.room, b.typing = id, roomOf(r), p.verb() == "" || p.verb() == "recompute"
-	ctx := archive.In(r.Context(), p.window)
+	ctx := r.Context()
 	if p.verb() == "choose" {
 		return s.showChoice(w, r, id, ours{b.typed.All(), p.state}, "")
 	}
@@ -119,7 +124,7 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 // not take them, is told on the page with the entries still in it.
 func (s *site) keep(ctx context.Context, b *bench, p *posted) error {
 	id := b.head.ID
-	head, err := s.store.Save(ctx, id, p.version, b.typed.All(), "")
+	head, err := s.store.Save(ctx, id, archive.Start{Version: p.version, Window: b.window}, b.typed.All(), "")
 	var stale *archive.Stale
 	var failure *archive.Failure
 	switch {
@@ -142,7 +147,7 @@ func (s *site) turn(ctx context.Context, b *bench, which string) error {
 	if which == "redo" {
 		step = s.store.Redo
 	}
-	head, err := step(ctx, b.head.ID, b.head.Version)
+	head, err := step(ctx, b.head.ID, b.start())
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		b.stale = true
@@ -198,7 +203,7 @@ type leads struct {
 
 // asIssued tells whether the entries are the last issued revision.
 func (l *leads) asIssued(head archive.Head) bool {
-	return len(l.faults) == 0 && l.result != nil && l.result.PlanDigest == head.Issued
+	return len(l.faults) == 0 && l.result != nil && l.result.PlanDigest() == head.Issued
 }
 
 func (b *bench) compute() (*leads, error) {
@@ -247,7 +252,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 	asIssued, older := l.asIssued(b.head), ""
 	if !asIssued && b.head.Revision != "" && len(l.faults) == 0 && l.result != nil {
 		var err error
-		if older, err = s.store.LetterOf(r.Context(), b.head.ID, l.result.PlanDigest); err != nil {
+		if older, err = s.store.LetterOf(r.Context(), b.head.ID, l.result.PlanDigest()); err != nil {
 			return err
 		}
 	}
@@ -258,7 +263,11 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 		},
 	}
-	shownPage := v.Page(assets.page())
+	foot, err := s.benchFoot(r.Context(), b, &l, asIssued)
+	if err != nil {
+		return err
+	}
+	shownPage := v.Page(assets.page().With(foot))
 	for _, header := range []string{partHeader, shownHeader, roomHeader} {
 		w.Header().Add("Vary", header)
 	}

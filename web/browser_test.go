@@ -2,14 +2,18 @@ package web
 
 import (
 	"context"
+	"flag"
 	"fmt"
 	"os"
 	"os/exec"
+	"runtime"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
 )
@@ -21,7 +25,21 @@ var browser struct {
 	err  error
 }
 
+// atOnce is how many browser tests run side by side where the command line does not say:
+// they wait most of the time, for keys to rest and for pages.
+const atOnce = 4
+
+// patience is how long a test waits for what must come: a busy machine is no fault.
+const patience = time.Minute
+
+// beside holds the tests that run beside others already.
+var beside sync.Map
+
 func TestMain(m *testing.M) {
+	flag.Parse()
+	if asked := flag.Lookup("test.parallel"); asked.Value.String() == asked.DefValue {
+		_ = asked.Value.Set(strconv.Itoa(max(atOnce, runtime.GOMAXPROCS(0))))
+	}
 	status := m.Run()
 	if browser.ctx != nil {
 		_ = chromedp.Cancel(browser.ctx) // or it lingers
@@ -65,12 +83,16 @@ type tab struct {
 	noise []string // warnings and errors of the console
 }
 
-// newTab opens a tab, or skips the test when there is no browser. With
-// RAMPLAN_BROWSER=required a missing browser is a failure.
+// newTab opens a tab in a profile of its own, or skips the test when there is no browser.
+// With RAMPLAN_BROWSER=required a missing browser is a failure. From here on the test
+// runs beside others: so a tab comes before anything that must not wait.
 func newTab(t *testing.T) *tab {
 	t.Helper()
 	if testing.Short() {
 		t.Skip("browser tests are left out of short runs")
+	}
+	if _, already := beside.LoadOrStore(t, true); !already {
+		t.Parallel()
 	}
 	browser.once.Do(startBrowser)
 	if browser.err != nil {
@@ -79,10 +101,12 @@ func newTab(t *testing.T) *tab {
 		}
 		t.Skipf("no browser test: %v", browser.err)
 	}
-	ctx, closeTab := chromedp.NewContext(browser.ctx)
+	ctx, closeTab := chromedp.NewContext(browser.ctx, chromedp.WithNewBrowserContext())
 	t.Cleanup(closeTab)
 	require.NoError(t, chromedp.Do(ctx, chromedp.Navigate("about:blank")))
-	ctx, cancel := context.WithTimeout(ctx, 3*time.Minute) // a busy machine is no fault
+	_, err := chromedp.Call(ctx, emulation.SetFocusEmulationEnabled, emulation.SetFocusEmulationEnabledParams{Enabled: true}) // each tab is the one in front
+	require.NoError(t, err)
+	ctx, cancel := context.WithTimeout(ctx, 5*patience)
 	t.Cleanup(cancel)
 	b := &tab{t: t, ctx: ctx}
 	messages := chromedp.Console(ctx)
@@ -125,7 +149,7 @@ func eval[T any](b *tab, script string) T {
 // until waits for an expression to hold.
 func (b *tab) until(script string) {
 	b.t.Helper()
-	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
+	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 		// Between two pages there is nothing to ask.
 		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise)); err == nil && holds && b.loaded() {
 			return

@@ -86,13 +86,19 @@ func (s *site) newCard(ctx context.Context, head archive.Head) (archive.Card, er
 			return card, err
 		}
 	}
-	r := press.Evaluate(plan)
+	shown, err := cardOf(plan, press.Evaluate(plan), head.ID)
+	shown.Of, shown.Faults = card.Of, card.Faults
+	return shown, err
+}
+
+// cardOf is what a card shows of a plan.
+func cardOf(plan *press.Plan, r *press.Result, id archive.ID) (card archive.Card, err error) {
 	card.Blockers, card.Cautions, card.Notes = r.Count(press.Blocker), r.Count(press.Caution), r.Count(press.Note)
 	if len(r.Faults) == 0 {
 		return card, nil
 	}
 	var svg bytes.Buffer
-	o := draw.Options{Width: cardStrip, ID: "card-" + strconv.FormatInt(int64(head.ID), 10)}
+	o := draw.Options{Width: cardStrip, ID: "card-" + strconv.FormatInt(int64(id), 10)}
 	if err := draw.NewMinis(plan, r).Row(r.Faults[0], o).SVG(&svg); err != nil {
 		return card, err
 	}

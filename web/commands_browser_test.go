@@ -46,7 +46,7 @@ func (g *gate) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		if do != "recompute" {
 			select {
 			case <-g.shut:
-			case <-time.After(20 * time.Second): // a test that failed on the way must still end
+			case <-time.After(2 * patience): // a test that failed on the way must still end
 			}
 		}
 	}
@@ -71,7 +71,7 @@ func (g *gate) questions() []string {
 // wait waits for so many questions.
 func (g *gate) wait(t *testing.T, n int) {
 	t.Helper()
-	require.Eventually(t, func() bool { return len(g.questions()) >= n }, 10*time.Second, 5*time.Millisecond)
+	require.Eventually(t, func() bool { return len(g.questions()) >= n }, patience, 5*time.Millisecond)
 }
 
 func click(b *tab, selector string) {

@@ -53,7 +53,7 @@ func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 	}
 	v.From, v.To = was.Side, is.Side
 	v.Changes = changes(was.draft, is.draft)
-	return show(w, r, http.StatusOK, page.ComparedOf(v.Page(assets.shelfPage())))
+	return show(w, r, http.StatusOK, page.ComparedOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "two states of the plan")))))
 }
 
 // A side is one of two that are compared.

@@ -27,7 +27,9 @@ func (s *site) drillRoutes(r chi.Router) {
 	}
 	r.Method(http.MethodGet, "/plans/{id}/drill", on(drilling.start))                // what can be practised
 	r.Method(http.MethodPost, "/plans/{id}/drill/round", on(drilling.round))         // the next question, or the answer to one
+	r.Method(http.MethodGet, "/plans/{id}/drill/round", backTo("drill"))             // typed or kept as an address
 	r.Method(http.MethodPost, "/plans/{id}/drill/exam", on(drilling.beginExam))      // an exam by its seed
+	r.Method(http.MethodGet, "/plans/{id}/drill/exam", backTo("drill"))              //
 	r.Method(http.MethodGet, "/plans/{id}/drill/exam/{sitting}", answer(s.showExam)) // its questions, or what it came to
 	r.Method(http.MethodPost, "/plans/{id}/drill/exam/{sitting}", answer(s.sitIn))   // its answers so far, or handed in
 	r.Method(http.MethodGet, "/plans/{id}/motion", on(drilling.inMotion))            // one cycle of the station
@@ -37,7 +39,7 @@ func (s *site) drillRoutes(r chi.Router) {
 }
 
 func (d drilling) head(kind string) page.DrillHead {
-	return d.Head(assets.drillPage(), kind, d.refused)
+	return d.Head(assets.drillPage().With(d.foot), kind, d.refused)
 }
 
 // start answers GET …/drill.
@@ -89,7 +91,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	}
 	var given []drill.Answer
 	if r.PostForm.Get("do") != "begin" {
-		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest {
+		if json.Unmarshal([]byte(r.PostForm.Get("answers")), &given) != nil || len(given) > mostAnswers || r.PostForm.Get("digest") != d.R.PlanDigest() {
 			return errOldRound
 		}
 	}
@@ -97,7 +99,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if !ok {
 		return errOldRound
 	}
-	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest, Progress: view.Progress(s, s)}
+	p := page.DrillRound{DrillHead: d.head("Drill"), Seed: strconv.FormatUint(seed, 10), Level: strconv.Itoa(level), Digest: d.R.PlanDigest(), Progress: view.Progress(s, s)}
 	key, more := s.Next()
 	if !more {
 		p.Done = d.RoundScore(s, seed)
@@ -108,7 +110,7 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 	if s.Again() {
 		e = e.Reordered(seed, s.Times())
 	}
-	if e.Kind == drill.Safe && r.PostForm.Get("do") != "answer" { // the cautions would answer it
+	if r.PostForm.Get("do") != "answer" { // the cautions would answer some of what is asked
 		p.Notices = d.D.BriefNotices()
 	}
 	if p.Question, err = d.Question(e, "a"); err != nil {

@@ -18,6 +18,7 @@ type drilling struct {
 	site    *site
 	id      archive.ID
 	refused string
+	foot    string   // of its printed pages
 	counts  []string // digests of what people must have passed on: of the last issued revision and those that its drill is the same as, or of the draft
 }
 
@@ -59,16 +60,24 @@ func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issue
 	r := press.Evaluate(plan)
 	v, refused := view.NewDrill(plan, r)
 	v.Plan, v.Letter = planPath(id, ""), letter
-	for _, rev := range issued {
-		v.Letters = append(v.Letters, rev.Letter)
-	}
+	v.Letters = lettersOf(issued)
 	drawn := scenes{plan, r}
 	v.Draw, v.DrawEnd = drawn.before, drawn.end
-	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest}}
+	d := drilling{Drill: v, site: s, id: id, refused: refused, counts: []string{r.PlanDigest()}}
 	if len(issued) > 0 {
 		d.counts = issue.Counting(issued)
 	}
+	d.foot = drillFoot(plan, r, letter, issued)
 	return d
+}
+
+// lettersOf are the letters of revisions, the newest first as they stand.
+func lettersOf(issued []issue.Revision) []string {
+	var out []string
+	for _, rev := range issued {
+		out = append(out, rev.Letter)
+	}
+	return out
 }
 
 // sendCard answers GET …/card.{format}.
@@ -89,7 +98,7 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
+		return draw.NewSingle("card", d.P, d.R, 0, false, p.options())
 	})
 }
 

@@ -147,6 +147,9 @@ func TestDrillRoundByForms(t *testing.T) {
 		shown := e.Picture != nil && e.Picture.Lamps == nil
 		_, _, before := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": form["seed"], "level": form["level"], "digest": form["digest"], "answers": form["answers"], "do": {"next"}})
 		assert.NotContains(t, before, cameOf)
+		assert.NotContains(t, before, "your answer")
+		assert.Contains(t, before, drill.BriefCaution)
+		assert.NotContains(t, before, d.Notices()[0], "the cautions in full would answer some questions")
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 		assert.Equal(t, shown, strings.Contains(text, cameOf), key)
 		if shown {
@@ -159,7 +162,15 @@ func TestDrillRoundByForms(t *testing.T) {
 		if wrong {
 			assert.Contains(t, text, "Wrong.")
 			assert.Contains(t, text, "Right would be")
+			given, right := marked(answered, "given"), marked(answered, "right")
+			require.Len(t, given, 1, "the answer that was given is labelled as the learner's own")
+			assert.Contains(t, given[0], "your answer")
+			assert.NotContains(t, given[0], " right")
+			require.Len(t, right, len(e.Right))
+			assert.True(t, strings.HasSuffix(right[0], " right"), right[0])
+			assert.NotContains(t, right[0], "your answer")
 		} else {
+			assert.Empty(t, marked(answered, "given"))
 			assert.Contains(t, text, "Right.", key)
 		}
 		form = inputs(answered)
@@ -174,6 +185,23 @@ func TestDrillRoundByForms(t *testing.T) {
 		}
 	}
 	t.Fatal("the round does not end")
+}
+
+// marked are the choices of a question with a class of their own, in words.
+func marked(doc *html.Node, class string) []string {
+	var out []string
+	for n := range doc.Descendants() {
+		if n.Data == "label" && slices.Contains(strings.Fields(attr(n, "class")), class) {
+			text := ""
+			for c := range n.Descendants() {
+				if c.Type == html.TextNode {
+					text += c.Data + " "
+				}
+			}
+			out = append(out, strings.Join(strings.Fields(text), " "))
+		}
+	}
+	return out
 }
 
 // What cannot be read as a zone is asked again, in a round and in an exam, with what
@@ -318,6 +346,20 @@ func TestDrillPages(t *testing.T) {
 }
 
 // A plan without signals, and broken requests, get a sentence and no fault.
+// The addresses of forms lead to the page that the form stands on, with the same state of
+// the plan. Derived: from what a person who reloads or keeps them wants.
+func TestFormAddressesLeadBack(t *testing.T) {
+	h, _ := drillSite(t)
+	for at, to := range map[string]string{
+		"/plans/1/drill/round": "/plans/1/drill", "/plans/1/drill/round?revision=draft": "/plans/1/drill?revision=draft", "/plans/1/drill/exam": "/plans/1/drill", "/plans/1/choice": "/plans/1", "/plans/1/file": "/plans/1", "/plans/1/shelved": "/plans/1",
+	} {
+		w := httptest.NewRecorder()
+		h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, at, nil))
+		assert.Equal(t, http.StatusSeeOther, w.Code, at)
+		assert.Equal(t, to, w.Header().Get("Location"), at)
+	}
+}
+
 func TestDrillRefuses(t *testing.T) {
 	h, d := drillSite(t, "station.reference_uncertainty", "0.3")
 	require.Nil(t, d)
@@ -326,7 +368,7 @@ func TestDrillRefuses(t *testing.T) {
 		assert.Contains(t, text, "no push end or no zone yet", path)
 	}
 	h, d = drillSite(t)
-	digest := press.Evaluate(mustExample(t)).PlanDigest
+	digest := press.Evaluate(mustExample(t)).PlanDigest()
 	for _, one := range []struct {
 		form url.Values
 		want int
@@ -422,8 +464,8 @@ const smallTargets = `[...document.querySelectorAll("main button, main .button, 
 
 // axe-core on every page of the drill, both themes, wide and narrow.
 func TestDrillAxe(t *testing.T) {
-	source := axeSource(t)
 	b := newTab(t)
+	b.withAxe()
 	h, _ := drillSite(t)
 	srv := httptest.NewServer(guard(h))
 	t.Cleanup(srv.Close)
@@ -436,13 +478,11 @@ func TestDrillAxe(t *testing.T) {
 			b.until("document.querySelector('#question, #trouble, .examform .fault') !== null")
 			b.until("document.readyState === 'complete'")
 		}
-		eval[any](b, source+"; document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
+		eval[any](b, "document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
 		for _, l := range axeLooks() {
 			b.look(l)
 			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s: no sideways scroll", path)
-			found, err := chromedp.Run(b.ctx, chromedp.Evaluate[[]violation](runAxe, chromedp.EvalAwaitPromise))
-			require.NoError(t, err)
-			assert.Empty(t, found, "%s, %s, %d wide", path, l.theme, l.width)
+			assert.Empty(t, b.violations("html"), "%s, %s, %d wide", path, l.theme, l.width)
 			if l.width == 390 {
 				assert.Empty(t, eval[[]string](b, smallTargets), "%s: too small for a finger", path)
 			}
@@ -453,6 +493,23 @@ func TestDrillAxe(t *testing.T) {
 				require.NoError(t, os.WriteFile(filepath.Join(folder, name+"-"+l.theme+"-"+strconv.FormatInt(l.width, 10)+".png"), png, 0o644))
 			}
 		}
+	}
+}
+
+// The clock in the picture and the list of steps say the same time of the same moment:
+// derived, both by the rule of words.Seconds.
+func TestClockAndListAgree(t *testing.T) {
+	b := newTab(t)
+	h, _ := drillSite(t)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	b.do(chromedp.EmulateViewport(1024, 900), chromedp.Navigate(srv.URL+"/plans/1/motion?row=0"))
+	b.until("!document.querySelector('[data-controls]').hidden")
+	steps := eval[[]string](b, "[...document.querySelectorAll('#steps li')].map((l) => l.textContent.split(',')[0])")
+	require.Greater(t, len(steps), 6)
+	for i, want := range steps {
+		assert.Equal(t, want, eval[string](b, "document.querySelector('.figure.wide .station-clock text').textContent"), "step %d", i+1)
+		eval[any](b, "document.querySelector('[data-do=next]').click() ?? 0")
 	}
 }
 
@@ -489,4 +546,28 @@ func TestStationInMotion(t *testing.T) {
 	b.until("document.querySelector('.figure.wide .station-phase').textContent.includes('Home')")
 	assert.Equal(t, "Play", eval[string](b, "document.querySelector('[data-do=play]').textContent"))
 	assert.Empty(t, b.complaints())
+}
+
+// The pages of the drill are as wide at 1440 px as those beside them, and so is the list of
+// records in them. Derived: from the fault catalogue, which stands for the others.
+func TestDrillPagesUseTheWidth(t *testing.T) {
+	b := newTab(t)
+	a := exampleArchive(t)
+	h := newSite(a).router()
+	examined(t, h)
+	srv := httptest.NewServer(guard(h))
+	t.Cleanup(srv.Close)
+	wide := func(path, what string) float64 {
+		b.do(chromedp.Navigate(srv.URL + path))
+		return eval[float64](b, "document.querySelector('"+what+"').getBoundingClientRect().width")
+	}
+	b.do(chromedp.EmulateViewport(1440, 900))
+	want := wide("/plans/1/faults", ".sheetbody")
+	assert.Greater(t, want, 1100.0)
+	for _, path := range []string{"/plans/1/drill", "/plans/1/motion", "/plans/1/station", "/plans/1/records", "/people", "/people?who=Learner%207", "/records/1"} {
+		assert.InDelta(t, want, wide(path, ".sheetbody"), 1, path)
+	}
+	for _, path := range []string{"/plans/1/records", "/people"} {
+		assert.Greater(t, wide(path, ".trainings"), 0.95*want-20, path)
+	}
 }

@@ -2,11 +2,13 @@ package web
 
 import (
 	"context"
+	"slices"
 
 	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/press/issue"
 	"ramplan/press/training"
+	"ramplan/press/words"
 )
 
 // dueByExam gives who has to take which exam again, of the records of one plan. The one
@@ -20,25 +22,37 @@ func dueByExam(all []training.Record, counts []string) map[drill.Role][]training
 	return out
 }
 
-// counting gives the digests of the states of a plan that people must have passed on,
-// and the letters that they have, the newest first: of the last revision that was
-// issued, and of those before it whose drill is the same; or of the draft, which has no
-// letter. There are none while the draft is no plan.
-func (s *site) counting(ctx context.Context, head archive.Head) (digests, letters []string, err error) {
+// states are those of a plan that people must have passed on.
+type states struct {
+	counts  []string        // their digests
+	letters []string        // and letters, the newest first; the draft has none
+	since   *issue.Revision // the last that was issued with a change that concerns the drill; nil for the draft
+}
+
+// counting gives the states of a plan that people must have passed on: the last revision
+// that was issued, and those before it whose drill is the same; or the draft. There are
+// none while the draft is no plan.
+func (s *site) counting(ctx context.Context, head archive.Head) (states, error) {
 	issued, err := s.store.Revisions(ctx, head.ID)
 	if err != nil {
-		return nil, nil, err
+		return states{}, err
 	}
-	if digests = issue.Counting(issued); len(digests) > 0 {
-		for _, r := range issued[:len(digests)] {
-			letters = append(letters, r.Letter)
-		}
-		return digests, letters, nil
+	if counts := issue.Counting(issued); len(counts) > 0 {
+		return states{counts, lettersOf(issued[:len(counts)]), &issued[len(counts)-1]}, nil
 	}
 	if plan, _ := head.Draft.Check(); plan != nil {
-		return []string{plan.Digest()}, nil, nil
+		return states{counts: []string{plan.Digest()}}, nil
 	}
-	return nil, nil, nil
+	return states{}, nil
+}
+
+// why says why somebody has to take an exam again, by the record that says so.
+func (x states) why(t training.Record) string {
+	a := words.Again{TypedIn: t.TypedIn() != "", Failed: !t.Passed && !t.Unfinished && slices.Contains(x.counts, t.Digest), Passed: t.Passed, On: t.Revision}
+	if x.since != nil {
+		a.Since, a.Told, a.Reason = x.since.Letter, x.since.Drill == issue.DrillAgain, x.since.Reason
+	}
+	return a.String()
 }
 
 // endLeft records the exams that are left by now. What cannot be written now is written

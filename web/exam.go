@@ -98,6 +98,9 @@ func (s *site) atDesk(w http.ResponseWriter, r *http.Request, do func(x *sitting
 // showExam answers GET …/drill/exam/{sitting}.
 func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 	return s.atDesk(w, r, func(x *sitting) error {
+		if err := s.sinceBegun(r.Context(), x); err != nil {
+			return err
+		}
 		if x.score == nil {
 			p, err := s.examPage(x)
 			if err != nil {
@@ -116,13 +119,27 @@ func (s *site) showExam(w http.ResponseWriter, r *http.Request) error {
 				return err
 			}
 		}
-		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest}
+		asDraft := training.Record{Plan: x.drilling.id, Revision: x.Letter, Digest: x.R.PlanDigest()}
 		p.Done = view.ExamScore(*x.score, p.Items, x.Letter == "" && s.became(r.Context(), asDraft, map[archive.ID][]issue.Revision{}) == "")
 		if x.record != 0 {
 			p.Record = recordPath(x.record)
 		}
 		return show(w, r, http.StatusOK, page.DrillExamOf(p))
 	})
+}
+
+// sinceBegun looks what was issued since an exam began, so that its page says when it
+// asks about a revision that is superseded.
+func (s *site) sinceBegun(ctx context.Context, x *sitting) error {
+	issued, err := s.store.Revisions(ctx, x.drilling.id)
+	if err != nil {
+		if errors.Is(err, archive.ErrNotFound) {
+			return nil // the plan is gone, and the exam goes on
+		}
+		return err
+	}
+	x.Letters = lettersOf(issued)
+	return nil
 }
 
 // examPage is an exam under way, with the answers as they were given.
@@ -239,7 +256,7 @@ func (x *sitting) training() training.Record {
 		misses = append(misses, training.Miss(m))
 	}
 	return training.Record{
-		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest, Exam: string(rules.Role),
+		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest(), Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
 		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
 	}

@@ -334,7 +334,7 @@ func TestRecordOfAnOlderProgram(t *testing.T) {
 		require.NoError(t, err)
 	}
 	_, _, text := asked(t, h, http.MethodGet, "/records/1", nil)
-	assert.Contains(t, text, "The push is over and the lamps are read: arrival on, zone off. What is it?")
+	assert.Contains(t, text, "A part was pressed. The lamps that count are: arrival on, zone off. What is it?")
 	assert.Contains(t, text, "Setting a zone. What was asked is not at hand any more.")
 	_, _, text = asked(t, h, http.MethodGet, "/records/2", nil)
 	assert.Contains(t, text, "Reading the lamps. What was asked is not at hand any more.")
@@ -350,7 +350,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	issue := func(reason string) {
 		head, err := a.Get(t.Context(), 1)
 		require.NoError(t, err)
-		_, err = a.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
+		_, err = a.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason, Despite: "D", Second: "S"})
 		require.NoError(t, err)
 	}
 	get := func(path string) string {
@@ -377,7 +377,8 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.NotContains(t, get("/plans/1/station"), `id="shout"`)
 	assert.Contains(t, get("/plans/1/station?revision=draft"), "DRAFT: do not judge")
 	assert.Contains(t, get("/plans/1/drill"), "Revision A, the last that was issued")
-	examined(t, h)
+	onA := examined(t, h)
+	assert.NotContains(t, get(onA), "SUPERSEDED")
 	assert.NotContains(t, get("/plans/1/drill"), `id="outdated"`)
 	record, err := a.TrainingOf(t.Context(), 2)
 	require.NoError(t, err)
@@ -387,7 +388,7 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	head, err := a.Get(t.Context(), 1)
 	require.NoError(t, err)
 	head.Draft.Set("title.notes", "changed")
-	_, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+	_, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, "")
 	require.NoError(t, err)
 	assert.NotContains(t, get("/plans/1/drill"), `id="outdated"`, "a draft that goes on asks nobody to be trained again")
 	issue("second")
@@ -402,7 +403,13 @@ func TestTrainedOnAnOlderRevision(t *testing.T) {
 	assert.Contains(t, get(failed), "Not passed: the score is below the mark")
 	assert.Contains(t, get("/plans/1/records"), "failed the last exam on it")
 	assert.Contains(t, home, "Revision B, the last that was issued")
-	assert.Contains(t, get("/plans/1/drill?revision=a"), "an older one: what was issued last is revision B")
+	for path, what := range map[string]string{"drill": "practise on that one", "motion": "practise on that one", "station": "do not judge parts by this page"} {
+		text := get("/plans/1/" + path + "?revision=a")
+		assert.Contains(t, text, "Revision A, superseded by revision B, the last that was issued.", path)
+		assert.Contains(t, text, "SUPERSEDED BY REVISION B: "+what, path)
+	}
+	assert.Contains(t, get(onA), "SUPERSEDED BY REVISION B: do not judge parts by what this exam asks", "an exam that began before")
+	assert.NotContains(t, home, `id="shout"`, "the newest")
 	assert.Contains(t, get("/plans/1/drill?revision=draft"), "The station runs by what was issued last, revision B")
 	records := get("/plans/1/records")
 	again := records[strings.Index(records, `id="again"`):strings.Index(records, `id="all"`)]
@@ -433,7 +440,7 @@ func TestExamAfterARestart(t *testing.T) {
 	head, err := a.Get(t.Context(), 1)
 	require.NoError(t, err)
 	head.Draft.Set("requirement.height_high", "25.2")
-	_, err = a.Save(t.Context(), 1, head.Version, head.Draft, "")
+	_, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, "")
 	require.NoError(t, err)
 
 	h = again()

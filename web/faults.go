@@ -34,7 +34,7 @@ func (s *site) showFaults(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	return show(w, r, status, page.FaultsOf(v.Page(assets.plainPage())))
+	return show(w, r, status, page.FaultsOf(v.Page(assets.plainPage().With(draftFoot(head.Draft, plan, v.Result, len(faults) > 0)))))
 }
 
 // minis draws the small strip of every row of the catalogue.

@@ -160,6 +160,13 @@ func TestHandheldRound(t *testing.T) {
 		j := e.JudgeChosen(id)
 		said := eval[string](b, "document.querySelector('#stage .verdict').textContent.replace(/\\s+/g, ' ').trim()")
 		assert.True(t, strings.HasPrefix(said, map[bool]string{true: "Right. ", false: "Wrong. "}[j.Right]+strings.Join(strings.Fields(j.Reason), " ")), "%s: %s", e.Key, said)
+		labelled := eval[[]string](b, "[...document.querySelectorAll('#stage .choice.given .mark')].map((m) => m.textContent)")
+		if j.Right {
+			assert.Empty(t, labelled)
+		} else {
+			assert.Equal(t, []string{"your answer"}, labelled, e.Key)
+		}
+		assert.Equal(t, len(e.Right), eval[int](b, "[...document.querySelectorAll('#stage .choice.right .mark')].filter((m) => m.textContent === 'right').length"), e.Key)
 		if j.Grave != "" {
 			grave++
 			assert.Contains(t, said, "In an exam this answer alone fails: "+j.Grave)
@@ -281,30 +288,29 @@ func TestHandheldExam(t *testing.T) {
 func TestHandheldAxe(t *testing.T) {
 	slow(t)
 	b := newTab(t)
+	b.withAxe()
 	_, _, file := handheldPlan(t, nil)
 	openHandheld(t, b, file)
-	source := axeSource(t)
-	eval[any](b, source+"; 0")
 	click := func(what string) func() {
 		return func() { eval[any](b, "document.querySelector('"+what+"').click() ?? 0") }
 	}
 	b.checkStates([]axeState{
-		{"beginning", func() {}},
-		{"at the station", func() {
+		{"beginning", "", func() {}},
+		{"at the station", "", func() {
 			click("[name=arrival][value=on]")()
 			click("[name=zone][value=off]")()
 		}},
-		{"question", click("[data-round=\"2\"]")},
-		{"answered", func() {
+		{"question", "", click("[data-round=\"2\"]")},
+		{"answered", "", func() {
 			click("#stage .choice input")()
 			click("[data-answer]")()
 		}},
-		{"exam", func() {
+		{"exam", "", func() {
 			eval[any](b, "(window.confirm = () => true, document.querySelector('[data-leave]').click()) ?? 0")
 			click("[data-exam=S]")()
 			click("[data-hand-in]")()
 		}},
-		{"score", click("[data-hand-in]")},
+		{"score", "", click("[data-hand-in]")},
 	})
 	assert.Empty(t, b.complaints())
 }

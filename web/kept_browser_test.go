@@ -21,7 +21,7 @@ func TestTypedIsSaved(t *testing.T) {
 		owner, _ := (&sheet{t: t, base: srv.URL}).get(benchPath).value("title.number")
 		return owner
 	}
-	for end := time.Now().Add(5 * time.Second); stored() != "WS-77" && time.Now().Before(end); {
+	for end := time.Now().Add(patience); stored() != "WS-77" && time.Now().Before(end); {
 		time.Sleep(20 * time.Millisecond)
 	}
 	assert.Equal(t, "WS-77", stored())

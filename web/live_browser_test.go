@@ -82,10 +82,10 @@ func TestFirstMinutes(t *testing.T) {
 func saveInBrowser(b *tab) []byte {
 	b.t.Helper()
 	folder := b.t.TempDir()
-	_, err := chromedp.CallBrowser(b.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{Behavior: "allow", DownloadPath: folder})
+	_, err := chromedp.CallBrowser(b.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{Behavior: "allow", DownloadPath: folder, BrowserContextID: chromedp.FromContext(b.ctx).BrowserContextID})
 	require.NoError(b.t, err)
 	b.do(chromedp.Click(chromedp.CSS(".menu > summary")), chromedp.Click(chromedp.CSS(`.acts button[value="save"]`)))
-	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
+	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 		names, _ := filepath.Glob(filepath.Join(folder, "*.json"))
 		if len(names) == 1 {
 			assert.Equal(b.t, "WS-210.plan.json", filepath.Base(names[0]))
@@ -260,7 +260,7 @@ func TestWithoutScript(t *testing.T) {
 func (b *tab) waitText(id, want string) {
 	b.t.Helper()
 	got := ""
-	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
 		var err error
 		if got, err = chromedp.Run(b.ctx, chromedp.Text(chromedp.ID(id))); err == nil && strings.Contains(got, want) {
 			return

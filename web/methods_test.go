@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
+	"ramplan/press/archive"
 	"ramplan/press/drafts"
 	"ramplan/press/issue"
 )
@@ -31,7 +32,7 @@ func TestMethods(t *testing.T) {
 	require.NoError(t, err)
 	_, err = store.CreateRam(t.Context(), drafts.Ram{Told: drafts.Told{Name: "Ram 3"}, Entries: drafts.RamEntries(head.Draft)})
 	require.NoError(t, err)
-	_, err = store.Issue(t.Context(), 1, head.Version, issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
+	_, err = store.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
 	require.NoError(t, err)
 	srv := httptest.NewServer(New(store))
 	t.Cleanup(srv.Close)
@@ -49,9 +50,9 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}", "/plans/77", [7]int{404, 404, 400, 428, 428, 405, 405}, "GET, HEAD, POST, PUT, DELETE"},
 		{"/plans/{id}/result", "/plans/1/result", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/faults", "/plans/1/faults", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
-		{"/plans/{id}/file", "/plans/1/file", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
-		{"/plans/{id}/choice", "/plans/1/choice", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
-		{"/plans/{id}/shelved", "/plans/1/shelved", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
+		{"/plans/{id}/file", "/plans/1/file", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/choice", "/plans/1/choice", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/shelved", "/plans/1/shelved", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/sheet", "/plans/1/sheet", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/sheet.{format}", "/plans/1/sheet.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/drawings/{what}.{format}", "/plans/1/drawings/strip.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
@@ -63,8 +64,8 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}/ram", "/plans/1/ram", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/rams", "/rams", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/drill", "/plans/1/drill", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
-		{"/plans/{id}/drill/round", "/plans/1/drill/round", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
-		{"/plans/{id}/drill/exam", "/plans/1/drill/exam", [7]int{405, 405, 400, 405, 405, 405, 405}, "POST"},
+		{"/plans/{id}/drill/round", "/plans/1/drill/round", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/drill/exam", "/plans/1/drill/exam", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/drill/exam/{sitting}", "/plans/1/drill/exam/none", [7]int{404, 404, 404, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/motion", "/plans/1/motion", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/station", "/plans/1/station", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},

@@ -50,3 +50,22 @@ func TestLevelButtons(t *testing.T) {
 		assert.InDelta(t, widths[0], w, 0.1)
 	}
 }
+
+// TestLampTableInANarrowWindow: where there is little room, lamps and word stand in a line
+// and what they mean in all the width under them; nothing is squeezed into a column of
+// single words, and to a screen reader it is a table still.
+func TestLampTableInANarrowWindow(t *testing.T) {
+	b, _ := visit(t, example(t))
+	const cells = "[...document.querySelectorAll('.lamptable tbody tr')].map((r) => [...r.cells].map((c) => c.getBoundingClientRect()))"
+	for _, width := range []int64{390, 320} {
+		b.do(chromedp.EmulateViewport(width, 900))
+		assert.Equal(t, 4.0, eval[float64](b, cells+".length"), "pairs at %d", width)
+		share := eval[float64](b, "Math.min(..."+cells+".map((r) => r[3].width / document.querySelector('.lamptable').getBoundingClientRect().width))")
+		assert.Greater(t, share, 0.95, "the meaning has all the width of %d", width)
+		assert.True(t, eval[bool](b, cells+".every((r) => r[3].top >= r[2].bottom - 1 && Math.abs(r[0].top - r[1].top) < 2)"), "the meaning stands under the lamps at %d", width)
+		assert.True(t, eval[bool](b, "document.documentElement.scrollWidth <= innerWidth"), "nothing sticks out at %d", width)
+	}
+	assert.Equal(t, "table rowgroup row cell", eval[string](b, `["", " tbody", " tr", " td"].map((e) => document.querySelector(".lamptable" + e.replace(" tr", " tbody tr")).getAttribute("role")).join(" ")`))
+	b.do(chromedp.EmulateViewport(1440, 900))
+	assert.True(t, eval[bool](b, cells+".every((r) => Math.abs(r[3].top - r[2].top) < 2)"), "side by side in a wide window")
+}

@@ -68,7 +68,7 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 		}
 		v.States = append(v.States, one)
 	}
-	return show(w, r, http.StatusOK, page.HistoryOf(v.Page(assets.shelfPage())))
+	return show(w, r, http.StatusOK, page.HistoryOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "history")))))
 }
 
 // changes are the entries that differ, as the view takes them.
@@ -100,7 +100,7 @@ func (s *site) restore(w http.ResponseWriter, r *http.Request) error {
 	if err != nil || p.verb() != "restore" {
 		return unknownCommand(p.do)
 	}
-	if _, err := s.store.Restore(r.Context(), id, p.version, n); err != nil {
+	if _, err := s.store.Restore(r.Context(), id, archive.At(p.version), n); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

@@ -54,14 +54,15 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
 }
 
-// dueByPerson gives the names of the plans on which people have to be trained again, with the exam.
+// dueByPerson gives the names of the plans on which people have to be trained again, with
+// the exam, and why.
 // A plan that is gone asks nobody.
-func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[string][]string, error) {
+func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[string][]view.PersonDue, error) {
 	byPlan := map[archive.ID][]training.Record{}
 	for _, t := range all {
 		byPlan[t.Plan] = append(byPlan[t.Plan], t)
 	}
-	out := map[string][]string{}
+	out := map[string][]view.PersonDue{}
 	for _, id := range slices.Sorted(maps.Keys(byPlan)) {
 		head, err := s.store.Get(ctx, id)
 		var damaged *archive.Damaged
@@ -71,18 +72,18 @@ func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[stri
 		if err != nil {
 			return nil, err
 		}
-		counts, _, err := s.counting(ctx, head)
+		on, err := s.counting(ctx, head)
 		if err != nil {
 			return nil, err
 		}
-		if len(counts) == 0 {
+		if len(on.counts) == 0 {
 			continue
 		}
-		due := dueByExam(byPlan[id], counts)
+		due := dueByExam(byPlan[id], on.counts)
 		for _, role := range drill.Roles {
 			for _, t := range due[role] {
 				key := training.PersonKey(t.Who)
-				out[key] = append(out[key], titleOf(head).Name+" ("+strings.ToLower(words.ExamOf(string(role)))+")")
+				out[key] = append(out[key], view.PersonDue{What: titleOf(head).Name + " (" + strings.ToLower(words.ExamOf(string(role))) + ")", Why: on.why(t)})
 			}
 		}
 	}

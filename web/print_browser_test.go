@@ -37,7 +37,7 @@ type printedPage struct {
 
 // printedPages prints what the tab shows, as the browser's own command does, and reads
 // the words back with their boxes.
-func (b *tab) printedPages(name string) []printedPage {
+func (b *tab) printedPages(name string, paper cdppage.PrintToPDFParams) []printedPage {
 	b.t.Helper()
 	if _, err := exec.LookPath("pdftotext"); err != nil {
 		if os.Getenv("RAMPLAN_PAPER") == "required" {
@@ -45,7 +45,7 @@ func (b *tab) printedPages(name string) []printedPage {
 		}
 		b.t.Skip("pdftotext is not installed; with RAMPLAN_PAPER=required this is a failure")
 	}
-	printed, err := chromedp.Call(b.ctx, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: new(true)})
+	printed, err := chromedp.Call(b.ctx, cdppage.PrintToPDF, paper)
 	require.NoError(b.t, err)
 	file := filepath.Join(b.t.TempDir(), name+".pdf")
 	require.NoError(b.t, os.WriteFile(file, printed.Data, 0o644))
@@ -148,7 +148,7 @@ func TestPrintedPages(t *testing.T) {
 		assert.Empty(t, eval[[]string](b, onlyOnScreen), "%s prints what can only be pressed", path)
 		_, err = chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{})
 		require.NoError(t, err)
-		pages := b.printedPages(name)
+		pages := b.printedPages(name, cdppage.PrintToPDFParams{PreferCSSPageSize: new(true)})
 		require.NotEmpty(t, pages, path)
 		wordsApart(t, path, pages)
 		all := ""

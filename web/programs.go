@@ -77,7 +77,7 @@ func (s *site) putPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Save(r.Context(), id, from, d, archive.DidReplace)
+	head, err := s.store.Save(r.Context(), id, archive.At(from), d, archive.DidReplace)
 	if err != nil {
 		return asPrecondition(err)
 	}
@@ -96,7 +96,7 @@ func (s *site) deletePlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Bin(r.Context(), id, from)
+	head, err := s.store.Bin(r.Context(), id, archive.At(from))
 	if err != nil {
 		return asPrecondition(err)
 	}

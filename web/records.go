@@ -52,18 +52,22 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 	if err != nil {
 		return err
 	}
-	counts, letters, err := s.counting(r.Context(), head)
+	on, err := s.counting(r.Context(), head)
 	if err != nil {
 		return err
 	}
 	v := view.Records{Title: titleOf(head), Plan: planPath(id, ""), All: s.viewTrainings(r.Context(), all)}
-	if len(letters) > 0 {
-		v.Letter, v.Same = letters[0], letters[1:]
+	if len(on.letters) > 0 {
+		v.Letter, v.Same = on.letters[0], on.letters[1:]
 	}
-	if len(counts) > 0 {
-		due := dueByExam(all, counts)
+	if len(on.counts) > 0 {
+		due := dueByExam(all, on.counts)
 		for _, role := range drill.Roles {
-			v.Due = append(v.Due, view.Due{Exam: string(role), All: s.viewTrainings(r.Context(), due[role])})
+			list := s.viewTrainings(r.Context(), due[role])
+			for i, t := range due[role] {
+				list[i].Again = on.why(t)
+			}
+			v.Due = append(v.Due, view.Due{Exam: string(role), All: list})
 		}
 	}
 	p := v.Page(assets.drillPage())

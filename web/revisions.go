@@ -57,7 +57,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	if plan != nil {
 		v.Plan, v.Result = plan, press.Evaluate(plan)
 		v.SameLamps = len(issued) > 0 && issued[0].Plan != nil && issue.SameLamps(issued[0].Plan, plan)
-		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest
+		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest()
 		stands := issue.StandingOf(v.Result)
 		v.Physical, v.Others = stands.Physical, stands.Others
 	}
@@ -65,7 +65,7 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	if len(faults) > 0 {
 		status = http.StatusUnprocessableEntity
 	}
-	return show(w, r, status, page.RevisionsOf(v.Page(assets.shelfPage())))
+	return show(w, r, status, page.RevisionsOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "revisions")))))
 }
 
 func viewRevision(r issue.Revision) view.Revision {
@@ -86,7 +86,7 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 	if len(before) > 0 && said(issue.PathDrill) == "" {
 		return s.revisions(w, r, id, p.signed, press.Problems{{Path: issue.PathDrill, Code: press.CodeRequired, Message: "say whether the change concerns the drill"}})
 	}
-	rev, err := s.store.Issue(r.Context(), id, p.version, issue.Signed{
+	rev, err := s.store.Issue(r.Context(), id, archive.At(p.version), issue.Signed{
 		Prepared: said(issue.PathPrepared), Checked: said(issue.PathChecked), Approved: said(issue.PathApproved),
 		Reason: said(issue.PathReason), Despite: said(issue.PathDespite), Second: said(issue.PathSecond), Drill: said(issue.PathDrill),
 	})
@@ -117,7 +117,7 @@ func (s *site) startAgain(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Save(r.Context(), id, p.version, rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
+	if _, err := s.store.Save(r.Context(), id, archive.At(p.version), rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))
@@ -204,5 +204,9 @@ func (s *site) showRevision(w http.ResponseWriter, r *http.Request) error {
 		plan, _ := head.Draft.Check()
 		v.IsDraft = plan != nil && plan.Digest() == rev.PlanDigest
 	}
-	return show(w, r, http.StatusOK, page.IssuedOf(v.Page(assets.shelfPage())))
+	foot, err := s.issuedFoot(r.Context(), id, rev, result)
+	if err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, page.IssuedOf(v.Page(assets.shelfPage().With(foot))))
 }

@@ -73,10 +73,12 @@ func TestShutdownGivesUp(t *testing.T) {
 	assert.ErrorContains(t, <-ended, "gave up waiting")
 }
 
-// TestHalfHeader sends half a header and wants the connection closed in time.
+// TestHalfHeader sends half a header and wants the connection closed by the time that
+// a header may take, and by nothing else: all other times are far longer. How fast the
+// machine is does not matter.
 func TestHalfHeader(t *testing.T) {
 	wait := DefaultTimeouts
-	wait.Header = 200 * time.Millisecond
+	wait.Header, wait.Read, wait.Idle = 200*time.Millisecond, time.Hour, time.Hour
 	address, _, _ := serving(t, example(t), wait)
 	begun := time.Now() // the server counts from the connection on, which comes later
 	conn, err := net.Dial("tcp", address)
@@ -84,11 +86,10 @@ func TestHalfHeader(t *testing.T) {
 	defer conn.Close()
 	_, err = io.WriteString(conn, "GET / HTTP/1.1\r\nHost: "+address+"\r\nX-Half: ")
 	require.NoError(t, err)
-	require.NoError(t, conn.SetReadDeadline(begun.Add(5*time.Second)))
+	require.NoError(t, conn.SetReadDeadline(begun.Add(patience)))
 	_, err = io.ReadAll(conn)
 	assert.NoError(t, err, "closed by the server, not by our own deadline")
 	assert.GreaterOrEqual(t, time.Since(begun), wait.Header)
-	assert.Less(t, time.Since(begun), 3*time.Second)
 }
 
 func TestLargeHeader(t *testing.T) {

@@ -160,11 +160,12 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 // sheet lays out the sheet with the pages behind it that a request names.
 func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
 	result := press.Evaluate(p.plan)
-	o := draw.SheetOptions{Paper: size, Issue: p.issue, Day: today(), Superseded: p.old}
+	o := p.options()
+	o.Paper = size
 	var names []string
 	for _, name := range words.PaperNames() {
 		if slices.Contains(r.URL.Query()["behind"], name) {
-			table, _ := words.Paper(name, p.plan, result)
+			table, _ := o.Table(name, p.plan, result)
 			o.Pages, names = append(o.Pages, table), append(names, name)
 		}
 	}
@@ -193,7 +194,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 	result := press.Evaluate(p.plan)
 	var tables []words.Table
 	for _, n := range names {
-		table, known := words.Paper(n, p.plan, result)
+		table, known := p.options().Table(n, p.plan, result)
 		if !known {
 			return notFound(w, r)
 		}
@@ -222,13 +223,15 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 	_, _ = w.Write(file)
 }
 
-// identity tells which plan it is where its rows lie alone.
-func (p printed) identity(r *press.Result) words.Identity {
-	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: today()}.Identity(p.plan, r)
+// options say of which state it is, on paper and in rows.
+func (p printed) options() draw.SheetOptions {
+	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}
 }
 
-// today is what stands on paper as the day on which a draft was drawn.
-func today() string { return words.Day(time.Now()) }
+// identity tells which plan it is where its rows lie alone.
+func (p printed) identity(r *press.Result) words.Identity {
+	return p.options().Identity(p.plan, r)
+}
 
 // stem starts the name of a file of what is printed.
 func (p printed) stem() string {
@@ -273,7 +276,7 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), draw.SheetOptions{Issue: p.issue, Day: today(), Superseded: p.old})
+		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), p.options())
 	})
 }
 

@@ -72,7 +72,7 @@ func TestSheetFiles(t *testing.T) {
 	resp, every := fetched(t, srv.URL+"/plans/1/rows/all.csv?separator=semicolon")
 	assert.Equal(t, `attachment; filename="WS-210-draft-all.csv"`, resp.Header.Get("Content-Disposition"))
 	for _, name := range words.PaperNames() {
-		assert.Contains(t, string(every), "\r\n"+words.PaperTitle(name)+";WS-210;Bearing sleeve into anemometer hub;DRAFT;"+today()+";sha256:", name)
+		assert.Contains(t, string(every), "\r\n"+words.PaperTitle(name)+";WS-210;Bearing sleeve into anemometer hub;DRAFT;"+words.Today()+";sha256:", name)
 	}
 	assert.Regexp(t, `;\d+,\d+;mm;`, string(every), "a decimal comma")
 	_, alone := fetched(t, srv.URL+"/plans/1/sheet.pdf")
@@ -145,13 +145,13 @@ func TestAloneInTheBrowser(t *testing.T) {
 	for _, path := range []string{"/plans/1/drawings/strip.svg", "/plans/1/drawings/cycle.svg?width=column", "/plans/1/card.svg"} {
 		_, draft := fetched(t, srv.URL+path)
 		assert.Contains(t, string(draft), "DRAFT", path)
-		assert.Contains(t, string(draft), "drawn "+today(), path)
+		assert.Contains(t, string(draft), "drawn "+words.Today(), path)
 	}
 	issued(s.get("/plans/1/revisions"), "1", map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
 	for _, path := range []string{"/plans/1/drawings/strip.svg?revision=A", "/plans/1/drawings/cycle.svg?width=column&revision=A", "/plans/1/card.svg"} {
 		_, data := fetched(t, srv.URL+path)
 		assert.NotContains(t, string(data), "DRAFT", path)
 		assert.Contains(t, string(data), "revision A", path)
-		assert.Contains(t, string(data), "issued "+today(), path)
+		assert.Contains(t, string(data), "issued "+words.Today(), path)
 	}
 }

@@ -23,6 +23,7 @@ func (s *site) shelfRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/bin", answer(s.showBin))                  //
 	r.Method(http.MethodPost, "/bin", answer(s.emptyBin))                // for good
 	r.Method(http.MethodPost, "/plans/{id}/shelved", answer(s.movePlan)) // to the bin, back to the shelf, or a copy of it
+	r.Method(http.MethodGet, "/plans/{id}/shelved", backTo(""))          //
 }
 
 // cardsOnPage is how many plans a page of the shelf shows.
@@ -57,6 +58,10 @@ func (s *site) showBin(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) error {
+	states, err := s.statesAsked(r.Context(), &q)
+	if err != nil {
+		return err
+	}
 	items, total, err := s.store.List(r.Context(), q)
 	if err != nil {
 		return err
@@ -74,6 +79,9 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 	for i := range items {
 		cards[i].AsIssued = s.asIssued(r.Context(), &items[i])
 		cards[i].NotReady = s.notReady(r.Context(), &items[i])
+		if err := s.showAsked(r.Context(), &items[i], &cards[i], states[items[i].ID]); err != nil {
+			return err
+		}
 	}
 	v := view.Shelf{Items: cards, Total: total, Offset: q.Offset, Text: q.Text, Order: q.Order, Bin: q.Binned, Binned: binned}
 	if id, err := strconv.ParseInt(r.URL.Query().Get("binned"), 10, 64); err == nil && !q.Binned {
@@ -160,7 +168,7 @@ func (s *site) movePlan(w http.ResponseWriter, r *http.Request) error {
 	case "bin":
 		return s.binPlan(w, r, head)
 	case "unbin":
-		if _, err := s.store.Unbin(r.Context(), id, head.Version); err != nil {
+		if _, err := s.store.Unbin(r.Context(), id, archive.At(head.Version)); err != nil {
 			return err
 		}
 		return seeOther(w, r, planPath(id, ""))
@@ -183,7 +191,7 @@ func (s *site) copyPlan(w http.ResponseWriter, r *http.Request, from archive.Hea
 
 // binPlan moves a plan to the bin and shows the shelf, where that is undone.
 func (s *site) binPlan(w http.ResponseWriter, r *http.Request, head archive.Head) error {
-	if _, err := s.store.Bin(r.Context(), head.ID, head.Version); err != nil {
+	if _, err := s.store.Bin(r.Context(), head.ID, archive.At(head.Version)); err != nil {
 		return err
 	}
 	return seeOther(w, r, "/?"+url.Values{"binned": {strconv.FormatInt(int64(head.ID), 10)}}.Encode())

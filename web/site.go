@@ -2,6 +2,7 @@ package web
 
 import (
 	"net/http"
+	"net/url"
 	"strconv"
 	"strings"
 	"sync"
@@ -65,7 +66,9 @@ func (s *site) planRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/result", answer(s.showResult)) // what the draft leads to, as JSON
 	r.Method(http.MethodGet, "/plans/{id}/faults", answer(s.showFaults)) // the fault catalogue
 	r.Method(http.MethodPost, "/plans/{id}/file", answer(saveFile))      // the entries of the form as a file
+	r.Method(http.MethodGet, "/plans/{id}/file", backTo(""))             //
 	r.Method(http.MethodPost, "/plans/{id}/choice", answer(s.choose))    // one side or the other of each entry
+	r.Method(http.MethodGet, "/plans/{id}/choice", backTo(""))           //
 }
 
 // assetRoutes are those of what the pages load.
@@ -96,6 +99,22 @@ func allowed(r *http.Request) []string {
 		}
 	}
 	return out
+}
+
+// backTo answers the address of a form that somebody kept, or asked for anew: what was
+// sent there is gone, and the page that the form stands on is at another address.
+func backTo(beside string) http.Handler {
+	return answer(func(w http.ResponseWriter, r *http.Request) error {
+		id, err := planID(r)
+		if err != nil {
+			return err
+		}
+		to := planPath(id, beside)
+		if rev := r.URL.Query().Get("revision"); rev != "" {
+			to += "?" + url.Values{"revision": {rev}}.Encode()
+		}
+		return seeOther(w, r, to)
+	})
 }
 
 var errNoPlan = refusal{http.StatusNotFound, "There is no such plan in this archive.", []string{"It may have been removed with the bin; look on the shelf."}}

@@ -45,3 +45,38 @@ func TestSupersededIsSaid(t *testing.T) {
 	found := s.get("/?q=" + url.QueryEscape(typed))
 	assert.Contains(t, text(found.byID("cards")), "Revision A has this digest; it is superseded by revision B.")
 }
+
+// TestDigestShowsItsState: a search for a digest shows the state that has it: not the
+// strip of the draft of today, and a state of the draft that was never issued too.
+func TestDigestShowsItsState(t *testing.T) {
+	s := start(t)
+	digest := func() string {
+		return regexp.MustCompile(`id="digest">Plan sha256:([0-9a-f]{12})`).FindStringSubmatch(s.get(benchPath).body)[1]
+	}
+	strip := func(of sheet) string {
+		return regexp.MustCompile(`(?s)<div class="cardstrip">(.*?)</svg>`).FindStringSubmatch(of.body)[1]
+	}
+	first := digest()
+	was := strip(*s.get("/?q=WS-210"))
+	s.typeIn("station.nest", "141")
+	s = s.press("recompute")
+	now := strip(*s.get("/?q=WS-210"))
+	require.NotEqual(t, was, now, "the strip of another nest is another")
+
+	old := s.get("/?q=" + first)
+	assert.Regexp(t, `This digest is that of a draft state of .+, not issued. It is shown here\.`, text(old.byID("cards")))
+	assert.Equal(t, was, strip(*old))
+	today := s.get("/?q=" + digest())
+	assert.Contains(t, text(today.byID("cards")), ", not issued; the draft stands so today. It is shown here.")
+	assert.Equal(t, now, strip(*today))
+	assert.Contains(t, text(s.get("/?q=0123456789ab").byID("main")), "Nothing holds")
+
+	issued(s.get("/plans/1/revisions"), version(s.get("/plans/1/revisions")), map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
+	second := digest()
+	s = s.get(benchPath)
+	s.typeIn("station.nest", "140")
+	s = s.press("recompute")
+	asIssued := s.get("/?q=" + second)
+	assert.Contains(t, text(asIssued.byID("cards")), "Revision A has this digest; it is the last that was issued. It is shown here.")
+	assert.Equal(t, now, strip(*asIssued))
+}

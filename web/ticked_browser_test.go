@@ -36,14 +36,14 @@ func TestFilesTakeWhatIsTicked(t *testing.T) {
 	eval[any](b, `document.querySelector("input[name=behind][value=shift]").checked = true`)
 	eval[any](b, `document.querySelector("select[name=size]").value = "letter"`)
 	click(b, `button[formaction="/plans/1/sheet.pdf"]`)
-	assert.Eventually(t, func() bool { return wanted() != "" }, 10*time.Second, 10*time.Millisecond)
+	assert.Eventually(t, func() bool { return wanted() != "" }, patience, 10*time.Millisecond)
 	for _, part := range []string{"/plans/1/sheet.pdf?", "behind=shift", "size=letter", "download=1"} {
 		assert.Contains(t, wanted(), part)
 	}
 	eval[any](b, `document.querySelector("input[name=title]").checked = true`)
 	eval[any](b, `document.querySelector("select[name=width]").value = "column"`)
 	click(b, `button[formaction="/plans/1/drawings/strip.pdf"]`)
-	assert.Eventually(t, func() bool { return strings.Contains(wanted(), "strip.pdf") }, 10*time.Second, 10*time.Millisecond)
+	assert.Eventually(t, func() bool { return strings.Contains(wanted(), "strip.pdf") }, patience, 10*time.Millisecond)
 	for _, part := range []string{"title=no", "width=column", "download=1"} {
 		assert.Contains(t, wanted(), part)
 	}

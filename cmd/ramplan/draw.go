@@ -233,10 +233,10 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	if !ok {
 		return nil, false
 	}
-	o := draw.SheetOptions{Paper: d.paper, Source: from.bytes, Issue: from.issue, Day: today(), Superseded: from.superseded}
+	o := from.options()
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
-		o.Pages = d.papers(from.plan, result)
+		o.Paper, o.Pages = d.paper, d.papers(from, result)
 		return draw.NewSheet(from.plan, result, o), true
 	}
 	doc, err := draw.NewSingle(d.what, from.plan, result, d.width, !d.title, o)

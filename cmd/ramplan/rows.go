@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"time"
 
 	"ramplan/press"
 	"ramplan/press/draw"
@@ -10,11 +9,11 @@ import (
 )
 
 // papers makes the pages that were asked for, each once.
-func (d *drawn) papers(p *press.Plan, r *press.Result) []words.Table {
+func (d *drawn) papers(from source, r *press.Result) []words.Table {
 	var out []words.Table
 	seen := map[string]bool{}
 	for _, name := range d.tables {
-		if t, ok := words.Paper(name, p, r); ok && !seen[name] {
+		if t, ok := from.options().Table(name, from.plan, r); ok && !seen[name] {
 			seen[name] = true
 			out = append(out, t)
 		}
@@ -29,13 +28,10 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 		return statusRefused
 	}
 	r := press.Evaluate(from.plan)
-	return c.put(d.to, words.RowsFile(d.papers(from.plan, r), from.identity(r), d.separation))
+	return c.put(d.to, words.RowsFile(d.papers(from, r), from.options().Identity(from.plan, r), d.separation))
 }
 
-// identity tells which plan it is where its rows lie alone.
-func (s source) identity(r *press.Result) words.Identity {
-	return draw.SheetOptions{Issue: s.issue, Superseded: s.superseded, Day: today()}.Identity(s.plan, r)
+// options say of which state of a plan paper and rows are.
+func (s source) options() draw.SheetOptions {
+	return draw.SheetOptions{Source: s.bytes, Issue: s.issue, Superseded: s.superseded, Day: words.Today()}
 }
-
-// today is what stands on paper as the day on which a draft was drawn.
-func today() string { return words.Day(time.Now()) }

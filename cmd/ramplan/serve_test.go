@@ -70,9 +70,12 @@ func TestServe(t *testing.T) {
 
 	status, out, errs := command(t, "", "eval", saved)
 	require.Equal(t, 0, status, errs)
-	var r press.Result
+	var r struct {
+		press.Outcome
+		Digest string `json:"plan_digest"`
+	}
 	require.NoError(t, json.Unmarshal([]byte(out), &r))
-	assert.Contains(t, page, r.PlanDigest)
+	assert.Contains(t, page, r.Digest)
 	assert.Equal(t, 116.33, *r.Window.Zone[0], "derived: the example's 115.08 moved by 1.25")
 	for _, x := range []float64{r.Travel.ApproachEnd, *r.Travel.PushStroke, *r.Travel.PushEnd, *r.Window.Zone[0], *r.Window.Zone[1]} {
 		assert.Contains(t, page, ">"+words.Fixed(x, 2)+"<")

@@ -139,10 +139,32 @@ func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (v
 // matchedDigits looks for what was issued with a digest that begins so.
 func matchedDigits(ctx context.Context, a *archive.Archive, digits string) (verdict, error) {
 	issued, err := a.IssuedAs(ctx, digits)
-	if err != nil || len(issued) == 0 {
-		return verdict{said: "no revision in the archive has a digest that begins so, nor is there a file of this name"}, err
+	if err != nil {
+		return verdict{}, err
+	}
+	if len(issued) == 0 {
+		return matchedState(ctx, a, digits)
 	}
 	return issuedAs("the digest of "+revisionsOf(issued), issued...), nil
+}
+
+// matchedState looks for a draft with a digest that begins so: it was never issued.
+func matchedState(ctx context.Context, a *archive.Archive, digits string) (verdict, error) {
+	states, whole, err := a.DraftsAs(ctx, digits)
+	if err != nil {
+		return verdict{}, err
+	}
+	var said []string
+	for _, f := range states {
+		said = append(said, words.DraftState(f.At, f.Stands)+", of "+called(archive.Found{Name: f.Name, Number: f.Number}))
+	}
+	switch {
+	case len(said) > 0:
+		return verdict{said: strings.Join(said, "; and ")}, nil
+	case !whole:
+		return verdict{said: "no revision in the archive, and none of the newest states of its drafts, has a digest that begins so, nor is there a file of this name; older states were not looked at"}, nil
+	}
+	return verdict{said: "no revision and no draft in the archive has a digest that begins so, nor is there a file of this name"}, nil
 }
 
 // revisionsOf names revisions of one digest.

@@ -32,11 +32,11 @@ func TestVerify(t *testing.T) {
 		if d == other {
 			reason = "Another one"
 		}
-		_, err = a.Issue(ctx, 1, 1, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
+		_, err = a.Issue(ctx, 1, archive.At(1), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: reason})
 		require.NoError(t, err)
 		draft := plan.Draft()
 		draft.Set("station.nest", "141")
-		_, err = a.Save(ctx, 1, 1, draft, "")
+		_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 		require.NoError(t, err)
 		require.NoError(t, a.Close())
 	}
@@ -96,7 +96,7 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
 	require.NoError(t, err)
 	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
-	_, err = a.Issue(ctx, 1, 1, signed)
+	_, err = a.Issue(ctx, 1, archive.At(1), signed)
 	require.NoError(t, err)
 	sheet := filepath.Join(folder, "a.pdf")
 	status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-revision", "A", "-o", sheet)
@@ -114,10 +114,10 @@ func TestVerifySaysSuperseded(t *testing.T) {
 
 	draft := plan.Draft()
 	draft.Set("station.nest", "141")
-	_, err = a.Save(ctx, 1, 1, draft, "")
+	_, err = a.Save(ctx, 1, archive.At(1), draft, "")
 	require.NoError(t, err)
 	signed.Reason = "Nest set anew"
-	newer, err := a.Issue(ctx, 1, 2, signed)
+	newer, err := a.Issue(ctx, 1, archive.At(2), signed)
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	for name, args := range map[string][]string{"a sheet": {sheet}, "a plan": {examplePlan}, "a digest": strings.Fields(typed)} {
@@ -134,11 +134,35 @@ func TestVerifySaysSuperseded(t *testing.T) {
 	assert.Contains(t, out, "the digest of revision B of WS-210")
 	status, out, _ = command(t, "", "verify", "-data", dir, "0123 4567 89ab")
 	assert.Equal(t, 1, status)
-	assert.Contains(t, out, "no revision in the archive has a digest that begins so")
+	assert.Contains(t, out, "no revision and no draft in the archive has a digest that begins so")
 	status, _, errs = command(t, "", "verify", "-data", dir, sheet, sheet)
 	assert.Equal(t, 2, status)
 	assert.Contains(t, errs, "the name of one sheet")
 	status, _, errs = command(t, "", "verify", "-data", dir, "0123456789")
 	assert.Equal(t, 2, status, "ten digits are too few: it is a file that is not there")
 	assert.Contains(t, errs, "0123456789")
+}
+
+// TestVerifyFindsADraft: the digest of a printed draft leads to the state that it was
+// printed from, also where the draft was changed since.
+func TestVerifyFindsADraft(t *testing.T) {
+	ctx, dir := context.Background(), t.TempDir()
+	data, err := os.ReadFile(examplePlan)
+	require.NoError(t, err)
+	plan, faults := press.Decode(data)
+	require.Empty(t, faults)
+	a, err := archive.Open(ctx, dir, archive.Options{First: []*press.Draft{plan.Draft()}})
+	require.NoError(t, err)
+	old := words.ShortDigest(plan.Digest())
+	status, out, _ := command(t, "", "verify", "-data", dir, old)
+	assert.Equal(t, 1, status)
+	assert.Regexp(t, `a draft state of .+, not issued; the draft stands so today, of WS-210\n`, out)
+	draft := plan.Draft()
+	draft.Set("station.nest", "141")
+	_, err = a.Save(ctx, 1, 1, draft, "")
+	require.NoError(t, err)
+	require.NoError(t, a.Close())
+	status, out, _ = command(t, "", "verify", "-data", dir, strings.ToUpper(old))
+	assert.Equal(t, 1, status)
+	assert.Regexp(t, `a draft state of .+, not issued, of WS-210\n`, out)
 }

@@ -227,7 +227,7 @@ func TestIdleLogWaitsForReaders(t *testing.T) {
 	require.NoError(t, err)
 	_, err = getHead(background(), tx, 1)
 	require.NoError(t, err)
-	h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "n"), "")
+	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "n"), "")
 	require.NoError(t, err)
 	began := time.Now()
 	whole, err := a.handles.Load().emptyLog(background())
@@ -239,7 +239,7 @@ func TestIdleLogWaitsForReaders(t *testing.T) {
 		s, err := os.Stat(a.path + "-wal")
 		return err == nil && s.Size() == 0
 	}, 10*time.Second, 50*time.Millisecond)
-	_, err = a.Save(background(), 1, h.Version, with(example(t), "title.notes", "more"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(example(t), "title.notes", "more"), "")
 	require.NoError(t, err)
 }
 
@@ -274,7 +274,7 @@ func TestLinkedArchive(t *testing.T) {
 	require.NoError(t, a.Close())
 	require.NoError(t, os.Symlink(filepath.Join(real, FileName), filepath.Join(dir, FileName)))
 	b := opened(t, dir, Options{})
-	h, err := b.Save(background(), 1, 1, with(example(t), "title.notes", "over the link"), "")
+	h, err := b.Save(background(), 1, At(1), with(example(t), "title.notes", "over the link"), "")
 	require.NoError(t, err)
 	lock, err := TakeLock(dir)
 	require.NoError(t, err)

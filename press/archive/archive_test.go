@@ -53,12 +53,12 @@ func TestDraftIsKept(t *testing.T) {
 	require.Equal(t, int64(1), h.Version)
 
 	c.rest(time.Minute)
-	h2, err := a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "not yet"), "")
+	h2, err := a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "not yet"), "")
 	require.NoError(t, err)
 	require.Equal(t, int64(2), h2.Version)
 	require.True(t, h2.CanUndo)
 
-	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "other"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "other"), "")
 	var stale *Stale
 	require.ErrorAs(t, err, &stale)
 	require.Equal(t, "not yet", text(stale.Head, "station.nest"))
@@ -85,23 +85,23 @@ func TestTypingIsOneStateAPause(t *testing.T) {
 	c.rest(time.Minute)
 	for _, typed := range []string{"1", "12", "123"} {
 		var err error
-		h, err = a.Save(background(), 1, h.Version, with(d, "station.nest", typed), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(d, "station.nest", typed), "")
 		require.NoError(t, err)
 		c.rest(Pause / 2)
 	}
 	require.Equal(t, int64(4), h.Version, "each save has a version of its own")
 	require.Equal(t, int64(2), h.State)
 	c.rest(Pause)
-	h, err := a.Save(background(), 1, h.Version, with(d, "station.nest", "1234"), "")
+	h, err := a.Save(background(), 1, At(h.Version), with(d, "station.nest", "1234"), "")
 	require.NoError(t, err)
 	require.Equal(t, int64(3), h.State)
-	h, err = a.Undo(background(), 1, h.Version)
+	h, err = a.Undo(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	require.Equal(t, "123", text(h, "station.nest"))
-	h, err = a.Redo(background(), 1, h.Version)
+	h, err = a.Redo(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	require.Equal(t, "1234", text(h, "station.nest"))
-	h, err = a.Restore(background(), 1, h.Version, 1)
+	h, err = a.Restore(background(), 1, At(h.Version), 1)
 	require.NoError(t, err)
 	require.Empty(t, drafts.Changes(d, h.Draft))
 	states, err := a.History(background(), 1, 0, 10)
@@ -114,32 +114,32 @@ func TestIssue(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
 	h, _ := a.Get(background(), 1)
 	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "first issue"}
-	_, err := a.Issue(background(), 1, h.Version, issue.Signed{})
+	_, err := a.Issue(background(), 1, At(h.Version), issue.Signed{})
 	var refused *issue.Refused
 	require.ErrorAs(t, err, &refused)
 	require.True(t, refused.Problems.Has(issue.PathReason))
-	r, err := a.Issue(background(), 1, h.Version, signed)
+	r, err := a.Issue(background(), 1, At(h.Version), signed)
 	if errors := (*issue.Refused)(nil); err != nil {
 		require.ErrorAs(t, err, &errors)
 		signed.Despite, signed.Second = "trial", "S"
-		r, err = a.Issue(background(), 1, h.Version, signed)
+		r, err = a.Issue(background(), 1, At(h.Version), signed)
 	}
 	require.NoError(t, err)
 	require.Equal(t, "A", r.Letter)
 	c.rest(time.Hour)
-	again, err := a.Issue(background(), 1, h.Version, signed)
+	again, err := a.Issue(background(), 1, At(h.Version), signed)
 	require.NoError(t, err)
 	require.Equal(t, r.At, again.At, "the answer to the first was lost: it is not issued twice")
 	require.Equal(t, "A", again.Letter)
 	other := signed
 	other.Reason = "another reason"
-	_, err = a.Issue(background(), 1, h.Version, other)
+	_, err = a.Issue(background(), 1, At(h.Version), other)
 	require.ErrorAs(t, err, &refused, "one plan is not issued twice")
 	require.Contains(t, refused.Error(), "issued already, as revision A")
 	c.rest(time.Hour)
-	h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "changed"), "")
+	h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "changed"), "")
 	require.NoError(t, err)
-	again, err = a.Issue(background(), 1, h.Version, other)
+	again, err = a.Issue(background(), 1, At(h.Version), other)
 	require.NoError(t, err)
 	require.Equal(t, "B", again.Letter)
 	_, err = a.handles.Load().write.Exec("update revision set reason = 'other'")
@@ -155,17 +155,17 @@ func TestIssue(t *testing.T) {
 func TestOwnChangesMakeNoWindowStale(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: newClock().now})
 	h, _ := a.Get(background(), 1)
-	d, mine, other := h.Draft, In(background(), "w1"), In(background(), "w2")
-	_, err := a.Save(mine, 1, 1, with(d, "station.nest", "1"), "")
+	d, in := h.Draft, func(window string, version int64) Start { return Start{Version: version, Window: window} }
+	_, err := a.Save(background(), 1, in("w1", 1), with(d, "station.nest", "1"), "")
 	require.NoError(t, err)
-	_, err = a.Save(mine, 1, 1, with(d, "station.nest", "2"), "")
+	_, err = a.Save(background(), 1, in("w1", 1), with(d, "station.nest", "2"), "")
 	require.NoError(t, err, "the answer to the first was lost")
-	_, err = a.Save(other, 1, 3, with(d, "station.nest", "3"), "")
+	_, err = a.Save(background(), 1, in("w2", 3), with(d, "station.nest", "3"), "")
 	require.NoError(t, err)
 	var stale *Stale
-	_, err = a.Save(mine, 1, 3, with(d, "station.nest", "4"), "")
+	_, err = a.Save(background(), 1, in("w1", 3), with(d, "station.nest", "4"), "")
 	require.ErrorAs(t, err, &stale, "another window changed it since")
-	_, err = a.Save(other, 1, 2, with(d, "station.nest", "5"), "")
+	_, err = a.Save(background(), 1, in("w2", 2), with(d, "station.nest", "5"), "")
 	require.ErrorAs(t, err, &stale, "another window changed it between")
 }
 
@@ -179,7 +179,7 @@ func TestLastPlanFollowsItsOwnLine(t *testing.T) {
 	save := func(path, typed string) {
 		t.Helper()
 		c.rest(time.Minute)
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, path, typed), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, path, typed), "")
 		require.NoError(t, err)
 	}
 	lasting := func() string {
@@ -192,7 +192,7 @@ func TestLastPlanFollowsItsOwnLine(t *testing.T) {
 	first := lasting()
 	save("station.nest", "141")
 	require.NotEqual(t, first, lasting(), "a sound state is its own")
-	h, err = a.Undo(background(), 1, h.Version)
+	h, err = a.Undo(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	require.Equal(t, first, lasting())
 	save("station.nest", "abc")

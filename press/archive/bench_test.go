@@ -97,7 +97,7 @@ func benchmarkSave(b *testing.B, a *Archive) {
 		b.Fatal(err)
 	}
 	for i := 0; b.Loop(); i++ {
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", fmt.Sprint(i)), DidReplace)
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprint(i)), DidReplace)
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -146,8 +146,8 @@ func BenchmarkHistory(b *testing.B) {
 			b.Fatal(err)
 		}
 		for b.Loop() {
-			if h, err = a.Undo(background(), 1, h.Version); err == nil {
-				h, err = a.Redo(background(), 1, h.Version)
+			if h, err = a.Undo(background(), 1, At(h.Version)); err == nil {
+				h, err = a.Redo(background(), 1, At(h.Version))
 			}
 			if err != nil {
 				b.Fatal(err)

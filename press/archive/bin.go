@@ -9,14 +9,14 @@ import (
 func count(n int) string { return strconv.Itoa(max(n, 0)) }
 
 // Bin moves a plan to the bin; nothing of it is lost.
-func (a *Archive) Bin(ctx context.Context, id ID, from int64) (Head, error) {
+func (a *Archive) Bin(ctx context.Context, id ID, from Start) (Head, error) {
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		return setBinned(ctx, tx, id, a.stamp())
 	})
 }
 
 // Unbin brings a plan back to the shelf.
-func (a *Archive) Unbin(ctx context.Context, id ID, from int64) (Head, error) {
+func (a *Archive) Unbin(ctx context.Context, id ID, from Start) (Head, error) {
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		return setBinned(ctx, tx, id, nil)
 	})

@@ -36,7 +36,7 @@ func typed(t *testing.T, a *Archive, c *clock, values ...string) Head {
 	require.NoError(t, err)
 	for _, v := range values {
 		c.rest(time.Minute)
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", v), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", v), "")
 		require.NoError(t, err)
 	}
 	return h
@@ -45,26 +45,26 @@ func typed(t *testing.T, a *Archive, c *clock, values ...string) Head {
 func TestDamagedHead(t *testing.T) {
 	for name, mend := range map[string]func(*testing.T, *Archive, Head, *Damaged) (Head, error){
 		"restore the good state": func(t *testing.T, a *Archive, _ Head, d *Damaged) (Head, error) {
-			return a.Restore(background(), 1, d.Good.Version, d.State)
+			return a.Restore(background(), 1, At(d.Good.Version), d.State)
 		},
 		"undo": func(t *testing.T, a *Archive, h Head, _ *Damaged) (Head, error) {
-			return a.Undo(background(), 1, h.Version)
+			return a.Undo(background(), 1, At(h.Version))
 		},
 		"save what a window still holds": func(t *testing.T, a *Archive, h Head, _ *Damaged) (Head, error) {
-			return a.Save(background(), 1, h.Version, h.Draft, "")
+			return a.Save(background(), 1, At(h.Version), h.Draft, "")
 		},
 		"save one entry": func(t *testing.T, a *Archive, h Head, _ *Damaged) (Head, error) {
-			return a.Save(background(), 1, h.Version, &press.Draft{Entries: []press.Entry{{Path: "station.nest", Text: "2"}}}, "")
+			return a.Save(background(), 1, At(h.Version), &press.Draft{Entries: []press.Entry{{Path: "station.nest", Text: "2"}}}, "")
 		},
 		"save nothing": func(t *testing.T, a *Archive, h Head, _ *Damaged) (Head, error) {
-			return a.Save(background(), 1, h.Version, &press.Draft{}, "")
+			return a.Save(background(), 1, At(h.Version), &press.Draft{}, "")
 		},
 		"bin and unbin, then restore": func(t *testing.T, a *Archive, h Head, _ *Damaged) (Head, error) {
-			h, err := a.Bin(background(), 1, h.Version)
+			h, err := a.Bin(background(), 1, At(h.Version))
 			require.NoError(t, err)
-			h, err = a.Unbin(background(), 1, h.Version)
+			h, err = a.Unbin(background(), 1, At(h.Version))
 			require.NoError(t, err)
-			return a.Restore(background(), 1, h.Version, 1)
+			return a.Restore(background(), 1, At(h.Version), 1)
 		},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -80,7 +80,7 @@ func TestDamagedHead(t *testing.T) {
 			assert.Equal(t, int64(3), d.State)
 			assert.Equal(t, "2", text(*d.Good, "station.nest"))
 			assert.Equal(t, h.Version, d.Good.Version)
-			_, err = a.Issue(background(), 1, h.Version, issue.Signed{})
+			_, err = a.Issue(background(), 1, At(h.Version), issue.Signed{})
 			require.ErrorAs(t, err, &d, "what is damaged is not issued")
 
 			h, err = mend(t, a, h, d)
@@ -157,9 +157,9 @@ func TestDamagedIsToldWhereItIsRead(t *testing.T) {
 	_, err := a.State(background(), 1, 2)
 	require.ErrorAs(t, err, &d)
 	assert.Equal(t, int64(3), d.State)
-	_, err = a.Restore(background(), 1, 3, 2)
+	_, err = a.Restore(background(), 1, At(3), 2)
 	require.ErrorAs(t, err, &d)
-	_, err = a.Undo(background(), 1, 3)
+	_, err = a.Undo(background(), 1, At(3))
 	require.ErrorAs(t, err, &d, "undo does not lead to what is damaged")
 	require.NotNil(t, d.Good)
 	_, err = a.Revision(background(), 1, "A")

@@ -34,7 +34,7 @@ func TestFullDisk(t *testing.T) {
 	saved := h
 	for i := range 30 { // each state needs about 200 kB
 		c.rest(time.Minute)
-		if h, err = a.Save(background(), 1, saved.Version, with(with(saved.Draft, "title.notes", big), "title.owner", string(rune('a'+i))), ""); err != nil {
+		if h, err = a.Save(background(), 1, At(saved.Version), with(with(saved.Draft, "title.notes", big), "title.owner", string(rune('a'+i))), ""); err != nil {
 			break
 		}
 		saved = h
@@ -53,7 +53,7 @@ func TestFullDisk(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, saved.Digest, got.Digest, "the last acknowledged state stands")
 	require.NoError(t, syscall.Mount("none", dir, "tmpfs", syscall.MS_REMOUNT, "size=20m"))
-	h, err = a.Save(background(), 1, saved.Version, with(saved.Draft, "title.owner", "room again"), "")
+	h, err = a.Save(background(), 1, At(saved.Version), with(saved.Draft, "title.owner", "room again"), "")
 	require.NoError(t, err)
 	assert.Equal(t, "room again", text(h, "title.owner"))
 	report, err := a.Check(background())

@@ -80,7 +80,7 @@ func TestTroubleIsToldAndPasses(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			a := opened(t, filepath.Join(t.TempDir(), "data"), Options{First: []*press.Draft{example(t)}})
-			h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "before"), "")
+			h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "before"), "")
 			require.NoError(t, err)
 			c.begin(t, a)
 			troubled(t, a, h, c.want)
@@ -93,12 +93,12 @@ func TestTroubleIsToldAndPasses(t *testing.T) {
 // troubled saves in vain.
 func troubled(t *testing.T, a *Archive, h Head, want string) {
 	t.Helper()
-	_, err := a.Save(background(), 1, h.Version, with(h.Draft, "title.owner", big), "")
+	_, err := a.Save(background(), 1, At(h.Version), with(h.Draft, "title.owner", big), "")
 	var failure *Failure
 	require.ErrorAs(t, err, &failure)
 	assert.Contains(t, failure.Text, want)
 	assert.True(t, strings.HasSuffix(failure.Text, "."), "a sentence: %s", failure.Text)
-	_, err = a.Save(background(), 1, h.Version, h.Draft, "")
+	_, err = a.Save(background(), 1, At(h.Version), h.Draft, "")
 	if want != "read-only" && !strings.Contains(want, "full") {
 		require.ErrorAs(t, err, &failure, "also what stands already is not said to be safe")
 	}
@@ -113,7 +113,7 @@ func passed(t *testing.T, a *Archive, h Head) {
 	require.NoError(t, err)
 	assert.Equal(t, h.Digest, got.Digest, "what was acknowledged before is there")
 	assert.Equal(t, h.Version, got.Version)
-	saved, err := a.Save(background(), 1, h.Version, with(h.Draft, "title.owner", big), "")
+	saved, err := a.Save(background(), 1, At(h.Version), with(h.Draft, "title.owner", big), "")
 	require.NoError(t, err)
 	report, err := a.Check(background())
 	require.NoError(t, err)
@@ -146,13 +146,13 @@ func TestLockedFile(t *testing.T) {
 	troubled1(t, a, h, "Another program holds the archive")
 	_, err = other.Exec("rollback")
 	require.NoError(t, err)
-	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "n"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "n"), "")
 	require.NoError(t, err)
 }
 
 func troubled1(t *testing.T, a *Archive, h Head, want string) {
 	t.Helper()
-	_, err := a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "n"), "")
+	_, err := a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "n"), "")
 	var failure *Failure
 	require.ErrorAs(t, err, &failure)
 	assert.Contains(t, failure.Text, want)
@@ -164,7 +164,7 @@ func TestRemovedLogIsRescued(t *testing.T) {
 	dir := t.TempDir()
 	clock := newClock()
 	a := opened(t, dir, Options{First: []*press.Draft{example(t)}, Now: clock.now})
-	h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "only in the log"), "")
+	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "only in the log"), "")
 	require.NoError(t, err)
 	for _, name := range []string{"-wal", "-shm"} {
 		require.NoError(t, os.Remove(a.path+name))
@@ -173,7 +173,7 @@ func TestRemovedLogIsRescued(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, h.Digest, got.Digest)
 	clock.rest(time.Minute)
-	h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "after it"), "")
+	h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "after it"), "")
 	require.NoError(t, err)
 
 	// Another process sees both, though this one never closed the file.
@@ -217,7 +217,7 @@ func TestOpenSaysWhatIsWrong(t *testing.T) {
 func TestDraftTooLargeToKeep(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}})
 	huge := with(example(t), "title.notes", strings.Repeat("x", press.MaxBytes))
-	_, err := a.Save(background(), 1, 1, huge, "")
+	_, err := a.Save(background(), 1, At(1), huge, "")
 	var problems press.Problems
 	require.ErrorAs(t, err, &problems)
 	_, err = a.Create(background(), huge, DidMake)

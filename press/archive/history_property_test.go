@@ -91,7 +91,7 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 			if changed != 1 {
 				s.typedIn = ""
 			}
-			got, err := a.Save(background(), id, from, draftOf(&s), "")
+			got, err := a.Save(background(), id, At(from), draftOf(&s), "")
 			return got, s, err
 		}
 		same := func(s paperState) bool { return s.nest == paper.state().nest && s.owner == paper.state().owner }
@@ -117,18 +117,18 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 				require.Equal(t, paper.state().nest, text(stale.Head, "station.nest"))
 			},
 			"undo": func(t *rapid.T) {
-				_, err := a.Undo(background(), id, paper.version)
+				_, err := a.Undo(background(), id, At(paper.version))
 				require.NoError(t, err)
 				paper.move(&paper.past, &paper.future)
 			},
 			"redo": func(t *rapid.T) {
-				_, err := a.Redo(background(), id, paper.version)
+				_, err := a.Redo(background(), id, At(paper.version))
 				require.NoError(t, err)
 				paper.move(&paper.future, &paper.past)
 			},
 			"restore": func(t *rapid.T) {
 				n := rapid.IntRange(1, len(paper.states)).Draw(t, "state")
-				_, err := a.Restore(background(), id, paper.version, int64(n))
+				_, err := a.Restore(background(), id, At(paper.version), int64(n))
 				require.NoError(t, err)
 				if n != paper.now {
 					s := paper.states[n-1]
@@ -138,11 +138,11 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 			},
 			"stale step": func(t *rapid.T) {
 				var stale *Stale
-				_, err := a.Undo(background(), id, paper.version-1)
+				_, err := a.Undo(background(), id, At(paper.version-1))
 				require.ErrorAs(t, err, &stale)
-				_, err = a.Redo(background(), id, paper.version+1)
+				_, err = a.Redo(background(), id, At(paper.version+1))
 				require.ErrorAs(t, err, &stale)
-				_, err = a.Restore(background(), id, 0, 1)
+				_, err = a.Restore(background(), id, At(0), 1)
 				require.ErrorAs(t, err, &stale)
 			},
 			"rest": func(t *rapid.T) {

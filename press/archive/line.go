@@ -13,7 +13,7 @@ func stateName(n int64) string { return "state " + strconv.FormatInt(n, 10) }
 
 // Undo goes back to the state before the one that stands. Without one it changes
 // nothing.
-func (a *Archive) Undo(ctx context.Context, id ID, from int64) (Head, error) {
+func (a *Archive) Undo(ctx context.Context, id ID, from Start) (Head, error) {
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		var prev sql.NullInt64
 		if err := tx.QueryRowContext(ctx, "select prev from state where plan = $1 and n = $2", id, h.State).Scan(&prev); err != nil {
@@ -31,7 +31,7 @@ func (a *Archive) Undo(ctx context.Context, id ID, from int64) (Head, error) {
 }
 
 // Redo takes the last undoing back. Without one it changes nothing.
-func (a *Archive) Redo(ctx context.Context, id ID, from int64) (Head, error) {
+func (a *Archive) Redo(ctx context.Context, id ID, from Start) (Head, error) {
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		var next sql.NullInt64
 		if err := tx.QueryRowContext(ctx, "select next from state where plan = $1 and n = $2", id, h.State).Scan(&next); err != nil {
@@ -54,7 +54,7 @@ func (a *Archive) goTo(ctx context.Context, tx *sql.Tx, h *Head, n int64) error 
 
 // Restore makes a copy of an earlier state the one that stands; undo leads back
 // from it.
-func (a *Archive) Restore(ctx context.Context, id ID, from, n int64) (Head, error) {
+func (a *Archive) Restore(ctx context.Context, id ID, from Start, n int64) (Head, error) {
 	return a.step(ctx, id, from, func(ctx context.Context, tx *sql.Tx, h *Head) error {
 		s, err := getState(ctx, tx, id, n)
 		if err != nil {

@@ -22,7 +22,7 @@ func issueNext(t *testing.T, a *Archive, id ID, reason string) issue.Revision {
 	t.Helper()
 	h, err := a.Get(background(), id)
 	require.NoError(t, err)
-	r, err := a.Issue(background(), id, h.Version, issue.Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
+	r, err := a.Issue(background(), id, At(h.Version), issue.Signed{Prepared: "P. Rill", Checked: "C. Vane", Approved: "A. Mast", Reason: reason, Despite: "for the trial run", Second: "S. Gust"})
 	require.NoError(t, err)
 	return r
 }
@@ -34,11 +34,11 @@ func fullShelf(t *testing.T) *Archive {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}, Now: c.now})
 	issueNext(t, a, 1, "first issue")
 	c.rest(time.Hour)
-	h, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "näher am\n„Nest“"), "")
+	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "näher am\n„Nest“"), "")
 	require.NoError(t, err)
 	issueNext(t, a, 1, "notes")
 	c.rest(time.Hour)
-	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "half ty"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "half ty"), "")
 	require.NoError(t, err)
 	_, err = a.Create(background(), example(t), DidCopy) // the same name again
 	require.NoError(t, err)
@@ -48,7 +48,7 @@ func fullShelf(t *testing.T) *Archive {
 	require.NoError(t, err)
 	gone, err := a.Create(background(), example(t), DidCopy)
 	require.NoError(t, err)
-	_, err = a.Bin(background(), gone.ID, gone.Version)
+	_, err = a.Bin(background(), gone.ID, At(gone.Version))
 	require.NoError(t, err)
 	_, err = a.CreateRam(background(), bigRam(t))
 	require.NoError(t, err)

@@ -31,6 +31,8 @@ type Archive struct {
 	handles   atomic.Pointer[handles]
 	made      bool
 	idle      idle
+
+	planDigests sync.Map // by the digest of a stored draft, that of the plan which it makes
 }
 
 // Options of opening.

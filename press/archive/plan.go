@@ -32,6 +32,7 @@ type Head struct {
 
 	window string // that made the last changes
 	since  int64  // version that stood before the first of them
+	sender string // the window that sends the change under way
 
 	damaged *Damaged // the stored document is, and Draft is empty
 }
@@ -179,7 +180,7 @@ func readBody(id ID, what, sum string, body []byte) (*press.Draft, error) {
 // Save makes the draft the working draft of a plan, if the version that it
 // started from still stands; else it gives [*Stale] and changes nothing. A draft
 // that is the one that stands changes nothing either.
-func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, did string) (Head, error) {
+func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, did string) (Head, error) {
 	body, d, err := encode(d)
 	if err != nil {
 		return Head{}, err
@@ -209,16 +210,17 @@ func (a *Archive) Save(ctx context.Context, id ID, from int64, d *press.Draft, d
 
 // step does one change of a plan that started from a version, and gives what
 // stands after it. Drafts that are known need not be read again.
-func (a *Archive) step(ctx context.Context, id ID, from int64, do func(context.Context, *sql.Tx, *Head) error, known ...Head) (Head, error) {
+func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.Context, *sql.Tx, *Head) error, known ...Head) (Head, error) {
 	var h Head
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
 		var err error
 		if h, err = anyHead(ctx, tx, id, known...); err != nil {
 			return err
 		}
-		if from != h.Version && !h.own(windowOf(ctx), from) {
-			return &Stale{From: from, Head: h}
+		if h.stale(from) {
+			return &Stale{From: from.Version, Head: h}
 		}
+		h.sender = from.Window
 		if err := do(ctx, tx, &h); err != nil {
 			return err
 		}
@@ -275,7 +277,7 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 // A sound plan is never replaced by what is none: it is the last that there was.
 // Nor is what another window typed: what both started from stays known.
 func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string, valid bool) (bool, error) {
-	if h.damaged != nil || h.window != windowOf(ctx) || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
+	if h.damaged != nil || h.window != h.sender || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
 		return false, nil
 	}
 	var last string
@@ -295,7 +297,7 @@ func (a *Archive) moveHead(ctx context.Context, tx *sql.Tx, h *Head, n int64, d 
 	l := drafts.LabelsOf(d)
 	const query = `update plan set version = version + 1, head = $1, name = $2, number = $3, changed = $4,
 		since = case when window = $5 and window <> '' then since else version end, window = $5 where id = $6`
-	if _, err := tx.ExecContext(ctx, query, n, l.Name, l.Number, now, windowOf(ctx), h.ID); err != nil {
+	if _, err := tx.ExecContext(ctx, query, n, l.Name, l.Number, now, h.sender, h.ID); err != nil {
 		return err
 	}
 	if h.damaged == nil && l == drafts.LabelsOf(h.Draft) {

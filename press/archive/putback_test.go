@@ -36,7 +36,7 @@ func TestPutBackKeepsWhatStood(t *testing.T) {
 	backup := filepath.Join(t.TempDir(), "backup.db")
 	_, err := Backup(background(), a.dir, backup)
 	require.NoError(t, err)
-	later, err := a.Save(background(), 1, 1, with(example(t), "title.notes", "in the log only"), "")
+	later, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "in the log only"), "")
 	require.NoError(t, err)
 	dir := t.TempDir()
 	for _, log := range []string{"", "-wal"} {
@@ -140,7 +140,7 @@ func TestSwappedWhileInUse(t *testing.T) {
 				var stale *Stale
 				h, err := a.Get(background(), 1)
 				if err == nil {
-					_, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", time.Now().String()), "")
+					_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", time.Now().String()), "")
 				}
 				if err != nil && !errors.As(err, &failure) && !errors.As(err, &stale) {
 					assert.NoError(t, err)
@@ -164,7 +164,7 @@ func TestSwappedWhileInUse(t *testing.T) {
 	using.Wait()
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
-	h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "at last"), "")
+	h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "at last"), "")
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	b := opened(t, a.dir, Options{})

@@ -14,7 +14,7 @@ import (
 // Issue makes the working draft of a plan its next revision, if the version
 // named still stands; what may be issued, and what asking again gives, is the rule of
 // [issue.Case], which refuses with [issue.Refused].
-func (a *Archive) Issue(ctx context.Context, id ID, from int64, s issue.Signed) (issue.Revision, error) {
+func (a *Archive) Issue(ctx context.Context, id ID, from Start, s issue.Signed) (issue.Revision, error) {
 	// What takes its time is done before anybody has to wait: on the state that stands,
 	// and again in the rare case that it is another one by then.
 	of, ready := a.ready(ctx, id, s)

@@ -24,10 +24,10 @@ func TestChangeThatDoesNotConcernTheDrill(t *testing.T) {
 	give := func(path, text, drill string) (issue.Revision, error) {
 		h, err := a.Get(background(), 1)
 		require.NoError(t, err)
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, path, text), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, path, text), "")
 		require.NoError(t, err)
 		c.rest(time.Hour)
-		return a.Issue(background(), 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "a change", Despite: "trial", Second: "S", Drill: drill})
+		return a.Issue(background(), 1, At(h.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "V", Reason: "a change", Despite: "trial", Second: "S", Drill: drill})
 	}
 	for i, drill := range []string{issue.DrillSame, issue.DrillSame, issue.DrillAgain, issue.DrillSame, ""} {
 		r, err := give("title.notes", strings.Repeat("x", i+1), drill)

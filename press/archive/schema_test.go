@@ -51,7 +51,7 @@ func TestFirstSchemaIsBroughtForward(t *testing.T) {
 	assert.Equal(t, "139.9", text(h, "station.nest"), "140 was typed and undone")
 	assert.Equal(t, "A", h.Revision)
 	assert.True(t, h.CanUndo && h.CanRedo)
-	h, err = a.Redo(background(), 1, h.Version)
+	h, err = a.Redo(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	assert.Equal(t, "140", text(h, "station.nest"))
 	r, err := a.Revision(background(), 1, "A")
@@ -85,7 +85,7 @@ func TestLookBringsForwardUnlessServed(t *testing.T) {
 	require.NoError(t, err)
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
-	_, err = a.Save(background(), 1, h.Version, with(h.Draft, "station.nest", "1"), "")
+	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "1"), "")
 	require.ErrorContains(t, err, "to look at only")
 	require.NoError(t, a.Close())
 }
@@ -122,7 +122,7 @@ func TestDatabaseKeepsRevisions(t *testing.T) {
 	}
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
-	_, err = a.Bin(background(), 1, h.Version)
+	_, err = a.Bin(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	n, err := a.EmptyBin(background())
 	require.NoError(t, err)

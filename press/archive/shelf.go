@@ -3,6 +3,7 @@ package archive
 import (
 	"context"
 	"database/sql"
+	"strconv"
 	"strings"
 	"time"
 
@@ -43,6 +44,7 @@ const (
 type Query struct {
 	Text   string // words or beginnings of words, all of which are found; or the digits of an issued digest
 	Order  string // ByChange when empty
+	Also   []ID   // plans that are taken besides those that the text finds
 	Binned bool   // the bin in place of the shelf
 	Offset int
 	Limit  int
@@ -87,6 +89,9 @@ func (q *Query) wanted() (string, []any) {
 		return where, nil
 	}
 	where += " and (p.id in (select rowid from find where find match $1)"
+	for _, id := range q.Also {
+		where += " or p.id = " + strconv.FormatInt(int64(id), 10)
+	}
 	if digits, ok := drafts.TypedDigest(q.Text); ok {
 		return where + " or p.id in (select plan from revision where " + hasDigits + "))", []any{match, drafts.DigestName + digits}
 	}

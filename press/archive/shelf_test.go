@@ -40,7 +40,7 @@ func shelfOf(t *testing.T) (*Archive, *clock) {
 		require.NoError(t, err)
 		c.rest(time.Hour)
 	}
-	_, err := a.Bin(background(), 6, 1)
+	_, err := a.Bin(background(), 6, At(1))
 	require.NoError(t, err)
 	return a, c
 }
@@ -101,7 +101,7 @@ func TestShelfFollowsTheDraft(t *testing.T) {
 	a, c := shelfOf(t)
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
-	h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.name", "rain gauge"), "")
+	h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.name", "rain gauge"), "")
 	require.NoError(t, err)
 	found := func(text string) []ID {
 		t.Helper()
@@ -118,7 +118,7 @@ func TestShelfFollowsTheDraft(t *testing.T) {
 	assert.True(t, c.at.Equal(all[0].Changed))
 
 	require.NoError(t, a.KeepCard(background(), 1, Card{Of: h.Digest, Strip: "<svg/>", Blockers: 1, Cautions: 2, Notes: 3, Faults: 4}))
-	_, err = a.Undo(background(), 1, h.Version)
+	_, err = a.Undo(background(), 1, At(h.Version))
 	require.NoError(t, err)
 	assert.Equal(t, []ID{1}, found("vane"))
 	all, _, err = a.List(background(), Query{Limit: 1})
@@ -135,13 +135,13 @@ func TestBin(t *testing.T) {
 	h, err := a.Get(background(), 6)
 	require.NoError(t, err)
 	assert.True(t, h.Binned)
-	same, err := a.Bin(background(), 6, h.Version)
+	same, err := a.Bin(background(), 6, At(h.Version))
 	require.NoError(t, err)
 	assert.Equal(t, h.Version, same.Version, "it is there already")
-	_, err = a.Unbin(background(), 6, h.Version-1)
+	_, err = a.Unbin(background(), 6, At(h.Version-1))
 	var stale *Stale
 	require.ErrorAs(t, err, &stale)
-	h, err = a.Unbin(background(), 6, h.Version)
+	h, err = a.Unbin(background(), 6, At(h.Version))
 	require.NoError(t, err)
 	assert.False(t, h.Binned)
 	n, err := a.EmptyBin(background())
@@ -150,13 +150,13 @@ func TestBin(t *testing.T) {
 	for _, id := range []ID{1, 6} {
 		h, err := a.Get(background(), id)
 		require.NoError(t, err)
-		_, err = a.Bin(background(), id, h.Version)
+		_, err = a.Bin(background(), id, At(h.Version))
 		require.NoError(t, err)
 	}
 	n, err = a.EmptyBin(background())
 	require.NoError(t, err)
 	assert.Equal(t, 2, n)
-	_, err = a.Save(background(), 6, h.Version, entries("title.name", "x"), "")
+	_, err = a.Save(background(), 6, At(h.Version), entries("title.name", "x"), "")
 	require.ErrorIs(t, err, ErrNotFound)
 	h, err = a.Create(background(), entries("title.name", "next"), DidMake)
 	require.NoError(t, err)
@@ -170,13 +170,13 @@ func TestNothingOfWhatIsNotThere(t *testing.T) {
 	a, _ := shelfOf(t)
 	for name, do := range map[string]func() error{
 		"get":      func() error { _, err := a.Get(background(), 99); return err },
-		"save":     func() error { _, err := a.Save(background(), 99, 1, entries(), ""); return err },
-		"undo":     func() error { _, err := a.Undo(background(), 99, 1); return err },
+		"save":     func() error { _, err := a.Save(background(), 99, At(1), entries(), ""); return err },
+		"undo":     func() error { _, err := a.Undo(background(), 99, At(1)); return err },
 		"state":    func() error { _, err := a.State(background(), 1, 99); return err },
-		"restore":  func() error { _, err := a.Restore(background(), 1, 1, 99); return err },
+		"restore":  func() error { _, err := a.Restore(background(), 1, At(1), 99); return err },
 		"revision": func() error { _, err := a.Revision(background(), 1, "A"); return err },
-		"issue":    func() error { _, err := a.Issue(background(), 99, 1, issue.Signed{}); return err },
-		"bin":      func() error { _, err := a.Bin(background(), 99, 1); return err },
+		"issue":    func() error { _, err := a.Issue(background(), 99, At(1), issue.Signed{}); return err },
+		"bin":      func() error { _, err := a.Bin(background(), 99, At(1)); return err },
 		"ram":      func() error { _, err := a.Ram(background(), 99); return err },
 		"save ram": func() error {
 			_, err := a.SaveRam(background(), 99, 1, drafts.Ram{Told: drafts.Told{Name: "r"}})

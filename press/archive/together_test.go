@@ -38,7 +38,7 @@ func TestTwoWritersAndReaders(t *testing.T) {
 			for i := 0; i < each && err == nil; i++ {
 				for {
 					notes, _ := h.Draft.Get("title.notes")
-					h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", fmt.Sprintf("%s w%d-%d", notes, w, i)), DidReplace)
+					h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprintf("%s w%d-%d", notes, w, i)), DidReplace)
 					if late := (*Stale)(nil); errors.As(err, &late) {
 						stale.Add(1)
 						h = late.Head

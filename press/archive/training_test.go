@@ -169,7 +169,7 @@ func TestTrainingOutlivesItsPlan(t *testing.T) {
 	require.NoError(t, err)
 	_, err = a.KeepTraining(background(), sat("1", "Ada", h.ID, "d", true))
 	require.NoError(t, err)
-	_, err = a.Bin(background(), h.ID, h.Version)
+	_, err = a.Bin(background(), h.ID, At(h.Version))
 	require.NoError(t, err)
 	_, err = a.EmptyBin(background())
 	require.NoError(t, err)

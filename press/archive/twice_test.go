@@ -21,7 +21,7 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 	h, err := a.Get(background(), 1)
 	require.NoError(t, err)
 	for round := range rounds {
-		h, err = a.Save(background(), 1, h.Version, with(h.Draft, "title.notes", "round "+strconv.Itoa(round)), "")
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", "round "+strconv.Itoa(round)), "")
 		require.NoError(t, err)
 		letters, errs := make([]string, windows), make([]error, windows)
 		begin := make(chan struct{})
@@ -30,7 +30,7 @@ func TestIssuedOnceWhoeverAsks(t *testing.T) {
 			asking.Go(func() {
 				<-begin
 				var r issue.Revision
-				r, errs[w] = a.Issue(In(background(), "w"+strconv.Itoa(w)), 1, h.Version, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
+				r, errs[w] = a.Issue(background(), 1, Start{Version: h.Version, Window: "w" + strconv.Itoa(w)}, issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "window " + strconv.Itoa(w)})
 				letters[w] = r.Letter
 			})
 		}

@@ -17,12 +17,12 @@ import (
 func TestSearchForADigest(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t), with(example(t), "title.name", "decade facade 11")}})
 	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "first"}
-	first, err := a.Issue(background(), 1, 1, signed)
+	first, err := a.Issue(background(), 1, At(1), signed)
 	require.NoError(t, err)
-	_, err = a.Save(background(), 1, 1, with(example(t), "station.nest", "141"), "")
+	_, err = a.Save(background(), 1, At(1), with(example(t), "station.nest", "141"), "")
 	require.NoError(t, err)
 	signed.Reason = "second"
-	second, err := a.Issue(background(), 1, 2, signed)
+	second, err := a.Issue(background(), 1, At(2), signed)
 	require.NoError(t, err)
 	for _, r := range []issue.Revision{first, second} {
 		digits := strings.TrimPrefix(r.PlanDigest, drafts.DigestName)[:12]

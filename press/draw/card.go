@@ -8,15 +8,6 @@ import (
 	"ramplan/press/words"
 )
 
-// CardIssue says which state of a plan a card is of, and what the plan's own
-// reaction list puts in place of the usual first checks.
-type CardIssue struct {
-	Revision string                // empty: a draft
-	Date     string                // of issue; of a draft, the day on which it is drawn
-	Old      string                // by which revision it is superseded, as [words.SupersededBy] says it; empty where it is the last
-	Checks   map[words.Pair]string // in few words; nil: the usual ones
-}
-
 // A4 upright, px.
 const (
 	cardWidth  = 210 * pxPerMM
@@ -35,21 +26,19 @@ const (
 
 // NewCard makes the card of a draft; its size is that of the paper.
 func NewCard(p *press.Plan, r *press.Result, o Options) *Picture {
-	return NewCardOf(p, r, CardIssue{}, o)
+	return NewCardOf(p, r, words.IdentityOf(p, r, "", ""), o)
 }
 
 // NewCardOf makes the reference card for the wall at the station: one upright A4
 // page in black and white with the four lamp pairs, the limit samples, what is
-// not seen, and the cautions.
-func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Picture {
-	if issue.Checks == nil {
-		issue.Checks = ownChecks(p, r)
-	}
+// not seen, and the cautions. The identity says of which state of the plan it is.
+func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *Picture {
+	own := ownChecks(p, r)
 	return paged(cardHeight, func(height float64) *Picture {
 		var c *card
 		for step := 0.0; ; step++ {
 			mm := cardCapitalsMost - 0.2*step
-			c = layCard(p, r, issue, mm, 0)
+			c = layCard(p, r, id, own, mm, 0)
 			c.bottom = height - cardMargin
 			if c.end <= c.bottom-cardFoot && c.named() || mm <= cardCapitalsLeast {
 				break
@@ -58,7 +47,7 @@ func NewCardOf(p *press.Plan, r *press.Result, issue CardIssue, o Options) *Pict
 		// What is left of the page goes between the rows.
 		if rows := len(c.pairs) + len(c.lists); c.end < c.bottom-cardFoot {
 			free := min((c.bottom-cardFoot-c.end)/float64(rows), c.size)
-			c = layCard(p, r, issue, c.size/capital(1), free)
+			c = layCard(p, r, id, own, c.size/capital(1), free)
 			c.bottom = height - cardMargin
 		}
 		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
@@ -113,10 +102,8 @@ type cardList struct {
 
 // layCard lays out a card with capitals of a height in mm, and each row higher by
 // what is free.
-func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) *card {
-	c := &card{size: capital(mm), name: p.Title.Name, draft: issue.Revision == "", broken: r.Blocked(), old: issue.Old != ""}
-	id := words.IdentityOf(p, r, issue.Revision, issue.Date)
-	id.Superseded = issue.Old
+func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pair]string, mm, free float64) *card {
+	c := &card{size: capital(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
 	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
 	if c.draft || c.broken || c.old {
@@ -128,8 +115,8 @@ func layCard(p *press.Plan, r *press.Result, issue CardIssue, mm, free float64) 
 	room := cardWidth - cardMargin - left
 	for _, t := range words.PairTexts(p, r) {
 		check := words.CardCheck(t)
-		if own, ok := issue.Checks[t.Pair]; ok {
-			check = own
+		if x, ok := own[t.Pair]; ok {
+			check = x
 		}
 		plain := style{black, c.size, false}
 		q := cardPair{text: t, top: y, body: []block{

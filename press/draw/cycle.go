@@ -34,9 +34,9 @@ type cycleModel struct {
 	phases      []phase
 	watch       *float64 // s, when a missing arrival means something
 	reads       []reading
-	end         float64 // s, when the ram is home again
-	handling    float64 // s, after that
-	low, high   float64 // mm
+	end         float64          // s, when the ram is home again
+	handling    words.CyclePhase // after that
+	low, high   float64          // mm
 }
 
 // signalLane is one signal over the time of one cycle.
@@ -48,8 +48,8 @@ type signalLane struct {
 
 // phase is a stretch of the cycle with the part.
 type phase struct {
-	name     string
-	from, to float64 // s
+	name, lasts string
+	from, to    float64 // s
 }
 
 // reading is a time at which the two signals are read.
@@ -60,16 +60,17 @@ type reading struct {
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	c := &r.Cycle
-	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, handling: c.Handling}
+	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime}
 	now := 0.0
-	for _, s := range []struct {
-		name string
-		time float64
-	}{{"approach", c.Approach}, {"press", c.Press}, {"settle", c.Settle}, {"confirm", c.Confirm}, {"hold", c.Hold}, {"retract", c.Retract}} {
-		if s.time > 0 {
-			m.phases = append(m.phases, phase{s.name, now, now + s.time})
+	for _, x := range words.CyclePhases(c) {
+		if x.Name == "handling" {
+			m.handling = x
+			continue
 		}
-		now += math.Max(s.time, 0)
+		if x.Seconds > 0 {
+			m.phases = append(m.phases, phase{x.Name, x.Text(), now, now + x.Seconds})
+		}
+		now += math.Max(x.Seconds, 0)
 	}
 	m.end = now
 	m.low, m.high = p.Station.Home, p.Station.Home
@@ -80,31 +81,30 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 		}
 	}
 	if r.Verdict != nil {
-		m.signals(r)
+		m.signals(r, t)
 	}
 	m.readings(r)
 	m.desc = m.describe(r)
 	return m
 }
 
-// signals finds when each signal is on: arrival from where the ram comes to rest
-// on a part until it moves back, the zone while the ram is inside.
-func (m *cycleModel) signals(r *press.Result) {
+// signals finds when each signal is on: arrival from when the set force stands on a
+// part until the ram moves back, the zone while the ram is inside.
+func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 	z := *r.Window.Zone
 	for _, s := range []struct {
 		row, note string
 		moments   []press.Moment
+		stages    []press.Stage
 		dashed    bool
-	}{{press.RowNominal, "with the part", m.part, false}, {press.RowMissing, "without an insert", m.missing, true}} {
+	}{{press.RowNominal, "with the part", t.Part, t.PartStages, false}, {press.RowMissing, "without an insert", t.Missing, t.MissingStages, true}} {
 		row := faultRow(r, s.row)
 		if row == nil {
 			continue
 		}
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}
 		if row.Arrival != nil && *row.Arrival {
-			if from, to, ok := standstill(s.moments); ok {
-				arrival.on = []press.Pair{{math.Min(from+r.Cycle.Settle, to), to}}
-			}
+			arrival.on = confirmed(s.stages)
 		}
 		zone := signalLane{name: "zone", note: s.note, dashed: s.dashed, on: within(s.moments, *z[0], *z[1])}
 		m.lanes = append(m.lanes, arrival, zone)
@@ -127,22 +127,18 @@ func (m *cycleModel) readings(r *press.Result) {
 	m.reads = append(m.reads, reading{*m.watch, "read, without"})
 }
 
-// standstill gives the time at which the ram comes to rest at its deepest, and
-// the time at which it leaves.
-func standstill(moments []press.Moment) (from, to float64, ok bool) {
-	deepest := math.Inf(-1)
-	for _, q := range moments {
-		deepest = math.Max(deepest, q.Position)
-	}
-	for _, q := range moments {
-		if q.Position >= deepest-1e-9 {
-			if !ok {
-				from, ok = q.Time, true
-			}
-			to = q.Time
+// confirmed is the time from when arrival is confirmed until the ram leaves.
+func confirmed(stages []press.Stage) []press.Pair {
+	var out []press.Pair
+	for _, s := range stages {
+		switch {
+		case s.Phase == press.PhaseConfirm:
+			out = []press.Pair{{s.From, s.To}}
+		case s.Phase == press.PhaseRead && out != nil:
+			out[0][1] = s.To
 		}
 	}
-	return from, to, ok
+	return out
 }
 
 // within gives the stretches of time in which the ram is between two positions.
@@ -188,16 +184,15 @@ func crossing(a, b press.Moment, low, high float64) (t0, t1 float64) {
 
 func (m *cycleModel) describe(r *press.Result) string {
 	c := &r.Cycle
-	settle := ""
-	if c.Settle > 0 {
-		settle = ", settle " + words.Seconds(c.Settle)
+	var phases []string
+	for _, x := range words.CyclePhases(c) {
+		if x.Seconds > 0 || x.Name != "settle" {
+			phases = append(phases, x.Name+" "+x.Text())
+		}
 	}
-	s := []string{
-		"Position of the ram against time. Approach " + words.Seconds(c.Approach) + ", press " + words.Seconds(c.Press) + settle + ", confirm " + words.Seconds(c.Confirm) +
-			", hold " + words.Seconds(c.Hold) + ", retract " + words.Seconds(c.Retract) + ", handling " + words.Seconds(c.Handling) + ": together " + words.Seconds(c.Total) + ".",
-	}
+	s := []string{"Position of the ram against time. " + words.UpperFirst(strings.Join(phases, ", ")) + ": together " + words.Seconds(c.Total) + "."}
 	if c.MissingWatched != nil {
-		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+".")
+		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+", "+words.MissingCycle(r)+".")
 	}
 	if c.WatchTime != nil {
 		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")

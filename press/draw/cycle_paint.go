@@ -32,10 +32,10 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	d.x = newScale(0, 1.02*m.end, d.plot.x0, d.plot.x1)
 	var items []callout
 	for _, f := range m.phases {
-		items = append(items, callout{x: d.x.x((f.from + f.to) / 2), lines: []string{f.name, words.Seconds(f.to - f.from)}, style: style{black, small, false}})
+		items = append(items, callout{x: d.x.x((f.from + f.to) / 2), lines: []string{f.name, f.lasts}, style: style{black, small, false}})
 	}
-	if m.handling > 0 {
-		items = append(items, callout{x: d.plot.x1, lines: []string{"handling", words.Seconds(m.handling) + " →"}, style: style{black, small, false}})
+	if m.handling.Seconds > 0 {
+		items = append(items, callout{x: d.plot.x1, lines: []string{"handling", m.handling.Text() + " →"}, style: style{black, small, false}})
 	}
 	d.phases = layCallouts(items, margin, d.plot.x1)
 	d.raise(d.phases.height())

@@ -47,7 +47,7 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	d := &Document{
 		pages: []*Picture{picture}, names: []string{picture.title},
 		title: p.Title.Name, subject: picture.title + ". " + picture.desc, author: p.Title.PreparedBy,
-		carried: carry.Carried{Plan: source, Digest: r.PlanDigest, Issue: o.Issue},
+		carried: carry.Carried{Plan: source, Digest: r.PlanDigest(), Issue: o.Issue},
 	}
 	if p.Title.Number != "" {
 		d.title = p.Title.Number + " " + d.title
@@ -64,11 +64,7 @@ const cardKind = "card"
 // single makes one drawing that is to stand alone, px wide; 0: as wide as it is drawn.
 func single(what string, p *press.Plan, r *press.Result, px float64, noTitle bool, o SheetOptions) (*Picture, error) {
 	if what == cardKind { // which has its own line of what it is
-		issue := CardIssue{Date: o.Day}
-		if o.Issue != nil {
-			issue = CardIssue{Revision: o.Issue.Revision, Date: o.Issue.Date, Old: o.Superseded}
-		}
-		return NewCardOf(p, r, issue, Options{}).wide(px), nil
+		return NewCardOf(p, r, o.Identity(p, r), Options{}).wide(px), nil
 	}
 	id := o.Identity(p, r)
 	made := func(form Options) (*Picture, error) {

@@ -21,10 +21,20 @@ type face struct {
 	weight xfont.Weight
 	perEm  float64
 
-	mu       sync.Mutex
-	buf      sfnt.Buffer
-	advances map[rune]float64 // in em
-	lacking  map[rune]bool
+	latin [endOfLatin]glyph // looked up beforehand: almost all texts are of these
+
+	mu     sync.Mutex
+	buf    sfnt.Buffer
+	others map[rune]glyph
+}
+
+// endOfLatin is the first character behind Latin Extended-B.
+const endOfLatin = 0x250
+
+// A glyph is what a face knows of a character.
+type glyph struct {
+	advance float64 // in em; that of an empty box where the face lacks it
+	lacking bool
 }
 
 var regular = sync.OnceValue(func() *face { return newFace(liberationsansregular.TTF, xfont.WeightNormal) })
@@ -35,16 +45,32 @@ func newFace(ttf []byte, weight xfont.Weight) *face {
 	if err != nil {
 		panic("draw: the embedded font cannot be read: " + err.Error())
 	}
-	return &face{font: f, weight: weight, perEm: float64(f.UnitsPerEm()), advances: map[rune]float64{}, lacking: map[rune]bool{}}
+	out := &face{font: f, weight: weight, perEm: float64(f.UnitsPerEm()), others: map[rune]glyph{}}
+	for c := range out.latin {
+		out.latin[c] = out.lookUp(rune(c))
+	}
+	return out
 }
 
-// advance gives the width of a character, in em; that of an empty box where the
-// face lacks it. The caller holds the lock.
-func (f *face) advance(c rune) float64 {
-	if a, known := f.advances[c]; known {
-		return a
+// glyph gives what is known of a character.
+func (f *face) glyph(c rune) glyph {
+	if c < endOfLatin {
+		return f.latin[c]
 	}
-	i, _ := f.font.GlyphIndex(&f.buf, c)
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	g, known := f.others[c]
+	if !known {
+		g = f.lookUp(c)
+		f.others[c] = g
+	}
+	return g
+}
+
+// lookUp finds a character in the font. The caller holds the lock.
+func (f *face) lookUp(c rune) glyph {
+	i, err := f.font.GlyphIndex(&f.buf, c)
+	lacking := err != nil || i == 0
 	if i == 0 {
 		i, _ = f.font.GlyphIndex(&f.buf, emptyBox)
 	}
@@ -53,8 +79,7 @@ func (f *face) advance(c rune) float64 {
 	if err != nil {
 		a = ppem
 	}
-	f.advances[c] = float64(a) / f.perEm
-	return f.advances[c]
+	return glyph{float64(a) / f.perEm, lacking}
 }
 
 // width of a text at a size, px, with what other fonts set of it.
@@ -80,11 +105,9 @@ func (f *face) partWidth(q part) float64 {
 
 // own is the width of a text in this face alone, in em.
 func (f *face) own(s string) float64 {
-	f.mu.Lock()
-	defer f.mu.Unlock()
 	var w float64
 	for _, c := range s {
-		w += f.advance(c)
+		w += f.glyph(c).advance
 	}
 	return w
 }

@@ -16,17 +16,7 @@ const (
 )
 
 // lacks tells whether the face has no picture of a character.
-func (f *face) lacks(c rune) bool {
-	f.mu.Lock()
-	defer f.mu.Unlock()
-	lacking, known := f.lacking[c]
-	if !known {
-		i, err := f.font.GlyphIndex(&f.buf, c)
-		lacking = err != nil || i == 0
-		f.lacking[c] = lacking
-	}
-	return lacking
-}
+func (f *face) lacks(c rune) bool { return f.glyph(c).lacking }
 
 // emptyBox stands for a character that the face lacks.
 const emptyBox = '□'

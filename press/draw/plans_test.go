@@ -77,6 +77,8 @@ var kinds = map[string]changes{
 // .ci/plans has it, every one is.
 const everyEighth = 8
 
+func allPlans() bool { return os.Getenv("RAMPLAN_PLANS") == "all" }
+
 // plans are those of every kind, and the varied ones of testdata.
 func plans(t testing.TB) map[string]*press.Plan {
 	t.Helper()
@@ -89,7 +91,7 @@ func plans(t testing.TB) map[string]*press.Plan {
 	require.NotEmpty(t, files)
 	files = slices.DeleteFunc(files, func(file string) bool { return strings.HasSuffix(file, ".result.json") })
 	for i, file := range files {
-		if i%everyEighth != 0 && os.Getenv("RAMPLAN_PLANS") != "all" {
+		if i%everyEighth != 0 && !allPlans() {
 			continue
 		}
 		data, err := os.ReadFile(file)

@@ -1,6 +1,8 @@
 package draw
 
 import (
+	"io"
+	"math"
 	"slices"
 	"strings"
 	"time"
@@ -77,13 +79,80 @@ func (m RecordMiss) said() string {
 // Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
 const recordMargin = 15 * pxPerMM
 
-// NewRecord makes the one-page sheet of a training, to be signed.
-func NewRecord(r Record, o Options) *Picture {
-	return paged(cardHeight, func(height float64) *Picture {
-		d := layRecord(r)
-		d.bottom = height - recordMargin
-		return &Picture{kind: "record", id: o.ID, title: "Training record: " + r.Who, desc: d.desc(), width: cardWidth, height: height, paint: d.paint}
-	})
+// A RecordSheet is a training on paper, to be signed: pages with everything that was
+// missed, or one picture that is as long as that takes.
+type RecordSheet struct {
+	pages []*Picture
+	whole *Picture
+}
+
+// NewRecord lays out the sheet of a training.
+func NewRecord(r Record, o Options) *RecordSheet {
+	d := layRecord(r)
+	need := d.missedFrom + d.missedHeight(0, len(d.missed)) - d.missedTo(0) + recordMargin
+	out := &RecordSheet{whole: d.picture(max(cardHeight, math.Ceil(need)), 1, 1, 0, o)}
+	ends := d.ends(o)
+	for i, from := range append([]int{0}, ends[:len(ends)-1]...) {
+		out.pages = append(out.pages, d.page(cardHeight, i+1, len(ends), from, o))
+	}
+	return out
+}
+
+// Pages gives the pages.
+func (s *RecordSheet) Pages() []*Picture { return s.pages }
+
+// Whole gives everything in one picture.
+func (s *RecordSheet) Whole() *Picture { return s.whole }
+
+// Write writes the pages as one PDF, or the one picture as SVG or PNG.
+func (s *RecordSheet) Write(w io.Writer, format string) error {
+	if format != "pdf" {
+		return s.whole.Write(w, format)
+	}
+	first := s.pages[0]
+	file := newDocument(first.title, first.desc)
+	for _, page := range s.pages {
+		width, height := page.Size()
+		page.on(addPage(file, width, height))
+	}
+	return output(file, w)
+}
+
+// page is one of the pages, from one of the misses on.
+func (d *record) page(height float64, number, of, from int, o Options) *Picture {
+	return paged(height, func(height float64) *Picture { return d.picture(height, number, of, from, o) })
+}
+
+func (d *record) picture(height float64, number, of, from int, o Options) *Picture {
+	paint := func(p *pen) { d.paint(p, height-recordMargin, of, from) }
+	if number > 1 {
+		paint = func(p *pen) { d.paintOn(p, height-recordMargin, number, of, from) }
+	}
+	return &Picture{kind: "record", id: o.ID, title: "Training record: " + d.r.Who, desc: d.desc(), width: cardWidth, height: height, paint: paint}
+}
+
+// ends are how many of the misses stand on the pages up to each.
+func (d *record) ends(o Options) []int {
+	var out []int
+	for done := 0; ; {
+		last := 0.0
+		_ = paged(cardHeight, func(height float64) *Picture {
+			last = height - recordMargin
+			return d.picture(height, len(out)+1, 2, done, o)
+		})
+		from := d.onFrom()
+		if len(out) == 0 {
+			from, last = d.missedFrom, d.missedTo(last)
+		}
+		n := d.fitting(done, from, last)
+		if len(out) > 0 {
+			n = max(n, 1)
+		}
+		done += n
+		if out = append(out, done); done >= len(d.missed) {
+			return out
+		}
+	}
 }
 
 type record struct {
@@ -91,14 +160,18 @@ type record struct {
 	rows   [][2]string
 	result string
 	missed [][2]block // what was asked, and what was said
-	bottom float64
+
+	laid       []block // what stands in the rows
+	lines      block   // the result
+	box        rect    // around it
+	missedFrom float64 // where the misses begin
 }
 
 func recordText() style { return style{black, capital(2.5), false} }
 
 func layRecord(r Record) *record {
 	r.Missed = slices.Clone(r.Missed)
-	slices.SortStableFunc(r.Missed, gravestFirst) // there may not be room for all
+	slices.SortStableFunc(r.Missed, gravestFirst) // on the page that is signed
 	d := &record{r: r}
 	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Unfinished: r.Unfinished, Grave: r.Grave}.String()
 	if r.TypedIn {
@@ -148,8 +221,33 @@ func layRecord(r Record) *record {
 		}
 		d.missed = append(d.missed, pair)
 	}
+	d.lay()
 	return d
 }
+
+// lay finds the places of what stands over the misses.
+func (d *record) lay() {
+	s, head, right := recordText(), recordHead(), cardWidth-recordMargin
+	y := recordMargin + head.size + 10
+	for _, row := range d.rows {
+		text := row[1]
+		if text == "" {
+			text = "–"
+		}
+		b := s.fill(text, right-recordMargin-recordColumn)
+		d.laid = append(d.laid, b)
+		y += b.height() + 10
+	}
+	d.box = rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
+	said := head
+	said.size *= fit(said.width(d.result), d.box.x1-d.box.x0-24, 1)
+	said.size = max(said.size, capital(2))
+	d.lines = said.fill(d.result, d.box.x1-d.box.x0-24)
+	d.box.y1 = max(d.box.y1, d.box.y0+d.lines.height()+16)
+	d.missedFrom = d.box.y1 + 22
+}
+
+func recordHead() style { return style{black, capital(3.5), true} }
 
 // minutes writes a time as minutes and seconds.
 func minutes(t time.Duration) string {
@@ -172,36 +270,25 @@ func (d *record) score() string {
 
 const recordColumn = 150 // px, where the entries begin
 
-func (d *record) paint(p *pen) {
-	s := recordText()
-	head := style{black, capital(3.5), true}
-	right := cardWidth - recordMargin
-	y := recordMargin + head.size
-	p.text(head, recordMargin, y, start, "Training record: the two lamps of the station")
+// paint draws the page that is signed.
+func (d *record) paint(p *pen, bottom float64, pages, from int) {
+	s, right := recordText(), cardWidth-recordMargin
+	y := recordMargin + recordHead().size
+	p.text(recordHead(), recordMargin, y, start, "Training record: the two lamps of the station")
 	y += 10
-	for _, row := range d.rows {
-		text := row[1]
-		if text == "" {
-			text = "–"
-		}
-		b := s.fill(text, right-recordMargin-recordColumn)
+	for i, row := range d.rows {
 		p.text(style{quiet, s.size, false}, recordMargin, y+0.95*s.size+5, start, row[0])
-		y = p.block(b, recordMargin+recordColumn, y+5) + 5
+		y = p.block(d.laid[i], recordMargin+recordColumn, y+5) + 5
 		p.line(black, 0.5, solid, [2]float64{recordMargin, y}, [2]float64{right, y})
 	}
-	box := rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
-	said := head
-	said.size *= fit(said.width(d.result), box.x1-box.x0-24, 1)
-	said.size = max(said.size, capital(2))
-	lines := said.fill(d.result, box.x1-box.x0-24)
-	box.y1 = max(box.y1, box.y0+lines.height()+16)
-	p.frame(black, outline, solid, box)
-	p.block(lines, box.x0+12, (box.y0+box.y1-lines.height())/2)
-	y = box.y1 + 22
-	signs := d.bottom - 30 - float64(len(d.r.Signs))*52
-	d.paintMissed(p, y, signs-40)
-	caution := s.fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", right-recordMargin)
-	p.block(caution, recordMargin, signs-caution.height()-4)
+	p.frame(black, outline, solid, d.box)
+	p.block(d.lines, d.box.x0+12, (d.box.y0+d.box.y1-d.lines.height())/2)
+	signs := bottom - signHeight(d.r)
+	d.paintMissed(p, d.missedFrom, d.missedTo(bottom), from)
+	if pages > 1 {
+		p.text(style{quiet, s.size, false}, right, signs-30-recordCaution().height(), end, "Page 1 of "+words.Fixed(float64(pages), 0)+": what was missed goes on behind")
+	}
+	p.block(recordCaution(), recordMargin, signs-recordCaution().height()-4)
 	for i, who := range d.r.Signs {
 		line := signs + 52*float64(i+1) - 16
 		p.line(black, thinLine, solid, [2]float64{recordMargin, line}, [2]float64{recordMargin + 330, line})
@@ -211,9 +298,64 @@ func (d *record) paint(p *pen) {
 	}
 }
 
-// paintMissed lists what was missed as far as there is room, and says how much is
-// left out.
-func (d *record) paintMissed(p *pen, y, last float64) {
+func recordCaution() block {
+	return recordText().fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", cardWidth-2*recordMargin)
+}
+
+// signHeight is what is kept free for those who sign.
+func signHeight(r Record) float64 { return 30 + float64(len(r.Signs))*52 }
+
+// missedTo is where the misses must end on the page that is signed.
+func (d *record) missedTo(bottom float64) float64 {
+	return bottom - signHeight(d.r) - 40 - recordCaution().height()
+}
+
+// onFrom is where the misses begin on a page behind it.
+func (d *record) onFrom() float64 {
+	return recordMargin + recordHead().size + 16 + d.whose().height() + 16
+}
+
+// whose says on a page behind whose record it is.
+func (d *record) whose() block {
+	return recordText().fill(d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Plan+" · plan "+words.ShortDigest(d.r.Digest), cardWidth-2*recordMargin)
+}
+
+// paintOn draws a page behind it.
+func (d *record) paintOn(p *pen, bottom float64, number, pages, from int) {
+	y := recordMargin + recordHead().size
+	p.text(recordHead(), recordMargin, y, start, "Training record, page "+words.Fixed(float64(number), 0)+" of "+words.Fixed(float64(pages), 0))
+	p.block(d.whose(), recordMargin, y+16)
+	d.paintMissed(p, d.onFrom(), bottom, from)
+}
+
+// Room of the list of misses, px: over it, and over each.
+const (
+	overMisses = 4
+	overMiss   = 4
+)
+
+func missedHead() block { return (style{black, recordText().size, true}).fill("Missed:", 200) }
+
+// missedHeight is what some of the misses take, with their heading.
+func (d *record) missedHeight(from, to int) float64 {
+	y := missedHead().height() + overMisses
+	for _, b := range d.missed[from:to] {
+		y += overMiss + b[0].height() + b[1].height()
+	}
+	return y
+}
+
+// fitting is how many misses fit between two heights.
+func (d *record) fitting(from int, y, last float64) int {
+	n := 0
+	for from+n < len(d.missed) && y+d.missedHeight(from, from+n+1) <= last {
+		n++
+	}
+	return n
+}
+
+// paintMissed lists what was missed, from one of the misses on, as far as there is room.
+func (d *record) paintMissed(p *pen, y, last float64, from int) {
 	s := recordText()
 	if len(d.missed) == 0 {
 		text := "Nothing was missed."
@@ -226,14 +368,11 @@ func (d *record) paintMissed(p *pen, y, last float64) {
 		p.block(s.fill(text, cardWidth-2*recordMargin), recordMargin, y)
 		return
 	}
-	y = p.block((style{black, s.size, true}).fill("Missed:", 200), recordMargin, y)
-	for i, b := range d.missed {
-		if y+b[0].height()+b[1].height()+2*s.size > last {
-			p.block(s.fill("… and "+words.Fixed(float64(len(d.missed)-i), 0)+" more, in the archive.", cardWidth-2*recordMargin), recordMargin, y+2)
-			return
-		}
-		p.text(b[0].style, recordMargin, y+4+0.95*b[0].style.size, start, "–")
-		y = p.block(b[1], recordMargin+16, p.block(b[0], recordMargin+16, y+4))
+	n := d.fitting(from, y, last)
+	y = p.block(missedHead(), recordMargin, y)
+	for _, b := range d.missed[from : from+n] {
+		p.text(b[0].style, recordMargin, y+overMiss+0.95*b[0].style.size, start, "–")
+		y = p.block(b[1], recordMargin+16, p.block(b[0], recordMargin+16, y+overMiss))
 	}
 }
 

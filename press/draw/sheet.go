@@ -105,7 +105,7 @@ func (s *sheet) document() *Document {
 		subject: words.Headline(s.p, s.r),
 		author:  s.title.creator,
 		date:    s.title.date,
-		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest, Issue: s.o.Issue},
+		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest(), Issue: s.o.Issue},
 	}
 	w, h := s.paper.px()
 	for i, g := range s.pages {
@@ -126,7 +126,7 @@ func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 	case s.o.Issue == nil:
 		p.draftMark(f)
 	case s.o.Superseded != "":
-		p.mark(f, supersededMark)
+		p.mark(f, supersededMark(s.o.Superseded))
 	}
 	for _, part := range g.parts {
 		part(p)

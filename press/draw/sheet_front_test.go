@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -32,4 +33,33 @@ func TestBlockedSheetHasASign(t *testing.T) {
 	assert.Equal(t, 1, n)
 	assert.Equal(t, words.Headline(blocked, press.Evaluate(blocked)), subject)
 	assert.NotContains(t, subject, "atches")
+}
+
+// TestFirstPageIsFull: what goes on behind the first page has no room on it. The room for
+// texts is cut down step by step, so that every kind of choice is made.
+func TestFirstPageIsFull(t *testing.T) {
+	fuller := 0
+	for name, p := range plans(t) {
+		r := press.Evaluate(p)
+		words.Explain(r)
+		s := &sheet{p: p, r: r, paper: Papers[0], title: newTitleBlock(p, r, nil)}
+		texts, m := s.newTexts(), setter{}
+		for top := 300.0; top < 700; top += 40 {
+			columns := s.columns(top, top)
+			c, ok := s.choose(m, texts, columns)
+			if !ok {
+				continue
+			}
+			require.NotNil(t, s.arrange(m, texts, c, columns, nil))
+			for _, more := range []choice{{findings: 1}, {unseen: 1}, {notes: 1}} {
+				try, all := choice{c.findings + more.findings, c.unseen + more.unseen, c.notes + more.notes, c.short}, texts.all()
+				if try.findings > all.findings || try.unseen > all.unseen || try.notes > all.notes {
+					continue
+				}
+				fuller++
+				assert.Nil(t, s.arrange(m, texts, try, columns, nil), "%s from %v down: %+v leaves room for more", name, top, c)
+			}
+		}
+	}
+	assert.Positive(t, fuller)
 }

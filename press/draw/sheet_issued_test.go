@@ -5,13 +5,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
 	"ramplan/press/carry"
 )
 
-// TestAnIssuedSheetProposesNothing: what was issued is computed or set by hand; a
-// draft proposes.
+// TestAnIssuedSheetProposesNothing: what was issued was taken as proposed or set by hand;
+// a draft proposes. A setpoint is never called computed, which is the word for a result.
 func TestAnIssuedSheetProposesNothing(t *testing.T) {
 	p := example(t, changes{"window.setting": "67"})
 	said := func(o SheetOptions) map[string]int {
@@ -24,7 +25,7 @@ func TestAnIssuedSheetProposesNothing(t *testing.T) {
 	}
 	draft, revision := said(SheetOptions{}), said(SheetOptions{Issue: issued})
 	assert.Equal(t, []int{5, 0, 1}, []int{draft["proposed"], draft["computed"], draft["by hand"]})
-	assert.Equal(t, []int{0, 5, 1}, []int{revision["proposed"], revision["computed"], revision["by hand"]})
+	assert.Equal(t, []int{0, 5, 0, 1}, []int{revision["proposed"], revision["as proposed"], revision["computed"], revision["by hand"]})
 }
 
 // TestIssuingAddsNoPage: a plan takes as many pages after it is issued as before, for
@@ -52,4 +53,16 @@ func TestIssuingAddsNoPage(t *testing.T) {
 			assert.Equal(t, high, s.body().y1, name)
 		}
 	}
+}
+
+// TestIssuedPagesNameWhoIssued: a page behind an issued sheet says of its names what the
+// title block says.
+func TestIssuedPagesNameWhoIssued(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	table, known := SheetOptions{Issue: issued}.Table("basis", p, r)
+	require.True(t, known)
+	assert.Contains(t, table.Rows, []string{"Title", "Prepared by", issued.Prepared, "–", "named at issue"})
+	table, _ = SheetOptions{}.Table("basis", p, r)
+	assert.Contains(t, table.Rows, []string{"Title", "Prepared by", "–", "–", "not given"})
 }

@@ -2,14 +2,19 @@ package draw
 
 import (
 	"math"
+	"strings"
 
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 	"gonum.org/v1/plot/vg"
 )
 
-// supersededMark is the word across a sheet of which a newer revision was issued.
-const supersededMark = "SUPERSEDED"
+// supersededMark is what stands across a sheet or a drawing of which a newer revision was
+// issued, without the day of that: SUPERSEDED BY REVISION B.
+func supersededMark(by string) string {
+	by, _, _ = strings.Cut(by, ",")
+	return strings.ToUpper(by)
+}
 
 // draftMark draws the word DRAFT across a page.
 func (p *pen) draftMark(f rect) { p.mark(f, "DRAFT") }

@@ -49,7 +49,7 @@ func TestSupersededSheetSaysSo(t *testing.T) {
 // So do a drawing and a card that lie alone.
 func TestSupersededDrawingsSaySo(t *testing.T) {
 	p := example(t, kinds["example"])
-	for _, what := range []string{"strip", "force", cardKind} {
+	for _, what := range Names() {
 		doc, err := NewSingle(what, p, press.Evaluate(p), 0, false, SheetOptions{Issue: issued, Superseded: "superseded by revision C"})
 		require.NoError(t, err)
 		page := doc.Page(0)
@@ -59,5 +59,17 @@ func TestSupersededDrawingsSaySo(t *testing.T) {
 			said += l.text + "\n"
 		}
 		assert.Contains(t, said, "superseded by revision C", what)
+		assert.Contains(t, said, "SUPERSEDED", what)
+		labelsApart(t, page, what)
+		if what == cardKind { // its mark is a bar on top
+			continue
+		}
+		last, err := NewSingle(what, p, press.Evaluate(p), 0, false, SheetOptions{Issue: issued})
+		require.NoError(t, err)
+		var a, b bytes.Buffer
+		require.NoError(t, page.SVG(&a))
+		require.NoError(t, last.Page(0).SVG(&b))
+		assert.Greater(t, strings.Count(a.String(), "<path"), strings.Count(b.String(), "<path")+1, "%s: the mark across it is missing", what)
 	}
+	assert.Equal(t, "SUPERSEDED BY REVISION C", supersededMark("superseded by revision C, issued 2026-03-09"))
 }

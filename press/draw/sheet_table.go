@@ -89,7 +89,7 @@ func (s *sheet) table(t words.Table) {
 		placed, _ := pour(lead, []rect{{body.x0, y, body.x1, body.y1}})
 		y += depth(lead) + 6
 		top := y
-		shown, high, rest := stretches(rows, abreast, body.y1-y-head.height)
+		shown, high, rest := s.stretches(t, rows, body, y+head.height)
 		y += head.height + high
 		g.add(func(p *pen) {
 			p.write(placed)
@@ -108,6 +108,27 @@ func (s *sheet) table(t words.Table) {
 		g, y, lead = s.page(t.Title+", continued"), body.y0, s.tableLead(t, body.width(), true)
 	}
 }
+
+// stretches are the rows that go on a page, from y on. The notes go behind the last rows:
+// where they find no room there, the last rows go along to the next page, so that no
+// page holds notes alone.
+func (s *sheet) stretches(t words.Table, rows []tableRow, body rect, y float64) (shown [][]tableRow, high float64, rest []tableRow) {
+	abreast := max(1, t.Abreast)
+	shown, high, rest = stretches(rows, abreast, body.y1-y)
+	if len(t.Notes) == 0 || len(rest) > 0 {
+		return shown, high, rest
+	}
+	if _, notes := sideBySide(tableNotes(t, body), t, body); y+high+5+notes <= body.y1 {
+		return shown, high, rest
+	}
+	along := min(rowsAlong*abreast, len(rows)/2)
+	shown, high, _ = stretches(rows[:len(rows)-along], abreast, body.y1-y)
+	return shown, high, rows[len(rows)-along:]
+}
+
+// rowsAlong is how many rows, in each stretch, go to the next page with notes that find no
+// room behind all of them.
+const rowsAlong = 3
 
 // abreastOf is the room of the first of some stretches that stand beside each other.
 func abreastOf(body rect, abreast int) rect {
@@ -155,7 +176,7 @@ func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
 	}
 	ps := []paragraph{{text: title, style: sheetLarge}}
 	if s.r.Blocked() {
-		ps = append(ps, paragraph{text: "Not ready for use: " + words.NotReady(s.r) + ".", style: style{alert, sheetLeast, true}, above: 3})
+		ps = append(ps, paragraph{text: words.NotForUse(words.NotReady(s.r)), style: style{alert, sheetLeast, true}, above: 3})
 	}
 	for _, text := range []string{t.Lead, t.Lacking} {
 		if text != "" {

@@ -118,7 +118,7 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	t.Helper()
 	d := NewSheet(p, r, o)
 	frame, block := paperOf(o.Paper).frame(), newTitleBlock(p, r, o.Issue)
-	all, flowing := "", ""
+	var everything, poured strings.Builder
 	for i := range d.Pages() {
 		page := d.Page(i)
 		corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(i+1), frame.x1, frame.y1}
@@ -127,9 +127,9 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 		inBlock := map[string]bool{}
 		for _, l := range page.on(newSVG(w, h)) {
 			if !strings.HasSuffix(l.text, ", continued") { // said between the lines of one text
-				all += " " + l.text
+				everything.WriteString(" " + l.text)
 				if l.y0 <= frame.y1 && !(l.x1 > corner.x0 && l.y1 > corner.y0) {
-					flowing += " " + l.text // from page to page
+					poured.WriteString(" " + l.text) // from page to page
 				}
 			}
 			if l.y0 > frame.y1 {
@@ -143,9 +143,9 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 			assert.GreaterOrEqual(t, l.y1-l.y0, 0.97*sheetLeast, "%q is lettered under 1.8 mm", l.text)
 		}
 		assert.True(t, inBlock[fmt.Sprintf("%d of %d", i+1, d.Pages())], "no number on page %d", i+1)
-		assert.True(t, inBlock[words.ShortDigest(r.PlanDigest)], "no digest on page %d", i+1)
+		assert.True(t, inBlock[words.ShortDigest(r.PlanDigest())], "no digest on page %d", i+1)
 	}
-	all = squeezed(all)
+	all, flowing := squeezed(everything.String()), poured.String()
 	for _, f := range r.Findings {
 		assert.Contains(t, all, squeezed(f.Message))
 	}

@@ -80,6 +80,27 @@ func (t sheetTexts) choices(blockers int) []choice {
 	return out
 }
 
+// grown adds to a choice what has room all the same: what the choices tried first may have
+// gone only because all of something else stood beside it.
+func (t sheetTexts) grown(c choice, fits func(choice) bool) choice {
+	all := t.all()
+	for {
+		before := c
+		for _, more := range []func(*choice) bool{
+			func(c *choice) bool { c.findings++; return c.findings <= all.findings },
+			func(c *choice) bool { c.unseen++; return c.unseen <= all.unseen },
+			func(c *choice) bool { c.notes++; return c.notes <= all.notes },
+		} {
+			if try := c; more(&try) && fits(try) {
+				c = try
+			}
+		}
+		if c == before {
+			return c
+		}
+	}
+}
+
 // behind are the chapters that a choice leaves for the pages behind the first.
 func (t sheetTexts) behind(c choice) []chapter {
 	var out []chapter
@@ -131,18 +152,28 @@ func (s *sheet) columns(underStrip, underForce float64) []rect {
 func (s *sheet) texts(g *sheetPage, underStrip, underForce float64) {
 	t, m := s.newTexts(), setter{}
 	columns := s.columns(underStrip, underForce)
-	for _, c := range t.choices(s.r.Count(press.Blocker)) {
-		if s.arrange(m, t, c, columns, nil) == nil {
-			continue
-		}
-		on := s.behind(m, t.behind(c))
-		s.cutOn = on[cutTitle]
-		// Numbers of pages are as wide as any other digit: what fitted still does.
-		placed := s.arrange(m, t, c, columns, on)
-		g.add(func(p *pen) { p.write(placed) })
+	c, ok := s.choose(m, t, columns)
+	if !ok {
+		s.cutOn = s.behind(m, append([]chapter{s.rule()}, t.behind(choice{short: true})...))[cutTitle]
 		return
 	}
-	s.cutOn = s.behind(m, append([]chapter{s.rule()}, t.behind(choice{short: true})...))[cutTitle]
+	on := s.behind(m, t.behind(c))
+	s.cutOn = on[cutTitle]
+	// Numbers of pages are as wide as any other digit: what fitted still does.
+	placed := s.arrange(m, t, c, columns, on)
+	g.add(func(p *pen) { p.write(placed) })
+}
+
+// choose takes the best choice that has room, and as much more as has room then; false
+// where none has.
+func (s *sheet) choose(m setter, t sheetTexts, columns []rect) (choice, bool) {
+	fits := func(c choice) bool { return s.arrange(m, t, c, columns, nil) != nil }
+	for _, c := range t.choices(s.r.Count(press.Blocker)) {
+		if fits(c) {
+			return t.grown(c, fits), true
+		}
+	}
+	return choice{}, false
 }
 
 // rule is the reading rule.

@@ -54,7 +54,7 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	b.reasons = reasonsOf(issue)
 	b.rows = [][]titleCell{
 		{{label: "Created by", value: b.creator, mm: 40}, {label: "Checked by", value: checked, mm: 40}, {label: "Approved by", value: approved, mm: 40},
-			{label: "Date of issue", value: b.date, mm: 28}, {label: "Plan digest", value: words.ShortDigest(r.PlanDigest), mm: 32}},
+			{label: "Date of issue", value: b.date, mm: 28}, {label: "Plan digest", value: words.ShortDigest(r.PlanDigest()), mm: 32}},
 		{{label: "Legal owner", value: t.Owner, mm: 56}, {label: "Document type", value: "Press-fit plan", mm: 38}, {label: "Part number", value: t.PartNumber, mm: 60},
 			{label: "Part revision", value: t.PartRevision, mm: 26}},
 		{{label: "Title", value: t.Name, mm: 83, bold: true}, {label: "Identification number", value: t.Number, mm: 46, bold: true},

@@ -17,6 +17,15 @@ func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	return words.IdentityOf(p, r, "", o.Day)
 }
 
+// Table makes a page behind the sheet, as [words.Paper] does, for this state of the plan.
+func (o SheetOptions) Table(name string, p *press.Plan, r *press.Result) (words.Table, bool) {
+	t, known := words.Paper(name, p, r)
+	if known && o.Issue != nil {
+		t = t.SignedBy(words.Signed{Prepared: o.Issue.Prepared, Checked: o.Issue.Checked, Approved: o.Issue.Approved})
+	}
+	return t, known
+}
+
 // Sizes of the line under a drawing that stands alone, in type sizes.
 const (
 	stampAbove = 0.9
@@ -24,7 +33,8 @@ const (
 )
 
 // stamped is the same drawing with a line under it that says of which plan it is; a
-// draft has its mark across it as well, under everything that is drawn. The type is
+// draft has its mark across it as well, under everything that is drawn, and so has what
+// is superseded. The type is
 // of the size of the drawing's smallest, k times as large.
 func (d *Picture) stamped(id words.Identity, k float64) *Picture {
 	s := stamp{id: id, size: k * small, from: k * margin, to: d.width - k*margin}
@@ -33,8 +43,11 @@ func (d *Picture) stamped(id words.Identity, k float64) *Picture {
 		kind: d.kind, compact: d.compact, id: d.id, title: d.title, desc: strings.TrimSpace(d.desc + " " + id.String() + "."),
 		width: d.width, height: d.height + s.height(),
 		paint: func(p *pen) {
-			if id.Draft() {
-				p.draftMark(rect{0, 0, d.width, d.height})
+			switch page := (rect{0, 0, d.width, d.height}); {
+			case id.Draft():
+				p.draftMark(page)
+			case id.Superseded != "":
+				p.mark(page, supersededMark(id.Superseded))
 			}
 			d.paint(p)
 			s.paint(p, d.height)
@@ -75,16 +88,27 @@ func (s *stamp) lay() {
 	}
 	s.lines = append(s.lines, line)
 	if s.id.NotReady != "" {
-		s.notReady = bold().wrap("Not ready for use: "+s.id.NotReady+".", s.size, room)
+		s.notReady = bold().wrap(words.NotForUse(s.id.NotReady), s.size, room)
 	}
 }
 
-// word is the room of the word of a draft, before every line.
+// mark is the word in front: of a draft, or of what is no longer to be used.
+func (s *stamp) mark() string {
+	switch {
+	case s.id.Draft():
+		return words.DraftMark
+	case s.id.Superseded != "":
+		return "SUPERSEDED"
+	}
+	return ""
+}
+
+// word is the room of the mark, before every line.
 func (s *stamp) word() float64 {
-	if !s.id.Draft() {
+	if s.mark() == "" {
 		return 0
 	}
-	return bold().width(words.DraftMark, s.size) + 3*stampPad*s.size
+	return bold().width(s.mark(), s.size) + 3*stampPad*s.size
 }
 
 func (s *stamp) height() float64 {
@@ -93,11 +117,11 @@ func (s *stamp) height() float64 {
 
 func (s *stamp) paint(p *pen, top float64) {
 	y := top + s.size*stampAbove
-	if s.id.Draft() {
-		w := bold().width(words.DraftMark, s.size)
+	if mark := s.mark(); mark != "" {
+		w := bold().width(mark, s.size)
 		box := rect{s.from, y - 0.1*s.size, s.from + w + 2*stampPad*s.size, y + leading*s.size}
 		p.fill(black, box)
-		p.text(style{paper, s.size, true}, (box.x0+box.x1)/2, y+0.98*s.size, middle, words.DraftMark)
+		p.text(style{paper, s.size, true}, (box.x0+box.x1)/2, y+0.98*s.size, middle, mark)
 	}
 	for _, line := range s.lines {
 		p.text(style{black, s.size, false}, s.from+s.word(), y+s.size, start, line)

@@ -15,7 +15,7 @@ import (
 // zone from 20 to 20.5, the drawing allows readings from 19.9 to 20.3.
 func made() *press.Result {
 	e, z1, z2, seat := 20.2, 20.0, 20.5, 20.1
-	return &press.Result{
+	return &press.Result{Outcome: press.Outcome{
 		Travel: press.Travel{ApproachEnd: 10, Contact: 15, SlowContact: 5, PressIn: 5, SeatReading: 20.1, PushEnd: &e},
 		Window: press.Readings{GoodRange: press.Pair{19.9, 20.3}, GuardBand: 0.1, Acceptance: &press.Pair{20, 20.2}, Zone: &[2]*float64{&z1, &z2}, Overlap: &press.Pair{20, 20.2}, Uncertainty: 0.05},
 		Verdict: &press.Verdict{
@@ -25,7 +25,7 @@ func made() *press.Result {
 		},
 		Faults:  []press.FaultRow{{Name: press.RowNominal, Reading: &seat}},
 		Samples: &press.Samples{Probability: 0.999, Long: 5.3, Short: 4.8},
-	}
+	}}
 }
 
 // TestStripModel checks what is drawn against the made-up result.

@@ -183,7 +183,7 @@ func randomResult(random *rand.Rand) (*press.Result, press.Traces) {
 		}
 		return out
 	}
-	r := &press.Result{Findings: []press.Finding{}}
+	r := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{}}}
 	r.Travel = press.Travel{ApproachEnd: x(), Contact: x(), SlowContact: x(), PressIn: x(), SeatReading: x(), PushStroke: maybe(), PushEnd: maybe(), Overtravel: maybe()}
 	r.Window = press.Readings{GoodRange: pair(), GuardBand: math.Abs(x()), Uncertainty: math.Abs(x())}
 	if random.IntN(2) == 0 {

@@ -7,6 +7,7 @@ import (
 	"encoding/binary"
 	"fmt"
 	"slices"
+	"sync"
 	"unicode/utf16"
 
 	"codeberg.org/go-fonts/liberation/liberationsansbold"
@@ -269,9 +270,17 @@ func woff(t tables) []byte {
 	return slices.Concat(head, directory, body)
 }
 
+// packers are used again: each holds more than a megabyte, and a file packs many pieces.
+var packers = sync.Pool{New: func() any {
+	z, _ := zlib.NewWriterLevel(nil, zlib.BestCompression) // that there is such a level
+	return z
+}}
+
 func deflate(data []byte) []byte {
 	var b bytes.Buffer
-	z, _ := zlib.NewWriterLevel(&b, zlib.BestCompression)
+	z := packers.Get().(*zlib.Writer)
+	defer packers.Put(z)
+	z.Reset(&b)
 	_, _ = z.Write(data) // a buffer takes everything
 	_ = z.Close()
 	return b.Bytes()

@@ -52,7 +52,7 @@ func comesOut(t *testing.T, file string, want *press.Result, issue *carry.Issue)
 	require.NoError(t, err)
 	got, err := carry.Extract(data)
 	require.NoError(t, err)
-	assert.Equal(t, want.PlanDigest, got.Digest)
+	assert.Equal(t, want.PlanDigest(), got.Digest)
 	assert.Equal(t, issue, got.Issue)
 }
 

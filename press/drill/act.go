@@ -18,18 +18,22 @@ func (d *Drill) actItems() {
 	for _, t := range words.PairTexts(d.p, d.r) {
 		switch {
 		case len(t.Words) == 0: // to stop is what happens to the part, too
-			d.add(Act, 1, "several/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.atFault(rng, t) }, "do/"+PairID(t.Pair))
+			d.add(Act, 1, "several/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.atFault(rng, t) }, "do/"+PairID(t.Pair), rowTopicOfAll)
 		case !slices.Contains(t.Words, press.Good):
-			d.add(Act, 1, "several/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.several(rng, t) })
+			d.add(Act, 1, "several/"+PairID(t.Pair), func(rng *rand.Rand) Exercise { return d.several(rng, t) }, rowTopicOfAll)
 		}
 	}
 }
 
+// rowTopicOfAll is that of several refused parts in a row: who knows what to do then with
+// some lamps knows it with others.
+const rowTopicOfAll = "several"
+
 // several asks what to do when the same lamps refuse one part after another.
 func (d *Drill) several(rng *rand.Rand, t words.PairText) Exercise {
-	why := d.says(t.Pair) + " Several in a row have one cause, and it makes the next part what it made these: nothing is pressed until it is known."
-	e := d.asked(rng, "What do you do before the next push?", why, append([]Choice{
-		{ID: "stop", Text: "Stop, hold these parts back, and look for the cause or call whoever may."},
+	why := d.says(t.Pair) + " Several in a row have one cause, and the next part will have it too. Press nothing until the cause is known."
+	e := d.asked(rng, "What do you do now?", why, append([]Choice{
+		{ID: "stop", Text: "Stop, hold these parts back, and look for the cause, or call somebody who may."},
 		{ID: trapGoOn, Text: "Set this part apart as well, and go on with the next one.", Reason: why, Grave: graveRow},
 	}, d.tempting(t)...)...)
 	e.Facts = []string{"The lamps show " + t.Pair.String() + ".", fmt.Sprintf("It is number %d in a row with these lamps.", 3+rng.IntN(4))}
@@ -40,10 +44,10 @@ func (d *Drill) several(rng *rand.Rand, t words.PairText) Exercise {
 // atFault asks what to do with lamps to which no part leads.
 func (d *Drill) atFault(rng *rand.Rand, t words.PairText) Exercise {
 	why := t.Meaning + " " + t.Do
-	e := d.asked(rng, "What do you do before the next push?", why, append([]Choice{
-		{ID: "stop", Text: "Stop: nothing is pressed until the signals were tested."},
+	e := d.asked(rng, "What do you do now?", why, append([]Choice{
+		{ID: "stop", Text: "Stop. Nothing is pressed until the signals have been tested."},
 		{ID: trapGoOn, Text: "Set the part apart, and go on with the next one.", Reason: why, Grave: graveGoOn},
-		{ID: "good", Text: "Go on, as long as the next part shows the lamps of a good one.", Reason: why, Grave: graveGoOn},
+		{ID: "good", Text: "Go on, if the next part shows the lamps of a good one.", Reason: why, Grave: graveGoOn},
 	}, d.tempting(t)...)...)
 	e.Facts = []string{"The lamps show " + t.Pair.String() + "."}
 	e.Picture = &Picture{Lamps: &t.Pair}
@@ -55,43 +59,46 @@ func (d *Drill) tempting(t words.PairText) []Choice {
 	return slices.DeleteFunc(d.traps(t, words.Run), func(c Choice) bool { return c.ID == trapGoOn || c.ID == trapPass })
 }
 
-// do asks what happens to the part. Pairs with the same order share the answer.
+// do asks what happens to one part after a run of good ones. What is wrong lets the part
+// go on, or presses it again: to hold it back is never wrong.
 func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
-	e := Exercise{
-		Question: "The lamps show " + t.Pair.String() + ". What happens to the part?",
-		Picture:  &Picture{Lamps: &t.Pair},
-		Explain:  t.Meaning + " " + t.Do,
-		Right:    []string{PairID(t.Pair)},
+	says := d.says(t.Pair) + " That is " + d.orWords(t.Words) + ". " + t.Do
+	choices := []Choice{{ID: PairID(t.Pair), Text: d.doText(t)}}
+	if d.plain(t) {
+		choices = append(choices,
+			Choice{ID: trapAgain, Text: "Press the part once more, to be sure.", Reason: d.again(), Grave: graveAgain},
+			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: "It would be pressed a second time. " + d.again(), Grave: graveAgain},
+			Choice{ID: "stay", Text: "Leave it in the nest, and put the next insert on it.", Reason: "Two inserts would lie in the nest. " + says})
+	} else {
+		choices = append(choices,
+			Choice{ID: trapPass, Text: passOn, Reason: says, Grave: d.passes(t.Pair)},
+			Choice{ID: "mark", Text: "Mark it, and pass it on with the others.", Reason: "A mark makes no part good. " + says, Grave: d.passes(t.Pair)},
+			Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
+			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: "It would be pressed a second time. " + d.again(), Grave: d.graveAgain(t)})
 	}
-	var choices []Choice
-	seen := map[string]bool{t.Do: true}
-	choices = append(choices, Choice{ID: PairID(t.Pair), Text: t.Do})
-	for _, other := range words.PairTexts(d.p, d.r) {
-		if seen[other.Do] {
-			continue
-		}
-		seen[other.Do] = true
-		choices = append(choices, Choice{ID: PairID(other.Pair), Text: other.Do, Grave: d.treatedAs(t, other),
-			Reason: "That belongs to " + other.Pair.String() + ", which is " + d.orWords(other.Words) + ". " + d.says(t.Pair) + " That is " + d.orWords(t.Words) + "."})
+	if len(t.Words) == 0 {
+		choices = append(choices, Choice{ID: trapGoOn, Text: "Set it apart, and go on with the next part.", Reason: says, Grave: graveGoOn})
 	}
-	for _, trap := range d.traps(t, words.One) {
-		if trap.ID == trapAgain {
-			choices = append(choices, trap)
-		}
-	}
-	e.Choices = shuffled(rng, choices)
+	e := d.asked(rng, "The lamps show "+t.Pair.String()+". What happens to the part?", t.Meaning+" "+t.Do, choices...)
+	e.Facts = []string{"The parts before it were good."}
+	e.Picture = &Picture{Lamps: &t.Pair}
 	return e
 }
 
-// treatedAs says what it does to a part of some lamps to treat it as one of others.
-func (d *Drill) treatedAs(t, as words.PairText) string {
+// passOn is what happens to a good part.
+const passOn = "Pass it on."
+
+// doText is what happens to a part, without a word of what it is: that is another
+// question.
+func (d *Drill) doText(t words.PairText) string {
+	refused := t.Clear && len(t.Words) > 0 && !slices.Contains(t.Words, press.Good)
 	switch {
-	case d.plain(as):
-		return d.passes(t.Pair)
-	case slices.Equal(as.Words, []string{press.Missing}) && len(t.Words) == 0:
-		return graveGoOn
-	case slices.Equal(as.Words, []string{press.Missing}):
-		return graveAgain
+	case d.plain(t) && !slices.Contains(t.Words, press.Missing):
+		return passOn
+	case refused && slices.Contains(t.Words, press.Missing):
+		return "What was pressed is set apart, marked. It is not pressed again."
+	case refused:
+		return "Set it apart, marked. It is not pressed again."
 	}
-	return ""
+	return t.Do
 }

@@ -67,7 +67,7 @@ func (d *Drill) blindItems() {
 		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."
 	}
 	if len(never) > 0 && len(found) > 1 {
-		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, never, found) })
+		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, never, found) }, unseenTopic)
 	}
 }
 
@@ -75,19 +75,19 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	f := d.r.Faults[i]
 	t := words.Fault(f)
 	e := Exercise{
-		Question: "Would the two lamps find this: " + t.Word + "?",
+		Question: "Would the two lamps find this fault: " + t.Word + "?",
 		Facts:    d.rowFacts(i),
 		Picture:  &Picture{Row: i},
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
 	}
 	if !f.Own && stuckRow(f.Name) {
-		e.Question = t.Word + ": would the lamps at the end of the push show that something is wrong, because they refuse what is in the nest?"
+		e.Question = "Fault: " + t.Word + ". Would the lamps refuse what is in the nest, and so show that something is wrong?"
 	}
 	e.Choices = unreasoned([]Choice{
-		{ID: foundID, Text: "Yes, as good as always", Reason: d.seen(i)},
-		{ID: luckID, Text: "Not surely: some are found, and some pass", Reason: d.seen(i)},
-		{ID: unfoundID, Text: "Hardly ever, or never", Reason: d.seen(i)},
+		{ID: foundID, Text: "Yes, always or nearly always", Reason: d.seen(i)},
+		{ID: luckID, Text: "Now and then: some are found, and some pass", Reason: d.seen(i)},
+		{ID: unfoundID, Text: "Never, or nearly never", Reason: d.seen(i)},
 	}, e.Right)
 	return e
 }
@@ -100,21 +100,21 @@ func (d *Drill) seen(i int) string {
 		s = strings.TrimSuffix(s, ".") + ": " + how + "."
 	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
-		s = d.story(d.eventOf(i)) + " It is refused in " + words.OneIn(f.Detection) + ", no more often than a good part: that is not finding it."
+		s = d.story(d.eventOf(i)) + " It is refused in " + words.OneIn(f.Detection) + ". A good part is refused as often, so that does not find the fault."
 	}
 	switch {
 	case f.Own:
 		return s
 	case f.Name == press.RowLoose:
-		s += " A loose fit comes to rest where a sound one does"
+		s += " A loose insert comes to rest where a tight one does"
 		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {
-			return s + "; these lamps cannot tell. " + words.ProbeMay(*probe.HighestSetting)
+			return s + ": these lamps cannot tell them apart. " + words.ProbeMay(*probe.HighestSetting)
 		}
-		return s + "; these lamps cannot tell."
+		return s + ": these lamps cannot tell them apart."
 	case f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn:
-		s += " Only who has seen the lamp off before the push finds a stuck one."
+		s += " A lamp that is stuck on is found by looking before the push: it must be off then."
 	case f.Name == press.RowGap && d.found(f) != foundID:
-		s += " A gap of " + d.pos.Length(d.p.Faults.Gap) + " is small against what the window lets pass."
+		s += " A gap of " + d.pos.Length(d.p.Faults.Gap) + " is small beside what the window lets pass."
 	}
 	return s
 }
@@ -125,7 +125,7 @@ func (d *Drill) which(rng *rand.Rand, never, found []int) Exercise {
 	found = slices.Clone(found)
 	rng.Shuffle(len(found), func(i, j int) { found[i], found[j] = found[j], found[i] })
 	shown := append([]int{pick(rng, never)}, found[:min(3, len(found))]...)
-	e := Exercise{Question: "Which of these do the two lamps hardly ever find, or never?", Facts: []string{d.figures(), d.off()}}
+	e := Exercise{Question: "Which of these do the two lamps never find, or nearly never?", Facts: []string{d.figures(), d.off()}}
 	for _, i := range shown {
 		c := Choice{ID: strconv.Itoa(i), Text: d.named(i), Reason: d.seen(i)}
 		if d.found(d.r.Faults[i]) == unfoundID {

@@ -5,7 +5,6 @@ import (
 	"hash/fnv"
 	"math/rand/v2"
 	"slices"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -67,7 +66,10 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
 	d.actItems()
+	d.lampItems()
+	d.upkeepItems()
 	d.handlingItems()
+	d.handsItems()
 	d.predictItems()
 	d.reactItems()
 	d.blindItems()
@@ -140,8 +142,8 @@ func random(seed uint64, what string) *rand.Rand {
 
 // hands says why no hand goes into the work space.
 func (d *Drill) hands() string {
-	return "Never put a hand into the work space: the approach is not force-limited and strikes with at least " + words.Force(d.r.Impact.Early) +
-		", the push gives up to " + words.Force(d.r.Force.High) + " at rest, and return, homing and jogging crush as well"
+	return "Never put a hand into the work space. The approach is not force-limited: it strikes with at least " + words.Force(d.r.Impact.Early) +
+		". The push gives up to " + words.Force(d.r.Force.High) + " when the ram stands still. Return, homing and jogging crush as well"
 }
 
 // Notices are what a learner must be told before the first exercise.
@@ -149,7 +151,7 @@ func (d *Drill) Notices() []string {
 	return append([]string{
 		d.hands() + ".",
 		"The lamps are no safety function. They judge parts, and nothing else.",
-		"At the station the instructions of your own works go before this drill.",
+		"At the station, follow the instructions of your own works where they say something else than this drill.",
 	}, d.ofThisPlan()...)
 }
 
@@ -163,10 +165,10 @@ func (d *Drill) BriefNotices() []string { return append([]string{BriefCaution}, 
 func (d *Drill) ofThisPlan() []string {
 	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
-		out = append(out, "This plan is not ready: "+strings.TrimSuffix(words.Headline(d.p, d.r), ".")+". Practise with it to learn, and press no parts by it.")
+		out = append(out, "This plan is not ready: "+words.NotReady(d.r)+". Practise with it to learn, and press no parts by it.")
 	}
 	if d.r.Verdict.Ambiguous {
-		out = append(out, "In this plan some lamps stand for parts that are different: there more than one answer is right.")
+		out = append(out, "In this plan some lamps mean more than one thing. Then more than one answer is right.")
 	}
 	return out
 }

@@ -18,21 +18,24 @@ func (d *Drill) when() string {
 func (d *Drill) returning() string {
 	on := words.Returning
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-	return "On the way back nothing stops the ram, so arrival is off, and zone stays on until the ram has left the zone at " + d.pos.At(d.s.ZoneStart) +
-		": every part, a good one too, then shows what means " + d.orWords(list) + " at the end of the push."
+	return "On the way back nothing stops the ram, so arrival is off. Zone stays on until the ram leaves the zone at " + d.pos.At(d.s.ZoneStart) +
+		". So every part, also a good one, shows " + on.String() + " then. At the end of a push these lamps would mean " + d.orWords(list) + "."
 }
 
 // waiting says what both lamps off mean at home.
 func (d *Drill) waiting() string {
-	return "At home nothing stops the ram and it stands outside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ": both lamps must be off there. It is a verdict only at the end of the push."
+	return "At home nothing stops the ram and it stands outside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ", so both lamps must be off there. They judge a part only at the end of its push."
 }
 
 // handlingItems: when the lamps count, and what no lamp makes safe.
 func (d *Drill) handlingItems() {
 	d.add(Read, 1, "when/read", d.whenRead, "when")
+	if d.throughZone() {
+		d.add(Read, 1, "when/back", d.onTheWayBack, "when")
+	}
 	if words.OffAtHome(d.p, d.s) {
-		d.add(Read, 1, "when/home", d.atHome, "when")
-		d.add(Read, 1, "when/lit", d.litAtHome, stuckTopic)
+		d.add(Read, 1, "when/home", d.atHome, "when", homeTopic)
+		d.add(Read, 1, "when/lit", d.litAtHome, stuckTopic, homeTopic)
 	}
 	d.add(Safe, 1, "hands/insert", d.handAtInsert)
 	d.add(Safe, 1, "hands/guard", d.handAtGuard)
@@ -51,9 +54,13 @@ func (d *Drill) asked(rng *rand.Rand, question, explain string, choices ...Choic
 }
 
 func (d *Drill) whenRead(rng *rand.Rand) Exercise {
-	explain := d.when() + " " + d.returning()
+	explain, back := d.when(), d.when()
+	if d.throughZone() {
+		explain += " " + d.returning()
+		back = d.returning() + " " + back
+	}
 	wrong := []Choice{
-		{ID: "back", Text: "While the ram goes back", Reason: d.returning() + " " + d.when()},
+		{ID: "back", Text: "While the ram goes back", Reason: back},
 		{ID: "zone", Text: "As soon as the zone lamp comes on", Reason: "Zone comes on when the ram passes " + d.pos.At(d.s.ZoneStart) + ", whether a part has stopped it or not. " + d.when()},
 	}
 	if words.OffAtHome(d.p, d.s) {
@@ -63,53 +70,73 @@ func (d *Drill) whenRead(rng *rand.Rand) Exercise {
 	return d.asked(rng, "When are the two lamps read?", explain, append([]Choice{{ID: "end", Text: "Once, at the end of the push, before the ram goes back"}}, wrong...)...)
 }
 
+// homeTopic is what the lamps show at home: who is told that one of them is wrong there
+// knows that they must be off.
+const homeTopic = "home"
+
+// throughZone tells whether the ram goes back through the zone.
+func (d *Drill) throughZone() bool { return d.s.ZoneStart < d.s.End }
+
+func (d *Drill) onTheWayBack(rng *rand.Rand) Exercise {
+	on := words.Returning
+	choices := []Choice{
+		{ID: "nothing", Text: "Nothing: it is the same with every part"},
+		{ID: "broken", Text: "The arrival signal is broken: it should stay on", Reason: d.returning()},
+		{ID: "zone", Text: "It is good: zone is on", Reason: d.returning()},
+	}
+	if list := d.r.Verdict.Table.Words(on.Arrival, on.Zone); len(list) > 0 && !slices.Contains(list, press.Good) {
+		choices = append(choices, Choice{ID: "refused", Text: upper(d.orWords(list)), Reason: d.returning()})
+	}
+	return d.asked(rng, "While the ram goes back, the lamps show "+on.String()+". What does that say about the part?", d.returning(), choices...)
+}
+
 func (d *Drill) atHome(rng *rand.Rand) Exercise {
-	return d.asked(rng, "The ram stands at home, the next part is not pressed yet, and both lamps are off. What is it?", d.waiting(),
-		Choice{ID: "right", Text: "As it has to be: the lamps say nothing of a part now"},
-		Choice{ID: "stop", Text: "A fault of the station: stop", Reason: "That is what it would be at the end of a push. " + d.waiting()},
-		Choice{ID: "last", Text: "The part before was refused: take it out of the good ones", Reason: "What the part before was, its own push has said. " + d.waiting()},
-		Choice{ID: "empty", Text: "There is no insert in the nest", Reason: "Nothing has been pushed yet. " + d.waiting()})
+	return d.asked(rng, "The ram stands at home, and both lamps are off. The next part is not pressed yet. What do the lamps say?", d.waiting(),
+		Choice{ID: "right", Text: "Nothing about a part: they must be off here"},
+		Choice{ID: "last", Text: "That the part before was refused", Reason: "The lamps at the end of its own push have judged the part before. " + d.waiting()},
+		Choice{ID: "empty", Text: "That there is no insert in the nest", Reason: "Nothing has been pushed yet. " + d.waiting()},
+		Choice{ID: "safe", Text: "That the ram will not move, so that a hand may go in", Reason: "The lamps do not say whether the ram will move. " + d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) litAtHome(rng *rand.Rand) Exercise {
-	why := d.waiting() + " A lamp that is on here is on whatever the ram does, and would call the next part what it is not."
-	return d.asked(rng, "The ram stands at home, the next part is not pressed yet, and the zone lamp is on. What do you do?", why,
-		Choice{ID: "stop", Text: "Stop, and have the zone signal tested before the next push"},
-		Choice{ID: "go", Text: "Press the next part: the lamp counts at the end of the push only", Reason: why, Grave: graveGoOn},
-		Choice{ID: "twice", Text: "Press the next part and look twice at the arrival lamp", Reason: "Arrival alone does not tell a part that is too tall from a good one. " + why, Grave: graveGoOn},
-		Choice{ID: "wait", Text: "Wait until it goes off by itself, and go on", Reason: why + " That it went off once does not say why it was on.", Grave: graveGoOn})
+	why := d.waiting() + " A lamp that is on here may be stuck on. Then it judges the next part wrongly."
+	return d.asked(rng, "The ram stands at home, and the zone lamp is on. The next part is not pressed yet. What do you do?", why,
+		Choice{ID: "stop", Text: "Stop, and have the zone signal tested"},
+		Choice{ID: "go", Text: "Press the next part: one lamp alone does not matter", Reason: why, Grave: graveGoOn},
+		Choice{ID: "twice", Text: "Press the next part and look twice at the arrival lamp", Reason: "Arrival alone does not judge a part. " + why, Grave: graveGoOn},
+		Choice{ID: "wait", Text: "Wait until it goes off by itself, and go on", Reason: why + " When it goes off, nobody knows yet why it was on.", Grave: graveGoOn})
 }
 
 func (d *Drill) handAtInsert(rng *rand.Rand) Exercise {
-	return d.asked(rng, "The cycle has begun, and you see that the insert stands askew in the nest. What do you do?", d.byHand(),
-		Choice{ID: "stop", Text: "Stop the cycle; set it straight when the ram stands still at home, as your instructions say"},
+	return d.asked(rng, "The cycle has begun. You see that the insert does not stand straight in the nest. What do you do?", d.byHand(),
+		Choice{ID: "stop", Text: "Stop the cycle, with both hands outside"},
 		Choice{ID: "quick", Text: "Set it straight quickly, while the ram is still far up", Reason: d.byHand(), Grave: graveHand},
 		Choice{ID: "slow", Text: "Set it straight when the ram has become slow", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "side", Text: "Steady it from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
+		Choice{ID: "side", Text: "Push it straight from the side with two fingers", Reason: d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
-	why := "The lamps tell where the ram stands and what stopped it, and nothing of whether it will move. " + d.byHand()
+	why := "The lamps do not say whether the ram will move. " + d.byHand()
 	return d.asked(rng, "A screw has fallen beside the nest, and both lamps are off. May you reach in for it?", why,
-		Choice{ID: "no", Text: "No lamp answers that: only with the station stopped and secured, as your instructions say"},
+		Choice{ID: "no", Text: "Only when the station is stopped and secured, as your instructions say"},
 		Choice{ID: "off", Text: "Yes: with arrival off the ram presses on nothing", Reason: why, Grave: graveHand},
 		Choice{ID: "zone", Text: "Yes, as long as zone is off: the ram is far away", Reason: why, Grave: graveHand},
 		Choice{ID: "cycle", Text: "Yes, between two cycles, if you are quick", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) handOnTheWayBack(rng *rand.Rand) Exercise {
-	why := "The ram crushes on its way back too, and nothing in the lamps says that it has stopped. " + d.byHand()
+	why := "The ram crushes on its way back too. No lamp says that it has stopped. " + d.byHand()
 	return d.asked(rng, "The push is over and the ram goes back. May you take the part out now?", why,
-		Choice{ID: "home", Text: "Not before the ram stands still at home, and then as your instructions say"},
+		Choice{ID: "home", Text: "No: not before the ram stands still at home"},
 		Choice{ID: "back", Text: "Yes: going back, the ram presses on nothing", Reason: why, Grave: graveHand},
-		Choice{ID: "good", Text: "Yes, if both lamps were on at the end of the push", Reason: why, Grave: graveHand},
+		Choice{ID: "good", Text: "Yes, if both lamps were on", Reason: why, Grave: graveHand},
 		Choice{ID: "side", Text: "Yes, if you reach in from the side", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
-	why := "Even the lowest setting can hurt, and it limits the push only. " + d.byHand()
+	why := "Even the lowest setting can hurt. It limits the push only, not the approach. " + d.byHand()
 	return d.asked(rng, "For a trial the setting stands at its lowest. May a hand hold the insert while the ram comes?", why,
-		Choice{ID: "no", Text: "No: no setting makes it safe, and it does not limit the approach at all"},
+		Choice{ID: "no", Text: "No: even the lowest setting can hurt"},
 		Choice{ID: "touch", Text: "Yes: at the lowest setting the ram only touches", Reason: why, Grave: graveHand},
 		Choice{ID: "other", Text: "Yes, if somebody else stands ready to stop the ram", Reason: why, Grave: graveHand},
 		Choice{ID: "trial", Text: "Yes, for a trial of a single part", Reason: why, Grave: graveHand})
@@ -117,10 +144,10 @@ func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {
 	hit, push := words.Force(d.r.Impact.Early), words.Force(d.r.Force.High)
-	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, which begins at " + d.pos.At(d.s.Start) + ". Before that the moving mass strikes with at least " + hit + ". " + d.byHand()
+	why := "The setting of " + words.Setting(d.r.Force.Setting) + " limits the push only, and the push begins at " + d.pos.At(d.s.Start) + ". Before that, the moving mass strikes with at least " + hit + ". " + d.byHand()
 	return d.asked(rng, "Something stands in the way of the fast approach. How hard is it struck?", why,
-		Choice{ID: "strike", Text: "With at least " + hit + ": the approach is not force-limited"},
-		Choice{ID: "push", Text: "No harder than the push, which gives up to " + push, Reason: why},
+		Choice{ID: "strike", Text: "With at least " + hit},
+		Choice{ID: "push", Text: "As hard as the push at most, with " + push, Reason: why},
 		Choice{ID: "stop", Text: "Hardly at all: the ram stops at the first touch", Reason: why},
 		Choice{ID: "lamp", Text: "Not at all: the ram stops when arrival comes on", Reason: "Arrival judges parts at the end of a push and stops nothing. " + why})
 }

@@ -71,7 +71,7 @@ func (e Exercise) RightInWords() string {
 
 // kindsOfKeys are the kinds of items by what their keys begin with, of this plan
 // or another.
-var kindsOfKeys = map[string]Kind{"when": Read, "hands": Safe, "read": Read, "lamps": Read, "do": Act, "several": Act, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
+var kindsOfKeys = map[string]Kind{"when": Read, "signal": Read, "unseen": Read, "part": Act, "first": Act, "change": Act, "rule": Act, "hands": Safe, "read": Read, "lamps": Read, "do": Act, "several": Act, "predict": Predict, "height": Predict, "height-alone": Predict, "react": React, "blind": Blind, "zone": Zone}
 
 // KindOfKey gives the kind of an item of any plan; empty for an unknown one.
 func KindOfKey(key string) Kind {

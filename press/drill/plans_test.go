@@ -36,6 +36,16 @@ func example(t testing.TB, changes ...string) (*press.Plan, *press.Result) {
 	return p, press.Evaluate(p)
 }
 
+// examplePlan is one of the plans that the program brings. Their data is invented.
+func examplePlan(t testing.TB, name string) (*press.Plan, *press.Result) {
+	t.Helper()
+	data, err := os.ReadFile("../../static/examples/" + name + ".json")
+	require.NoError(t, err)
+	p, ps := press.Decode(data)
+	require.Empty(t, ps)
+	return p, press.Evaluate(p)
+}
+
 func drillOf(t testing.TB, p *press.Plan, r *press.Result) *Drill {
 	t.Helper()
 	d, err := New(p, r, words.Reactions(p, r))

@@ -139,7 +139,7 @@ func (d *Drill) figures() string {
 
 func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
 	t := words.Fault(d.r.Faults[i])
-	e := Exercise{Question: "What will the lamps show for: " + t.Word + "?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
+	e := Exercise{Question: "Case: " + t.Word + ". What will the lamps show?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
 	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }
@@ -159,19 +159,19 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 		}
 		choices = append(choices, c)
 	}
-	early := Choice{ID: earlyID, Text: "None of these: it is struck in the fast approach, before the push, and what the lamps then show does not count"}
+	early := Choice{ID: earlyID, Text: "None of these: the fast approach strikes it before the push begins, when no lamp counts"}
 	switch {
 	case ev.early:
 	case ev.nowhere:
-		early.Reason = "Nothing is met before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
+		early.Reason = "The tool meets nothing before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
 	default:
-		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ", and the ram is not stopped before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
+		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ". Nothing stops the ram before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
 	}
 	e.Right = []string{right}
 	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
 	if share < d.p.Faults.SampleProbability {
 		e.Question = strings.Replace(e.Question, "What will the lamps show", "What will the lamps most likely show", 1)
-		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ", so this is so in " + words.OneIn(share) + "."
+		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ". The lamps show this in " + words.OneIn(share) + "."
 	}
 }

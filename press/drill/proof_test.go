@@ -276,6 +276,10 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 		q.proveClear(t, e, q.x.High+q.p.Requirement.HeightLow-h, nil, nil)
 	case "predict":
 		q.proveRow(t, e)
+	case "unseen":
+		q.proveUnseen(t, d, e)
+	case "signal", "part", "first", "change", "rule": // by the table of common practice beside them
+		assert.Len(t, e.Right, 1, e.Key)
 	case "when":
 		q.proveWhen(t, e)
 	case "hands":
@@ -295,7 +299,7 @@ func (q proof) prove(t *testing.T, d *Drill, e Exercise) {
 // back and at home.
 func (q proof) proveWhen(t *testing.T, e Exercise) {
 	t.Helper()
-	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}}[e.Key], e.Right)
+	assert.Equal(t, map[string][]string{"when/read": {"end"}, "when/home": {"right"}, "when/lit": {"stop"}, "when/back": {"nothing"}}[e.Key], e.Right)
 	c, ok := q.r.CourseOf(0)
 	if !ok || c.Early {
 		return
@@ -323,7 +327,11 @@ func (q proof) proveHands(t *testing.T, e Exercise) {
 	for _, c := range e.Choices {
 		wrong := !slices.Contains(e.Right, c.ID)
 		if e.Key == "hands/approach" {
-			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)+": the approach"), c.Text)
+			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)), c.Text)
+			continue
+		}
+		if slices.Contains([]string{"hands/colleague", "hands/trapped", "hands/shield", "hands/bridged"}, e.Key) {
+			assert.Empty(t, c.Grave, "no hand is spoken of: %s", c.Text)
 			continue
 		}
 		assert.Equal(t, wrong, c.Grave == graveHand, c.Text)
@@ -399,6 +407,28 @@ func (q proof) proveBlind(t *testing.T, d *Drill, e Exercise) {
 			i = 10*i + int(digit-'0')
 		}
 		assert.Equal(t, state(q.r.Faults[i]) == "unfound", slices.Contains(e.Right, c.ID), e.Key)
+	}
+}
+
+// proveUnseen: right is a fault that shows both lamps and is hardly ever refused; every
+// other one is nearly always refused.
+func (q proof) proveUnseen(t *testing.T, d *Drill, e Exercise) {
+	t.Helper()
+	for _, c := range e.Choices {
+		i := slices.IndexFunc(q.r.Faults, func(f press.FaultRow) bool { return !f.Own && f.Name == c.ID })
+		require.GreaterOrEqual(t, i, 0, c.ID)
+		f := q.r.Faults[i]
+		a, z := false, q.s.InZone(q.s.End)
+		if f.Reading != nil {
+			a, z = q.s.At(*f.Reading)
+		}
+		if slices.Contains(e.Right, c.ID) {
+			assert.True(t, a && z, "%s: %s shows both lamps", e.Key, c.ID)
+			assert.Less(t, f.Detection, 0.5, "%s: %s", e.Key, c.ID)
+		} else {
+			assert.False(t, a && z, "%s: %s shows others", e.Key, c.ID)
+			assert.GreaterOrEqual(t, f.Detection, q.p.Faults.SampleProbability, "%s: %s", e.Key, c.ID)
+		}
 	}
 }
 

@@ -50,6 +50,12 @@ func (d *Drill) steps(t words.PairText, key string, x words.Reaction, step int) 
 	for i, c := range x.Asked {
 		if i <= step || slices.Contains(mayCome(x, step), i) {
 			out = append(out, "step/"+PairID(t.Pair)+"/"+c)
+			if words.LampsOff(c) {
+				out = append(out, homeTopic)
+			}
+			if words.ChangesNothing(c) {
+				out = append(out, changeTopic)
+			}
 		}
 	}
 	return out
@@ -76,10 +82,10 @@ func (d *Drill) plain(t words.PairText) bool {
 }
 
 // anyOrder says before the answer what counts of a list that is common practice.
-const anyOrder = "Any check that belongs here counts, in any order."
+const anyOrder = "Every check that belongs to these lamps is right. Their order does not count."
 
 // oneFirst says it where one check comes before all others.
-const oneFirst = "One of these comes before all the others, because it stops the work, holds parts back, or cannot be seen any more after the next push."
+const oneFirst = "One of these comes before all the others: it stops the work, holds parts back, or can only be seen before the next push."
 
 // react asks for a step of a list. Of a list that is common practice every step is
 // right that may come now; of the works' own, the next one.
@@ -114,8 +120,9 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 		case slices.Contains(may, i):
 			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c})
 			e.Right = append(e.Right, fmt.Sprintf("step-%d", i+1))
+		case words.ChangesNothing(c): // to call somebody is never wrong
 		case !x.InAnyOrder(step, i):
-			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: "It is on the list, but later. " + order(x, x.Checks)})
+			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: "It is on the list, but comes later. " + order(x, x.Checks)})
 		}
 	}
 	choices = append(choices, d.strangers(rng, x, used)...)
@@ -146,7 +153,7 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Reason: "That is first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Here it is: " + order(x, x.Checks),
+			Reason: "That comes first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Then it is: " + order(x, x.Checks),
 		})
 	}
 	if len(out) > 1 {
@@ -163,7 +170,7 @@ func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) 
 		if d.plain(t) {
 			return fmt.Sprintf("It is number %d in a row with these lamps.", good)
 		}
-		return fmt.Sprintf("It is number %d in a row with these lamps; the %d parts before them were good.", 3+rng.IntN(3), good)
+		return fmt.Sprintf("It is number %d in a row with these lamps. The %d parts before them were good.", 3+rng.IntN(3), good)
 	case words.Change:
 		return pick(rng, []string{
 			"The tool was changed a moment ago; this is the first part since.",

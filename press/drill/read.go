@@ -19,13 +19,13 @@ var verdictWords = []string{press.Good, press.Long, press.Short, press.Missing}
 func (d *Drill) verdictText(id string) string {
 	switch id {
 	case press.FaultWord:
-		return "Something at the station is wrong: no part leads to these lamps"
+		return "A fault of the station: no part shows these lamps"
 	case unclearID:
-		return "Two of these at once: the lamps stand for parts that must be treated differently"
+		return "The lamps do not tell: they stand for parts that must be treated differently"
 	case press.Long:
-		return "Too tall: the ram was stopped too early"
+		return "Too tall"
 	case press.Short:
-		return "Too short: the ram went too deep"
+		return "Too short"
 	case press.Missing:
 		return "No insert in the nest"
 	}
@@ -95,7 +95,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 	unclear := d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
 	e := Exercise{
-		Question: "The push is over and the lamps are read: " + on.String() + ". What is it?",
+		Question: "A part was pressed. The lamps that count are: " + on.String() + ". What is it?",
 		Picture:  &Picture{Lamps: &on},
 		Explain:  d.says(on) + " In this plan that is " + d.orWords(list) + "." + late(on),
 	}
@@ -126,7 +126,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	}
 	choices = shuffled(rng, choices)
 	choices = append(choices,
-		Choice{ID: press.FaultWord, Text: d.verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " leads to that: it need not be a fault of the station."},
+		Choice{ID: press.FaultWord, Text: d.verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " shows these lamps: they are no proof of a fault of the station."},
 		Choice{ID: unclearID, Text: d.verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
 	e.Choices = unreasoned(choices, e.Right)
 	return e
@@ -135,7 +135,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 // late says what zone alone may come from beside what the part is.
 func late(on words.Pair) string {
 	if on == (words.Pair{Zone: true}) {
-		return " Or it is seated, and the force was not reported in time: then the ram stands before the push end."
+		return " Or the part is seated, and its force was not reported in time: then the ram stands before the push end."
 	}
 	return ""
 }
@@ -202,9 +202,12 @@ func (d *Drill) onlyThat(list []string) string {
 		return "No part leads to these lamps."
 	}
 	if slices.Equal(list, []string{press.Good}) {
-		return "That is good as far as these lamps can tell: no part that they can tell from a good one shows them, and it is passed on."
+		return "That is good, as far as these lamps can tell, and it is passed on."
 	}
-	return "That is " + d.orWords(list) + ": whichever it is, it is treated the same way."
+	if len(list) == 1 {
+		return "That is " + d.orWords(list) + ", and they stand for no other part."
+	}
+	return "That is " + d.orWords(list) + ". All of these are treated the same way."
 }
 
 // unreasoned takes the reasons of the right answers away.

@@ -185,7 +185,7 @@ func TestKindsThatAPlanDoesNotAllow(t *testing.T) {
 	require.NoError(t, err)
 	assert.NotEmpty(t, none.Impossible()[React])
 	assert.Contains(t, d.Notices()[0], "Never put a hand")
-	assert.Contains(t, d.Notices()[3], "not ready")
+	assert.True(t, strings.HasPrefix(d.Notices()[3], "This plan is not ready: "+words.NotReady(r)+". Practise with it"), "the cause once, and no headline")
 }
 
 // A plan's own reaction list takes the place of the usual one.

@@ -62,8 +62,8 @@ func (d *Drill) typed(mm float64) string { return words.Unit(d.pos.Set(mm), "mm"
 // story says why the lamps show what they show.
 func (d *Drill) story(e event) string {
 	if e.early {
-		return "The part is met in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
-			": the push limit is not in force there, and nobody can say what the lamps then show. It is not tried: the approach strikes it."
+		return "The tool meets the part in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
+			". There the force is not limited, and nobody can say what the lamps show. Do not try it: the approach strikes the part."
 	}
 	met := !e.nowhere && d.s.Arrives(e.reading)
 	var out []string
@@ -71,9 +71,9 @@ func (d *Drill) story(e event) string {
 	case e.arrival != nil:
 		out = append(out, "The arrival signal is stuck "+words.OnOff(*e.arrival)+", whatever the ram does.")
 	case met:
-		out = append(out, "The ram is stopped at "+d.at(e.reading)+", not past the push end at "+d.pos.At(d.s.End)+": arrival comes on.")
+		out = append(out, "Something stops the ram at "+d.at(e.reading)+d.beforeEnd(e.reading)+": arrival comes on.")
 	default:
-		out = append(out, "The ram runs to the push end at "+d.pos.At(d.s.End)+" without arrival: nothing stopped it before.")
+		out = append(out, "Nothing stops the ram before the push end at "+d.pos.At(d.s.End)+": arrival stays off.")
 	}
 	if e.zone != nil {
 		return strings.Join(append(out, "The zone signal is stuck "+words.OnOff(*e.zone)+", wherever the ram stands."), " ")
@@ -85,11 +85,19 @@ func (d *Drill) story(e event) string {
 	return strings.Join(append(out, d.where(rest, e.arrival == nil && !met)), " ")
 }
 
+// beforeEnd says where a reading stands to the push end that it does not pass.
+func (d *Drill) beforeEnd(reading float64) string {
+	if d.s.End-reading < 1e-9 {
+		return ", the push end"
+	}
+	return ", before the push end at " + d.pos.At(d.s.End)
+}
+
 // where says how the ram stands to the zone; the position may have been named.
 func (d *Drill) where(x float64, named bool) string {
 	rests := "The ram rests at " + d.at(x)
 	if named {
-		rests = "It rests there"
+		rests = "The ram rests there"
 	}
 	if d.s.InZone(x) {
 		return rests + ", inside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ": zone is on."
@@ -104,23 +112,23 @@ func (d *Drill) where(x float64, named bool) string {
 func (d *Drill) says(on words.Pair) string {
 	s := "Arrival is " + words.OnOff(on.Arrival)
 	if on.Arrival {
-		s += ": something stopped the ram before it ran past the push end at " + d.pos.At(d.s.End)
+		s += ": something stopped the ram, at the push end of " + d.pos.At(d.s.End) + " or before"
 	} else {
-		s += ": by plan the ram ran to " + d.pos.At(d.s.End) + " and nothing stopped it"
+		s += ": nothing stopped the ram, so by plan it ran to the push end at " + d.pos.At(d.s.End)
 	}
 	s += ". Zone is " + words.OnOff(on.Zone)
 	inside := " between " + d.pos.Bare(d.s.ZoneStart) + " and " + d.pos.At(d.s.ZoneEnd) + "."
 	if on.Zone {
-		s += ": it rests" + inside
+		s += ": the ram stands" + inside
 	} else {
-		s += ": it does not rest" + inside
+		s += ": the ram does not stand" + inside
 	}
 	if in := d.s.InZone(d.s.End); !on.Arrival && on.Zone != in {
 		side := "outside"
 		if in {
 			side = "inside"
 		}
-		s += " But the push end lies " + side + " the zone: both cannot be true, so a signal or a setpoint is wrong."
+		s += " But the push end lies " + side + " the zone, so both cannot be true: a signal or a set value is wrong."
 	}
 	return s
 }

@@ -21,7 +21,13 @@ func (d *Drill) grain() float64 {
 }
 
 // onGrain is a position as the station shows it.
-func (d *Drill) onGrain(mm float64) float64 { return math.Round(mm/d.grain()) * d.grain() }
+func (d *Drill) onGrain(mm float64) float64 { return d.grains(math.Round, mm) }
+
+// grains rounds a position to what is shown.
+func (d *Drill) grains(round func(float64) float64, mm float64) float64 {
+	scale := math.Round(1 / d.grain())
+	return round(mm*scale) / scale
+}
 
 // heightAt is the height of a part that stops the ram at a reading, as it is written.
 func (d *Drill) heightAt(reading float64) float64 { return d.onGrain(d.r.HeightOf(reading)) }

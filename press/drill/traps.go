@@ -26,13 +26,13 @@ func (d *Drill) traps(t words.PairText, when words.Situation) []Choice {
 		return append(out, Choice{ID: trapGoOn, Text: "Nothing: with these lamps there is nothing to check.", Reason: d.says(t.Pair) + " A lamp that is stuck on shows the same."})
 	}
 	out = append(out, Choice{ID: trapGoOn, Text: "Wipe the nest and go on with the next part.", Grave: d.graveGoOn(t, when),
-		Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ". Who goes on without having looked what it came from gets it again with the next part."})
+		Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ". Whoever goes on without looking for the cause gets it again with the next part."})
 	if !t.Pair.Arrival || !t.Pair.Zone {
 		out = append(out, Choice{ID: trapWiden, Text: "Move the zone until both lamps come on.", Reason: d.widen(), Grave: graveChange})
 	}
 	return append(out,
 		Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
-		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ": not good beyond doubt.", Grave: d.passes(t.Pair)})
+		Choice{ID: trapPass, Text: "Pass the part on.", Reason: d.says(t.Pair) + " That is " + d.orWords(t.Words) + ". Only a part that is surely good is passed on.", Grave: d.passes(t.Pair)})
 }
 
 // graveGoOn says what going on with some lamps is: harmless after one part, not after
@@ -66,7 +66,7 @@ func (d *Drill) again() string {
 			continue
 		}
 		on := d.shows(d.eventOf(i))
-		s := "A part that is pressed a second time is seated before the push, and shows " + on.String()
+		s := "A part that is pressed a second time is seated already. It shows " + on.String()
 		if on == (words.Pair{Arrival: true, Zone: true}) {
 			return s + ": a spoiled joint would pass as good."
 		}
@@ -78,21 +78,21 @@ func (d *Drill) again() string {
 // widen says what the drawing thinks of another zone.
 func (d *Drill) widen() string {
 	good := d.r.Window.GoodRange
-	s := "The zone is part of the plan. Good by the drawing are readings from " + d.at(good[0]) + " to " + d.at(good[1])
+	s := "The zone is part of the plan. By the drawing, readings from " + d.at(good[0]) + " to " + d.at(good[1]) + " are good"
 	if w := d.r.Window.Overlap; w != nil {
 		s += "; both lamps are on from " + d.pos.Bare(w[0]) + " to " + d.pos.At(w[1])
 	}
-	return s + ". A zone that is moved to make a part look good lets parts through that are more than " +
-		d.pos.At(d.p.Requirement.HeightHigh) + " tall or less than " + d.pos.At(d.p.Requirement.HeightLow) + "."
+	return s + ". A zone that is moved to make one part look good lets others pass that are taller than " +
+		d.pos.At(d.p.Requirement.HeightHigh) + " or shorter than " + d.pos.At(d.p.Requirement.HeightLow) + "."
 }
 
 // raise says what more force does to this part and to the reading.
 func (d *Drill) raise() string {
 	f := d.r.Force
-	s := "The setting of " + words.Setting(f.Setting) + " is part of the plan: a strong ram pushes " + words.Force(f.High) + " with it, and part and tool may bear " + words.Force(f.Cap) + "."
+	s := "The setting of " + words.Setting(f.Setting) + " is part of the plan. A strong ram pushes " + words.Force(f.High) + " with it; part and tool bear " + words.Force(f.Cap) + " at most."
 	for i, row := range d.r.Faults {
 		if !row.Own && row.Name == press.RowSettingHigh && row.Reading != nil {
-			s += " One step more moves the reading of a nominal part by " + d.pos.Length(math.Abs(*d.r.Faults[i].Reading-d.r.Nominal())) + ", and every verdict with it."
+			s += " One step more moves the reading of a nominal part by " + d.pos.Length(math.Abs(*d.r.Faults[i].Reading-d.r.Nominal())) + ", so every verdict moves with it."
 		}
 	}
 	return s

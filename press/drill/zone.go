@@ -89,13 +89,13 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 	}
 	by := d.pos.Length(math.Abs(task.Shift))
 	e := Exercise{
-		Question: "A new nest stands " + by + " " + way + " than that of the plan. Set the zone so that these parts are judged rightly on it.",
+		Question: "A new nest stands " + by + " " + way + " than the one of the plan. Set the zone so that it judges these parts rightly.",
 		Facts: []string{
 			"The push end was moved along and stands at " + d.typed(task.s.End) + ".",
 			"The push end must lie inside the zone, at least " + d.pos.Length(d.pastEnd()) + " before the zone end.",
-			"Good parts must show both lamps, and no other part may. Too tall and too short must not share a pair of lamps.",
+			"Both lamps must be on for good parts, and for no others. Too tall and too short must show different lamps.",
 			d.off(),
-			"This is to learn what a zone does: at the station only a setter who is allowed to do so changes it.",
+			"This is an exercise. At the station only a setter who is allowed to may change the zone.",
 		},
 		Zone:    task,
 		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
@@ -139,8 +139,8 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{Reason: "The part of " + d.high(long.Height) + " is too tall, the one of " + d.high(short.Height) + " too short, and both show " + on.String() +
-				": nobody could tell them apart. " + with.story(event{reading: short.Reading})}
+			return Judged{Reason: "The part of " + d.high(long.Height) + " is too tall and the one of " + d.high(short.Height) + " too short. Both show " + on.String() +
+				", so nobody could tell them apart. " + with.story(event{reading: short.Reading})}
 		}
 	}
 	if why := d.endInside(s); why != "" {
@@ -184,8 +184,8 @@ func (t *ZoneTask) near(s press.Signals) string {
 		}
 	}
 	if by < d.unsure() {
-		return "For these readings it is. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + d.high(part.Height) +
-			", and a reading may be off by " + d.pos.Length(d.unsure()) + ": it would be judged wrongly now and then."
+		return "It is right for these readings. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + d.high(part.Height) +
+			", and a reading may be off by " + d.pos.Length(d.unsure()) + ". Now and then it would be judged wrongly."
 	}
-	return "There is more room at every part than the " + d.pos.Length(d.unsure()) + " by which a reading may be off."
+	return "A reading may be off by " + d.pos.Length(d.unsure()) + ", and every part has more room than that."
 }

@@ -37,7 +37,7 @@ func (e Exercise) chosen() (Exercise, bool) {
 		used[text] = true
 		choices = append(choices, Choice{ID: "zone-" + strconv.Itoa(len(choices)+1), Text: text, Reason: j.Reason})
 	}
-	e.Question += " Which of these zones does it?"
+	e.Question += " Which of these zones is right?"
 	e.Right = []string{choices[0].ID}
 	e.Choices = shuffled(random(0, e.mark()), choices)
 	e.Explain = t.judge(&right).Reason

@@ -89,11 +89,11 @@ func (d *Drill) shift(rng *rand.Rand, n int) float64 {
 // it: what is to be told apart is moved further apart by that.
 func (t *ZoneTask) add(reading float64, word string) {
 	d := t.d
-	switch g := d.grain(); word {
+	switch word {
 	case press.Long:
-		reading = math.Floor(reading/g) * g
+		reading = d.grains(math.Floor, reading)
 	case press.Short:
-		reading = math.Ceil(reading/g) * g
+		reading = d.grains(math.Ceil, reading)
 	default:
 		reading = d.onGrain(reading)
 	}

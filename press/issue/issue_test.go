@@ -71,7 +71,7 @@ func TestStandingOfEveryCode(t *testing.T) {
 	}
 	var physical, others []string
 	for _, rule := range press.Rules {
-		s := StandingOf(&press.Result{Findings: []press.Finding{{Code: rule.Code, Severity: rule.Severity}}})
+		s := StandingOf(&press.Result{Outcome: press.Outcome{Findings: []press.Finding{{Code: rule.Code, Severity: rule.Severity}}}})
 		require.LessOrEqual(t, len(s.Physical)+len(s.Others), 1, rule.Code)
 		if len(s.Physical) > 0 {
 			physical = append(physical, rule.Code)
@@ -82,7 +82,7 @@ func TestStandingOfEveryCode(t *testing.T) {
 	}
 	assert.ElementsMatch(t, never, physical)
 	assert.ElementsMatch(t, asks, others)
-	mild := StandingOf(&press.Result{Findings: []press.Finding{{Code: press.OverlapWider, Severity: press.Caution}, {Code: press.OverYield, Severity: press.Caution}}})
+	mild := StandingOf(&press.Result{Outcome: press.Outcome{Findings: []press.Finding{{Code: press.OverlapWider, Severity: press.Caution}, {Code: press.OverYield, Severity: press.Caution}}}})
 	assert.Empty(t, mild, "said as cautions they ask for nothing")
 }
 
@@ -225,6 +225,10 @@ func TestDrillIsCompared(t *testing.T) {
 		assert.Contains(t, refused.Problems.At(PathDrill)[0], want)
 	}
 	assert.True(t, SameLamps(plan(t), plan(t, "title.notes", "x")))
+	none := []string{"station.reference_uncertainty", "0.2"} // no window, so no verdict
+	assert.False(t, SameLamps(plan(t), plan(t, none...)))
+	assert.False(t, SameLamps(plan(t, none...), plan(t)))
+	assert.True(t, SameLamps(plan(t, none...), plan(t, append(none, "title.notes", "x")...)), "neither means anything")
 	assert.False(t, SameLamps(plan(t), plan(t, moved...)))
 }
 
@@ -275,6 +279,13 @@ func TestPaperSaysTheRevision(t *testing.T) {
 		p := paper
 		p.Date = day
 		assert.Equal(t, want, r.Says(p), day)
+	}
+	midnight := r
+	midnight.At = time.Date(2026, 3, 2, 0, 0, 0, 0, time.UTC)
+	for day, want := range map[string]bool{"2026-02-28": false, "2026-03-01": true, "2026-03-03": false} {
+		p := *midnight.Paper()
+		p.Date = day
+		assert.Equal(t, want, midnight.Says(p), "%s, to the hour", day)
 	}
 	for _, change := range []func(*carry.Issue){
 		func(p *carry.Issue) { p.Revision = "A" }, func(p *carry.Issue) { p.Prepared = "x" }, func(p *carry.Issue) { p.Checked = "x" }, func(p *carry.Issue) { p.Approved = "x" },

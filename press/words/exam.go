@@ -92,6 +92,12 @@ func NotFinished(answered, items string) string {
 	return answered + " of " + items + " answered, nothing judged"
 }
 
+// YourAnswer and RightAnswer mark choices after an answer.
+const (
+	YourAnswer  = "your answer"
+	RightAnswer = "right"
+)
+
 // AloneFails marks an answer that fails an exam whatever else was right.
 const AloneFails = "this alone fails"
 

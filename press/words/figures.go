@@ -21,6 +21,9 @@ const (
 var (
 	measure  = regexp.MustCompile(`(` + aNumber + `)(?: to (` + aNumber + `))?(?:` + aUnit + `)`)
 	lone     = regexp.MustCompile(`^(` + aNumber + `)(?: to (` + aNumber + `))?$`)
+	twice    = regexp.MustCompile(`(` + aNumber + `)` + aUnit + ` to (` + aNumber + `)` + aUnit)
+	signed   = regexp.MustCompile(`^([<>])\x{202f}?(` + aNumber + `)$`)
+	usual    = regexp.MustCompile(`^(.*\x{202f}[^,;]*), typically (` + aNumber + `)\x{202f}(\S+)$`)
 	digits   = regexp.MustCompile(`\d`)
 	fromHere = regexp.MustCompile(`(?:at least|no less than|more than|over|>)\s*$`)
 	upToHere = regexp.MustCompile(`(?:at most|no more than|less than|under|<)\s*$`)
@@ -32,12 +35,34 @@ var (
 // figuresIn takes a cell apart. Where it says several things, in figures of several
 // kinds, there is nothing to take.
 func figuresIn(cell string) figured {
+	given := cell
+	cell = twice.ReplaceAllStringFunc(cell, func(s string) string { // a range that says its unit twice
+		if m := twice.FindStringSubmatch(s); m[2] == m[4] {
+			return m[1] + " to " + m[3] + thin + m[4]
+		}
+		return s
+	})
 	if m := lone.FindStringSubmatch(cell); m != nil {
 		return figured{alone: true}.with(m[1], m[2])
 	}
+	if m := signed.FindStringSubmatch(cell); m != nil {
+		f := figured{rest: m[1], alone: true}
+		if m[1] == "<" {
+			f.upper = plainNumber(m[2])
+		} else {
+			f.lower = plainNumber(m[2])
+		}
+		return f
+	}
+	if m := usual.FindStringSubmatch(cell); m != nil { // a range, and what is typical in it
+		if f := figuresIn(m[1]); f.lower != "" && f.upper != "" && f.value == "" && f.unit == m[3] {
+			f.value, f.alone = plainNumber(m[2]), false
+			return f
+		}
+	}
 	all := measure.FindAllStringSubmatchIndex(cell, -1)
 	if len(all) == 0 || len(all) > 2 {
-		return figured{rest: cell}
+		return figured{rest: given}
 	}
 	f, around, last := figured{}, "", 0
 	for _, m := range all {
@@ -48,29 +73,40 @@ func figuresIn(cell string) figured {
 		before, after := strings.ReplaceAll(cell[last:m[0]], thin, " "), cell[m[1]:]
 		around, last = around+before, m[1]
 		if f.unit != "" && f.unit != unit {
-			return figured{rest: cell}
+			return figured{rest: given}
 		}
 		f.unit = unit
 		switch {
 		case to != "" && len(all) > 1:
-			return figured{rest: cell}
+			return figured{rest: given}
 		case fromHere.MatchString(before), orMore.MatchString(after):
 			f.lower = plainNumber(from)
 		case upToHere.MatchString(before), orLess.MatchString(after):
 			f.upper = plainNumber(from)
 		case len(all) > 1:
-			return figured{rest: cell}
+			return figured{rest: given}
 		default:
 			f = f.with(from, to)
 		}
 	}
 	around += cell[last:]
 	if len(all) > 1 && (f.lower == "" || f.upper == "") || digits.MatchString(around) {
-		return figured{rest: cell}
+		return figured{rest: given}
 	}
 	f.rest = strings.TrimSpace(around)
 	f.alone = relation.MatchString(around)
 	return f
+}
+
+// any tells whether there is a figure at all.
+func (f figured) any() bool { return f.value+f.lower+f.upper != "" }
+
+// one is the figure where there is but one, a limit too; empty for a range.
+func (f figured) one() string {
+	if f.lower != "" && f.upper != "" {
+		return ""
+	}
+	return f.value + f.lower + f.upper
 }
 
 // with puts one figure, or the two of a range, into their places.
@@ -95,6 +131,18 @@ var groupedDigits = regexp.MustCompile(`\d{1,3}(?:\x{202f}\d{3})+`)
 func plainText(s string) string {
 	s = groupedDigits.ReplaceAllStringFunc(s, plainNumber)
 	return strings.NewReplacer(thin, " ", "\u00a0", " ", minus, "-").Replace(s)
+}
+
+// measured finds figures with their unit in a text, several before one unit too.
+var measured = regexp.MustCompile(aNumber + `(?:(?: to | and |, | or | ± )` + aNumber + `)*` + aUnit)
+
+// text writes a text for people as [plainText] does, and the figures in it with this
+// decimal mark: those that have a unit, so that nothing that was typed is another text.
+func (s Separation) text(text string) string {
+	return plainText(measured.ReplaceAllStringFunc(text, func(m string) string {
+		number := strings.LastIndex(m, thin)
+		return s.Number(m[:number]) + m[number:]
+	}))
 }
 
 // Plain writes a figure for people as other programs read it, and nothing where there

@@ -43,6 +43,13 @@ func ambiguousTable(t *told) string {
 	if v := t.r.Verdict; v != nil {
 		s += doubt(v.Table)
 	}
+	if _, stops := t.Figures["stops"]; stops {
+		what := "without an insert the ram is stopped"
+		if t.Figures["bare_nest"] > 0 {
+			what = "the empty nest itself stops the ram"
+		}
+		s += ", and " + what + " at " + t.at("stops") + " (" + Pair{true, t.Figures["stops_in_zone"] > 0}.String() + ")"
+	}
 	var mend []string
 	off := func(name, what, to string) {
 		if t.Figures[name+"_off"] > 0 {

@@ -17,10 +17,10 @@ import (
 	"ramplan/press"
 )
 
-// constants reads the string constants of a file of package press, name to value.
+// constants reads the string constants of a file of the model, name to value.
 func constants(t *testing.T, file, prefix string) map[string]string {
 	t.Helper()
-	parsed, err := parser.ParseFile(token.NewFileSet(), "../"+file, nil, 0)
+	parsed, err := parser.ParseFile(token.NewFileSet(), "../model/"+file, nil, 0)
 	require.NoError(t, err)
 	out := map[string]string{}
 	ast.Inspect(parsed, func(n ast.Node) bool {
@@ -242,7 +242,7 @@ func TestSeverities(t *testing.T) {
 // TestUnknownCode: a code without a sentence is a programmer's mistake.
 func TestUnknownCode(t *testing.T) {
 	assert.PanicsWithValue(t, "words: no sentence for the finding no-such-code", func() {
-		Explain(&press.Result{Findings: []press.Finding{{Code: "no-such-code"}}})
+		Explain(&press.Result{Outcome: press.Outcome{Findings: []press.Finding{{Code: "no-such-code"}}}})
 	})
 }
 

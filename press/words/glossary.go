@@ -33,6 +33,8 @@ var Glossary = []Term{
 	{"arrival signal", "Comes on when the set force is reached, because the ram stalls against the part, at or before the push end."},
 	{"zone", "An interval of ram positions; the zone signal is on while the ram is inside, both ends included."},
 	{"window", "What the plan sets so that the two signals tell good parts from bad: zone start, zone end and push end."},
+	{"proposed", "A setpoint that the program suggests, because none was set by hand; another one can be entered in its place. On an issued sheet it reads as proposed: it was taken as it stood."},
+	{"computed", "A result: it follows from the entries, and nobody sets it."},
 	{"overlap", "The readings that give both signals."},
 	{"datum", "The face from which the drawing measures the seated height: the nest, or the rows of the parts marked so."},
 	{"requirement", "The seated heights that the drawing allows."},

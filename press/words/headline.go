@@ -18,7 +18,7 @@ import (
 // refused with the probability of the limit samples.
 func Headline(p *press.Plan, r *press.Result) string {
 	if r.Blocked() || r.Samples == nil {
-		s := "Not ready for use: " + NotReady(r) + "."
+		s := NotForUse(NotReady(r))
 		if r.Samples != nil { // else every part is refused, and that was said
 			for _, c := range offTarget(p, r) {
 				s += " " + upperFirst(c) + "."
@@ -216,6 +216,9 @@ func Blocked(r *press.Result) string {
 	}
 	return "Not ready: " + NotReady(r)
 }
+
+// NotForUse says that a plan must not be used, and why, as [NotReady] gives it.
+func NotForUse(why string) string { return "Not ready for use: " + why + "." }
 
 // NotReady says why a plan is not ready for use: its gravest blocker, how many
 // more there are, and that every part would be refused where that is so. It is

@@ -99,7 +99,7 @@ func TestCauses(t *testing.T) {
 			wellFormed(t, Headline(p, r))
 			for _, f := range r.Findings {
 				if f.Severity == press.Blocker {
-					alone := &press.Result{Findings: []press.Finding{f}}
+					alone := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{f}}}
 					assert.NotEqual(t, "a blocker was found", cause(alone), code)
 				}
 			}
@@ -144,8 +144,9 @@ func TestSetpointNote(t *testing.T) {
 	assert.Equal(t, "by hand", SetpointNote(ready, true))
 	one := press.Evaluate(example(t, changes{"joint.stop": "none"}))
 	assert.Equal(t, 1, one.Count(press.Blocker))
-	assert.Equal(t, "proposed; holds only once the blocker is mended", SetpointNote(one, false))
+	assert.Equal(t, "not for use before the blocker is mended", SetpointNote(one, false))
 	more := press.Evaluate(example(t, changes{"ram.max_speed": "150"}))
 	assert.Equal(t, 2, more.Count(press.Blocker))
-	assert.Equal(t, "by hand; holds only once the blockers are mended", SetpointNote(more, true))
+	assert.Equal(t, "by hand; not for use before the blockers are mended", SetpointNote(more, true))
+	assert.Equal(t, "not for use before the blockers are mended", SetpointNote(more, false))
 }

@@ -23,7 +23,7 @@ type Identity struct {
 // IdentityOf tells which plan it is: the revision with the date of its issue, or a
 // draft with the day of today.
 func IdentityOf(p *press.Plan, r *press.Result, revision, date string) Identity {
-	id := Identity{Number: p.Title.Number, Name: p.Title.Name, Revision: revision, Date: date, Digest: r.PlanDigest}
+	id := Identity{Number: p.Title.Number, Name: p.Title.Name, Revision: revision, Date: date, Digest: r.PlanDigest()}
 	if r.Blocked() {
 		id.NotReady = NotReady(r)
 	}
@@ -51,6 +51,22 @@ func (id Identity) Parts() []string {
 		out = append(out, date)
 	}
 	return append(out, "plan "+ShortDigest(id.Digest))
+}
+
+// Foot is what stands at the foot of each page that a browser prints. Where the
+// entries are no sound plan, the figures beside them are those of an earlier state.
+func (id Identity) Foot(unsound bool) string {
+	parts := id.Parts()
+	if unsound {
+		parts[len(parts)-1] = "with faults: no plan yet"
+		if id.Digest != "" {
+			parts[len(parts)-1] = "with faults; the figures are of the earlier plan " + ShortDigest(id.Digest)
+		}
+	}
+	if id.NotReady != "" {
+		parts = append(parts, "NOT READY FOR USE: "+id.NotReady)
+	}
+	return strings.Join(parts, " · ")
 }
 
 // String puts the parts into a line.

@@ -1,5 +1,7 @@
 package words
 
+import "time"
+
 // Standing says in a few words what a draft is to the last issued revision, of
 // which it is the same plan or not; the letter is empty before the first.
 func Standing(letter string, same bool) string {
@@ -23,6 +25,15 @@ func SupersededBy(letter, day string) string {
 	s := "superseded by revision " + letter
 	if day != "" {
 		s += ", issued " + day
+	}
+	return s
+}
+
+// DraftState says which state of a draft it is; it stands where nothing was changed since.
+func DraftState(at time.Time, stands bool) string {
+	s := "a draft state of " + When(at) + ", not issued"
+	if stands {
+		s += "; the draft stands so today"
 	}
 	return s
 }

@@ -112,3 +112,6 @@ func significant(x float64, digits, from int) int {
 	}
 	return min(max(from, digits-1-int(math.Floor(math.Log10(x)))), 6)
 }
+
+// ReadAs says as what a typed figure is read that may be meant in two ways.
+func ReadAs(x float64) string { return "read as " + Exact(x) }

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"slices"
+
+	"ramplan/press"
+)
 
 // A Table is one page beside the sheet: a title, what it is for, and rows of text.
 // A column of boxes is filled in by hand; a row has nothing there.
@@ -20,6 +24,25 @@ type Table struct {
 	// Heads of columns that a file of rows has in several: of figures with a unit, of
 	// ranges and limits; and of those that hold what was typed in, which are no numbers.
 	Figures, Ranges, Typed []string
+
+	// Heads of columns of figures whose unit stands in another column; and columns that
+	// only a file of rows has, of ranges and limits that paper says in a sentence.
+	Bare  []string
+	Filed []FiledColumn
+}
+
+// A FiledColumn is a column of a file of rows, with a cell for each row of the table.
+type FiledColumn struct {
+	Head   string
+	Figure bool // a figure, its unit and a note; else the text, a figure or limits, and the unit
+	Cells  []string
+}
+
+func (c FiledColumn) kind() rowColumn {
+	if c.Figure {
+		return rowColumn{kind: figureColumn}
+	}
+	return rowColumn{kind: rangeColumn}
 }
 
 // A Column of a table.
@@ -75,6 +98,27 @@ func Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
 		}
 	}
 	return Table{}, false
+}
+
+// Signed are the names of those who stand for what was issued.
+type Signed struct{ Prepared, Checked, Approved string }
+
+// SignedBy is the page with the names that the title block has, in place of what the
+// entries of the plan say of them.
+func (t Table) SignedBy(s Signed) Table {
+	if t.Name != "basis" {
+		return t
+	}
+	t.Rows = slices.Clone(t.Rows)
+	for path, name := range map[string]string{"title.prepared_by": s.Prepared, "title.checked_by": s.Checked, "title.approved_by": s.Approved} {
+		field, _ := press.FieldAt(path)
+		for i, row := range t.Rows {
+			if row[1] == field.Label && row[0] == placeOf(path) {
+				t.Rows[i] = []string{row[0], row[1], orNone(name), row[3], "named at issue"}
+			}
+		}
+	}
+	return t
 }
 
 // lamps writes what both lamps show, or what is known instead.

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -17,6 +18,7 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 		Columns: []Column{{"Of", 1.15, false}, {"Entry", 1.45, false}, {"Value", 1.45, false}, {"Unit", 0.55, false}, {"Comes from", 1.4, false}},
 		Grouped: true,
 		Abreast: 2,
+		Bare:    []string{"Value"},
 		Notes: []string{
 			"The plan's digest is taken of what was given. Two plans of one digest lead to the same figures in the same version of the program.",
 			"± figures of ram and station are two standard deviations; the nest drift is a limit, any value within it as likely as another.",
@@ -26,17 +28,25 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 	for i, e := range all {
 		switch {
 		case !alike(all, e):
-			t.add(placeOf(e.Path), e)
+			t.add(r, placeOf(e.Path), e)
 		case firstOf(all, i):
-			t.add(listLabel(e.Path)+", every row", e)
+			t.add(r, listLabel(e.Path)+", every row", e)
 		}
 	}
-	t.Rows = append(t.Rows, outcomes(p, r)...)
+	targets := slices.Repeat([]string{none}, len(t.Rows))
+	for _, o := range outcomes(p, r) {
+		from := computed
+		if o.target != none {
+			from += "; target: " + o.target
+		}
+		t.Rows, targets = append(t.Rows, []string{"Shares of all parts", o.label, o.number, o.unit, from}), append(targets, o.target)
+	}
+	t.Filed = []FiledColumn{{Head: "Target", Cells: targets}}
 	return t
 }
 
 // add writes an entry into rows of its own: more than one where its text is long.
-func (t *Table) add(of string, e press.Stated) {
+func (t *Table) add(r *press.Result, of string, e press.Stated) {
 	value, unit := statedValue(e)
 	if unit == "" {
 		unit = none
@@ -46,7 +56,7 @@ func (t *Table) add(of string, e press.Stated) {
 		if i > 0 {
 			label = e.Field.Label + ", continued"
 		}
-		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(e)})
+		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(r, e)})
 	}
 }
 
@@ -142,12 +152,12 @@ func statedValue(e press.Stated) (value, unit string) {
 }
 
 // origin says where the value of an entry comes from.
-func origin(e press.Stated) string {
+func origin(r *press.Result, e press.Stated) string {
 	window := strings.HasPrefix(e.Path, "window.")
 	switch e.From {
 	case press.FromPlan:
 		if window && e.Field.Default == nil {
-			return "by hand"
+			return byHand
 		}
 		return "given"
 	case press.FromDefault:
@@ -161,7 +171,7 @@ func origin(e press.Stated) string {
 		if e.Value == nil {
 			return "no proposal"
 		}
-		return "proposed"
+		return chosen(r, false)
 	}
 	if e.Field.Kind == press.Rows {
 		return "no rows"
@@ -194,14 +204,17 @@ func pieces(text string) []string {
 	return append(out, strings.TrimSpace(string(rest)))
 }
 
+// An outcome is a share of parts that comes of the plan, and what it is to be.
+type outcome struct{ label, number, unit, target string }
+
 // outcomes are the shares of parts that come of the plan.
-func outcomes(p *press.Plan, r *press.Result) [][]string {
-	share := func(label, said, from string) []string {
+func outcomes(p *press.Plan, r *press.Result) []outcome {
+	share := func(label, said, target string) outcome {
 		number, unit := said, none
 		if i := strings.LastIndex(said, thin); i >= 0 {
 			number, unit = said[:i], said[i+len(thin):]
 		}
-		return []string{"Shares of all parts", label, number, unit, from}
+		return outcome{label, number, unit, target}
 	}
 	ppm := func(x *float64) string {
 		if x == nil {
@@ -213,13 +226,17 @@ func outcomes(p *press.Plan, r *press.Result) [][]string {
 	if a, ok := r.Risk.Accepted(); ok {
 		accepted, refused = Share(a), PPM((1-a)*1e6)
 	}
+	within, early := none, none
+	if r.Pressable() {
+		within, early = Share(r.Risk.ConformingShare), PPM(r.Risk.EarlyContactPPM)
+	}
 	t := &p.Targets
-	return [][]string{
-		share("Within the drawing", Share(r.Risk.ConformingShare), "computed; target: at least "+TargetShare(t.ConformingShare)),
-		share("Accepted", accepted, "computed"),
-		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "computed; target: at most "+TargetPPM(t.FalseAcceptPPM)),
-		share("Refused", refused, "computed"),
-		share("Refused although good", ppm(r.Risk.ProducerPPM), "computed; target: at most "+TargetPPM(t.FalseRejectPPM)),
-		share("Met in the approach", PPM(r.Risk.EarlyContactPPM), "computed; target: at most "+TargetPPM(t.EarlyContactPPM)),
+	return []outcome{
+		share("Within the drawing", within, "at least "+TargetShare(t.ConformingShare)),
+		share("Accepted", accepted, none),
+		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "at most "+TargetPPM(t.FalseAcceptPPM)),
+		share("Refused", refused, none),
+		share("Refused although good", ppm(r.Risk.ProducerPPM), "at most "+TargetPPM(t.FalseRejectPPM)),
+		share("Met in the approach", early, "at most "+TargetPPM(t.EarlyContactPPM)),
 	}
 }

@@ -94,3 +94,16 @@ func TestLongTextsFindRoom(t *testing.T) {
 	assert.Equal(t, bare(long), bare(strings.Join(cut, "")))
 	assert.Equal(t, []string{""}, pieces(""))
 }
+
+// TestBasisOfAnIssue: the names on the page are those of the title block, whether the plan
+// gives names or not.
+func TestBasisOfAnIssue(t *testing.T) {
+	for _, p := range []*press.Plan{decoded(t), decoded(t, `"number": "WS-210"`, `"number": "WS-210", "prepared_by": "P. Planner"`)} {
+		table := paperOf(t, "basis", p).SignedBy(Signed{Prepared: "A. Anders", Checked: "B. Brandt"})
+		all := allOf(table)
+		assert.Contains(t, all, "Title|Prepared by|A. Anders|–|named at issue")
+		assert.Contains(t, all, "Title|Checked by|B. Brandt|–|named at issue")
+		assert.Contains(t, all, "Title|Approved by|–|–|named at issue")
+		assert.NotContains(t, all, "Planner")
+	}
+}

@@ -20,7 +20,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Grouped: true,
 		Lead:    "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
-		Ranges:  []string{"Specification"},
+		Ranges:  []string{"Specification", "Evaluation technique"},
 		Columns: []Column{{"Operation", 0.9, false}, {"Machine", 0.8, false}, {"Characteristic", 1.2, false}, {"No.", 0.5, false}, {"Class", 0.5, false}, {"Specification", 1.2, false},
 			{"Evaluation technique", 2.3, false}, {"Sample size", 0.85, false}, {"Frequency", 0.95, false}, {"Control method", 1.6, false}, {"Reaction plan", 1.35, false}, {"Responsible", 1, false}},
 	}
@@ -48,7 +48,12 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", "at set-up and after a change", "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
 		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", "at set-up and after a change", "Set-up and proving", "No release before all are judged as written")
-		add("Limit samples, shift check", "Judged as written, every time", "Samples of known height, and a master that is good", "1 too tall, 1 too short, 1 master", p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
+		shift := shiftPushes(p, r)
+		briefs := make([]string, len(shift))
+		for i, x := range shift {
+			briefs[i] = x.brief
+		}
+		add("Shift check", "Judged as written, every time", "One push of each: "+strings.Join(briefs, ", "), pushes(len(shift)), p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
 	}
 	if f := row(r, press.RowMissing); f != nil {
 		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)

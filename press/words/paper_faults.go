@@ -25,6 +25,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 			time = After(*f.Time)
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
+		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -67,6 +68,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}
 		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, r, f)})
+		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
@@ -75,7 +77,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
 		"Cause and prevention are common practice, no source: the team puts what holds for its own station.",
-		"Stuck signals are counted without the reading rule, which finds them: " + lowerFirst(ReadingRule(p, r)),
+		"Stuck signals are counted without the reading rule, which finds them; it stands on the sheet and at its step of set-up and proving.",
 	}
 	return t
 }

@@ -21,17 +21,28 @@ func allSamples(p *press.Plan) string {
 const otherAnswer = "Any other answer counts: stop, set no part free, quarantine back to the last good check, and find out why."
 
 // samplesPressed says which samples are pressed when, and what is asked of them.
-func samplesPressed(p *press.Plan) string {
-	return "All are pressed at set-up and after a change, one too tall and one too short in the shift check, " + p.Quality.LimitCheck + ". Each must be judged as written every time."
+func samplesPressed(p *press.Plan, r *press.Result) string {
+	list := shiftPushes(p, r)
+	var among []string
+	for _, x := range list {
+		if x.sample != "" {
+			among = append(among, "one "+lowerFirst(x.sample))
+		}
+	}
+	s := "All are pressed at set-up and after a change"
+	if among != nil {
+		s += "; " + and(among) + " are among the " + pushes(len(list)) + " of the shift check, " + p.Quality.LimitCheck
+	}
+	return s + ". Each must be judged as written every time."
 }
 
 // SamplesMade says how many limit samples are made and what becomes of them.
-func SamplesMade(p *press.Plan) string {
+func SamplesMade(p *press.Plan, r *press.Result) string {
 	are := " of each height are made. "
 	if p.Quality.SamplesEach == 1 {
 		are = " of each height is made. "
 	}
-	return samplesMade(p) + are + samplesPressed(p)
+	return samplesMade(p) + are + samplesPressed(p, r)
 }
 
 // A LimitSample is one sample to make: from where to where it may lie.
@@ -112,7 +123,7 @@ func SampleNotes(p *press.Plan) []string {
 func sampleTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead: "Complete assemblies of known height, measured, marked and kept at the station. A height is the " + SeatedHeight(p) + ", and no reading of the ram. " +
-			samplesPressed(p) + " " + otherAnswer,
+			samplesPressed(p, r) + " " + otherAnswer,
 		Ranges: []string{"Seated height"},
 		Columns: []Column{{"Sample", 1.1, false}, {"Seated height", 1.6, false}, {"Made", 0.5, false}, {"Pressed at set-up", 0.8, false}, {"In the shift check", 0.8, false}, {"Lamps", 1.5, false},
 			{"The station must", 0.9, false}, {"Measured heights", 1, true}, {"Lamps seen", 1, true}, {"Signed", 0.8, true}},
@@ -124,10 +135,14 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		t.Fill = nil
 		return t
 	}
+	pressed := shiftPushes(p, r)
 	for _, x := range made(LimitSamples(p, r)) {
-		shift, must := "1", "refuse it"
+		shift, must := none, "refuse it"
+		if n := inShiftCheck(pressed, x.Name); n > 0 {
+			shift = Trimmed(float64(n), 0)
+		}
 		if x.Good {
-			shift, must = none, "accept it"
+			must = "accept it"
 		}
 		t.Rows = append(t.Rows, []string{x.Name, x.Heights(p), samplesMade(p), allSamples(p), shift, lampsOf(p, r, x.near), must, "", "", ""})
 	}

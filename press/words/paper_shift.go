@@ -81,6 +81,77 @@ func withoutInsert(p *press.Plan, r *press.Result) *press.FaultRow {
 	return row(r, press.RowMissing)
 }
 
+// A shiftPush is one push of the shift check.
+type shiftPush struct {
+	what, brief         string // as it stands in its row, and in a list of all
+	why, lamps, reading string
+	sample              string // the name of the limit sample that is pressed; empty where none is
+}
+
+// shiftPushes are all of them in their order: every page that says what the shift check
+// is, or how much of it, goes by these. There are none where the signals are not known.
+func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
+	sig, ok := r.Signals()
+	if !ok {
+		return nil
+	}
+	at := shown{sig, PositionsOf(p), r.MasterWithin()}
+	nest := emptyNest(p, r)
+	why := "Nothing lies in it: a move that merely ends must give no arrival."
+	if sig.Arrives(nest) {
+		why = "Nothing lies in it: the nest itself stops the ram before the push ends."
+	}
+	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: why, lamps: at.lampsAt(nest), reading: at.readingAt(&nest)}}
+	if f := withoutInsert(p, r); f != nil {
+		why := "The other parts lie in the nest, the insert is missing: no part may pass."
+		if r.MissingPasses() {
+			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
+		}
+		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)})
+	}
+	nominal := r.Nominal()
+	out = append(out, shiftPush{
+		what: "Master that is good, " + at.pos.At(r.HeightOf(nominal)), brief: "master that is good",
+		why: "The station accepts what is good, where it should stand. A taller master reads as much less.", lamps: at.lampsAt(nominal), reading: at.readingAt(&nominal),
+	})
+	for _, x := range made(LimitSamples(p, r)) {
+		if x.Good {
+			continue
+		}
+		why, reading := "The upper limit still refuses.", r.ReadingOf(x.near)
+		if reading > nominal {
+			why = "The lower limit still refuses."
+		}
+		name := lowerFirst(x.Name)
+		out = append(out, shiftPush{what: "One sample " + name, brief: "sample " + name, why: why, lamps: at.lampsAt(reading), reading: at.sampleAt(p, r, x), sample: x.Name})
+	}
+	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
+		out = append(out, shiftPush{
+			what: "A loose sample", brief: "loose sample", why: "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.",
+			lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
+		})
+	}
+	return out
+}
+
+// pushes counts the pushes of a check.
+func pushes(n int) string {
+	if n == 1 {
+		return "1 push"
+	}
+	return Trimmed(float64(n), 0) + " pushes"
+}
+
+// inShiftCheck counts how many of the limit samples of a name are pressed in it.
+func inShiftCheck(list []shiftPush, name string) (n int) {
+	for _, x := range list {
+		if x.sample == name {
+			n++
+		}
+	}
+	return n
+}
+
 // shiftTable is what is pressed before the first part of a shift.
 func shiftTable(p *press.Plan, r *press.Result) Table {
 	t := Table{
@@ -91,43 +162,15 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	for _, day := range weekdays {
 		t.Columns = append(t.Columns, Column{day, 0.85, true})
 	}
-	add := func(what, why, lamps, reading string) {
-		t.Rows = append(t.Rows, append([]string{what, why, lamps, reading}, make([]string, len(weekdays))...))
-	}
-	sig, ok := r.Signals()
-	if !ok {
+	pushes := shiftPushes(p, r)
+	if pushes == nil {
 		t.Lacking = "The window is not known to its end: there is nothing to check against."
 		return t
 	}
 	t.Fill = []string{"Week", "Shift", "Station"}
-	at := shown{sig, PositionsOf(p), r.MasterWithin()}
-	nest := emptyNest(p, r)
-	why := "Nothing lies in it: a move that merely ends must give no arrival."
-	if sig.Arrives(nest) {
-		why = "Nothing lies in it: the nest itself stops the ram before the push ends."
-	}
-	add("Empty nest", why, at.lampsAt(nest), at.readingAt(&nest))
-	if f := withoutInsert(p, r); f != nil {
-		why := "The other parts lie in the nest, the insert is missing: no part may pass."
-		if r.MissingPasses() {
-			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
-		}
-		add("Without an insert", why, lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
-	}
-	nominal := r.Nominal()
-	add("Master that is good, "+at.pos.At(r.HeightOf(nominal)), "The station accepts what is good, where it should stand. A taller master reads as much less.", at.lampsAt(nominal), at.readingAt(&nominal))
-	for _, x := range made(LimitSamples(p, r)) {
-		if x.Good {
-			continue
-		}
-		why, reading := "The upper limit still refuses.", r.ReadingOf(x.near)
-		if reading > nominal {
-			why = "The lower limit still refuses."
-		}
-		add("One sample "+lowerFirst(x.Name), why, at.lampsAt(reading), at.sampleAt(p, r, x))
-	}
-	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
-		add("A loose sample", "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.", lamps(f.Arrival, f.Zone), at.readingAt(f.Reading))
+	add := func(cells ...string) { t.Rows = append(t.Rows, append(cells, make([]string, len(weekdays))...)) }
+	for _, x := range pushes {
+		add(x.what, x.why, x.lamps, x.reading)
 	}
 	add("Name, signed", "Whoever pressed them; nothing is signed that was not seen.", none, none)
 	t.Notes = []string{ReadingRule(p, r)}

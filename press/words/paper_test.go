@@ -61,7 +61,10 @@ func TestPapersOfEveryPlan(t *testing.T) {
 				}
 			}
 			rows := rowsOf(t, RowsFile([]Table{table}, Identity{}, Separations[0]))
-			assert.Len(t, rows, 1+max(1, len(table.Rows)))
+			assert.GreaterOrEqual(t, len(rows), 1+max(1, len(table.Rows)))
+			if len(table.Ranges) == 0 {
+				assert.Len(t, rows, 1+max(1, len(table.Rows)))
+			}
 		}
 	}
 	_, known := Paper("nothing", nil, nil)
@@ -103,7 +106,7 @@ func TestPapersSayThePlan(t *testing.T) {
 	assert.Contains(t, strings.Join(bare.Notes, ""), "no words of the controller yet")
 	assert.Equal(t, []string{"Zone start", "115.08\u202fmm", "", ""}, bare.Rows[4], "without words of the controller a figure stands once")
 	blocked := decoded(t, `"max_force": 2900`, `"max_force": 2000`)
-	assert.Contains(t, strings.Join(paperOf(t, "setpoints", blocked).Notes, ""), "Not ready to be typed in")
+	assert.Contains(t, paperOf(t, "setpoints", blocked).Lead, "Not ready to be typed in")
 }
 
 // TestPapersOfATouchingPart: where nothing is pressed in, no page speaks of a fit.

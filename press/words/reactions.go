@@ -141,7 +141,7 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
 	case has(press.Good) && when == Start:
-		return "Keep the part back until these checks have passed. Then pass it on: good parts in a row are what a shift is made of.", m.good(when)
+		return "Keep the part back until these checks have passed. Then pass it on.", m.good(when)
 	case has(press.Good) && when == Change:
 		return "Take the part out and keep it back until these checks have passed.", m.good(when)
 	case has(press.Good):
@@ -217,6 +217,12 @@ const (
 	newest   = "Quarantine every part back to the last one that is known to be good."
 )
 
+// LampsOff tells whether a check of these lists is that both lamps are off before a push.
+func LampsOff(check string) bool { return check == lampsOff }
+
+// ChangesNothing tells whether a check of these lists says that no setting is changed.
+func ChangesNothing(check string) bool { return check == call }
+
 func (m reactions) good(when Situation) []string {
 	if m.r.MissingPasses() {
 		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
@@ -276,7 +282,7 @@ func (m reactions) short(t PairText, when Situation) []string {
 	if !short {
 		measure = "Look where the insert went: in the feeder, in the tool, on the floor."
 	}
-	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" without arrival nothing stopped it; before that it was stopped: the force was not reported in time, or the arrival signal is at fault.")
+	ran := m.showing("Watch where the ram ends", ": at "+m.pos.At(m.s.End)+" nothing stopped it. Before that, something did: the force was not reported in time, or the arrival signal is at fault.")
 	if t.Pair.Arrival {
 		ran = m.showing("Watch where the ram stops", ": past the zone end at "+m.pos.At(m.s.ZoneEnd)+" the part lies deeper than the drawing allows.")
 	}

@@ -1,6 +1,9 @@
 package words
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // RowsFile writes tables as one file of rows for other programs, an empty line
 // between two of them. Every row says of which table and of which plan it is.
@@ -16,7 +19,8 @@ func RowsFile(tables []Table, id Identity, s Separation) []byte {
 }
 
 // rows are those of one table, the names of the columns first; columns of boxes are
-// left out. A table without rows says why in one.
+// left out. Where limits of
+// several kinds stand in one cell, the row is repeated with each of them. A table without rows says why in one.
 func (t Table) rows(id Identity, s Separation) [][]string {
 	head := slices.Clone(identityHeads)
 	var columns []rowColumn
@@ -28,6 +32,9 @@ func (t Table) rows(id Identity, s Separation) [][]string {
 		head = append(head, k.heads(Cell(c.Head))...)
 		columns = append(columns, k)
 	}
+	for _, c := range t.Filed {
+		head = append(head, c.kind().heads(Cell(c.Head))...)
+	}
 	start := func() []string {
 		var out []string
 		for _, cell := range id.cells(t.Title) {
@@ -36,17 +43,30 @@ func (t Table) rows(id Identity, s Separation) [][]string {
 		return out
 	}
 	out := [][]string{head}
-	for _, row := range t.Rows {
-		line := start()
+	for i, row := range t.Rows {
+		var said [][][]string // by column, what it says, in cells
 		for _, k := range columns {
 			if k.at < len(row) {
-				line = append(line, k.cells(row[k.at], s)...)
+				said = append(said, k.all(row[k.at], s))
 			}
 		}
-		out = append(out, line)
+		for _, c := range t.Filed {
+			said = append(said, c.kind().all(c.Cells[i], s))
+		}
+		most := 1
+		for _, things := range said {
+			most = max(most, len(things))
+		}
+		for n := range most {
+			line := start()
+			for _, things := range said {
+				line = append(line, things[min(n, len(things)-1)]...)
+			}
+			out = append(out, line)
+		}
 	}
 	if len(t.Rows) == 0 {
-		line := append(start(), plainText(t.Lacking))
+		line := append(start(), s.text(t.Lacking))
 		out = append(out, append(line, make([]string, len(head)-len(line))...))
 	}
 	return out
@@ -63,6 +83,7 @@ type columnKind int
 const (
 	plainColumn  columnKind = iota // text
 	typedColumn                    // text that was typed in, never a number
+	bareColumn                     // a figure whose unit has a column of its own, and its sign
 	figureColumn                   // a figure, its unit, and what else is said
 	rangeColumn                    // the text, a figure or its limits, and the unit
 )
@@ -78,6 +99,8 @@ func (t Table) kindOf(column int) columnKind {
 		return rangeColumn
 	case slices.Contains(t.Typed, head):
 		return typedColumn
+	case slices.Contains(t.Bare, head):
+		return bareColumn
 	}
 	for _, row := range t.Rows {
 		if column < len(row) {
@@ -91,6 +114,8 @@ func (t Table) kindOf(column int) columnKind {
 
 func (k rowColumn) heads(head string) []string {
 	switch k.kind {
+	case bareColumn:
+		return []string{head, head + ", note"}
 	case figureColumn:
 		return []string{head, head + ", unit", head + ", note"}
 	case rangeColumn:
@@ -99,22 +124,50 @@ func (k rowColumn) heads(head string) []string {
 	return []string{head}
 }
 
-func (k rowColumn) cells(text string, s Separation) []string {
-	f := figuresIn(text)
-	said := Cell(plainText(text))
+// all are the cells of what a text says: of each thing that it says in figures, where
+// these are several, or of the whole.
+func (k rowColumn) all(text string, s Separation) [][]string {
+	if k.kind != rangeColumn {
+		return [][]string{k.cells(text, text, s)}
+	}
+	var telling []string
+	for _, part := range strings.Split(text, "; ") {
+		if figuresIn(part).any() {
+			telling = append(telling, part)
+		}
+	}
+	switch len(telling) {
+	case 0:
+		return [][]string{k.cells(text, text, s)}
+	case 1:
+		return [][]string{k.cells(text, telling[0], s)}
+	}
+	var out [][]string
+	for _, part := range telling {
+		out = append(out, k.cells(part, part, s))
+	}
+	return out
+}
+
+// cells are those of a text with the figures of a part of it.
+func (k rowColumn) cells(text, part string, s Separation) []string {
+	f := figuresIn(part)
+	said := Cell(s.text(text))
 	switch {
 	case k.kind <= typedColumn && text == none:
 		return []string{""}
 	case k.kind == typedColumn:
 		return []string{Cell(text)}
+	case k.kind == bareColumn && text == none:
+		return []string{"", ""}
+	case k.kind == bareColumn && f.alone && f.unit == "" && f.one() != "":
+		return []string{s.Number(f.one()), Cell(s.text(f.rest))}
+	case k.kind == bareColumn:
+		return []string{said, ""}
 	case k.kind == figureColumn && text == none:
 		return []string{"", "", ""}
-	case k.kind == figureColumn && f.alone && f.value != "":
-		return []string{s.Number(f.value), f.unit, Cell(plainText(f.rest))}
-	case k.kind == figureColumn && f.alone && f.lower == "":
-		return []string{s.Number(f.upper), f.unit, Cell(plainText(f.rest))}
-	case k.kind == figureColumn && f.alone && f.upper == "":
-		return []string{s.Number(f.lower), f.unit, Cell(plainText(f.rest))}
+	case k.kind == figureColumn && f.alone && f.one() != "":
+		return []string{s.Number(f.one()), f.unit, Cell(s.text(f.rest))}
 	case k.kind == figureColumn:
 		return []string{"", "", said}
 	case k.kind == rangeColumn:

@@ -33,7 +33,7 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		s := Setpoint{Name: name, Label: label, Number: mm, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
 		if mm != nil {
 			s.Value, s.Unit, s.Exact = pos.Set(*mm), "mm", Exact(*mm)
-			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(p.Given(path))
+			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(r, p.Given(path))
 		}
 		return s
 	}
@@ -58,15 +58,15 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 // window.
 func setting(p *press.Plan, r *press.Result) Setpoint {
 	const path = "window.setting"
-	byHand := p.Given(path)
+	hand := p.Given(path)
 	s := Setpoint{
 		Name: "setting", Number: &r.Force.Setting, Label: SettingLabel, Value: Trimmed(r.Force.Setting, 2), Unit: "%", Exact: Exact(r.Force.Setting),
-		Note: SetpointNote(r, byHand), From: chosen(byHand), Path: path, Word: "setting",
+		Note: SetpointNote(r, hand), From: chosen(r, hand), Path: path, Word: "setting",
 	}
 	switch {
 	case r.Force.SettingFeasible:
-	case byHand:
-		s.Note = "by hand, " + misfit(r.Force)
+	case hand:
+		s.Note = byHand + ", " + misfit(r.Force)
 	default:
 		s.Note = "nearest, " + misfit(r.Force)
 	}

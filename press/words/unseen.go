@@ -1,6 +1,11 @@
 package words
 
-import "ramplan/press"
+import (
+	"math"
+	"strings"
+
+	"ramplan/press"
+)
 
 // Unseen lists what this logic cannot detect, for this plan.
 func Unseen(p *press.Plan, r *press.Result) []string {
@@ -28,6 +33,9 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if !p.MarksInsert() {
 		out = append(out, "A missing insert is not looked at: no row of the parts is marked as insert.")
 	}
+	if nest := nestStops(p, r); nest != "" {
+		out = append(out, nest)
+	}
 	if struckTwice(r) {
 		out = append(out, "Two inserts: the approach strikes them.")
 	}
@@ -41,6 +49,28 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
 		"Whether the set force was reached: only a load cell tells.",
 	)
+}
+
+// nestStops says that the push reaches past the empty nest, and what the lamps show
+// there; empty where it ends before, or where that is what a missing insert shows.
+func nestStops(p *press.Plan, r *press.Result) string {
+	stop, ok := r.NestStops()
+	if !ok {
+		return ""
+	}
+	if f := row(r, press.RowMissing); f != nil && f.Reading != nil && math.Abs(*f.Reading-stop.Reading) < 1e-6 {
+		return ""
+	}
+	pos := PositionsOf(p)
+	at, end := pos.both(stop.Reading, *r.Travel.PushEnd)
+	s := "An empty nest: the nest itself stops the ram at " + at + ", before the push ends at " + end + ", with " + Pair{true, stop.Zone}.String()
+	switch {
+	case !stop.Zone:
+		return s + "."
+	case p.Station.PresenceCheck != "":
+		return s + ". Only the other check tells it from a good part: " + strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".") + "."
+	}
+	return s + ", as a good part does."
 }
 
 // noticed says how surely a worn nest is seen on a nominal part, and by what else.

@@ -18,11 +18,35 @@ func Wear(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	if row.Verdict == press.EarlyContact {
 		return "no part at fault"
 	}
-	s := "lamps " + Rarely(row.Detection)
-	if share, _, ok := masterWear(p, r); ok {
-		s += ", master check " + Rarely(share)
+	lamps, master := wearShares(p, r, row)
+	s := "lamps " + lamps
+	if master != none {
+		s += ", master check " + master
 	}
 	return s
+}
+
+// wearShares are how surely the two find a worn nest; none where nobody knows, or in a
+// row that is not about it.
+func wearShares(p *press.Plan, r *press.Result, row press.FaultRow) (lamps, master string) {
+	lamps, master = none, none
+	if !isWear(row) || row.Verdict == press.EarlyContact {
+		return lamps, master
+	}
+	if share, _, ok := masterWear(p, r); ok {
+		master = Rarely(share)
+	}
+	return Rarely(row.Detection), master
+}
+
+// fileWear adds to a table's file of rows how surely lamps and master find a worn nest,
+// of the row that was added last.
+func (t *Table) fileWear(p *press.Plan, r *press.Result, row press.FaultRow) {
+	if t.Filed == nil {
+		t.Filed = []FiledColumn{{Head: "Found by the lamps", Figure: true}, {Head: "Found by the master check", Figure: true}}
+	}
+	lamps, master := wearShares(p, r, row)
+	t.Filed[0].Cells, t.Filed[1].Cells = append(t.Filed[0].Cells, lamps), append(t.Filed[1].Cells, master)
 }
 
 // isWear tells whether a row is the worn nest.

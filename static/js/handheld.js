@@ -106,12 +106,15 @@ function tell(at, item, value, alone) {
 	const it = data.items[item], j = judge(item, value);
 	at.querySelector('fieldset').disabled = true;
 	for (const c of at.querySelectorAll('.choice')) {
-		if (!it.right.includes(c.querySelector('input').value)) continue;
-		c.classList.add('right');
-		const mark = document.createElement('b');
-		mark.className = 'mark';
-		mark.textContent = ' right';
-		c.querySelector('span').append(mark);
+		const of = c.querySelector('input').value, right = it.right.includes(of);
+		const marks = [...(value && of === value ? ['your answer'] : []), ...(right ? ['right'] : [])];
+		if (marks.length > 0) c.classList.add(right ? 'right' : 'given');
+		for (const m of marks) {
+			const mark = document.createElement('b');
+			mark.className = 'mark';
+			mark.textContent = m;
+			c.querySelector('span').append(' ', mark);
+		}
 	}
 	const scene = at.querySelector('[data-scene]');
 	const motion = scene && data.scenes[scene.dataset.scene];

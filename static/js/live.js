@@ -202,6 +202,7 @@ function show(form, main, what, changed) {
   const typed = changed.map(([before, now]) => [now, valueOf(form.elements[before])]);
   const names = new Set(typed.map(([name]) => name));
   document.title = main.dataset.title;
+  document.documentElement.dataset.foot = main.dataset.foot;
   morph(document.getElementById("main"), main, {
     entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name?.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),

@@ -17,6 +17,14 @@ export function poseAt(poses, t) {
 	return out;
 }
 
+// seconds writes a time as words.SecondsBare does: rounded up, to 0.01 s, and to 0.001 s
+// where it is short.
+function seconds(s) {
+	const up = (parts) => Math.ceil(s * parts - 1e-6) / parts;
+	const short = up(1000);
+	return Math.abs(short) < 0.1 ? String(Math.abs(short)) : up(100).toFixed(2);
+}
+
 // onto gives the px of a position on a stretch, cut at its ends.
 const onto = (s, mm) => s.at + (s.end - s.at) * Math.min(1, Math.max(0, (mm - s.from) / (s.to - s.from)));
 
@@ -50,7 +58,7 @@ export function draw(svg, motion, q) {
 	say('below', `tool below, at ${at}`);
 	say('phase', q.phase);
 	say('position', `${at}\u202fmm`);
-	say('clock', `${q.time.toFixed(2)}\u202fs`);
+	say('clock', `${seconds(q.time)}\u202fs`);
 	say('verdict', q.verdict);
 	show('station-verdict', q.verdict !== '');
 }

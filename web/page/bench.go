@@ -42,6 +42,13 @@ type Assets struct {
 	Print   string // the style for paper, after all others
 	Scripts []string
 	Icon    string
+	Foot    string // stands at the foot of every printed page: of which state of which plan it is
+}
+
+// With are the same addresses for a page that has this at its foot on paper.
+func (a Assets) With(foot string) Assets {
+	a.Foot = foot
+	return a
 }
 
 // A Notice is something that just happened.

@@ -107,8 +107,12 @@ type DrillLamp struct{ Name, State string }
 type DrillChoice struct {
 	Value, Text string // its value tells nothing
 	Chosen      bool
-	Right       bool // shown after the answer
+	Right       bool     // shown after the answer
+	Marks       []string // that it is the answer that was given, and that it is right; none before the answer
 }
+
+// Given tells whether it is a wrong answer that was given.
+func (c DrillChoice) Given() bool { return len(c.Marks) > 0 && !c.Right }
 
 // A DrillPart is a part that a zone must judge; its reading is empty where it is to
 // be worked out.

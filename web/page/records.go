@@ -35,6 +35,7 @@ type TrainingLine struct {
 	Stamp   string
 	Took    string
 	Repeat  string // that the set had been given before; empty for a fresh one
+	Why     string // the exam has to be taken again; empty where that is not the question
 	Damaged bool
 }
 
@@ -49,8 +50,11 @@ type PeoplePage struct {
 type PersonLine struct {
 	Who, Address, Records string
 	Newest                TrainingLine
-	Due                   string // where the person has to be trained again; empty for nowhere
+	Due                   []DueLine
 }
+
+// A DueLine is what somebody has to be trained in again, and why.
+type DueLine struct{ What, Why string }
 
 // A PersonPage is one person's records.
 type PersonPage struct {

@@ -79,9 +79,10 @@ func (c Compared) Page(assets page.Assets) page.ComparedPage {
 		return out
 	}
 	for _, f := range figuresOf(c.From, c.To) {
-		if f.Was != f.Is {
+		switch {
+		case f.Was != f.Is:
 			out.Differing = append(out.Differing, f)
-		} else {
+		case f.Group != knownAfter: // of so many times only those that changed are of use
 			out.Same = append(out.Same, f)
 		}
 	}
@@ -156,6 +157,7 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 		}
 		add("Limit samples", w.samples(), i == 1)
 		add("Judged rightly", w.judged(), i == 1)
+		add(knownAfter, w.known(), i == 1)
 	}
 	return out
 }
@@ -165,6 +167,22 @@ func (w writer) judged() []page.Figure {
 	var out []page.Figure
 	for _, f := range w.r.Faults {
 		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, w.r, f)})
+	}
+	return out
+}
+
+// knownAfter heads the times after which the rows of the fault catalogue are known.
+const knownAfter = "Known after"
+
+// known is that time of each row, from leaving home.
+func (w writer) known() []page.Figure {
+	var out []page.Figure
+	for _, f := range w.r.Faults {
+		x := page.Figure{Label: words.Fault(f).Word, Value: none}
+		if f.Time != nil {
+			x.Value, x.Unit = words.AfterBare(*f.Time), "s"
+		}
+		out = append(out, x)
 	}
 	return out
 }

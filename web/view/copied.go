@@ -36,6 +36,6 @@ func copied(p *press.Plan, r *press.Result, setpoints []words.Setpoint, standing
 		}
 		rows = append(rows, append(row, note))
 	}
-	rows = append(rows, []string{"Plan", "sha256:" + words.ShortDigest(r.PlanDigest)})
+	rows = append(rows, []string{"Plan", "sha256:" + words.ShortDigest(r.PlanDigest())})
 	return words.Tabbed(rows)
 }

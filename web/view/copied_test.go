@@ -46,7 +46,7 @@ func TestCopiedBlocked(t *testing.T) {
 	assert.Contains(t, lines[0], "NOT READY: no setting seats every part and overloads none")
 	assert.Contains(t, lines[3], "nearest, will not do")
 	assert.Equal(t, "nearest, will not do", b.Result.Setpoints[0].Note)
-	assert.Equal(t, "proposed; holds only once the blocker is mended", b.Result.Setpoints[1].Note)
+	assert.Equal(t, "not for use before the blocker is mended", b.Result.Setpoints[1].Note)
 	assert.Contains(t, b.Result.NotReady, "no setting seats every part")
 	_, b = copiedOf(t, few(`"window": {"setting": 60}`), nil)
 	assert.Equal(t, "by hand, will not do", b.Result.Setpoints[0].Note)

@@ -46,18 +46,33 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 }
 
 // shout says over a page at which parts or people are judged that its figures are none
-// to judge by, as the card on the wall does.
+// to judge by, as the card on the wall does, and over every page that a newer revision
+// was issued.
 func (v Drill) shout(kind string) string {
 	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "do not judge parts by what this exam asks"}[kind]
+	if !judged {
+		what = "practise on that one"
+	}
+	var state []string
+	if v.superseded() {
+		state = append(state, strings.ToUpper(words.SupersededBy(v.Letters[0], "")))
+	}
 	switch {
 	case !judged:
-		return ""
 	case v.R.Blocked():
-		return "NOT READY: " + what
+		state = append(state, "NOT READY")
 	case v.Letter == "":
-		return "DRAFT: " + what
+		state = append(state, "DRAFT")
 	}
-	return ""
+	if len(state) == 0 {
+		return ""
+	}
+	return strings.Join(state, ", ") + ": " + what
+}
+
+// superseded tells whether a newer revision was issued than the one that is practised on.
+func (v Drill) superseded() bool {
+	return v.Letter != "" && len(v.Letters) > 0 && v.Letter != v.Letters[0]
 }
 
 // levelWhat says what each level has.
@@ -213,7 +228,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	for i := range q.Choices {
 		c := &q.Choices[i]
 		id := e.Choices[i].ID
-		c.Chosen, c.Right = id == a.Choice, right[id]
+		c.Chosen, c.Right, c.Marks = id == a.Choice, right[id], marks(id == a.Choice, right[id])
 		if !j.Right && c.Right {
 			q.Answers = append(q.Answers, c.Text)
 		}
@@ -225,6 +240,18 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 		q.Answers = []string{e.Explain}
 	}
 	return q
+}
+
+// marks say of a choice, after the answer, whose it is and whether it is right.
+func marks(given, right bool) []string {
+	var out []string
+	if given {
+		out = append(out, words.YourAnswer)
+	}
+	if right {
+		out = append(out, words.RightAnswer)
+	}
+	return out
 }
 
 // Progress says how a round stands: which question is asked, and what was right

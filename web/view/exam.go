@@ -24,7 +24,7 @@ func (v Drill) state(h *page.DrillHead) {
 	case v.Letter == v.Letters[0]:
 		h.State = "Revision " + v.Letter + ", the last that was issued."
 	default:
-		h.State = "Revision " + v.Letter + ", an older one: what was issued last is revision " + v.Letters[0] + "."
+		h.State = "Revision " + v.Letter + ", " + words.SupersededBy(v.Letters[0], "") + ", the last that was issued."
 	}
 	for _, letter := range v.Letters {
 		h.States = append(h.States, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == v.Letter})

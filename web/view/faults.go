@@ -46,7 +46,7 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")
 	out.Rule = words.ReadingRule(f.Plan, f.Result)
 	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
-	out.Digest = f.Result.PlanDigest
+	out.Digest = f.Result.PlanDigest()
 	return out
 }
 
@@ -111,7 +111,7 @@ func (w writer) sampleTable() page.SampleTable {
 	if s == nil {
 		return out
 	}
-	out.Asked += " " + words.SamplesMade(w.p)
+	out.Asked += " " + words.SamplesMade(w.p, w.r)
 	out.Notes = words.SampleNotes(w.p)
 	for _, x := range words.LimitSamples(w.p, w.r) {
 		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: "Refuse it: not both signals on.", Probability: words.TargetShare(s.Probability)}

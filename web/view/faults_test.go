@@ -64,7 +64,9 @@ func TestLimitSamples(t *testing.T) {
 	s := r.Samples
 	require.NotNil(t, s)
 	require.Len(t, got.Samples.Rows, 4)
-	pos := words.PositionsOf(&press.Plan{Station: press.Station{PositionStep: 0.01}}).Fine()
+	p := &press.Plan{}
+	p.Station.PositionStep = 0.01
+	pos := words.PositionsOf(p).Fine()
 	// Derived: one uncertainty of a reading wide, rounded inward, the good ones not past
 	// their middle.
 	u, middle := 2*r.Window.Uncertainty, (*s.TallestGood+*s.ShortestGood)/2

@@ -73,19 +73,16 @@ func (w writer) travel() []page.Figure {
 }
 
 func (w writer) cycle() []page.Figure {
-	c := w.r.Cycle
-	out := []page.Figure{
-		lasting("Cycle, nominal part", &c.Total),
-		lasting("Approach", &c.Approach),
-		lasting("Press", &c.Press),
-		lasting("Settle", &c.Settle),
-		lasting("Confirm and hold", new(c.Confirm+c.Hold)),
-		lasting("Retract", &c.Retract),
-		lasting("Handling", &c.Handling),
-		watchTime(w.r),
-		lasting("Cycle, part missing", c.MissingWatched),
-		figure("Peak speed", c.PeakSpeed, 0, "mm/s"),
+	c := &w.r.Cycle
+	out := []page.Figure{lasting("Cycle, nominal part", &c.Total)}
+	for _, x := range words.CyclePhases(c) {
+		out = append(out, page.Figure{Label: words.UpperFirst(x.Name), Value: x.Bare, Unit: "s", Exact: words.Exact(x.Seconds)})
 	}
+	missing := lasting("Cycle, part missing", c.MissingWatched)
+	if c.MissingWatched != nil {
+		missing.Note = words.MissingCycle(w.r)
+	}
+	out = append(out, watchTime(w.r), missing, figure("Peak speed", c.PeakSpeed, 0, "mm/s"))
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
 }
 

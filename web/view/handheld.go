@@ -68,7 +68,7 @@ func (v Handheld) facts() []page.Fact {
 			state += ", " + words.SupersededBy(v.Newest, "")
 		}
 	}
-	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: "Plan digest", Text: words.ShortDigest(v.R.PlanDigest)}, when, {Name: "File made", Text: words.Day(v.Made)}}
+	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: "Plan digest", Text: words.ShortDigest(v.R.PlanDigest())}, when, {Name: "File made", Text: words.Day(v.Made)}}
 	kept := out[:0]
 	for _, f := range out {
 		if f.Text != "" {
@@ -104,7 +104,7 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible
 	taken := v.D.TakeAlong()
 	data := handheldData{
-		Digest: words.ShortDigest(v.R.PlanDigest), Revision: v.Letter, Length: drill.RoundLength, Soon: drill.Soon, Times: drill.MostTimes, Exams: map[string]handheldExam{}, Scenes: map[string]draw.Motion{},
+		Digest: words.ShortDigest(v.R.PlanDigest()), Revision: v.Letter, Length: drill.RoundLength, Soon: drill.Soon, Times: drill.MostTimes, Exams: map[string]handheldExam{}, Scenes: map[string]draw.Motion{},
 	}
 	v.lampsOf(&out)
 	for i, sets := range taken.Rounds {

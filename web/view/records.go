@@ -31,6 +31,7 @@ type Training struct {
 	Answered             int      // of one that is not finished
 	Became               string   // letter of the revision that is what was a draft then
 	Grave                []string // what failed it whatever the score
+	Again                string   // why an exam has to be taken again; empty where that is not asked
 	TypedIn              string   // the code that it was typed in from; empty for an exam that was taken here
 }
 
@@ -40,7 +41,7 @@ func (t Training) line() page.TrainingLine {
 	out := page.TrainingLine{
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
 		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
-		Repeat: words.SetOf(t.Repeat, t.Known),
+		Repeat: words.SetOf(t.Repeat, t.Known), Why: t.Again,
 	}
 	if t.TypedIn != "" {
 		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
@@ -155,12 +156,15 @@ func tables(address string, query url.Values) []page.Link {
 // People is everybody who has records.
 type People struct{ All []Person }
 
+// A PersonDue is a plan on which somebody has to be trained again, with the exam, and why.
+type PersonDue struct{ What, Why string }
+
 // A Person is one of them.
 type Person struct {
 	Who     string
 	Records int
 	Newest  Training
-	Due     []string // names of the plans on which the person has to be trained again, with the exam
+	Due     []PersonDue
 }
 
 // Page gives the page of everybody.
@@ -168,8 +172,8 @@ func (v People) Page(assets page.Assets) page.PeoplePage {
 	out := page.PeoplePage{Assets: assets, CSV: tables("/people.csv", nil)}
 	for _, p := range v.All {
 		line := page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Newest: p.Newest.line()}
-		if len(p.Due) > 0 {
-			line.Due = "To be trained again: " + strings.Join(p.Due, "; ")
+		for _, d := range p.Due {
+			line.Due = append(line.Due, page.DueLine{What: "To be trained again: " + d.What + ".", Why: d.Why})
 		}
 		out.All = append(out.All, line)
 	}

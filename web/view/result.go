@@ -20,7 +20,7 @@ type writer struct {
 func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result {
 	w := writer{p, r, at, words.PositionsOf(p)}
 	out := &page.Result{
-		Digest:    r.PlanDigest,
+		Digest:    r.PlanDigest(),
 		Strip:     d.Strip,
 		Setpoints: w.setpoints(),
 		Table:     w.table(),

@@ -31,6 +31,8 @@ type Item struct {
 	NotReady                               string // why, where there is a blocker
 	Damaged                                bool
 	Asked                                  string // the revision whose digest was searched for
+	AskedState, AskedAt                    string // the state of the draft in place of that, in words, and its address
+	AskedShown                             bool   // strip and findings are those of what was searched for
 	AsIssued                               bool   // the draft is the last revision
 }
 
@@ -104,6 +106,11 @@ func (it Item) card() page.Card {
 		if it.Asked != it.Revision {
 			c.AskedSays = " has this digest; it is " + words.SupersededBy(it.Revision, "") + "."
 		}
+	} else if it.AskedState != "" {
+		c.Asked, c.AskedAddress, c.AskedSays = "This digest", it.AskedAt, " is that of "+it.AskedState+"."
+	}
+	if it.AskedShown {
+		c.AskedSays += " It is shown here."
 	}
 	switch {
 	case it.Damaged:

@@ -1,0 +1,75 @@
+package model
+
+// Chances are how likely each pair of signals is where something comes to rest
+// once: over the error of a reading at the plan's own setting, as the detection of
+// the fault catalogue is. They add up to 1.
+type Chances struct {
+	Early float64       // met before the push begins: nobody knows what the signals say
+	Pairs [2][2]float64 // arrival off or on, zone off or on
+}
+
+// Of gives the chance of one pair.
+func (c Chances) Of(arrival, zone bool) float64 { return c.Pairs[index(arrival)][index(zone)] }
+
+func index(on bool) int {
+	if on {
+		return 1
+	}
+	return 0
+}
+
+// ChancesOf tells what the signals say of a row of the fault catalogue. It is
+// false for a result without signals and for a row that there is not.
+func (r *Outcome) ChancesOf(row int) (Chances, bool) {
+	w := r.work
+	if row < 0 || row >= len(w.visits) || !w.withRisk {
+		return Chances{}, false
+	}
+	return w.chances(w.visits[row]), true
+}
+
+// ChancesAt tells what the signals say where a part would stop the ram at a
+// reading without error, mm.
+func (r *Outcome) ChancesAt(reading float64) (Chances, bool) {
+	if !r.work.zone.known || !r.work.withRisk {
+		return Chances{}, false
+	}
+	return r.work.chances(visit{occasion: restsAt(reading)}), true
+}
+
+// chances weighs the stretches of readings on which the signals stay the same.
+func (w *work) chances(v visit) Chances {
+	z := w.zone.at
+	var c Chances
+	add := func(share float64, arrival, zone bool) {
+		if v.stuck.arrival != nil {
+			arrival = *v.stuck.arrival
+		}
+		if v.stuck.zone != nil {
+			zone = *v.stuck.zone
+		}
+		c.Pairs[index(arrival)][index(zone)] += share
+	}
+	switch e := w.chance.window.Error; {
+	case v.nowhere:
+		add(1, false, z.InZone(z.End))
+	case z.Early(v.contact):
+		c.Early = 1
+	case e.Point() && z.Early(v.reading):
+		c.Early = 1
+	case e.Point():
+		arrival, zone := z.At(v.reading)
+		add(1, arrival, zone)
+	default:
+		below := func(x float64) float64 { return e.CDF(x - v.reading) }
+		end := max(z.Start, z.End)
+		first, last := min(max(z.Start, z.ZoneStart), end), min(max(z.Start, z.ZoneEnd), end)
+		last = max(first, last)
+		c.Early = below(z.Start)
+		add(below(first)-below(z.Start), true, false)
+		add(below(last)-below(first), true, true)
+		add(below(end)-below(last), true, false)
+		add(1-below(end), false, z.InZone(z.End))
+	}
+	return c
+}

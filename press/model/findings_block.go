@@ -1,0 +1,203 @@
+package model
+
+func (w *work) blockForce() {
+	f := &w.r.Force
+	if w.p.Window.Setting == nil {
+		if !f.SettingFeasible {
+			w.say(NoSetting, w.settingPath(), figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
+		}
+		return
+	}
+	if w.force.now.tooWeak(f.Need) {
+		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
+	}
+	if w.force.now.tooStrong(f.Cap) {
+		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
+	}
+}
+
+func (w *work) blockReadings() {
+	if !w.r.Pressable() {
+		return
+	}
+	win, z := &w.r.Window, &w.zone
+	if win.Acceptance == nil {
+		width := win.GoodRange[1] - win.GoodRange[0]
+		d := w.doubt()
+		w.say(NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
+	}
+	if z.known && !z.overlap {
+		w.say(NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
+	}
+	if refused := w.r.Risk.ProducerPPM; z.overlap && (w.nominalOutside() || refused != nil && *refused > quarter) {
+		f := figures{
+			"reading": w.seated.nominal, "from": z.first, "to": z.last, "height": w.seated.base - w.seated.nominal,
+			"height_low": w.p.Requirement.HeightLow, "height_high": w.p.Requirement.HeightHigh,
+		}
+		if !w.nominalOutside() {
+			f["ppm"] = *refused
+		}
+		w.say(NominalRejected, w.rejectPath(), f)
+	}
+	home, stroke := w.p.Station.Home, w.p.Ram.Stroke
+	if home > z.a+slack {
+		path := "station.home"
+		if w.p.Window.ApproachEnd != nil {
+			path = "window.approach_end"
+		}
+		w.say(BeyondStroke, path, figures{"position": home, "limit": z.a, "home": 1})
+	}
+	if z.e != nil && *z.e > stroke+slack {
+		w.say(BeyondStroke, w.farPath(), figures{"position": *z.e, "limit": stroke, "push_end": 1})
+	}
+	if z.z2 != nil && *z.z2 > stroke+slack {
+		path := "window.zone_end"
+		if w.p.Window.ZoneEnd == nil { // it follows the push end
+			path = w.farPath()
+		}
+		w.say(BeyondStroke, path, figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
+	}
+	w.stepsBeyondStroke()
+}
+
+// quarter of all parts, ppm: a station that refuses more of the good ones is of no use.
+const quarter = 250000
+
+// nominalOutside tells whether the nominal part does not give both signals.
+func (w *work) nominalOutside() bool {
+	return w.seated.nominal < w.zone.first-slack || w.seated.nominal > w.zone.last+slack
+}
+
+// rejectPath leads to what refuses the nominal part, or a quarter of all: the setting
+// where it stalls, else the edge of the overlap that it lies beyond.
+func (w *work) rejectPath() string {
+	if w.nominalOutside() && w.seated.stalled {
+		return "window.setting"
+	}
+	tall := w.seated.nominal < w.zone.first-slack
+	if !w.nominalOutside() {
+		tall = w.tighter()
+	}
+	return w.edgePath(tall)
+}
+
+// looksGood speaks of every row of the catalogue that should not be good, stands
+// outside the drawing and gives both signals all the same.
+func (w *work) looksGood() {
+	if !w.zone.overlap {
+		return
+	}
+	good := w.r.Window.GoodRange
+	for i, f := range w.r.Faults {
+		if f.Good || f.Reading == nil || f.Name == RowMissing && !f.Own || w.visits[i].stuck != (stuck{}) {
+			continue
+		}
+		r := *f.Reading
+		tall, short := r < good[0]-slack, r > good[1]+slack
+		if !tall && !short || r < w.zone.first-slack || r > w.zone.last+slack {
+			continue
+		}
+		w.say(FaultLooksGood, w.edgePath(tall), figures{"row": float64(i), "reading": r, "low": good[0], "high": good[1], "from": w.zone.first, "to": w.zone.last})
+	}
+}
+
+// farPath is what moved the push end too far: what was set by hand, or the nest, from
+// which the proposal came.
+func (w *work) farPath() string {
+	if w.p.Window.PushStroke != nil {
+		return w.endPath()
+	}
+	return "station.nest"
+}
+
+// settingPath is the field that would open the force window.
+func (w *work) settingPath() string {
+	weak, strong := w.force.now.tooWeak(w.r.Force.Need), w.force.now.tooStrong(w.r.Force.Cap)
+	switch {
+	case weak && strong:
+		return "ram.force_tolerance"
+	case strong:
+		return "station.max_force"
+	}
+	return "ram.setting_max"
+}
+
+func (w *work) blockMotion() {
+	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
+	if ppm > limit { // without a way to press in there is no share
+		w.say(EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
+	}
+	m, r := &w.p.Motion, &w.p.Ram
+	for _, c := range []struct {
+		path         string
+		value, limit float64
+	}{
+		{"motion.approach_speed", m.ApproachSpeed, r.MaxSpeed},
+		{"motion.retract_speed", m.RetractSpeed, r.MaxSpeed},
+		{"motion.accel", m.Accel, r.MaxAccel},
+		{"motion.decel", m.Decel, r.MaxAccel},
+	} {
+		if c.value > c.limit {
+			w.say(SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
+		}
+	}
+	w.stepsOverRam()
+}
+
+// earlyPath is the field that moves the approach end.
+func (w *work) earlyPath() string {
+	if w.p.Window.ApproachEnd != nil {
+		return "window.approach_end"
+	}
+	return "motion.clearance"
+}
+
+func (w *work) blockJoint() {
+	j := &w.p.Joint
+	if j.Kind != Touch && j.Stop == NoStop {
+		w.say(NothingStopsIt, "joint.stop", nil)
+	}
+	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" && !w.missingRefused() {
+		w.say(MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+	}
+	w.looksGood()
+	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
+		w.blockInterference()
+	}
+	if t := w.parts.travel; t < 0 {
+		w.say(TravelNegative, w.heaviest(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
+	}
+	if t := w.parts.travel; j.Kind == Touch && t != 0 {
+		w.say(TouchWithTravel, "joint.kind", figures{"travel": t})
+	}
+	if w.joint.tooLong {
+		w.say(EngagementTooLong, "joint.engagement", figures{"travel": w.parts.travel, "engagement": j.Engagement})
+	}
+}
+
+func (w *work) blockInterference() {
+	j := &w.p.Joint
+	if u := *w.r.Joint.HubUtilisation; u > 1+1e-12 {
+		w.say(OverYield, "joint.hub.yield", figures{"utilisation": u})
+	}
+	if u := *w.r.Joint.InsertUtilisation; u > 1+1e-12 {
+		w.say(OverYield, "joint.insert.yield", figures{"utilisation": u})
+	}
+	if limit := j.HoldingRequired * j.HoldingSafety; w.joint.grip < limit*(1-1e-12) {
+		w.say(HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
+	}
+}
+
+// overlapWider speaks of an overlap that reaches outside the drawing: a blocker
+// where more wrong heights are accepted than the target allows.
+func (w *work) overlapWider(s Severity) {
+	z, good := &w.zone, w.r.Window.GoodRange
+	if !z.overlap || z.first >= good[0]-slack && z.last <= good[1]+slack {
+		return
+	}
+	ppm := w.r.Risk.ConsumerPPM
+	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
+		return
+	}
+	w.sayAs(s, OverlapWider, w.edgePath(z.first < good[0]-slack), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
+}

@@ -1,0 +1,159 @@
+package model
+
+import "math"
+
+func (w *work) cautionSetUp() {
+	z, j := &w.zone, &w.p.Joint
+	ppm := w.r.Risk.EarlyContactPPM
+	if doubt := w.p.positionDoubt(); w.r.Pressable() && z.a > w.parts.earliest-doubt+slack && ppm <= w.p.Targets.EarlyContactPPM {
+		w.say(EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "doubt": doubt, "ppm": ppm})
+	}
+	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && offStep(*s, step) {
+		w.say(SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
+	}
+	if q, step := w.p.Probe, w.p.Ram.SettingStep; q != nil && q.Setting != nil && offStep(*q.Setting, step) {
+		w.say(SettingOffStep, "probe.setting", figures{"setting": *q.Setting, "step": step})
+	}
+	if j.Kind == Interference {
+		if w.joint.raw < -slack*1000 { // µm
+			w.say(GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
+		}
+		if left := w.parts.travel - w.joint.pilot; left < j.Engagement-slack {
+			w.say(PartlyEngaged, "joint.engagement", figures{"engaged": w.joint.engaged, "engagement": j.Engagement})
+		}
+	}
+	if v := w.r.Verdict; v != nil && v.Ambiguous {
+		w.cautionTable()
+	}
+	if !w.p.MarksInsert() && w.p.Station.PresenceCheck == "" {
+		w.say(InsertNotMarked, "parts[0].insert", nil)
+	}
+	if w.r.Narrow() {
+		d := w.narrow()
+		w.say(OverlapNarrow, d.path, figures{"width": z.last - z.first, "limit": 6 * w.seated.u, "of": d.share})
+	}
+}
+
+// offStep tells whether a value is no whole multiple of a step.
+func offStep(x, step float64) bool { return math.Abs(x-math.Round(x/step)*step) > slack }
+
+// cautionTable speaks of a table that cannot be trusted. What is not off where it should
+// be has no figure.
+func (w *work) cautionTable() {
+	z, sure, off := &w.zone, w.sure(), w.slips()
+	f := figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High}
+	for name, by := range map[string]float64{"zone_start_off": off.zoneStart, "push_end_off": off.pushEnd, "zone_end_off": off.zoneEnd} {
+		if by > 0 {
+			f[name] = by
+		}
+	}
+	if at, stops := w.stopsWithoutInsert(); stops {
+		f["stops"] = at
+		if z.at.InZone(at) {
+			f["stops_in_zone"] = 1
+		}
+		if !w.parts.inserted {
+			f["bare_nest"] = 1
+		}
+	}
+	path := "station.presence_check" // nothing is off: it is the missing insert
+	if off != (slips{}) {
+		path = w.zonePath()
+	}
+	w.say(AmbiguousTable, path, f)
+}
+
+// stopsWithoutInsert tells where the push end lies past what stops the ram without an
+// insert: what stays in the nest or, where no row is marked, the nest itself. Both
+// signals on at what stays there are told by findings of their own.
+func (w *work) stopsWithoutInsert() (at float64, stops bool) {
+	at = w.emptyNest()
+	if w.parts.inserted {
+		at = w.withoutInsert().Reading
+	}
+	z := w.zone.at
+	stops = !z.Early(at) && z.Arrives(at) && !(w.parts.inserted && z.InZone(at))
+	return at, stops
+}
+
+// narrow tells what makes the accepted readings narrow: an edge set by hand, that on the
+// side further inside the drawing first, else the largest part of the reading's
+// uncertainty.
+func (w *work) narrow() doubt {
+	for _, tall := range []bool{w.tighter(), !w.tighter()} {
+		if path := w.edgeByHand(tall); path != "" {
+			return doubt{path: path}
+		}
+	}
+	return w.doubt()
+}
+
+// pastEarliest tells whether the approach reaches past the earliest contact.
+func (w *work) pastEarliest() bool { return w.zone.a > w.parts.earliest+slack }
+
+func (w *work) cautionRisk() {
+	if !w.withRisk || !w.r.Pressable() {
+		return
+	}
+	r, t := &w.r.Risk, &w.p.Targets
+	if r.ConformingShare < t.ConformingShare {
+		w.say(ConformingShareLow, w.sharePath(), figures{"share": r.ConformingShare, "limit": t.ConformingShare})
+	}
+	if ppm := r.ConsumerPPM; ppm != nil && *ppm > t.FalseAcceptPPM {
+		w.say(FalseAccept, w.acceptPath(), figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
+	}
+	if ppm := r.ProducerPPM; ppm != nil && *ppm > t.FalseRejectPPM {
+		w.say(FalseReject, w.refusePath(), figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
+	}
+}
+
+func (w *work) cautionImpact() {
+	z, i := &w.zone, &w.r.Impact
+	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {
+		w.say(HeatingOver, w.coolPath(), figures{"rms": *rms, "limit": *c})
+	}
+	if z.known && *z.e > *z.z2+slack {
+		m := &w.p.Motion
+		on, limit := *z.z2-math.Max(z.a, *z.z1), 2*m.ScanTime*m.SlowSpeed
+		if on < limit-slack {
+			w.say(ZoneTooShort, "window.zone_end", figures{"time": on / m.SlowSpeed, "limit": 2 * m.ScanTime})
+		}
+	}
+	most := w.p.Station.MaxForce
+	if i.Contact > most {
+		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most})
+	}
+	if i.SeatExpected > most {
+		w.say(ImpactSeat, w.seatPath(), figures{"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most})
+	}
+	w.cautionPositions()
+	if w.r.Force.Need <= 0 {
+		w.say(NoForceAsked, "requirement.min_seating_force", nil)
+	}
+}
+
+// cautionPositions speaks of positions that cannot be typed in or do not mean what
+// they seem to.
+func (w *work) cautionPositions() {
+	win, step := &w.p.Window, w.p.Station.PositionStep
+	for _, hand := range []struct {
+		path  string
+		value *float64
+	}{
+		{"window.approach_end", win.ApproachEnd},
+		{"window.push_stroke", win.PushStroke},
+		{"window.zone_start", win.ZoneStart},
+		{"window.zone_end", win.ZoneEnd},
+	} {
+		if hand.value != nil && offStep(*hand.value, step) {
+			w.say(PositionOffStep, hand.path, figures{"position": *hand.value, "step": step})
+		}
+	}
+	w.offSteps()
+	if t := w.parts.travel; t > 0 && t-w.parts.lost < -slack {
+		w.say(TravelMayVanish, w.heaviest(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
+	}
+	if d := w.seated.deflection; w.r.Pressable() && d > 2*w.seated.u && w.p.Station.NestForce == 0 {
+		w.say(DeflectionUntaught, "station.nest_force", figures{"deflection": d, "uncertainty": 2 * w.seated.u, "force": w.r.Force.Typical})
+	}
+}

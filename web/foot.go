@@ -1,0 +1,76 @@
+package web
+
+import (
+	"context"
+
+	"ramplan/press"
+	"ramplan/press/archive"
+	"ramplan/press/issue"
+	"ramplan/press/words"
+)
+
+// draftFoot stands at the foot of what a browser prints of a plan's draft. The plan is
+// the last sound one, and may be nil; entries of the draft may be at fault.
+func draftFoot(d *press.Draft, p *press.Plan, r *press.Result, unsound bool) string {
+	id := words.Identity{Date: words.Today()}
+	if p != nil {
+		id = words.IdentityOf(p, r, "", words.Today())
+	}
+	if d != nil {
+		id.Number, _ = d.Get("title.number")
+		id.Name, _ = d.Get("title.name")
+	}
+	return id.Foot(unsound)
+}
+
+// benchFoot stands at the foot of a printed bench: its entries are a draft, or again what
+// was issued last.
+func (s *site) benchFoot(ctx context.Context, b *bench, l *leads, asIssued bool) (string, error) {
+	if !asIssued {
+		return draftFoot(&b.typed.Draft, l.plan, l.result, len(l.faults) > 0), nil
+	}
+	last, err := s.store.LastIssued(ctx, b.head.ID)
+	if err != nil {
+		return "", err
+	}
+	return words.IdentityOf(l.plan, l.result, last.Letter, words.Day(last.At)).Foot(false), nil
+}
+
+// issuedFoot stands at the foot of what a browser prints of an issued revision.
+func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev issue.Revision, r *press.Result) (string, error) {
+	what := words.IdentityOf(rev.Plan, r, rev.Letter, words.Day(rev.At))
+	var err error
+	if what.Superseded, err = s.supersededBy(ctx, id, rev.Letter); err != nil {
+		return "", err
+	}
+	return what.Foot(false), nil
+}
+
+// drillFoot stands at the foot of what a browser prints of a drill.
+func drillFoot(p *press.Plan, r *press.Result, letter string, issued []issue.Revision) string {
+	id := words.IdentityOf(p, r, letter, words.Today())
+	for _, rev := range issued {
+		if rev.Letter == letter {
+			id.Date = words.Day(rev.At)
+			if last := issued[0]; last.Letter != letter {
+				id.Superseded = words.SupersededBy(last.Letter, words.Day(last.At))
+			}
+		}
+	}
+	return id.Foot(false)
+}
+
+// plainFoot stands at the foot of a printed page that is about several states of a plan.
+func plainFoot(d *press.Draft, what string) string {
+	called := ""
+	if d != nil {
+		called, _ = d.Get("title.number")
+		if called == "" {
+			called, _ = d.Get("title.name")
+		}
+	}
+	if called == "" {
+		called = "New plan"
+	}
+	return called + " · " + what + " · printed " + words.Today()
+}

@@ -59,6 +59,7 @@ type (
 	Moment       = model.Moment
 	Stage        = model.Stage
 	Chances      = model.Chances
+	Case         = model.Case
 	NestPush     = model.NestPush
 	SampleRange  = model.SampleRange
 	SampleRanges = model.SampleRanges
@@ -258,6 +259,9 @@ const (
 
 // Rules are all codes of findings, in the order in which a result lists them.
 var Rules = model.Rules
+
+// Cases are the rows of the fault catalogue, in their order.
+var Cases = model.Cases
 
 // RuleOf gives the rule of a code.
 func RuleOf(code string) (Rule, bool) { return model.RuleOf(code) }

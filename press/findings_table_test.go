@@ -107,7 +107,7 @@ func TestModelsWordsAreNamed(t *testing.T) {
 		return out
 	}
 	named := words("aliases.go")
-	for _, file := range []string{"input.go", "findings.go", "catalogue.go", "outcome.go", "course.go"} {
+	for _, file := range []string{"input.go", "findings.go", "cases.go", "outcome.go", "course.go"} {
 		for _, name := range words("model/" + file) {
 			assert.True(t, name == "Perfect" || slices.Contains(named, name), "%s of model/%s has no name here", name, file)
 		}

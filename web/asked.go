@@ -7,6 +7,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/press/words"
 	"ramplan/web/view"
 )
@@ -14,7 +15,7 @@ import (
 // statesAsked finds the states of drafts whose digest a search of the shelf is for, by
 // plan, and has their plans found. The bin is searched for what was issued alone.
 func (s *site) statesAsked(ctx context.Context, q *archive.Query) (map[archive.ID]*archive.FoundState, error) {
-	digits, typed := archive.TypedDigest(q.Text)
+	digits, typed := drafts.TypedDigest(q.Text)
 	if !typed || q.Binned {
 		return nil, nil
 	}

@@ -55,7 +55,7 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 		return s.showChoice(w, r, id, ours{mine, p.state}, "The plan was changed once more meanwhile: look at both sides again.")
 	}
 	out := merged(head.Draft, mine, p)
-	if _, err := s.store.Save(r.Context(), id, archive.At(head.Version), out, archive.DidChoose); err != nil {
+	if _, err := s.store.Save(r.Context(), id, archive.At(head.Version), out, drafts.DidChoose); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

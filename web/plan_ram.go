@@ -74,7 +74,7 @@ func (s *site) takeRam(w http.ResponseWriter, r *http.Request, id archive.ID, p 
 	if err != nil {
 		return ramError(err)
 	}
-	_, err = s.store.Save(r.Context(), id, archive.At(p.version), drafts.PutRam(head.Draft, ram.Ram), archive.DidRam)
+	_, err = s.store.Save(r.Context(), id, archive.At(p.version), drafts.PutRam(head.Draft, ram.Ram), drafts.DidRam)
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		return s.ramOf(w, r, id, http.StatusConflict, view.PlanRam{Faults: changedMeanwhile})
@@ -132,7 +132,7 @@ func (s *site) updateRam(ctx context.Context, b *bench) error {
 		b.say("The shelf's ram has not changed since it was copied.")
 		return nil
 	}
-	head, err := s.store.Save(ctx, b.head.ID, b.start(), drafts.PutRam(b.typed.All(), ram.Ram), archive.DidRam)
+	head, err := s.store.Save(ctx, b.head.ID, b.start(), drafts.PutRam(b.typed.All(), ram.Ram), drafts.DidRam)
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		b.stale = true

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 )
 
 // A listed plan is one of the shelf as programs read it.
@@ -50,7 +51,7 @@ func (s *site) postPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Create(r.Context(), d, archive.DidOpen)
+	head, err := s.store.Create(r.Context(), d, drafts.DidOpen)
 	if err != nil {
 		return err
 	}

@@ -13,6 +13,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/press/words"
 )
 
@@ -77,7 +78,7 @@ func (s *site) putPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	head, err := s.store.Save(r.Context(), id, archive.At(from), d, archive.DidReplace)
+	head, err := s.store.Save(r.Context(), id, archive.At(from), d, drafts.DidReplace)
 	if err != nil {
 		return asPrecondition(err)
 	}

@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/press/issue"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -117,7 +118,7 @@ func (s *site) startAgain(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Save(r.Context(), id, archive.At(p.version), rev.Document.Draft(), archive.DidAgain(rev.Letter)); err != nil {
+	if _, err := s.store.Save(r.Context(), id, archive.At(p.version), rev.Document.Draft(), drafts.DidAgain(rev.Letter)); err != nil {
 		return err
 	}
 	return seeOther(w, r, planPath(id, ""))

@@ -10,6 +10,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
+	"ramplan/press/drafts"
 	"ramplan/static"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -124,7 +125,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	d, did := &press.Draft{}, archive.DidMake
+	d, did := &press.Draft{}, drafts.DidMake
 	switch p.do {
 	case "new":
 	case "example":
@@ -137,7 +138,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		if d, err = readFile(p.file); err != nil {
 			return err
 		}
-		did = archive.DidOpen
+		did = drafts.DidOpen
 	default:
 		return unknownCommand(p.do)
 	}
@@ -146,7 +147,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	to := planPath(head.ID, "")
-	if did == archive.DidOpen {
+	if did == drafts.DidOpen {
 		to += "?" + justOpened
 	}
 	return seeOther(w, r, to)
@@ -182,7 +183,7 @@ func (s *site) copyPlan(w http.ResponseWriter, r *http.Request, from archive.Hea
 	if name, given := d.Get("title.name"); given && strings.TrimSpace(name) != "" {
 		d.Set("title.name", name+" (copy)")
 	}
-	head, err := s.store.Create(r.Context(), d, archive.DidCopy)
+	head, err := s.store.Create(r.Context(), d, drafts.DidCopy)
 	if err != nil {
 		return err
 	}

@@ -159,7 +159,7 @@ func TestVerifyFindsADraft(t *testing.T) {
 	assert.Regexp(t, `a draft state of .+, not issued; the draft stands so today, of WS-210\n`, out)
 	draft := plan.Draft()
 	draft.Set("station.nest", "141")
-	_, err = a.Save(ctx, 1, 1, draft, "")
+	_, err = a.Save(ctx, 1, archive.Start{Version: 1}, draft, "")
 	require.NoError(t, err)
 	require.NoError(t, a.Close())
 	status, out, _ = command(t, "", "verify", "-data", dir, strings.ToUpper(old))

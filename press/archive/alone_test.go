@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/static"
 )
 
@@ -31,7 +32,7 @@ func saveFew(dir string) error {
 		return err
 	}
 	for range few {
-		h, err := a.Create(context.Background(), plan.Draft(), DidMake)
+		h, err := a.Create(context.Background(), plan.Draft(), drafts.DidMake)
 		if err != nil {
 			return err
 		}
@@ -122,7 +123,7 @@ func young(t *testing.T) (dir string) {
 	t.Helper()
 	a := &Archive{path: filepath.Join(t.TempDir(), FileName), now: time.Now}
 	h, err := connect(background(), a.path, func(tx *sql.Tx) error {
-		_, err := a.create(background(), tx, example(t), DidMake)
+		_, err := a.create(background(), tx, example(t), drafts.DidMake)
 		return err
 	})
 	require.NoError(t, err)
@@ -130,7 +131,7 @@ func young(t *testing.T) (dir string) {
 	a.handles.Store(h)
 	defer a.idle.end()
 	for range few - 1 {
-		_, err := a.Create(background(), example(t), DidMake)
+		_, err := a.Create(background(), example(t), drafts.DidMake)
 		require.NoError(t, err)
 	}
 	dir = t.TempDir()
@@ -247,7 +248,7 @@ func TestOwnFilesAreForTheUserAlone(t *testing.T) {
 	dir := first(t)
 	require.NoError(t, os.Chmod(filepath.Join(dir, FileName), 0o644))
 	a := opened(t, dir, Options{})
-	_, err := a.Create(background(), example(t), DidMake)
+	_, err := a.Create(background(), example(t), drafts.DidMake)
 	require.NoError(t, err)
 	lock, err := TakeLock(dir)
 	require.NoError(t, err)

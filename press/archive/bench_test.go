@@ -24,7 +24,7 @@ func crowded(b *testing.B) *Archive {
 			one := &press.Draft{Entries: append([]press.Entry(nil), d.Entries...)}
 			one.Set("title.name", fmt.Sprintf("sleeve %d into hub %d", i, i%97))
 			one.Set("title.number", fmt.Sprintf("WS-%05d", (i*7919)%shelfSize))
-			h, err := a.create(ctx, tx, one, DidMake)
+			h, err := a.create(ctx, tx, one, drafts.DidMake)
 			if err != nil {
 				return err
 			}
@@ -75,7 +75,7 @@ func BenchmarkShelf(b *testing.B) {
 	b.Run("create", func(b *testing.B) {
 		d := example(b)
 		for b.Loop() {
-			if _, err := a.Create(background(), d, DidCopy); err != nil {
+			if _, err := a.Create(background(), d, drafts.DidCopy); err != nil {
 				b.Fatal(err)
 			}
 		}
@@ -97,7 +97,7 @@ func benchmarkSave(b *testing.B, a *Archive) {
 		b.Fatal(err)
 	}
 	for i := 0; b.Loop(); i++ {
-		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprint(i)), DidReplace)
+		h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprint(i)), drafts.DidReplace)
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -7,6 +7,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press/issue"
+
+	"ramplan/press/drafts"
 )
 
 // TestIssuedStates: the state that a revision was made of is found again, also
@@ -14,7 +16,7 @@ import (
 func TestIssuedStates(t *testing.T) {
 	c := newClock()
 	a := opened(t, t.TempDir(), Options{Now: c.now})
-	h, err := a.Create(background(), example(t), DidMake)
+	h, err := a.Create(background(), example(t), drafts.DidMake)
 	require.NoError(t, err)
 	signed := issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "First issue"}
 	none, err := a.IssuedStates(background(), h.ID)

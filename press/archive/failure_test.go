@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // big is a text that needs pages of its own.
@@ -102,7 +103,7 @@ func troubled(t *testing.T, a *Archive, h Head, want string) {
 	if want != "read-only" && !strings.Contains(want, "full") {
 		require.ErrorAs(t, err, &failure, "also what stands already is not said to be safe")
 	}
-	_, err = a.Create(background(), with(h.Draft, "title.owner", big), DidCopy)
+	_, err = a.Create(background(), with(h.Draft, "title.owner", big), drafts.DidCopy)
 	require.ErrorAs(t, err, &failure)
 }
 
@@ -220,10 +221,10 @@ func TestDraftTooLargeToKeep(t *testing.T) {
 	_, err := a.Save(background(), 1, At(1), huge, "")
 	var problems press.Problems
 	require.ErrorAs(t, err, &problems)
-	_, err = a.Create(background(), huge, DidMake)
+	_, err = a.Create(background(), huge, drafts.DidMake)
 	require.True(t, errors.As(err, &problems))
 	broken := with(example(t), "title.notes", "a\xffb")
-	h, err := a.Create(background(), broken, DidMake)
+	h, err := a.Create(background(), broken, drafts.DidMake)
 	require.NoError(t, err)
 	assert.Equal(t, "a\uFFFDb", text(h, "title.notes"), "as it is kept")
 }

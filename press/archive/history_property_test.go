@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // A paper history is the one that anybody would keep on paper: every state that
@@ -61,6 +62,7 @@ func draftOf(s *paperState) *press.Draft {
 
 // TestHistoryIsAsOnPaper does the same to the archive and to a history on paper.
 func TestHistoryIsAsOnPaper(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		dir, err := os.MkdirTemp("", "ramplan-history-")
 		require.NoError(t, err)
@@ -70,7 +72,7 @@ func TestHistoryIsAsOnPaper(t *testing.T) {
 		require.NoError(t, err)
 		defer func() { _ = a.Close() }()
 		paper := paperHistory{states: []paperState{{at: c.at}}, now: 1, version: 1}
-		h, err := a.Create(background(), draftOf(paper.state()), DidMake)
+		h, err := a.Create(background(), draftOf(paper.state()), drafts.DidMake)
 		require.NoError(t, err)
 		id := h.ID
 		word := rapid.SampledFrom([]string{"", "1", "12", "123", "a"})

@@ -180,7 +180,7 @@ func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued [
 		return a.ramIn(ctx, m, d)
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
-		h, err := a.create(ctx, tx, d, DidOpen)
+		h, err := a.create(ctx, tx, d, drafts.DidOpen)
 		if err != nil {
 			return err
 		}

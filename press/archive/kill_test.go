@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/static"
@@ -82,7 +83,7 @@ func saveWithoutEnd(dir string) error {
 		case i%29 == 0:
 			h, err = a.Restore(ctx, 1, At(h.Version), 1)
 		case i%31 == 0:
-			_, err = a.Create(ctx, h.Draft, DidCopy)
+			_, err = a.Create(ctx, h.Draft, drafts.DidCopy)
 		case i%37 == 0:
 			var r issue.Revision
 			r, err = a.Issue(ctx, 1, At(h.Version), issue.Signed{Prepared: "P", Checked: "C", Approved: "A", Reason: "R", Despite: "D", Second: "S"})
@@ -108,6 +109,7 @@ func saveWithoutEnd(dir string) error {
 // A process that is killed in the middle of saving loses nothing of what it
 // acknowledged, leaves nothing half done, and holds nobody up.
 func TestKilledWhileSaving(t *testing.T) {
+	t.Parallel()
 	rounds := usualRounds
 	if s := os.Getenv(roundsVariable); s != "" {
 		n, err := strconv.Atoi(s)

@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 func stateName(n int64) string { return "state " + strconv.FormatInt(n, 10) }
@@ -63,7 +64,7 @@ func (a *Archive) Restore(ctx context.Context, id ID, from Start, n int64) (Head
 		if n == h.State {
 			return nil
 		}
-		return a.put(ctx, tx, h, s.Draft, s.Draft.Encode(), didRestore+" "+strconv.FormatInt(n, 10))
+		return a.put(ctx, tx, h, s.Draft, s.Draft.Encode(), drafts.DidRestore(n))
 	})
 }
 

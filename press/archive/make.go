@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // make makes a new archive when there is none: under another name first, so that
@@ -33,7 +34,7 @@ func (a *Archive) make(ctx context.Context, plans []*press.Draft) (bool, error) 
 	}
 	h, err := connect(ctx, part, func(tx *sql.Tx) error {
 		for _, d := range plans {
-			if _, err := a.create(ctx, tx, d, DidMake); err != nil {
+			if _, err := a.create(ctx, tx, d, drafts.DidMake); err != nil {
 				return err
 			}
 		}

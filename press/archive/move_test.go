@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 	"ramplan/press/issue"
 )
 
@@ -40,13 +41,13 @@ func fullShelf(t *testing.T) *Archive {
 	c.rest(time.Hour)
 	_, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "station.nest", "half ty"), "")
 	require.NoError(t, err)
-	_, err = a.Create(background(), example(t), DidCopy) // the same name again
+	_, err = a.Create(background(), example(t), drafts.DidCopy) // the same name again
 	require.NoError(t, err)
-	_, err = a.Create(background(), &press.Draft{Entries: []press.Entry{{Path: "title.name", Text: "../../etc: a/b\\c*?.."}}}, DidMake)
+	_, err = a.Create(background(), &press.Draft{Entries: []press.Entry{{Path: "title.name", Text: "../../etc: a/b\\c*?.."}}}, drafts.DidMake)
 	require.NoError(t, err)
-	_, err = a.Create(background(), &press.Draft{}, DidMake)
+	_, err = a.Create(background(), &press.Draft{}, drafts.DidMake)
 	require.NoError(t, err)
-	gone, err := a.Create(background(), example(t), DidCopy)
+	gone, err := a.Create(background(), example(t), drafts.DidCopy)
 	require.NoError(t, err)
 	_, err = a.Bin(background(), gone.ID, At(gone.Version))
 	require.NoError(t, err)

@@ -5,7 +5,6 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
-	"strings"
 	"time"
 
 	"ramplan/press"
@@ -36,22 +35,6 @@ type Head struct {
 
 	damaged *Damaged // the stored document is, and Draft is empty
 }
-
-// What was done to make a state. A state that was typed names the one path that
-// it changed, or nothing where it changed more.
-const (
-	DidMake    = "made"
-	DidOpen    = "opened a file"
-	DidCopy    = "copied"
-	DidReplace = "replaced"
-	DidChoose  = "chose between two windows"
-	DidRam     = "took a ram from the shelf"
-	didTyped   = "typed"
-	didRestore = "restored"
-)
-
-// DidAgain is what was done where an issued revision was made the draft.
-func DidAgain(letter string) string { return "started again from revision " + letter }
 
 // digest of a stored document.
 func digest(body []byte) string { return drafts.Digest(body) }
@@ -198,7 +181,7 @@ func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, d
 			return nil
 		}
 		if did == "" {
-			did = didTyped
+			did = drafts.DidTyped
 			if path, one := drafts.OnePath(h.Draft, d); one {
 				did = path
 			}
@@ -277,7 +260,7 @@ func (a *Archive) put(ctx context.Context, tx *sql.Tx, h *Head, d *press.Draft, 
 // A sound plan is never replaced by what is none: it is the last that there was.
 // Nor is what another window typed: what both started from stays known.
 func (a *Archive) joins(ctx context.Context, tx *sql.Tx, h *Head, did, now string, valid bool) (bool, error) {
-	if h.damaged != nil || h.window != h.sender || did == didTyped || !strings.Contains(did, ".") || h.CanRedo || !h.CanUndo {
+	if h.damaged != nil || h.window != h.sender || !drafts.TypedIn(did) || h.CanRedo || !h.CanUndo {
 		return false, nil
 	}
 	var last string

@@ -36,7 +36,7 @@ func shelfOf(t *testing.T) (*Archive, *clock) {
 		entries("title.name", "Zenith mount"),
 		entries("title.name", "old hub", "title.number", "WS-7"),
 	} {
-		_, err := a.Create(background(), d, DidMake)
+		_, err := a.Create(background(), d, drafts.DidMake)
 		require.NoError(t, err)
 		c.rest(time.Hour)
 	}
@@ -158,7 +158,7 @@ func TestBin(t *testing.T) {
 	assert.Equal(t, 2, n)
 	_, err = a.Save(background(), 6, At(h.Version), entries("title.name", "x"), "")
 	require.ErrorIs(t, err, ErrNotFound)
-	h, err = a.Create(background(), entries("title.name", "next"), DidMake)
+	h, err = a.Create(background(), entries("title.name", "next"), drafts.DidMake)
 	require.NoError(t, err)
 	assert.Equal(t, ID(7), h.ID, "a number is never given again")
 	report, err := a.Check(background())

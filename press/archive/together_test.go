@@ -13,12 +13,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/drafts"
 )
 
 // Two windows write one plan at the same time, others read beside them: every
 // word that was acknowledged stands in a state of its own line, and no reader
 // ever sees half of anything.
 func TestTwoWritersAndReaders(t *testing.T) {
+	t.Parallel()
 	const writers = 2
 	each := 60
 	if testing.Short() {
@@ -38,7 +40,7 @@ func TestTwoWritersAndReaders(t *testing.T) {
 			for i := 0; i < each && err == nil; i++ {
 				for {
 					notes, _ := h.Draft.Get("title.notes")
-					h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprintf("%s w%d-%d", notes, w, i)), DidReplace)
+					h, err = a.Save(background(), 1, At(h.Version), with(h.Draft, "title.notes", fmt.Sprintf("%s w%d-%d", notes, w, i)), drafts.DidReplace)
 					if late := (*Stale)(nil); errors.As(err, &late) {
 						stale.Add(1)
 						h = late.Head

@@ -110,6 +110,7 @@ func elsewhere(c rune) bool {
 type part struct {
 	text  string
 	other *font.Face
+	back  bool // a text of the typeface that runs from right to left
 	glyph []placedGlyph
 	width float64 // in em, of what another font sets
 }
@@ -171,8 +172,8 @@ func (f *face) newParts(s string) []part {
 			switch {
 			case parts[k].other != nil:
 				parts[k].shape(run.backward)
-			case run.backward:
-				parts[k].text = bidi.ReverseString(parts[k].text)
+			default:
+				parts[k].back = run.backward
 			}
 		}
 		out = append(out, parts...)
@@ -223,6 +224,32 @@ func visualRuns(s string) []textRun {
 		i = last
 	}
 	return out
+}
+
+// visual is a text of the typeface in the order in which it stands on paper from left to
+// right. Programs that show text order it themselves.
+func visual(s string) string {
+	if !strings.ContainsFunc(s, rightToLeft) {
+		return s
+	}
+	var b strings.Builder
+	for _, run := range visualRuns(s) {
+		if run.backward {
+			run.text = bidi.ReverseString(run.text)
+		}
+		b.WriteString(run.text)
+	}
+	return b.String()
+}
+
+// rightToLeft tells whether a character is a letter of a script that runs from right to
+// left.
+func rightToLeft(c rune) bool {
+	if c < 0x590 {
+		return false
+	}
+	p, _ := bidi.LookupRune(c)
+	return p.Class() == bidi.R || p.Class() == bidi.AL
 }
 
 func hasLetter(s string) bool { return strings.ContainsFunc(s, unicode.IsLetter) }

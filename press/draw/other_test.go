@@ -170,3 +170,15 @@ func TestMachineFonts(t *testing.T) {
 		assert.ErrorContains(t, err, filepath.Base(name))
 	}
 }
+
+// TestBackwardInTheTypeface: Hebrew, which the typeface has, stands in a PDF in the order of
+// paper, with figures that keep theirs (by hand); an SVG holds it as it is read, because who
+// shows it orders it.
+func TestBackwardInTheTypeface(t *testing.T) {
+	require.False(t, regular().lacks('ש'))
+	assert.Equal(t, "x םולש 12 ב y", visual("x ב 12 שלום y"))
+	assert.Equal(t, "no such letter ±", visual("no such letter ±"))
+	d := named(300, "x שלום y")
+	assert.Contains(t, strings.Join(textsOf(content(t, pdfOf(t, d))), " "), "x םולש y")
+	assert.Contains(t, string(d.exported("")), "x שלום y")
+}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"golang.org/x/text/unicode/bidi"
 	"gonum.org/v1/plot/vg"
 )
 
@@ -161,12 +162,17 @@ func (p *pen) text(s style, x, y float64, side anchor, text string) {
 		return
 	}
 	if parts == nil {
-		p.c.FillString(f, p.at(left, y), s.face().boxed(text))
+		p.c.FillString(f, p.at(left, y), visual(s.face().boxed(text)))
 		return
 	}
+	_, orders := p.c.(anchored)
 	for _, q := range parts {
 		if q.other == nil {
-			p.c.FillString(f, p.at(left, y), s.face().boxed(q.text))
+			own := s.face().boxed(q.text)
+			if q.back && !orders {
+				own = bidi.ReverseString(own)
+			}
+			p.c.FillString(f, p.at(left, y), own)
 		} else {
 			var path vg.Path
 			q.outlines(&path, func(gx, gy float64) vg.Point { return p.at(left+gx*s.size, y+gy*s.size) })

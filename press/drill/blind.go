@@ -18,12 +18,6 @@ const (
 	vagueID   = "" // between two of them: not asked
 )
 
-// blindRows are what the lamps may not find.
-var blindRows = []string{
-	press.RowLoose, press.RowTight, press.RowGap, press.RowChip, press.RowAlreadyPressed, press.RowNestWorn, press.RowMissing,
-	press.RowArrivalStuckOn, press.RowArrivalStuckOff, press.RowZoneStuckOn, press.RowZoneStuckOff,
-}
-
 // found says how surely a row is detected: as surely as the plan wants its limit
 // samples judged, hardly ever by the same measure, or by luck, which is neither
 // likely nor unlikely. What is refused no more often than a good part is not found
@@ -51,7 +45,7 @@ func (d *Drill) likeGood(f press.FaultRow) bool {
 func (d *Drill) blindItems() {
 	var rows, never, found []int
 	for i, f := range d.r.Faults {
-		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || d.found(f) == vagueID || !f.Own && !slices.Contains(blindRows, f.Name) {
+		if f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || d.found(f) == vagueID || !f.Own && !f.Case().Blind {
 			continue
 		}
 		rows = append(rows, i)
@@ -81,7 +75,7 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
 	}
-	if !f.Own && stuckRow(f.Name) {
+	if f.Case().Stuck.Any() {
 		e.Question = "Fault: " + t.Word + ". Would the lamps refuse what is in the nest, and so show that something is wrong?"
 	}
 	e.Choices = unreasoned([]Choice{
@@ -111,7 +105,7 @@ func (d *Drill) seen(i int) string {
 			return s + ": these lamps cannot tell them apart. " + words.ProbeMay(*probe.HighestSetting)
 		}
 		return s + ": these lamps cannot tell them apart."
-	case f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn:
+	case f.Case().Stuck.On():
 		s += " A lamp that is stuck on is found by looking before the push: it must be off then."
 	case f.Name == press.RowGap && d.found(f) != foundID:
 		s += " A gap of " + d.pos.Length(d.p.Faults.Gap) + " is small beside what the window lets pass."

@@ -49,7 +49,7 @@ func (d *Drill) unseenRows() (blind, seen []int) {
 		return nil, nil
 	}
 	for i, f := range d.r.Faults {
-		if f.Own || f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || !slices.Contains(blindRows, f.Name) || stuckRow(f.Name) || f.Name == press.RowNestWorn {
+		if f.Own || f.Good || f.Verdict == press.EarlyContact || words.NotLookedAt(d.p, f) || !f.Case().Blind || f.Case().Stuck.Any() || f.Name == press.RowNestWorn {
 			continue
 		}
 		shows := d.shows(d.eventOf(i))

@@ -11,12 +11,6 @@ import (
 	"ramplan/press/words"
 )
 
-// plainRows are the rows that a beginner is asked about.
-var plainRows = []string{press.RowNominal, press.RowMissing, press.RowTwoInserts}
-
-// edgeRows lie at the very edge of the window: what the lamps show is a toss-up.
-var edgeRows = []string{press.RowTallest, press.RowShortest, press.RowLong, press.RowShort}
-
 // rowKey names a row of the catalogue for good: own rows by their number.
 func (d *Drill) rowKey(i int) string {
 	f := d.r.Faults[i]
@@ -39,7 +33,7 @@ const clearShare = 0.95
 
 func (d *Drill) predictItems() {
 	for i, f := range d.r.Faults {
-		if !f.Own && slices.Contains(edgeRows, f.Name) || words.NotLookedAt(d.p, f) {
+		if f.Case().Edge || words.NotLookedAt(d.p, f) {
 			continue
 		}
 		c, _ := d.r.ChancesOf(i)
@@ -47,7 +41,7 @@ func (d *Drill) predictItems() {
 			continue
 		}
 		level := 3
-		if !f.Own && slices.Contains(plainRows, f.Name) {
+		if f.Case().First {
 			level = 2
 		}
 		d.add(Predict, level, "predict/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.predictRow(rng, i, c) }, d.rowTopics(i)...)
@@ -68,14 +62,10 @@ const stuckTopic = "stuck"
 // rowTopic is what a row of the catalogue is about.
 func (d *Drill) rowTopic(i int) string {
 	f := d.r.Faults[i]
-	if !f.Own && stuckRow(f.Name) {
+	if f.Case().Stuck.Any() {
 		return stuckTopic
 	}
 	return "row/" + d.rowKey(i)
-}
-
-func stuckRow(name string) bool {
-	return slices.Contains([]string{press.RowArrivalStuckOn, press.RowArrivalStuckOff, press.RowZoneStuckOn, press.RowZoneStuckOff}, name)
 }
 
 // rowTopics are those of a row of the catalogue: a missing insert and a good part

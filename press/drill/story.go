@@ -155,13 +155,6 @@ func (d *Drill) eventOf(i int) event {
 	if f.Reading != nil {
 		e.reading = *f.Reading
 	}
-	if !f.Own {
-		switch f.Name {
-		case press.RowArrivalStuckOn, press.RowArrivalStuckOff:
-			e.arrival = f.Arrival
-		case press.RowZoneStuckOn, press.RowZoneStuckOff:
-			e.zone = f.Zone
-		}
-	}
+	e.arrival, e.zone = f.Case().Stuck.Arrival, f.Case().Stuck.Zone
 	return e
 }

@@ -4,30 +4,6 @@ import (
 	"strings"
 )
 
-// Names of the rows of the fault catalogue, in their order. The user's own rows
-// stand between RowGap and RowSettingLow under their own names.
-const (
-	RowNominal         = "nominal"
-	RowTallest         = "tallest-accepted"
-	RowShortest        = "shortest-accepted"
-	RowLong            = "long"
-	RowShort           = "short"
-	RowMissing         = "missing"
-	RowTwoInserts      = "two-inserts"
-	RowAlreadyPressed  = "already-pressed"
-	RowTight           = "tight"
-	RowLoose           = "loose"
-	RowChip            = "chip"
-	RowGap             = "gap"
-	RowSettingLow      = "setting-low"
-	RowSettingHigh     = "setting-high"
-	RowNestWorn        = "nest-worn"
-	RowArrivalStuckOn  = "arrival-stuck-on"
-	RowArrivalStuckOff = "arrival-stuck-off"
-	RowZoneStuckOn     = "zone-stuck-on"
-	RowZoneStuckOff    = "zone-stuck-off"
-)
-
 // beyond is how far outside the overlap the rows long and short stand, mm.
 const beyond = 0.001
 
@@ -43,9 +19,6 @@ type occasion struct {
 
 func restsAt(r float64) occasion { return occasion{reading: r, contact: r} }
 
-// stuck are signals that do not follow the ram; nil follows.
-type stuck struct{ arrival, zone *bool }
-
 // catalogue goes through everything that can come to the station, and what the
 // station would say and when (model section 11).
 func (w *work) catalogue() {
@@ -55,47 +28,45 @@ func (w *work) catalogue() {
 	w.r.Faults = make([]FaultRow, 0, 20+len(w.p.Faults.Other))
 	f := &w.p.Faults
 	seat := w.parts.xSeat + w.seated.deflection
-	w.good(RowNominal, w.seated.nominal)
+	w.row(RowNominal, restsAt(w.seated.nominal))
 	if w.zone.overlap {
-		w.good(RowTallest, w.zone.first)
-		w.good(RowShortest, w.zone.last)
-		w.bad(RowLong, w.zone.first-beyond)
-		w.bad(RowShort, w.zone.last+beyond)
+		w.row(RowTallest, restsAt(w.zone.first))
+		w.row(RowShortest, restsAt(w.zone.last))
+		w.row(RowLong, restsAt(w.zone.first-beyond))
+		w.row(RowShort, restsAt(w.zone.last+beyond))
 	}
-	w.row(RowMissing, w.missing(), false)
+	w.row(RowMissing, w.missing())
 	if w.parts.inserted {
-		w.row(RowTwoInserts, w.twoInserts(), false)
+		w.row(RowTwoInserts, w.twoInserts())
 	}
 	if w.p.Joint.Kind != Touch {
-		w.bad(RowAlreadyPressed, seat)
+		w.row(RowAlreadyPressed, restsAt(seat))
 	}
 	w.tight()
 	if w.p.Joint.Kind == Interference {
 		r, _ := w.rest(0, w.force.now.typical, push{drag: w.p.Joint.Drag, counter: w.p.Joint.Counterforce, travel: w.parts.travel})
-		w.bad(RowLoose, r)
+		w.row(RowLoose, restsAt(r))
 	}
 	if f.Chip > 0 {
-		w.bad(RowChip, w.seated.nominal-f.Chip)
+		w.row(RowChip, restsAt(w.seated.nominal-f.Chip))
 	}
 	if f.Gap > 0 {
-		w.bad(RowGap, seat-f.Gap)
+		w.row(RowGap, restsAt(seat-f.Gap))
 	}
 	for _, own := range f.Other {
-		w.row(own.Name, restsAt(w.seated.nominal-own.Height), own.Good)
-		w.r.Faults[len(w.r.Faults)-1].Own = true
+		w.add(FaultRow{Name: own.Name, Own: true, Good: own.Good}, visit{occasion: restsAt(w.seated.nominal - own.Height)})
 	}
 	w.settingRow(RowSettingLow, w.r.Force.Setting-w.p.Ram.SettingStep)
 	w.settingRow(RowSettingHigh, w.r.Force.Setting+w.p.Ram.SettingStep)
 	if f.NestWear > 0 {
-		w.bad(RowNestWorn, w.seated.nominal+f.NestWear)
+		w.row(RowNestWorn, restsAt(w.seated.nominal+f.NestWear))
 	}
-	on, off := true, false
-	w.stuckRow(RowArrivalStuckOn, w.missing(), stuck{arrival: &on})
-	w.stuckRow(RowArrivalStuckOff, restsAt(w.seated.nominal), stuck{arrival: &off})
+	w.row(RowArrivalStuckOn, w.missing())
+	w.row(RowArrivalStuckOff, restsAt(w.seated.nominal))
 	if w.zone.overlap {
-		w.stuckRow(RowZoneStuckOn, restsAt(w.zone.first-beyond), stuck{zone: &on})
+		w.row(RowZoneStuckOn, restsAt(w.zone.first-beyond))
 	}
-	w.stuckRow(RowZoneStuckOff, restsAt(w.seated.nominal), stuck{zone: &off})
+	w.row(RowZoneStuckOff, restsAt(w.seated.nominal))
 }
 
 func (w *work) missing() occasion {
@@ -119,7 +90,7 @@ func (w *work) tight() {
 		return
 	}
 	r, _ := w.rest(0, w.force.now.typical, w.tightPush())
-	w.bad(RowTight, r)
+	w.row(RowTight, restsAt(r))
 }
 
 // tightPush is the demand of the tight row: the line tells the whole of it.
@@ -135,72 +106,67 @@ func (w *work) settingRow(name string, setting float64) {
 		return
 	}
 	r, _ := w.rest(0, w.force.at(setting).typical, w.joint.push[mid])
-	w.good(name, r)
+	w.row(name, restsAt(r))
 }
 
-func (w *work) good(name string, reading float64) { w.row(name, restsAt(reading), true) }
+// row adds a row of the catalogue.
+func (w *work) row(name string, o occasion) {
+	c := caseOf(name)
+	w.add(FaultRow{Name: name, Good: c.Good}, visit{occasion: o, stuck: c.Stuck})
+}
 
-func (w *work) bad(name string, reading float64) { w.row(name, restsAt(reading), false) }
-
-// row adds a row whose signals work: it is detected when it gets the verdict
-// that it should.
-func (w *work) row(name string, o occasion, good bool) {
-	f, met := w.outcome(name, o, stuck{})
-	w.visits = append(w.visits, visit{occasion: o})
-	f.Good = good
-	if met && w.withRisk {
+// add adds a row. Where the signals work it is detected when it gets the verdict that
+// it should; with a stuck one it stays undetected where both signals are on.
+func (w *work) add(f FaultRow, v visit) {
+	met := w.says(&f, v)
+	switch {
+	case !met:
+	case v.stuck.Any():
+		if !(*f.Arrival && *f.Zone) {
+			f.Detection = 1
+		}
+	case w.withRisk:
 		accepted := 0.0
-		if !o.nowhere {
-			accepted = w.chance.window.Accept(o.reading)
+		if !v.nowhere {
+			accepted = w.chance.window.Accept(v.reading)
 		}
 		f.Detection = 1 - accepted
-		if good {
+		if f.Good {
 			f.Detection = accepted
 		}
 	}
-	w.r.Faults = append(w.r.Faults, f)
+	w.r.Faults, w.visits = append(w.r.Faults, f), append(w.visits, v)
 }
 
-// stuckRow adds a row with a stuck signal: it stays undetected where both
-// signals are on.
-func (w *work) stuckRow(name string, o occasion, s stuck) {
-	f, met := w.outcome(name, o, s)
-	w.visits = append(w.visits, visit{occasion: o, stuck: s})
-	if met && !(*f.Arrival && *f.Zone) {
-		f.Detection = 1
-	}
-	w.r.Faults = append(w.r.Faults, f)
-}
-
-// outcome tells what the station says and when; met is false where the part is
-// met before the push begins.
-func (w *work) outcome(name string, o occasion, s stuck) (row FaultRow, met bool) {
-	z := w.zone.at
+// says fills in what the station says and when; met is false where the part is met
+// before the push begins.
+func (w *work) says(row *FaultRow, o visit) (met bool) {
+	z, s := w.zone.at, o.stuck
 	if !o.nowhere && (z.Early(o.reading) || z.Early(o.contact)) {
-		return FaultRow{Name: name, Verdict: EarlyContact}, false
+		row.Verdict = EarlyContact
+		return false
 	}
-	row.Name = name
 	arrival, zone := false, z.InZone(z.End)
 	if !o.nowhere && z.Arrives(o.reading) {
 		arrival, zone = true, z.InZone(o.reading)
 		row.Reading = ptr(o.reading)
 	}
 	row.Time = w.pushWatch()
-	if arrival && (s.arrival == nil || *s.arrival) {
+	if arrival && (s.Arrival == nil || *s.Arrival) {
 		row.Time = ptr(w.r.Cycle.Approach + w.p.slow(o.reading-w.pushFrom) + w.r.Cycle.Settle + w.r.Cycle.Confirm)
 	}
-	if s.arrival != nil {
-		arrival = *s.arrival
+	if s.Arrival != nil {
+		arrival = *s.Arrival
 	}
-	if s.zone != nil {
-		zone = *s.zone
+	if s.Zone != nil {
+		zone = *s.Zone
 	}
 	row.Arrival, row.Zone = &arrival, &zone
 	row.Verdict, row.Words = FaultWord, w.r.Verdict.Table.Words(arrival, zone)
 	if len(row.Words) > 0 {
 		row.Verdict = strings.Join(row.Words, " or ")
 	}
-	return row, true
+	return true
 }
 
 // pushWatch is the watch time of the push alone, without the probe.

@@ -42,11 +42,11 @@ func (w *work) chances(v visit) Chances {
 	z := w.zone.at
 	var c Chances
 	add := func(share float64, arrival, zone bool) {
-		if v.stuck.arrival != nil {
-			arrival = *v.stuck.arrival
+		if v.stuck.Arrival != nil {
+			arrival = *v.stuck.Arrival
 		}
-		if v.stuck.zone != nil {
-			zone = *v.stuck.zone
+		if v.stuck.Zone != nil {
+			zone = *v.stuck.Zone
 		}
 		c.Pairs[index(arrival)][index(zone)] += share
 	}

@@ -44,7 +44,7 @@ type Frame struct {
 // visit is what comes to the station in one cycle.
 type visit struct {
 	occasion
-	stuck stuck
+	stuck Stuck
 	touch float64 // mm, where the tool first meets the part; the catalogue leaves it to the course
 }
 
@@ -73,20 +73,16 @@ func (r *Outcome) CourseAt(height float64) (Course, bool) {
 // visitOf is what comes to the station in a row of the catalogue, and where the
 // tool first meets it.
 func (w *work) visitOf(row int) visit {
-	v, f := w.visits[row], w.r.Faults[row]
-	v.touch = w.parts.xContact
-	name := f.Name
-	if f.Own {
-		name = ""
-	}
-	switch name {
-	case RowMissing, RowArrivalStuckOn, RowTwoInserts:
+	v := w.visits[row]
+	switch w.r.Faults[row].Case().meets {
+	case meetsItself:
 		v.touch = v.contact
-	case RowAlreadyPressed:
+	case meetsSeated:
 		v.touch = w.parts.xSeat
-	case RowNominal, RowTight, RowLoose, RowGap, RowSettingLow, RowSettingHigh, RowArrivalStuckOff, RowZoneStuckOff:
-	default: // the part stands taller or lower as a whole
-		v.touch += v.reading - w.seated.nominal
+	case meetsNominal:
+		v.touch = w.parts.xContact
+	default:
+		v.touch = w.parts.xContact + (v.reading - w.seated.nominal)
 	}
 	return v
 }
@@ -135,7 +131,7 @@ func (w *work) struck(c Course, v visit) Course {
 
 // signalled puts the signals on the frames, with a frame more wherever the zone
 // begins or ends between two.
-func signalled(frames []Frame, z Signals, met bool, s stuck) []Frame {
+func signalled(frames []Frame, z Signals, met bool, s Stuck) []Frame {
 	out := make([]Frame, 0, len(frames)+4)
 	for i, f := range frames {
 		out = append(out, f)
@@ -162,11 +158,11 @@ func signalled(frames []Frame, z Signals, met bool, s stuck) []Frame {
 		}
 		f.Zone = z.InZone(middle)
 		f.Arrival = met && (f.Phase == PhaseConfirm || f.Phase == PhaseRead)
-		if s.arrival != nil {
-			f.Arrival = *s.arrival
+		if s.Arrival != nil {
+			f.Arrival = *s.Arrival
 		}
-		if s.zone != nil {
-			f.Zone = *s.zone
+		if s.Zone != nil {
+			f.Zone = *s.Zone
 		}
 	}
 	return out

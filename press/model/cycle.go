@@ -25,7 +25,7 @@ func (p *Input) slow(distance float64) float64 {
 
 // cycle times one cycle, with the part and without (model section 10, run sections 3
 // and 5).
-func (w *work) cycle() {
+func (w *work) cycle() Cycle {
 	w.pushFrom = w.zone.a
 	if w.ran = w.study(); w.ran != nil {
 		w.pushFrom = w.ran.Nominal.PushStart
@@ -40,17 +40,10 @@ func (w *work) cycle() {
 		c = w.plainCycle()
 	}
 	c.Total = c.Approach + c.Probe + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
-	w.r.Cycle = c
 	if w.probed != nil {
 		w.r.Probe.WatchTime = ptr(c.Approach + w.p.slow(w.probed.end-w.pushFrom) + c.Settle + w.p.Probe.ConfirmTime)
 	}
-	if rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
-		if w.probed != nil {
-			probe, _ := motion.RMS(w.probed.setting, c.Probe, c.Total)
-			rms = math.Hypot(rms, probe)
-		}
-		w.r.Heating.RMSSetting = &rms
-	}
+	return c
 }
 
 // plainCycle approaches, pushes and retracts home.
@@ -125,14 +118,28 @@ func (w *work) missingProbed(c *Cycle, wait float64) (total *float64, met bool) 
 	return ptr(first + p.slow(end-from) + c.Confirm + wait + home(end) + c.Handling), met
 }
 
-// impact computes what the moving mass adds.
-func (w *work) impact() {
-	st, m, mass := &w.p.Station, &w.p.Motion, w.p.Ram.InertiaMass
+// heating is what the cycle at the plan's settings does to the motor.
+func (w *work) heating(c *Cycle) Heating {
+	rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total)
+	if !ok {
+		return Heating{}
+	}
+	if w.probed != nil {
+		probe, _ := motion.RMS(w.probed.setting, c.Probe, c.Total)
+		rms = math.Hypot(rms, probe)
+	}
+	return Heating{RMSSetting: &rms}
+}
+
+// impact computes what the moving mass adds to a push, against the low demand at the
+// seat.
+func (in *Input) impact(f *Force, demand float64) Impact {
+	st, m, mass := &in.Station, &in.Motion, in.Ram.InertiaMass
 	seat := motion.Seat{Speed: m.SlowSpeed, Stiffness: st.Stiffness, Mass: mass}
 	typical, strong := seat, seat
-	typical.Force = w.r.Force.Typical
-	strong.Force, strong.Demand = w.r.Force.High, w.joint.push[low].seat()
-	w.r.Impact = Impact{
+	typical.Force = f.Typical
+	strong.Force, strong.Demand = f.High, demand
+	return Impact{
 		Contact:      motion.ImpactForce(m.SlowSpeed, st.Stiffness, mass),
 		Early:        motion.ImpactForce(m.ApproachSpeed, st.Stiffness, mass),
 		SeatExpected: typical.Expected(),

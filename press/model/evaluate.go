@@ -50,8 +50,9 @@ func (w *work) run() {
 		w.chance, out.Risk = in.risks(&w.parts, &w.seated, &w.zone)
 		out.Samples = w.chance.samples(in.Faults.SampleProbability, w.seated.base)
 	}
-	w.cycle()
-	w.impact()
+	out.Cycle = w.cycle()
+	out.Heating = w.heating(&out.Cycle)
+	out.Impact = in.impact(&out.Force, w.joint.push[low].seat())
 	w.catalogue()
 	w.probeRows()
 	w.sequence()

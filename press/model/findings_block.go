@@ -89,7 +89,7 @@ func (w *work) looksGood() {
 	}
 	good := w.r.Window.GoodRange
 	for i, f := range w.r.Faults {
-		if f.Good || f.Reading == nil || f.Name == RowMissing && !f.Own || w.visits[i].stuck != (stuck{}) {
+		if f.Good || f.Reading == nil || f.Name == RowMissing && !f.Own || w.visits[i].stuck.Any() {
 			continue
 		}
 		r := *f.Reading

@@ -92,8 +92,8 @@ func (w *work) cautionProbe() {
 	if q == nil {
 		return
 	}
-	if ppm, limit := *r.FalseRefusalPPM, w.p.Targets.FalseRejectPPM; ppm > limit {
-		w.say(ProbeRefusesSound, "probe.setting", figures{"ppm": ppm, "limit": limit})
+	if ppm, limit := r.FalseRefusalPPM, w.p.Targets.FalseRejectPPM; ppm != nil && *ppm > limit {
+		w.say(ProbeRefusesSound, "probe.setting", figures{"ppm": *ppm, "limit": limit})
 	}
 	if !q.stalls {
 		return

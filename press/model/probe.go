@@ -186,7 +186,9 @@ func (w *work) probeFigures() {
 		r.StallLoosest, r.Room = &q.stall, ptr(q.room())
 	}
 	r.AddedTime = ptr(w.p.Motion.SettleTime + w.p.Probe.ConfirmTime)
-	w.probeChances()
+	if w.withRisk {
+		w.probeChances()
+	}
 }
 
 // probeJoint is what a part of this plan demands on its way in, whatever its grip.

@@ -24,10 +24,13 @@ func (w *work) probeRows() {
 	if w.probed == nil {
 		return
 	}
-	errors := probe.NewSpread(stack.NewSum(w.probed.errors()))
+	var errors *probe.Spread
+	if w.withRisk {
+		errors = probe.NewSpread(stack.NewSum(w.probed.errors()))
+	}
 	for i := range w.r.Faults {
 		row := &w.r.Faults[i]
-		row.Probe = w.probeRow(row, w.probeVisit(i), w.visits[i].stuck, errors)
+		row.Probe = w.probeRow(row, w.probeVisit(i), row.Case().Stuck, errors)
 	}
 }
 
@@ -79,7 +82,7 @@ func (w *work) restingInProbe(v probeVisit, at float64) probeVisit {
 }
 
 // probeRow tells what the probe shows of a row, and what both looks say.
-func (w *work) probeRow(row *FaultRow, v probeVisit, s stuck, errors *probe.Spread) *ProbeRow {
+func (w *work) probeRow(row *FaultRow, v probeVisit, s Stuck, errors *probe.Spread) *ProbeRow {
 	q, z, c := w.probed, w.zone.at, &w.r.Cycle
 	if row.Arrival == nil || !v.nowhere && (z.Early(v.reading) || z.Early(v.contact) && row.Name == RowTwoInserts && !row.Own) {
 		return &ProbeRow{Verdict: EarlyContact}
@@ -93,12 +96,12 @@ func (w *work) probeRow(row *FaultRow, v probeVisit, s stuck, errors *probe.Spre
 	live := w.p.Probe.ZoneLive
 	arrival, zone := met, live && z.InZone(rest)
 	passed := met && q.passes(v.reading)
-	if s != (stuck{}) {
-		if s.arrival != nil {
-			arrival = *s.arrival
+	if s.Any() {
+		if s.Arrival != nil {
+			arrival = *s.Arrival
 		}
-		if s.zone != nil {
-			zone = live && *s.zone
+		if s.Zone != nil {
+			zone = live && *s.Zone
 		}
 		passed = arrival && !zone
 	}
@@ -112,10 +115,12 @@ func (w *work) probeRow(row *FaultRow, v probeVisit, s stuck, errors *probe.Spre
 	}
 	out.Detection = 1
 	switch {
-	case s != (stuck{}):
+	case s.Any():
 		if passed {
 			out.Detection = row.Detection
 		}
+	case errors == nil: // the chances are left out
+		out.Detection = 0
 	case row.Good:
 		out.Detection = w.chanceToPass(v, errors) * row.Detection
 	default:

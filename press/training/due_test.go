@@ -50,3 +50,30 @@ func TestLeavingHidesNoFailure(t *testing.T) {
 	require.Len(t, due, 1)
 	assert.Equal(t, ID(1), due[0].ID)
 }
+
+// Of several passes the newest counts: on a state that counts it takes its person off the
+// list whatever was passed before it, and an older one on such a state does not.
+func TestTheNewestPassCounts(t *testing.T) {
+	pass := func(id ID, digest string) Record {
+		return Record{ID: id, Who: "Ada", Exam: "setter", Digest: digest, Passed: true}
+	}
+	d := Demand{Exam: "setter", Counts: []string{"B"}}
+	assert.Empty(t, Due([]Record{pass(2, "B"), pass(1, "A")}, d))
+	due := Due([]Record{pass(2, "A"), pass(1, "B")}, d)
+	require.Len(t, due, 1, "the plan was taken back to an older state")
+	assert.Equal(t, ID(2), due[0].ID)
+}
+
+// Who failed the last exam on a state that counts is due, whatever was passed before it; who
+// passed it again since is not. One on a state that does not count changes nothing.
+func TestTheLastOnAStateThatCountsDecides(t *testing.T) {
+	rec := func(id ID, digest string, passed bool) Record {
+		return Record{ID: id, Who: "Ada", Exam: "setter", Digest: digest, Passed: passed}
+	}
+	d := Demand{Exam: "setter", Counts: []string{"B"}}
+	due := Due([]Record{rec(2, "B", false), rec(1, "B", true)}, d)
+	require.Len(t, due, 1)
+	assert.Equal(t, ID(2), due[0].ID)
+	assert.Empty(t, Due([]Record{rec(3, "B", true), rec(2, "B", false), rec(1, "B", true)}, d))
+	assert.Empty(t, Due([]Record{rec(2, "C", false), rec(1, "B", true)}, d))
+}

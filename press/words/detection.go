@@ -1,8 +1,6 @@
 package words
 
 import (
-	"slices"
-
 	"ramplan/press"
 )
 
@@ -10,14 +8,11 @@ import (
 // a bound, and nothing can be promised.
 const leastShare = 1e-6
 
-// edgeRows are the rows that read at the very edges of the window.
-var edgeRows = []string{press.RowTallest, press.RowShortest, press.RowLong, press.RowShort}
-
 // NotLookedAt tells whether a row of the fault catalogue rests on a missing insert
 // in a plan that does not say what goes away with it: its figures then hold only if
 // nothing else stops the ram.
 func NotLookedAt(p *press.Plan, row press.FaultRow) bool {
-	return !p.MarksInsert() && !row.Own && (row.Name == press.RowMissing || row.Name == press.RowArrivalStuckOn)
+	return !p.MarksInsert() && row.Case().Absent
 }
 
 // Detected writes how surely a row of the fault catalogue is judged rightly.
@@ -36,7 +31,7 @@ func Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
 // samples judged.
 func Judged(p *press.Plan, row press.FaultRow) string {
 	d, hardly := row.Detection, 1-p.Faults.SampleProbability
-	toss := d > 0.25 && d < 0.75 && !row.Own && slices.Contains(edgeRows, row.Name)
+	toss := d > 0.25 && d < 0.75 && row.Case().Edge
 	switch {
 	case NotLookedAt(p, row):
 		return "no row of the parts is marked as insert"

@@ -12,7 +12,7 @@ import (
 
 // TestEveryFaultRowHasItsName walks the keys of catalogue.go.
 func TestEveryFaultRowHasItsName(t *testing.T) {
-	keys := constants(t, "catalogue.go", "Row")
+	keys := constants(t, "cases.go", "Row")
 	assert.Len(t, faultRows, len(keys))
 	for name, key := range keys {
 		term := Fault(press.FaultRow{Name: key})

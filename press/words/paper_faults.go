@@ -43,7 +43,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}
 	for _, f := range r.Faults {
-		if f.Good || !f.Own && (f.Name == press.RowLong || f.Name == press.RowShort) {
+		if f.Good || f.Case().Edge {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
 		name := Fault(f)
@@ -51,7 +51,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
-		case !f.Own && (f.Name == press.RowArrivalStuckOn || f.Name == press.RowZoneStuckOn):
+		case f.Case().Stuck.On():
 			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
 			how = struckHow(r)
@@ -63,7 +63,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
 		}
 		x := failureOf(f)
-		if missing := !f.Own && (f.Name == press.RowMissing || f.Name == press.RowArrivalStuckOn); missing && p.Station.PresenceCheck != "" {
+		if f.Case().Absent && p.Station.PresenceCheck != "" {
 			how = strings.TrimSuffix(how, ".") + "; " + PresenceCheck(p) + " finds it besides."
 			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}

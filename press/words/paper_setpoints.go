@@ -89,7 +89,7 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Notes = append(t.Notes, WatchNote(r))
 	if r.Blocked() {
-		t.Lead = NotTyped(r) + " These are the figures that it leads to so far."
+		t.Lead = "Not ready to be typed in: these are only the figures that the plan leads to so far."
 	}
 	for _, s := range typedIn(p, r) {
 		plain, has := none, s.Number != nil

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"ramplan/press/drafts"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
@@ -80,11 +81,11 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 
 // did says what made a state; empty for typing, which its changes tell.
 func did(what string) string {
-	switch {
-	case what == "typed" || strings.Contains(what, ".") || strings.Contains(what, "["):
+	if drafts.Typed(what) {
 		return ""
-	case strings.HasPrefix(what, "restored "):
-		return "State " + strings.TrimPrefix(what, "restored ") + " brought back"
+	}
+	if state, is := drafts.Restored(what); is {
+		return "State " + state + " brought back"
 	}
 	return strings.ToUpper(what[:min(1, len(what))]) + what[min(1, len(what)):]
 }

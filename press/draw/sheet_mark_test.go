@@ -1,0 +1,61 @@
+package draw
+
+import (
+	"regexp"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+)
+
+// TestMarkOfEveryState: on every page of a sheet, and on every single drawing but the card,
+// which has its bar, stands the mark of its own state and of no other: DRAFT on a draft,
+// none on what was issued last, SUPERSEDED on what is no longer to be used.
+func TestMarkOfEveryState(t *testing.T) {
+	const by = "superseded by revision C, issued 2026-03-09"
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	shapes := regexp.MustCompile(` d="([^"]+)"`)
+	markOf := func(d *Picture, what, word string) string {
+		f := Papers[0].frame()
+		if d.kind != "sheet" { // the line under a drawing has no mark across it
+			inner, err := New(what, p, r, Options{})
+			require.NoError(t, err)
+			f = rect{0, 0, inner.width, inner.height}
+		}
+		alone := &Picture{kind: d.kind, width: d.width, height: d.height, fixed: d.fixed, paint: func(p *pen) { p.mark(f, word) }}
+		outline := "" // the longest shape: beside it stands the ground
+		for _, m := range shapes.FindAllStringSubmatch(string(alone.exported("")), -1) {
+			if len(m[1]) > len(outline) {
+				outline = m[1]
+			}
+		}
+		require.Greater(t, len(outline), 100)
+		return outline
+	}
+	for state, o := range map[string]SheetOptions{"DRAFT": {}, "": {Issue: issued}, supersededMark(by): {Issue: issued, Superseded: by}} {
+		docs := map[string]*Document{"sheet": NewSheet(p, r, o)}
+		for _, what := range Names() {
+			d, err := NewSingle(what, p, r, 0, false, o)
+			require.NoError(t, err)
+			if what != cardKind {
+				docs[what] = d
+			}
+		}
+		for what, d := range docs {
+			for i := range d.Pages() {
+				page := d.Page(i)
+				svg := string(page.exported(""))
+				for _, word := range []string{"DRAFT", supersededMark(by)} {
+					has, mark := false, markOf(page, what, word)
+					for _, m := range shapes.FindAllStringSubmatch(svg, -1) {
+						has = has || m[1] == mark
+					}
+					assert.Equal(t, word == state, has, "%s of state %q, page %d: the mark %s", what, state, i+1, word)
+				}
+			}
+		}
+	}
+}

@@ -146,7 +146,7 @@ func looseFitProbed(t *told) string {
 	if _, known := t.Figures["caught"]; !known {
 		return "The probe refuses loose parts, but none of them surely enough for the limit samples" + rest
 	}
-	return "The probe refuses a fit with less than " + Unit(Fixed(math.Floor(10*t.f("caught"))/10, 1), "µm") + " of effective interference " + TargetShare(t.f("chance")) + " of the time; one with just that much holds " + Force(t.f("holding")) + rest
+	return "The probe refuses a fit with less than " + caughtBelow(t.r) + " of effective interference " + TargetShare(t.f("chance")) + " of the time; one with just that much holds " + Force(t.f("holding")) + rest
 }
 
 func presenceByProbe(t *told) string {

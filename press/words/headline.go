@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -143,10 +144,26 @@ func misses(p *press.Plan, r *press.Result) []string {
 	if r.MissingPasses() {
 		out = append(out, "a missing insert is left to the other check")
 	}
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case p.Joint.Kind == press.Touch:
+	case !Probed(r):
 		out = append(out, "a loose fit is never seen")
+	case r.Probe.CaughtBelow == nil:
+		out = append(out, "a loose fit is refused by the probe, but not surely")
+	default:
+		out = append(out, "a fit looser than "+caughtBelow(r)+" is refused by the probe "+TargetShare(p.Faults.SampleProbability)+" of the time")
 	}
 	return out
+}
+
+// Probed tells whether a probe looks at the fit that no blocker speaks against.
+func Probed(r *press.Result) bool {
+	return slices.ContainsFunc(r.Findings, func(f press.Finding) bool { return f.Code == press.LooseFitProbed })
+}
+
+// caughtBelow is the interference under which the probe refuses surely, rounded down.
+func caughtBelow(r *press.Result) string {
+	return Microns(math.Floor(10*r.Probe.CaughtBelow.Effective) / 10)
 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is

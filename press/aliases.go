@@ -20,6 +20,10 @@ type (
 	Faults      = model.Faults
 	OtherFault  = model.OtherFault
 	Targets     = model.Targets
+	Probing     = model.Probing
+	Sequence    = model.Sequence
+	Hold        = model.Hold
+	Step        = model.Step
 )
 
 // An Outcome and its parts.
@@ -60,6 +64,37 @@ type (
 	SampleRange  = model.SampleRange
 	SampleRanges = model.SampleRanges
 	Signals      = model.Signals
+	Caught       = model.Caught
+	Detection    = model.Detection
+	ProbeRow     = model.ProbeRow
+	SequenceRun  = model.SequenceRun
+	StepRun      = model.StepRun
+	RunTrace     = model.RunTrace
+	Instant      = model.Instant
+	RunSignals   = model.RunSignals
+	Changes      = model.Changes
+	HoldTrace    = model.HoldTrace
+	Lit          = model.Lit
+)
+
+// RefusedByProbe is the verdict on what the probe does not let through.
+const RefusedByProbe = model.RefusedByProbe
+
+// Kinds of steps.
+const (
+	StepMove  = model.StepMove
+	StepShift = model.StepShift
+	StepWait  = model.StepWait
+	StepProbe = model.StepProbe
+	StepPress = model.StepPress
+)
+
+// What a shift counts from, and what the hold input does to a step.
+const (
+	FromActual = model.FromActual
+	FromTarget = model.FromTarget
+	GoOn       = model.GoOn
+	Cancel     = model.Cancel
 )
 
 // Pressing directions.
@@ -134,6 +169,12 @@ const (
 	TravelNegative        = model.TravelNegative
 	TouchWithTravel       = model.TouchWithTravel
 	EngagementTooLong     = model.EngagementTooLong
+	ProbeNoFit            = model.ProbeNoFit
+	ProbeNotPossible      = model.ProbeNotPossible
+	ProbeCannotTell       = model.ProbeCannotTell
+	ProbeRefusesNominal   = model.ProbeRefusesNominal
+	PartMetInMove         = model.PartMetInMove
+	HandOverImpossible    = model.HandOverImpossible
 	OverlapWider          = model.OverlapWider
 	EarlyContactWorstCase = model.EarlyContactWorstCase
 	SettingOffStep        = model.SettingOffStep
@@ -153,6 +194,17 @@ const (
 	TravelMayVanish       = model.TravelMayVanish
 	DeflectionUntaught    = model.DeflectionUntaught
 	NoForceAsked          = model.NoForceAsked
+	ProbeRefusesSound     = model.ProbeRefusesSound
+	ProbeOverrun          = model.ProbeOverrun
+	HandOverSlowed        = model.HandOverSlowed
+	RelativeAfterPress    = model.RelativeAfterPress
+	SequenceNotClosed     = model.SequenceNotClosed
+	NotRetracted          = model.NotRetracted
+	LampSecondMeaning     = model.LampSecondMeaning
+	ZonePassedFast        = model.ZonePassedFast
+	ZonesAlike            = model.ZonesAlike
+	HoldInPress           = model.HoldInPress
+	HoldNotMet            = model.HoldNotMet
 	PresenceByOtherCheck  = model.PresenceByOtherCheck
 	ImpactEarly           = model.ImpactEarly
 	ClampedHot            = model.ClampedHot
@@ -160,6 +212,9 @@ const (
 	WarmUpThin            = model.WarmUpThin
 	FreeTravel            = model.FreeTravel
 	LooseFitUnseen        = model.LooseFitUnseen
+	LooseFitProbed        = model.LooseFitProbed
+	PresenceByProbe       = model.PresenceByProbe
+	SecondStart           = model.SecondStart
 	SmoothingLarge        = model.SmoothingLarge
 	PressInSpeed          = model.PressInSpeed
 )

@@ -1,13 +1,14 @@
 package press
 
 import (
+	"math"
 	"strconv"
 	"strings"
 )
 
 // within tells whether the field allows this number.
 func (f *Field) within(x float64) bool {
-	if !(x >= -Largest && x <= Largest) {
+	if !(x >= -Largest && x <= Largest) || f.Whole && x != math.Trunc(x) {
 		return false
 	}
 	if f.Low != nil && (x < f.Low.Value || f.Low.Open && x == f.Low.Value) {
@@ -34,6 +35,9 @@ func (f *Field) Allowed() string {
 		return f.rowsAllowed()
 	}
 	s := "a number"
+	if f.Whole {
+		s = "a whole number"
+	}
 	if f.Unit != "" {
 		s += " in " + f.Unit
 	}

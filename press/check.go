@@ -26,7 +26,7 @@ func check(doc *node) (*Plan, Problems) {
 // checker walks the document along the schema.
 type checker struct {
 	plan     *Plan
-	kind     string // of joint; empty while it is not known
+	kind     string // of the joint, or of the step in hand; empty while it is not known
 	problems Problems
 }
 
@@ -52,6 +52,15 @@ func (c *checker) object(s *schema, n *node, v reflect.Value, path string) {
 	if n.shape != object {
 		c.add(path, CodeType, "found %s; an object is needed", n.found())
 		return
+	}
+	if v.Kind() == reflect.Pointer {
+		v.Set(reflect.New(v.Type().Elem()))
+		v = v.Elem()
+	}
+	if kind, has := s.own(n); has {
+		outer := c.kind
+		defer func() { c.kind = outer }()
+		c.kind = kind
 	}
 	for _, key := range n.keys {
 		c.key(s, key, path)
@@ -79,7 +88,11 @@ func (c *checker) key(s *schema, key, path string) {
 	switch {
 	case known && s.kids[i].applies(c.kind):
 	case known:
-		c.add(at, CodeUnknown, "no such field for a joint of kind %s", c.kind)
+		noun := "joint"
+		if s.kids[i].stepped() {
+			noun = "step"
+		}
+		c.add(at, CodeUnknown, "no such field for a %s of kind %s", noun, c.kind)
 	default:
 		for _, kid := range s.kids {
 			if strings.EqualFold(kid.name, key) {
@@ -101,6 +114,8 @@ func (c *checker) missing(s *schema, v reflect.Value, path string) {
 		if s.field.Required {
 			c.add(path, CodeRequired, "not given; %s", s.field.rowsAllowed())
 		}
+	case v.Kind() == reflect.Pointer && !s.isLeaf():
+		// A section or a pair that may be absent as a whole.
 	case s.isTuple():
 		for i, kid := range s.kids {
 			if d, ok := kid.field.Default.(float64); ok {
@@ -140,6 +155,10 @@ func (c *checker) tuple(s *schema, n *node, v reflect.Value, path string) {
 	if n.shape != array {
 		c.add(path, CodeType, "found %s; a list of %d numbers is needed", n.found(), len(s.kids))
 		return
+	}
+	if v.Kind() == reflect.Pointer {
+		v.Set(reflect.New(v.Type().Elem()))
+		v = v.Elem()
 	}
 	if len(n.items) > len(s.kids) {
 		c.add(path, CodeRows, "found %s; a list of %d numbers is needed", count(len(n.items), "entry"), len(s.kids))

@@ -16,7 +16,11 @@ func TestExtremeEntriesHaveAResult(t *testing.T) {
 	sizes := []string{"0", "1e-300", "1e-12", "1e-6", "0.001", "1", "7", "1000", "1e6", "1e9", "-1", "-1e9", "0.49", "99.9"}
 	evaluated := 0
 	for _, base := range bases(t) {
-		for range 1500 {
+		rounds := 1500
+		if base.Sequence != nil { // a probe takes a hundred times as long
+			rounds = 400
+		}
+		for range rounds {
 			d := base.Draft()
 			for range 1 + r.IntN(4) {
 				f := Fields[r.IntN(len(Fields))]

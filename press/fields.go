@@ -38,6 +38,8 @@ type Field struct {
 	MinRows  int      // rows
 	MaxRows  int      // rows
 	For      []string // kinds of joint that have this field; nil: all
+	Steps    []string // kinds of step that have this field; nil: all
+	Whole    bool     // numbers: no part of one is allowed
 }
 
 // Largest is the size that no number of a plan may exceed.
@@ -54,6 +56,8 @@ var Sections = []Section{
 	{"requirement", "Requirement", "What the drawing asks for."},
 	{"motion", "Motion", "How the ram moves, and how long it waits."},
 	{"window", "Window", "What you set by hand. Left empty, it is proposed."},
+	{"probe", "Probe", "A first push at a low setting, which a loose part fails."},
+	{"sequence", "Sequence", "The whole cycle as steps of the ram, where it is more than approach, push and retract."},
 	{"faults", "Faults", "How large the faults of the catalogue are."},
 	{"targets", "Targets", "The shares above which the plan is questioned."},
 	{"quality", "Quality plan", "What the pages beside the sheet say about checking and reacting."},
@@ -72,6 +76,7 @@ var (
 	belowOne   = &Limit{Value: 1, Open: true}
 	two        = &Limit{Value: 2}
 	below100   = &Limit{Value: 100, Open: true}
+	hundred    = &Limit{Value: 100}
 	million    = &Limit{Value: 1e6}
 	thousandth = &Limit{Value: 1e-3}
 )
@@ -80,6 +85,11 @@ var (
 	onlyMeasured     = []string{Measured}
 	onlyInterference = []string{Interference}
 	pressed          = []string{Measured, Interference}
+
+	moveSteps  = []string{StepMove}
+	shiftSteps = []string{StepShift}
+	goingSteps = []string{StepMove, StepShift}
+	waitSteps  = []string{StepWait}
 )
 
 // Fields is the field table, in the order of the engineer's questions.
@@ -203,6 +213,35 @@ var Fields = []Field{
 	{Path: "window.zone_end", Derived: "proposed", Unit: "mm", Label: "Zone end", Help: "Where the zone signal goes off again."},
 	{Path: "window.guard_factor", Default: 1.0, Low: zero, Label: "Guard factor", Help: "How many expanded uncertainties the window stays inside the drawing's limits."},
 	{Path: "window.edge_margin", Low: zero, Derived: "four repeatabilities or two scans of slow travel, the larger", Unit: "mm", Label: "Edge margin", Help: "How far the zone reaches past the push end."},
+
+	{Path: "probe.use", Kind: Flag, Default: false, Label: "Probe first", Help: "Push first at a low setting: a sound fit stalls in it, a loose part or none lets the ram run on to the probe end and is refused."},
+	{Path: "probe.setting", Derived: "proposed", Unit: "%", Label: "Probe setting", Help: "The motor-current limit of the probe, below that of the push."},
+	{Path: "probe.end", Derived: "proposed", Unit: "mm", Label: "Probe end", Help: "Where the probe ends when nothing stalls it; before the zone start."},
+	{Path: "probe.confirm_time", Low: zero, Derived: "the confirm time of the push", Unit: "s", Label: "Probe confirm time", Help: "From arrival, or the probe end, until the signals are looked at."},
+	{Path: "probe.zone_live", Kind: Flag, Default: false, Label: "Zone alive in the probe", Help: "The zone signal works during the probe too, and must then be off."},
+
+	{Path: "sequence.relative_from", Kind: Choice, Default: FromActual, Choices: []string{FromActual, FromTarget}, Label: "A shift counts from", Help: "actual: where the ram is. target: where it was last sent to. Controllers differ."},
+	{Path: "sequence.station_zone[0]", Derived: "not stated", Unit: "mm", Label: "Station zone, start", Help: "Its signal comes on by position alone, whatever the step."},
+	{Path: "sequence.station_zone[1]", Derived: "not stated", Unit: "mm", Label: "Station zone, end", Help: "More than its start."},
+	{Path: "sequence.hold.step", Required: true, Low: zero, High: &Limit{Value: 99}, Whole: true, Label: "Hold in step", Help: "The step in which the hold input goes off, counted from 0; no wait."},
+	{Path: "sequence.hold.pass", Default: 1.0, Low: one, High: hundred, Whole: true, Label: "Hold in pass", Help: "Which pass of a step that is done several times."},
+	{Path: "sequence.hold.at", Required: true, Unit: "mm", Label: "Hold at", Help: "Where the ram is when the input goes off."},
+	{Path: "sequence.hold.time", Required: true, Low: zero, Unit: "s", Label: "Hold lasts", Help: "From the input going off until it is on again. A hold input is no safety function."},
+	{Path: "sequence.steps", Kind: Rows, Required: true, MinRows: 1, MaxRows: 100, Label: "Steps", Help: "What the ram does from home on, in this order: one press, and before it a probe if there is one."},
+	{Path: "sequence.steps[].kind", Kind: Choice, Required: true, Choices: []string{StepMove, StepShift, StepWait, StepProbe, StepPress}, Label: "Step", Help: "move: to a position. shift: by a way. wait: stand. probe, press: push at limited force."},
+	{Path: "sequence.steps[].name", Kind: Text, Default: "", Label: "Step name", Help: "What the step is for."},
+	{Path: "sequence.steps[].to", Required: true, Steps: moveSteps, Unit: "mm", Label: "To", Help: "The position that the ram moves to."},
+	{Path: "sequence.steps[].by", Required: true, Steps: shiftSteps, Unit: "mm", Label: "By", Help: "How far the ram shifts: more than 0 toward the work, less than 0 away from it."},
+	{Path: "sequence.steps[].times", Default: 1.0, Low: one, High: hundred, Whole: true, Steps: shiftSteps, Label: "Times", Help: "How often the shift is done."},
+	{Path: "sequence.steps[].pause", Default: 0.0, Low: zero, Steps: shiftSteps, Unit: "s", Label: "Pause", Help: "A stop after each of them."},
+	{Path: "sequence.steps[].speed", Low: aboveZero, Derived: "the approach speed", Steps: goingSteps, Unit: "mm/s", Label: "Step speed", Help: "Of this step alone."},
+	{Path: "sequence.steps[].accel", Low: aboveZero, Derived: "the acceleration", Steps: goingSteps, Unit: "mm/s²", Label: "Step acceleration", Help: "Of this step alone."},
+	{Path: "sequence.steps[].decel", Low: aboveZero, Derived: "the deceleration", Steps: goingSteps, Unit: "mm/s²", Label: "Step deceleration", Help: "Of this step alone."},
+	{Path: "sequence.steps[].hand_over", Kind: Flag, Default: false, Steps: goingSteps, Label: "Without rest", Help: "The next step begins at this one's end without rest."},
+	{Path: "sequence.steps[].on_hold", Kind: Choice, Default: GoOn, Choices: []string{GoOn, Cancel}, Steps: goingSteps, Label: "On hold", Help: "go_on: to the same target when the hold is over. cancel: the next step begins from there."},
+	{Path: "sequence.steps[].zone[0]", Derived: "not stated", Steps: goingSteps, Unit: "mm", Label: "Step zone, start", Help: "Where this step makes a signal of its own come on."},
+	{Path: "sequence.steps[].zone[1]", Derived: "not stated", Steps: goingSteps, Unit: "mm", Label: "Step zone, end", Help: "More than its start."},
+	{Path: "sequence.steps[].time", Required: true, Low: zero, Steps: waitSteps, Unit: "s", Label: "Wait", Help: "How long the ram stands."},
 
 	{Path: "faults.chip", Default: 0.1, Low: zero, Unit: "mm", Label: "Chip", Help: "Thickness of a chip under the part."},
 	{Path: "faults.gap", Default: 0.05, Low: zero, Unit: "mm", Label: "Gap", Help: "By how much an unseated part stands off its seat."},

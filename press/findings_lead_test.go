@@ -1,6 +1,7 @@
 package press
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -93,9 +94,64 @@ var leads = []struct {
 	{WarmUpThin, note, "station.reference_uncertainty", nil},
 	{FreeTravel, note, "joint.pilot", []string{"joint.pilot", "1.2"}},
 	{LooseFitUnseen, note, "joint.kind", nil},
+	{BeyondStroke, refused, "sequence.steps[1]", ran(pressStep, "move to -5")},
+	{SpeedOverRam, refused, "sequence.steps[1].speed", ran(pressStep, "move to 0 speed 500")},
+	{SpeedOverRam, refused, "sequence.steps[1].accel", ran(pressStep, "move to 0 accel 9000")},
+	{SpeedOverRam, refused, "sequence.steps[1].decel", ran(pressStep, "move to 0 decel 9000")},
+	{ProbeNoFit, signed, "joint.kind", []string{"probe.use", "true"}}, // of a joint that is touched, see below
+	{ProbeNotPossible, signed, "probe.setting", []string{"probe.use", "true", "parts[2].minus", "3", "parts[2].plus", "3"}},
+	{ProbeNotPossible, signed, "probe.setting", []string{"probe.use", "true", "station.reference_uncertainty", "0.2"}}, // no window
+	{ProbeCannotTell, refused, "probe.setting", []string{"probe.use", "true", "probe.setting", "66"}},
+	{ProbeCannotTell, refused, "probe.setting", []string{"probe.use", "true", "probe.setting", "10", "joint.drag", "300"}},
+	{ProbeCannotTell, refused, "probe.end", []string{"probe.use", "true", "probe.setting", "11", "probe.end", "107"}},
+	{ProbeCannotTell, refused, "probe.end", []string{"probe.use", "true", "probe.setting", "11", "probe.end", "115.05"}},
+	{ProbeRefusesNominal, signed, "probe.setting", []string{"probe.use", "true", "probe.setting", "60"}},
+	{ProbeRefusesNominal, signed, "probe.setting", []string{"probe.use", "true", "probe.setting", "11", "probe.end", "109"}},
+	{PartMetInMove, refused, "sequence.steps[0]", ran("move to 110", pressStep, goHome)},
+	{HandOverImpossible, signed, "sequence.steps[0].hand_over", ran("move to 50 hand_over true", "wait time 1", pressStep, goHome)},
+	{ProbeRefusesSound, caution, "probe.setting", []string{"probe.use", "true", "probe.setting", "20"}},
+	{ProbeOverrun, caution, "motion.slow_speed", []string{"probe.use", "true", "motion.slow_speed", "60"}},
+	{SettingOffStep, caution, "probe.setting", []string{"probe.use", "true", "probe.setting", "10.5"}},
+	{PositionOffStep, caution, "probe.end", []string{"probe.use", "true", "probe.end", "114.005"}},
+	{PositionOffStep, caution, "sequence.station_zone", append(ran(pressStep, goHome), "sequence.station_zone[0]", "0", "sequence.station_zone[1]", "5.001")},
+	{PositionOffStep, caution, "sequence.steps[1].to", ran(pressStep, "move to 0.005")},
+	{PositionOffStep, caution, "sequence.steps[1].by", ran(pressStep, "shift by -0.005", goHome)},
+	{PositionOffStep, caution, "sequence.steps[1].zone", ran(pressStep, "move to 0 zone[0] 1 zone[1] 2.005")},
+	{HandOverSlowed, caution, "sequence.steps[0].hand_over", ran("move to 50 hand_over true", "move to 51", pressStep, goHome)},
+	{RelativeAfterPress, caution, "sequence.steps[1].by", ran(pressStep, "shift by -20", goHome)},
+	{SequenceNotClosed, caution, "sequence.steps[1]", ran(pressStep, "move to 5")},
+	{NotRetracted, caution, "sequence.steps[0]", ran(pressStep)},
+	{LampSecondMeaning, caution, "sequence.steps[0].zone", ran("move to 60 zone[0] 40 zone[1] 50", pressStep, goHome)},
+	{LampSecondMeaning, caution, "sequence.station_zone", append(ran("move to 60", pressStep, goHome), "sequence.station_zone[0]", "50", "sequence.station_zone[1]", "120")}, // it stays on into the push
+	{LampSecondMeaning, caution, "probe.zone_live", append(ran("probe", pressStep, goHome), "probe.use", "true", "probe.setting", "60", "probe.zone_live", "true", "probe.end", "115.2")},
+	{ZonePassedFast, caution, "sequence.steps[0].zone", ran("move to 60 zone[0] 40 zone[1] 40.5", pressStep, goHome)},
+	{ZonesAlike, caution, "sequence.station_zone", append(ran(pressStep, goHome), "sequence.station_zone[0]", "115.08", "sequence.station_zone[1]", "115.36")},
+	{HoldInPress, caution, "sequence.hold.step", append(ran(pressStep, goHome), "sequence.hold.step", "0", "sequence.hold.at", "110", "sequence.hold.time", "1")},
+	{HoldNotMet, caution, "sequence.hold.at", append(ran(pressStep, goHome), "sequence.hold.step", "1", "sequence.hold.at", "150", "sequence.hold.time", "1")},
+	{LooseFitProbed, note, "probe.setting", []string{"probe.use", "true"}},
+	{PresenceByProbe, note, "probe.use", []string{"probe.use", "true", "parts[1].insert", "false"}},
+	{SecondStart, note, "probe.use", []string{"probe.use", "true"}},
 	{SmoothingLarge, note, "joint.smoothing_most", []string{"joint.hub.roughness_rz", "40", "joint.smoothing_most", "0.6"}},
 	{SmoothingLarge, note, "joint.fit", []string{"joint.fit", "H7/h6"}}, // there is nothing to take anything from
 	{PressInSpeed, note, "motion.slow_speed", nil},                      // 8 mm/s is more than 2 mm/s
+}
+
+// Steps of a sequence, each as its kind and then key and text in turn.
+const (
+	pressStep = "press"
+	goHome    = "move to 0"
+)
+
+func ran(steps ...string) []string {
+	var out []string
+	for i, step := range steps {
+		words := strings.Fields(step)
+		out = append(out, stepPath(i, "kind"), words[0])
+		for k := 1; k < len(words); k += 2 {
+			out = append(out, stepPath(i, words[k]), words[k+1])
+		}
+	}
+	return out
 }
 
 // Every code is met by a change of the example, as grave as it is, refused for good or not,
@@ -104,10 +160,13 @@ func TestEveryFindingLeadsToItsField(t *testing.T) {
 	met := map[string]bool{}
 	for _, c := range leads {
 		p := example(t)
-		if c.code == TouchWithTravel {
+		if c.code == TouchWithTravel || c.code == ProbeNoFit {
 			d := p.Draft()
 			d.dropJoint()
 			d.Set("joint.kind", "touch")
+			for i := 0; i < len(c.entries); i += 2 {
+				d.Set(c.entries[i], c.entries[i+1])
+			}
 			var faults Problems
 			p, faults = d.Check()
 			require.Empty(t, faults)

@@ -15,7 +15,7 @@ func bases(t *testing.T) []*Plan {
 	t.Helper()
 	full := example(t).Draft()
 	for _, f := range Fields {
-		if path := RowPath(f.Path, 0); f.Default != nil && f.For == nil {
+		if path := RowPath(f.Path, 0); f.Default != nil && f.For == nil && f.Steps == nil && !strings.HasPrefix(f.Path, "sequence.") {
 			if _, given := full.Get(path); !given {
 				full.Set(path, fmt.Sprint(f.Default))
 			}
@@ -54,7 +54,43 @@ func bases(t *testing.T) []*Plan {
 	d.Entries = kept
 	deviations, ps := d.Check()
 	require.Empty(t, ps)
-	return []*Plan{coded, measured, deviations}
+	return []*Plan{coded, measured, deviations, stepped(t, coded)}
+}
+
+// stepped is a plan with every field of probe and sequence.
+func stepped(t *testing.T, p *Plan) *Plan {
+	full := p.Draft()
+	for _, e := range []Entry{
+		{"probe.use", "true"}, {"probe.setting", "12"}, {"probe.end", "115"}, {"probe.confirm_time", "0.1"}, {"probe.zone_live", "true"},
+		{"sequence.relative_from", "actual"}, {"sequence.station_zone[0]", "0"}, {"sequence.station_zone[1]", "5"},
+		{"sequence.hold.step", "0"}, {"sequence.hold.pass", "1"}, {"sequence.hold.at", "20"}, {"sequence.hold.time", "1"},
+	} {
+		full.Set(e.Path, e.Text)
+	}
+	step := func(i int, entries ...string) {
+		for k := 0; k < len(entries); k += 2 {
+			full.Set(stepPath(i, entries[k]), entries[k+1])
+		}
+	}
+	going := []string{"speed", "100", "accel", "1000", "decel", "1000", "hand_over", "false", "on_hold", GoOn, "zone[0]", "1", "zone[1]", "2"}
+	step(0, append([]string{"kind", StepMove, "name", "there", "to", "50"}, going...)...)
+	step(1, append([]string{"kind", StepShift, "by", "3", "times", "2", "pause", "0.1"}, going...)...)
+	step(2, "kind", StepWait, "time", "0.2")
+	step(3, "kind", StepProbe)
+	step(4, "kind", StepPress)
+	out, ps := full.Check()
+	require.Empty(t, ps)
+	return out
+}
+
+// givenAt is the path at which a plan holds a field of the table, in whatever row.
+func (p *Plan) givenAt(path string) (string, bool) {
+	for row := range 4 {
+		if at := RowPath(path, row); p.Given(at) {
+			return at, true
+		}
+	}
+	return "", false
 }
 
 // wrong lists texts that a field must refuse, with the JSON that says the same.
@@ -77,6 +113,9 @@ func (f *Field) wrong() map[string]string {
 			if f.Low.Open {
 				number(f.Low.Value)
 			}
+		}
+		if f.Whole {
+			number(1.5)
 		}
 		if f.High != nil {
 			number(f.High.Value + 1)
@@ -107,10 +146,10 @@ func TestFormAndFileSayTheSame(t *testing.T) {
 	plans := bases(t)
 	for i := range Fields {
 		f := &Fields[i]
-		path := RowPath(f.Path, 0)
 		tried := 0
 		for _, p := range plans {
-			if !p.Given(path) {
+			path, given := p.givenAt(f.Path)
+			if !given || p.Sequence != nil && !below(f.Path, "probe") && !below(f.Path, "sequence") { // the others have it
 				continue
 			}
 			for typed, written := range f.wrong() {

@@ -21,6 +21,7 @@ func (c *checker) relations() {
 	c.datums()
 	c.joint()
 	c.words()
+	c.run()
 	p := c.plan
 	c.rising("requirement.height_low", p.Requirement.HeightLow, "requirement.height_high", p.Requirement.HeightHigh, true)
 	c.rising("motion.slow_speed", p.Motion.SlowSpeed, "motion.approach_speed", p.Motion.ApproachSpeed, false)

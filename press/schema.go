@@ -19,7 +19,7 @@ type schema struct {
 	row    *schema        // of rows
 	index  []int          // where the value stands in the struct that holds the object
 	format bool           // the document's own format entry
-	kinds  []string       // kinds of joint that have it; nil: all
+	kinds  []string       // kinds of joint, or of step, that have it; nil: all
 }
 
 // root is the schema of a plan.
@@ -65,11 +65,11 @@ func (s *schema) insert(f *Field) {
 			if i, known := s.names[token]; known {
 				s = s.kids[i]
 			} else {
-				s = s.add(&schema{name: token, kinds: f.For})
+				s = s.add(&schema{name: token, kinds: f.kinds()})
 			}
 		}
 	}
-	s.field, s.kinds = f, f.For
+	s.field, s.kinds = f, f.kinds()
 }
 
 // tokens takes a path of the table apart: ram.curve.points[][0] is ram, curve,
@@ -78,8 +78,20 @@ func tokens(path string) []string {
 	return strings.FieldsFunc(strings.ReplaceAll(path, "[", ".["), func(r rune) bool { return r == '.' })
 }
 
-// bind finds, by JSON name, the struct field of every entry.
+// kinds are the kinds of what the field belongs to, a joint or a step, that have it.
+func (f *Field) kinds() []string {
+	if f.Steps != nil {
+		return f.Steps
+	}
+	return f.For
+}
+
+// bind finds, by JSON name, the struct field of every entry. A section behind a pointer
+// may be absent as a whole.
 func (s *schema) bind(t reflect.Type) {
+	if t.Kind() == reflect.Pointer {
+		t = t.Elem()
+	}
 	switch {
 	case s.row != nil:
 		s.row.bind(t.Elem())
@@ -112,6 +124,14 @@ func (s *schema) isRows() bool   { return s.row != nil }
 func (s *schema) isLeaf() bool   { return s.field != nil && s.row == nil }
 func (s *schema) isTuple() bool  { return s.field == nil && s.names == nil && len(s.kids) > 0 }
 func (s *schema) isObject() bool { return s.names != nil && s.field == nil }
+
+// stepped tells whether the entry belongs to some kinds of step.
+func (s *schema) stepped() bool {
+	if s.isTuple() {
+		return s.kids[0].stepped()
+	}
+	return s.field != nil && s.field.Steps != nil
+}
 
 // step goes one step down, or returns nil where there is no such place.
 func (s *schema) step(st step) *schema {
@@ -179,7 +199,21 @@ func (s *schema) typed(typed string) *node {
 	return &node{shape: text, text: typed}
 }
 
-// applies tells whether this kind of joint has the entry. An unknown kind has all.
+// own is the kind of what an object describes, a joint or a step, where its entries go by
+// one: empty where it is not known.
+func (s *schema) own(n *node) (kind string, has bool) {
+	i, has := s.names["kind"]
+	if !has {
+		return "", false
+	}
+	if k := n.get("kind"); k != nil && k.shape == text && slices.Contains(s.kids[i].field.Choices, k.text) {
+		kind = k.text
+	}
+	return kind, true
+}
+
+// applies tells whether this kind of joint or step has the entry. An unknown kind has
+// all.
 func (s *schema) applies(kind string) bool {
 	return s.kinds == nil || kind == "" || slices.Contains(s.kinds, kind)
 }

@@ -35,7 +35,7 @@ const proposedField = "proposed"
 // table, whether it was given or not. An empty list of rows is one entry.
 func (r *Result) Stated() []Stated {
 	p := r.Plan
-	s := stater{p: p, standIns: r.standIns()}
+	s := stater{p: p, kind: p.Joint.Kind, standIns: r.standIns()}
 	s.walk(root, reflect.ValueOf(p).Elem(), "")
 	return s.out
 }
@@ -53,18 +53,28 @@ func (r *Result) standIns() map[string]*float64 {
 	if z := r.Window.Zone; z != nil {
 		out["window.zone_start"], out["window.zone_end"] = z[0], z[1]
 	}
+	out["probe.setting"], out["probe.end"] = r.Probe.Setting, r.Probe.End
+	if q := p.Sequence; q != nil {
+		for i := range q.Steps {
+			m := p.Motion
+			out[stepPath(i, "speed")], out[stepPath(i, "accel")], out[stepPath(i, "decel")] = &m.ApproachSpeed, &m.Accel, &m.Decel
+		}
+	}
 	return out
 }
 
 type stater struct {
 	p        *Plan
+	kind     string // of the joint, or of the step in hand
 	standIns map[string]*float64
 	out      []Stated
 }
 
 func (s *stater) walk(sc *schema, v reflect.Value, path string) {
 	switch {
-	case !sc.applies(s.p.Joint.Kind) || sc.format:
+	case !sc.applies(s.kind) || sc.format:
+	case v.Kind() == reflect.Pointer && !sc.isLeaf():
+		s.optional(sc, v, path)
 	case sc.isRows() && v.Len() == 0:
 		s.out = append(s.out, Stated{Path: path, Field: sc.field, From: FromNothing})
 	case sc.isRows():
@@ -76,6 +86,11 @@ func (s *stater) walk(sc *schema, v reflect.Value, path string) {
 			s.walk(kid, v.Index(i), path+kid.name)
 		}
 	case sc.isObject():
+		outer := s.kind
+		if i, has := sc.names["kind"]; has {
+			s.kind = v.FieldByIndex(sc.kids[i].index).String()
+		}
+		defer func() { s.kind = outer }()
 		for _, kid := range sc.kids {
 			at := kid.name
 			if path != "" {
@@ -87,6 +102,19 @@ func (s *stater) walk(sc *schema, v reflect.Value, path string) {
 		}
 	default:
 		s.out = append(s.out, s.leaf(sc.field, v, path))
+	}
+}
+
+// optional walks what may be absent as a whole: a section is then not stated, a pair is
+// as two entries without a value.
+func (s *stater) optional(sc *schema, v reflect.Value, path string) {
+	switch {
+	case !v.IsNil():
+		s.walk(sc, v.Elem(), path)
+	case sc.isTuple():
+		for _, kid := range sc.kids {
+			s.out = append(s.out, Stated{Path: path + kid.name, Field: kid.field, From: FromNothing})
+		}
 	}
 }
 

@@ -20,7 +20,7 @@ func programRoutes(r chi.Router) {
 // stands, and what else there is.
 var (
 	setKeys  = []string{"force.setting", "travel.approach_end", "travel.push_stroke", "travel.push_end", "window.zone"}
-	restKeys = []string{"stack", "joint", "force", "probe", "travel", "window", "verdict", "risk", "cycle", "impact", "heating", "faults", "samples"}
+	restKeys = []string{"stack", "joint", "force", "probe", "travel", "window", "verdict", "risk", "cycle", "impact", "heating", "faults", "samples", "sequence"}
 )
 
 // addresses are what programs can ask, as the page lists it.

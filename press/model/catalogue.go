@@ -84,15 +84,20 @@ func (w *work) twoInserts() occasion {
 
 // tight asks for 1.2 times what a strong ram gives, on the same way in.
 func (w *work) tight() {
-	d := w.joint.push[mid]
-	demand := tightness * w.force.now.high()
+	d, demand := w.joint.push[mid], tightness*w.force.now.high()
 	none := w.p.Joint.Kind == Touch || demand <= d.drag || w.p.Joint.Kind == Interference && w.joint.engaged <= 0
 	if none {
 		return
 	}
-	d.counter, d.rise = 0, demand-d.drag // the line tells the whole demand
-	r, _ := w.rest(0, w.force.now.typical, d)
+	r, _ := w.rest(0, w.force.now.typical, w.tightPush())
 	w.row(RowTight, restsAt(r))
+}
+
+// tightPush is the demand of the tight row: the line tells the whole of it.
+func (w *work) tightPush() push {
+	d := w.joint.push[mid]
+	d.counter, d.rise = 0, tightness*w.force.now.high()-d.drag
+	return d
 }
 
 // settingRow sees the nominal part with another setting, the zone as it is.
@@ -146,9 +151,9 @@ func (w *work) says(row *FaultRow, o visit) (met bool) {
 		arrival, zone = true, z.InZone(o.reading)
 		row.Reading = ptr(o.reading)
 	}
-	row.Time = w.r.Cycle.WatchTime
+	row.Time = w.pushWatch()
 	if arrival && (s.Arrival == nil || *s.Arrival) {
-		row.Time = ptr(w.r.Cycle.Approach + w.p.slow(o.reading-z.Start) + w.r.Cycle.Settle + w.r.Cycle.Confirm)
+		row.Time = ptr(w.r.Cycle.Approach + w.p.slow(o.reading-w.pushFrom) + w.r.Cycle.Settle + w.r.Cycle.Confirm)
 	}
 	if s.Arrival != nil {
 		arrival = *s.Arrival
@@ -162,4 +167,10 @@ func (w *work) says(row *FaultRow, o visit) (met bool) {
 		row.Verdict = strings.Join(row.Words, " or ")
 	}
 	return true
+}
+
+// pushWatch is the watch time of the push alone, without the probe.
+func (w *work) pushWatch() *float64 {
+	c := &w.r.Cycle
+	return ptr(c.Approach + w.p.slow(w.zone.at.End-w.pushFrom) + c.Settle + c.Confirm)
 }

@@ -23,8 +23,31 @@ func (p *Input) slow(distance float64) float64 {
 	return math.Max(0, distance) / p.Motion.SlowSpeed
 }
 
-// cycle times one cycle, with the part and without (model section 10).
+// cycle times one cycle, with the part and without (model section 10, run sections 3
+// and 5).
 func (w *work) cycle() Cycle {
+	w.pushFrom = w.zone.a
+	if w.ran = w.study(); w.ran != nil {
+		w.pushFrom = w.ran.Nominal.PushStart
+	}
+	var c Cycle
+	switch {
+	case w.ran != nil:
+		c = w.cycleOfSteps()
+	case w.probed != nil:
+		c = w.probedCycle()
+	default:
+		c = w.plainCycle()
+	}
+	c.Total = c.Approach + c.Probe + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
+	if w.probed != nil {
+		w.r.Probe.WatchTime = ptr(c.Approach + w.p.slow(w.probed.end-w.pushFrom) + c.Settle + w.p.Probe.ConfirmTime)
+	}
+	return c
+}
+
+// plainCycle approaches, pushes and retracts home.
+func (w *work) plainCycle() Cycle {
 	p, z := w.p, &w.zone
 	part := w.nominalTimeline()
 	c := Cycle{
@@ -37,7 +60,6 @@ func (w *work) cycle() Cycle {
 		Handling:  p.Motion.HandlingTime,
 		PeakSpeed: p.approach().Move(z.a - p.Station.Home).Peak,
 	}
-	c.Total = c.Approach + c.Press + c.Settle + c.Confirm + c.Hold + c.Retract + c.Handling
 	if z.e != nil {
 		c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm)
 		missing := w.missingTimeline(*z.e)
@@ -53,12 +75,60 @@ func (w *work) cycle() Cycle {
 	return c
 }
 
-// heating is what a cycle at a setting does to the motor.
-func (c *Cycle) heating(setting float64) Heating {
-	if rms, ok := motion.RMS(setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total); ok {
-		return Heating{RMSSetting: &rms}
+// probedCycle approaches, pushes twice and retracts home.
+func (w *work) probedCycle() Cycle {
+	p, m, z := w.p, &w.p.Motion, &w.zone
+	approach := p.approach().Move(z.a - p.Station.Home)
+	c := Cycle{Approach: approach.Time, PeakSpeed: approach.Peak, Settle: m.SettleTime, Confirm: m.ConfirmTime, Hold: m.HoldTime, Handling: m.HandlingTime}
+	end := math.Min(w.seated.nominal, *z.e)
+	reading, _ := w.probed.nominal()
+	from, added := w.probed.rest(reading), *w.r.Probe.AddedTime
+	c.Probe = p.slow(from-z.a) + added
+	c.Press = p.slow(end - from)
+	c.Retract = p.retract().Move(end - p.Station.Home).Time
+	c.WatchTime = ptr(c.Approach + p.slow(*z.e-z.a) + c.Settle + c.Confirm + added)
+	c.MissingTotal, c.MissingMet = w.missingProbed(&c, 0)
+	c.MissingWatched, _ = w.missingProbed(&c, c.Settle)
+	return c
+}
+
+// missingProbed times the cycle without an insert where a probe comes first: the ram
+// runs on to where something stops it and waits there for some s where nothing does. A
+// probe that refuses it leaves the push out.
+func (w *work) missingProbed(c *Cycle, wait float64) (total *float64, met bool) {
+	p, e := w.p, *w.zone.e
+	home := func(end float64) float64 { return p.retract().Move(end - p.Station.Home).Time }
+	rest := w.missingInProbe()
+	from := w.probed.rest(rest.Position)
+	first := c.Approach + p.slow(from-w.zone.a) + p.Probe.ConfirmTime
+	if rest.Waits {
+		first += c.Settle
 	}
-	return Heating{}
+	if !w.missingPassesProbe() {
+		if rest.Waits {
+			wait = 0
+		}
+		return ptr(first + wait + home(from) + c.Handling), rest.Waits
+	}
+	insert := w.withoutInsert()
+	end := math.Min(math.Max(insert.Reading, from), e)
+	if met = insert.Reading <= e+slack; met {
+		wait = c.Settle + c.Hold
+	}
+	return ptr(first + p.slow(end-from) + c.Confirm + wait + home(end) + c.Handling), met
+}
+
+// heating is what the cycle at the plan's settings does to the motor.
+func (w *work) heating(c *Cycle) Heating {
+	rms, ok := motion.RMS(w.r.Force.Setting, c.Press+c.Settle+c.Confirm+c.Hold, c.Total)
+	if !ok {
+		return Heating{}
+	}
+	if w.probed != nil {
+		probe, _ := motion.RMS(w.probed.setting, c.Probe, c.Total)
+		rms = math.Hypot(rms, probe)
+	}
+	return Heating{RMSSetting: &rms}
 }
 
 // impact computes what the moving mass adds to a push, against the low demand at the

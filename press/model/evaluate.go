@@ -6,7 +6,11 @@
 // so, settings in % of the rated motor current.
 package model
 
-import "sync"
+import (
+	"sync"
+
+	"ramplan/press/sequence"
+)
 
 // Evaluate computes everything that the figures of a station lead to, in the order
 // in which one rests on another. Every sound input has an outcome: where a blocker
@@ -41,15 +45,17 @@ func (w *work) run() {
 	w.zone, out.Travel = in.travel(&w.parts, &w.seated, out.Window.Acceptance)
 	w.zone.tell(&out.Window)
 	out.Verdict = w.zone.verdict(&out.Window, w.sure(), w.withoutInsert())
-	out.Probe = w.probe()
+	w.probe()
 	if w.withRisk {
 		w.chance, out.Risk = in.risks(&w.parts, &w.seated, &w.zone)
 		out.Samples = w.chance.samples(in.Faults.SampleProbability, w.seated.base)
 	}
 	out.Cycle = w.cycle()
-	out.Heating = out.Cycle.heating(out.Force.Setting)
+	out.Heating = w.heating(&out.Cycle)
 	out.Impact = in.impact(&out.Force, w.joint.push[low].seat(), w.force.at(w.p.Ram.SettingMax).typical)
 	w.catalogue()
+	w.probeRows()
+	w.sequence()
 	w.findings()
 }
 
@@ -66,8 +72,13 @@ type work struct {
 	force  drive
 	seated reading
 	zone   signals
+	probed *probing        // nil without a probe, or where its end is not known
+	ran    *sequence.Cycle // nil without a sequence, or where it cannot be run
 	chance chance
 	visits []visit // one a row of the catalogue
+
+	lamps    map[sequence.Signal][]Lit // of the nominal run
+	pushFrom float64                   // mm, where the first push begins
 
 	once   sync.Once
 	traces Traces

@@ -57,6 +57,7 @@ func (w *work) blockReadings() {
 		}
 		w.say(BeyondStroke, path, figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
+	w.stepsBeyondStroke()
 }
 
 // quarter of all parts, ppm: a station that refuses more of the good ones is of no use.
@@ -140,6 +141,7 @@ func (w *work) blockMotion() {
 			w.say(SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
 		}
 	}
+	w.stepsOverRam()
 }
 
 // earlyPath is the field that moves the approach end.
@@ -155,7 +157,7 @@ func (w *work) blockJoint() {
 	if j.Kind != Touch && j.Stop == NoStop {
 		w.say(NothingStopsIt, "joint.stop", nil)
 	}
-	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" {
+	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" && !w.missingRefused() {
 		w.say(MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
 	}
 	w.looksGood()

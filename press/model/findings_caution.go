@@ -11,6 +11,9 @@ func (w *work) cautionSetUp() {
 	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && offStep(*s, step) {
 		w.say(SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
 	}
+	if q, step := w.p.Probe, w.p.Ram.SettingStep; q != nil && q.Setting != nil && offStep(*q.Setting, step) {
+		w.say(SettingOffStep, "probe.setting", figures{"setting": *q.Setting, "step": step})
+	}
 	if j.Kind == Interference {
 		if w.joint.raw < -slack*1000 { // µm
 			w.say(GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
@@ -157,6 +160,7 @@ func (w *work) cautionPositions() {
 			w.say(PositionOffStep, hand.path, figures{"position": *hand.value, "step": step})
 		}
 	}
+	w.offSteps()
 	if t := w.parts.travel; t > 0 && t-w.parts.lost < -slack {
 		w.say(TravelMayVanish, w.heaviest(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
 	}

@@ -23,12 +23,19 @@ func (w *work) notes() {
 	if j.Kind == Interference && w.joint.pilot > 1+slack {
 		w.say(FreeTravel, "joint.pilot", figures{"pilot": w.joint.pilot})
 	}
-	if j.Kind != Touch {
+	switch {
+	case j.Kind == Touch:
+	case w.probeWorks():
+		w.probeNotes()
+	default:
 		f := figures{"probe": 0}
 		if w.r.Probe.Possible {
 			f["probe"], f["highest"] = 1, *w.r.Probe.HighestSetting
 		}
 		w.say(LooseFitUnseen, "joint.kind", f)
+	}
+	if w.probed != nil {
+		w.say(SecondStart, "probe.use", nil)
 	}
 	if j.Kind != Interference {
 		return

@@ -19,6 +19,8 @@ type Input struct {
 	Window      Window      `json:"window"`
 	Faults      Faults      `json:"faults"`
 	Targets     Targets     `json:"targets"`
+	Probe       *Probing    `json:"probe"`    // nil where the section is absent
+	Sequence    *Sequence   `json:"sequence"` // likewise
 
 	// Drive is the push of the ram against its setting, through the points of its
 	// curve.

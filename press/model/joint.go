@@ -12,6 +12,7 @@ type joint struct {
 	pilot   float64 // mm
 	tooLong bool    // the engaged length does not fit into the travel
 	engaged float64 // mm at the seat
+	rings   fit.Rings
 	raw     float64 // µm, smallest effective interference of room and service before it is cut at 0
 	grip    float64 // N, smallest holding force of room and service
 }
@@ -124,6 +125,7 @@ func (j *Joint) interfere(travel float64) (joint, *JointFigures) {
 		Diameter: j.Diameter, HubOutside: j.Hub.OutsideDiameter, InsertBore: j.Insert.Bore,
 		HubModulus: j.Hub.Modulus, HubPoisson: j.Hub.Poisson, InsertModulus: j.Insert.Modulus, InsertPoisson: j.Insert.Poisson,
 	}
+	out.rings = rings
 	in := fit.Push{Diameter: j.Diameter, Engagement: j.Engagement, Pilot: out.pilot, Drag: j.Drag}
 	out.engaged = in.Engaged(travel)
 

@@ -23,6 +23,7 @@ type Outcome struct {
 	Heating  Heating       `json:"heating"`
 	Faults   []FaultRow    `json:"faults"`
 	Samples  *Samples      `json:"samples"`
+	Sequence *SequenceRun  `json:"sequence"`
 
 	work *work // what lies between the figures
 }
@@ -121,12 +122,6 @@ type Force struct {
 	// StepWorth is what one step of the setting adds to the typical push there, N,
 	// by the slope of the curve. It is shown and is no part of the document.
 	StepWorth float64 `json:"-"`
-}
-
-// Probe tells whether a low-force push first can find a loose fit.
-type Probe struct {
-	Possible       bool     `json:"possible"`
-	HighestSetting *float64 `json:"highest_setting"` // %
 }
 
 // Travel is where the ram goes. mm.
@@ -228,6 +223,7 @@ type Risk struct {
 // Cycle is the time of one cycle, s.
 type Cycle struct {
 	Approach     float64  `json:"approach"`
+	Probe        float64  `json:"probe"`
 	Press        float64  `json:"press"`
 	Settle       float64  `json:"settle"`
 	Confirm      float64  `json:"confirm"`
@@ -278,8 +274,10 @@ type FaultRow struct {
 	Reading   *float64 `json:"reading"` // mm
 	Time      *float64 `json:"time"`    // s
 	Detection float64  `json:"detection"`
-	Own       bool     `json:"-"` // one of the user's rows
-	Good      bool     `json:"-"` // it should be accepted
+
+	Probe *ProbeRow `json:"probe"` // nil without a probe
+	Own   bool      `json:"-"`     // one of the user's rows
+	Good  bool      `json:"-"`     // it should be accepted
 }
 
 // EarlyContact and FaultWord are the verdicts beside the words of the table.

@@ -20,7 +20,7 @@ func TestHighestProbeSettingByLookingAtAll(t *testing.T) {
 		if w.p.Joint.Kind == Interference && w.zone.z1 != nil && w.zone.e != nil {
 			all := p.Ram.steps()
 			for k := all.last; k >= all.first && want == nil; k-- {
-				if c := all.at(k); c < w.r.Force.Setting-slack && w.probeAt(c).serves() {
+				if c := all.at(k); c < w.r.Force.Setting-slack && w.probeAt(c, nil).serves() {
 					want = &c
 				}
 			}
@@ -43,7 +43,7 @@ func TestProbeTellsALoosePartAtTheStation(t *testing.T) {
 	s := simulate(p, 5)
 	w := s.w
 	require.True(t, w.r.Probe.Possible)
-	q := w.probeAt(*w.r.Probe.HighestSetting)
+	q := w.probeAt(*w.r.Probe.HighestSetting, nil)
 	require.Greater(t, q.end, w.zone.a)
 	assert.Less(t, q.end, *w.zone.z1, "the probe ends before the zone")
 	r := rand.New(rand.NewPCG(9, 9))

@@ -139,6 +139,10 @@ func beyondStroke(t *told) string {
 	position, limit := t.pos.both(t.f("position"), t.f("limit"))
 	gap := t.pos.Length(t.f("position") - t.f("limit"))
 	switch {
+	case t.Figures["step"] > 0 && t.f("position") < t.f("limit"):
+		return upperFirst(t.step()) + " takes the ram to " + position + ", before the " + limit + " that it can reach: change the step, or where it starts from."
+	case t.Figures["step"] > 0:
+		return upperFirst(t.step()) + " takes the ram to " + position + ", " + gap + " beyond the stroke of " + limit + ": change the step, or where it starts from."
 	case t.Figures["home"] > 0:
 		return "Home at " + position + " lies " + gap + " past the approach end at " + limit + ": move home back, or end the approach later."
 	case t.Figures["zone_end"] > 0:
@@ -154,6 +158,12 @@ func earlyContact(t *told) string {
 
 func speedOverRam(t *told) string {
 	unit, what := "mm/s", "The approach speed"
+	if strings.HasPrefix(t.Path, "sequence.") {
+		what = "The speed of " + t.step()
+		if !strings.HasSuffix(t.Path, ".speed") {
+			unit, what = "mm/s²", "The ramp of "+t.step()
+		}
+	}
 	switch t.Path {
 	case "motion.retract_speed":
 		what = "The retract speed"

@@ -4,6 +4,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"maps"
 	"os"
 	"slices"
 	"strconv"
@@ -59,7 +60,8 @@ func example(t testing.TB, c changes) *press.Plan {
 			d.Entries = slices.DeleteFunc(d.Entries, func(e press.Entry) bool { return strings.HasPrefix(e.Path, path) })
 		}
 	}
-	for path, text := range c {
+	for _, path := range slices.Sorted(maps.Keys(c)) {
+		text := c[path]
 		if text == "" {
 			continue
 		}
@@ -87,6 +89,28 @@ func with(a, b changes) changes {
 	return out
 }
 
+// plainRun is the plain cycle as steps, and steps makes one of others: kind, key, text, key,
+// text; the next kind; and so on.
+var plainRun = steps([]string{"press"}, []string{"move", "to", "0"})
+
+func steps(rows ...[]string) changes {
+	out := changes{}
+	for i, row := range rows {
+		at := "sequence.steps[" + strconv.Itoa(i) + "]."
+		out[at+"kind"] = row[0]
+		for k := 1; k < len(row); k += 2 {
+			out[at+row[k]] = row[k+1]
+		}
+	}
+	return out
+}
+
+var (
+	goHome   = []string{"move", "to", "0"}
+	pressing = []string{"press"}
+	probing  = changes{"probe.use": "true"}
+)
+
 // provoked has, for every code, plans that lead to it; more than one where a
 // sentence depends on more than the code.
 var provoked = map[string][]changes{
@@ -96,21 +120,32 @@ var provoked = map[string][]changes{
 		{"station.max_force": "2200", "requirement.min_seating_force": "700"},
 		{"ram.setting_step": "9", "station.max_force": "2400"},
 	},
-	press.SettingNotFeasible:    {{"window.setting": "50"}, {"window.setting": "66", "station.max_force": "2500"}},
-	press.NoAcceptance:          {{"station.reference_uncertainty": "0.2"}},
-	press.NeverGood:             {{"window.zone_start": "115.3", "window.zone_end": "115.4"}},
-	press.NominalRejected:       {{"window.zone_start": "115.16"}, {"window.zone_start": "114", "window.push_stroke": "7"}, {"window.setting": "12", "window.zone_start": "114"}},
-	press.BeyondStroke:          {{"ram.stroke": "100"}, {"station.home": "110"}},
-	press.EarlyContactBlocked:   {{"window.approach_end": "108.6"}},
-	press.SpeedOverRam:          {{"ram.max_speed": "150", "ram.max_accel": "1999.5"}},
-	press.NothingStopsIt:        {{"joint.stop": "none"}},
-	press.MissingLooksGood:      {{"parts[1].insert": "false", "parts[2].insert": "true"}},
-	press.FaultLooksGood:        {{"window.zone_start": "115"}, {"window.push_stroke": "7.9", "faults.nest_wear": "0.12"}},
-	press.OverYield:             {{"joint.hub.yield": "100"}, {"joint.insert.yield": "100"}},
-	press.HoldingShort:          {{"joint.holding_required": "300"}},
-	press.TravelNegative:        {{"parts[2].contact": "-1"}},
-	press.TouchWithTravel:       {touch},
-	press.EngagementTooLong:     {{"joint.engagement": "8"}},
+	press.SettingNotFeasible: {{"window.setting": "50"}, {"window.setting": "66", "station.max_force": "2500"}},
+	press.NoAcceptance:       {{"station.reference_uncertainty": "0.2"}},
+	press.NeverGood:          {{"window.zone_start": "115.3", "window.zone_end": "115.4"}},
+	press.NominalRejected:    {{"window.zone_start": "115.16"}, {"window.zone_start": "114", "window.push_stroke": "7"}, {"window.setting": "12", "window.zone_start": "114"}},
+	press.BeyondStroke: {{"ram.stroke": "100"}, {"station.home": "110"},
+		steps(pressing, []string{"move", "to", "-5"}), steps([]string{"shift", "by", "151", "name", "far"}, pressing, goHome)},
+	press.EarlyContactBlocked: {{"window.approach_end": "108.6"}},
+	press.SpeedOverRam: {{"ram.max_speed": "150", "ram.max_accel": "1999.5"},
+		steps(pressing, []string{"move", "to", "0", "speed", "500", "accel", "9000"})},
+	press.NothingStopsIt:    {{"joint.stop": "none"}},
+	press.MissingLooksGood:  {{"parts[1].insert": "false", "parts[2].insert": "true"}},
+	press.FaultLooksGood:    {{"window.zone_start": "115"}, {"window.push_stroke": "7.9", "faults.nest_wear": "0.12"}},
+	press.OverYield:         {{"joint.hub.yield": "100"}, {"joint.insert.yield": "100"}},
+	press.HoldingShort:      {{"joint.holding_required": "300"}},
+	press.TravelNegative:    {{"parts[2].contact": "-1"}},
+	press.TouchWithTravel:   {touch},
+	press.EngagementTooLong: {{"joint.engagement": "8"}},
+	press.ProbeNoFit:        {with(touch, probing)},
+	press.ProbeNotPossible:  {{"probe.use": "true", "parts[2].minus": "3", "parts[2].plus": "3"}, {"probe.use": "true", "station.reference_uncertainty": "0.2"}},
+	press.ProbeCannotTell: {
+		{"probe.use": "true", "probe.setting": "66"}, {"probe.use": "true", "probe.setting": "10", "joint.drag": "300"},
+		{"probe.use": "true", "probe.setting": "11", "probe.end": "107"}, {"probe.use": "true", "probe.setting": "11", "probe.end": "115.05"},
+	},
+	press.ProbeRefusesNominal:   {{"probe.use": "true", "probe.setting": "60"}, {"probe.use": "true", "probe.setting": "11", "probe.end": "109"}},
+	press.PartMetInMove:         {steps([]string{"move", "to", "110"}, pressing, goHome)},
+	press.HandOverImpossible:    {steps([]string{"move", "to", "50", "hand_over", "true"}, []string{"wait", "time", "1"}, pressing, goHome)},
 	press.OverlapWider:          {{"window.zone_start": "114.9"}, {"window.zone_start": "114.9", "window.push_stroke": "8"}, {"window.zone_start": "114.95", "parts[0].plus": "0.08", "parts[0].minus": "0.08"}},
 	press.EarlyContactWorstCase: {{"motion.clearance": "0", "targets.early_contact_ppm": "1000"}},
 	press.SettingOffStep:        {{"window.setting": "65.5"}},
@@ -120,19 +155,36 @@ var provoked = map[string][]changes{
 		{"window.push_stroke": "8.2"}, {"window.push_stroke": "7.5"}, {"window.zone_start": "115.12"},
 		{"window.zone_end": "115.15"}, {"window.push_stroke": "7.5", "window.zone_start": "115.1", "window.zone_end": "115.2"},
 	},
-	press.InsertNotMarked:      {{"parts[1].insert": "false", "parts[2].insert": "false"}},
-	press.OverlapNarrow:        {{"station.reference_uncertainty": "0.06"}},
-	press.ConformingShareLow:   {{"parts[0].plus": "0.1", "parts[0].minus": "0.1"}},
-	press.FalseAccept:          {{"window.zone_start": "115", "parts[0].plus": "0.1", "parts[0].minus": "0.1"}},
-	press.FalseReject:          {{"targets.false_reject_ppm": "1"}},
-	press.HeatingOver:          {{"ram.setting_continuous": "20"}},
-	press.ZoneTooShort:         {{"window.zone_start": "115.1", "window.zone_end": "115.14"}},
-	press.ImpactContact:        {{"motion.slow_speed": "150"}},
-	press.ImpactSeat:           {{"motion.slow_speed": "150"}},
-	press.PositionOffStep:      {{"window.approach_end": "107.405"}, {"window.push_stroke": "8.005"}, {"window.zone_start": "115.083"}, {"window.zone_end": "115.355"}},
-	press.TravelMayVanish:      {{"parts[2].minus": "7"}},
-	press.DeflectionUntaught:   {nil},
-	press.NoForceAsked:         {with(touch, changes{"parts[2].contact": "0", "requirement.min_seating_force": "0"})},
+	press.InsertNotMarked:    {{"parts[1].insert": "false", "parts[2].insert": "false"}},
+	press.OverlapNarrow:      {{"station.reference_uncertainty": "0.06"}},
+	press.ConformingShareLow: {{"parts[0].plus": "0.1", "parts[0].minus": "0.1"}},
+	press.FalseAccept:        {{"window.zone_start": "115", "parts[0].plus": "0.1", "parts[0].minus": "0.1"}},
+	press.FalseReject:        {{"targets.false_reject_ppm": "1"}},
+	press.HeatingOver:        {{"ram.setting_continuous": "20"}},
+	press.ZoneTooShort:       {{"window.zone_start": "115.1", "window.zone_end": "115.14"}},
+	press.ImpactContact:      {{"motion.slow_speed": "150"}},
+	press.ImpactSeat:         {{"motion.slow_speed": "150"}},
+	press.PositionOffStep:    {{"window.approach_end": "107.405"}, {"window.push_stroke": "8.005"}, {"window.zone_start": "115.083"}, {"window.zone_end": "115.355"}},
+	press.TravelMayVanish:    {{"parts[2].minus": "7"}},
+	press.DeflectionUntaught: {nil},
+	press.NoForceAsked:       {with(touch, changes{"parts[2].contact": "0", "requirement.min_seating_force": "0"})},
+	press.ProbeRefusesSound:  {{"probe.use": "true", "probe.setting": "20"}},
+	press.ProbeOverrun:       {{"probe.use": "true", "motion.slow_speed": "60"}},
+	press.HandOverSlowed:     {steps([]string{"move", "to", "50", "hand_over", "true"}, []string{"move", "to", "51"}, pressing, goHome)},
+	press.RelativeAfterPress: {steps(pressing, []string{"shift", "by", "-20"}, goHome)},
+	press.SequenceNotClosed:  {steps(pressing, []string{"move", "to", "5"})},
+	press.NotRetracted:       {steps(pressing)},
+	press.LampSecondMeaning: {
+		steps([]string{"move", "to", "60", "zone[0]", "40", "zone[1]", "50", "name", "to the camera"}, pressing, goHome),
+		with(steps([]string{"shift", "by", "10", "times", "3", "zone[0]", "0", "zone[1]", "50"}, pressing, goHome), changes{"sequence.station_zone[0]": "30", "sequence.station_zone[1]": "120"}),
+	},
+	press.ZonePassedFast:       {steps([]string{"move", "to", "60", "zone[0]", "40", "zone[1]", "40.5"}, pressing, goHome)},
+	press.ZonesAlike:           {with(plainRun, changes{"sequence.station_zone[0]": "115.08", "sequence.station_zone[1]": "115.36"})},
+	press.HoldInPress:          {with(plainRun, changes{"sequence.hold.step": "0", "sequence.hold.at": "110", "sequence.hold.time": "1"})},
+	press.HoldNotMet:           {with(plainRun, changes{"sequence.hold.step": "1", "sequence.hold.at": "150", "sequence.hold.time": "1"})},
+	press.LooseFitProbed:       {probing, {"probe.use": "true", "probe.setting": "10", "joint.drag": "150", "ram.force_tolerance": "20"}},
+	press.PresenceByProbe:      {{"parts[1].insert": "false", "parts[2].insert": "true", "probe.use": "true"}},
+	press.SecondStart:          {probing},
 	press.PresenceByOtherCheck: {{"parts[1].insert": "false", "parts[2].insert": "true", "station.presence_check": "light barrier in the nest"}},
 	press.ImpactEarly:          {nil},
 	press.ClampedHot:           {nil},

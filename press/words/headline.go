@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -150,10 +151,26 @@ func misses(p *press.Plan, r *press.Result) []string {
 	if none := noCheck(p); r.MissingPasses() && none == "" {
 		out = append(out, "a missing insert is left to the other check")
 	}
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case p.Joint.Kind == press.Touch:
+	case !Probed(r):
 		out = append(out, "a loose fit is never seen")
+	case r.Probe.CaughtBelow == nil:
+		out = append(out, "a loose fit is refused by the probe, but not surely")
+	default:
+		out = append(out, "a fit looser than "+caughtBelow(r)+" is refused by the probe "+TargetShare(p.Faults.SampleProbability)+" of the time")
 	}
 	return out
+}
+
+// Probed tells whether a probe looks at the fit that no blocker speaks against.
+func Probed(r *press.Result) bool {
+	return slices.ContainsFunc(r.Findings, func(f press.Finding) bool { return f.Code == press.LooseFitProbed })
+}
+
+// caughtBelow is the interference under which the probe refuses surely, rounded down.
+func caughtBelow(r *press.Result) string {
+	return Microns(math.Floor(10*r.Probe.CaughtBelow.Effective) / 10)
 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
@@ -187,6 +204,12 @@ var causes = map[string]string{
 	press.MissingLooksGood:    "a missing insert looks good",
 	press.FaultLooksGood:      "a faulty part looks good",
 	press.OverlapWider:        "parts outside the drawing pass",
+	press.ProbeNoFit:          "the probe has no fit to tell by",
+	press.ProbeNotPossible:    "no setting serves as a probe",
+	press.ProbeCannotTell:     "the probe cannot tell a loose part",
+	press.ProbeRefusesNominal: "the probe refuses the nominal part",
+	press.PartMetInMove:       "a step meets the part at full force",
+	press.HandOverImpossible:  "a step cannot hand over to the next",
 	press.EarlyContactBlocked: "parts are met in the fast approach",
 	press.BeyondStroke:        "the ram cannot go where it is sent",
 	press.SpeedOverRam:        "the ram cannot move as asked",

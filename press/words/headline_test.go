@@ -152,3 +152,16 @@ func TestSetpointNote(t *testing.T) {
 	assert.Equal(t, "by hand; not for use before the blockers are mended", SetpointNote(more, true))
 	assert.Equal(t, "not for use before the blockers are mended", SetpointNote(more, false))
 }
+
+// With a probe that works the headline says from which fit on it refuses, and no longer that
+// a loose fit is never seen; with one that cannot tell, or is not used, it still does.
+func TestHeadlineOfAProbe(t *testing.T) {
+	p := example(t, probing)
+	r := press.Evaluate(p)
+	said := Headline(p, r)
+	assert.NotContains(t, said, "never seen")
+	assert.Contains(t, said, "a fit looser than 4.8\u202fµm is refused by the probe 99.9\u202f% of the time")
+	assert.GreaterOrEqual(t, r.Probe.CaughtBelow.Effective, 4.8, "rounded down")
+	p = example(t, changes{"probe.use": "false"})
+	assert.Contains(t, Headline(p, press.Evaluate(p)), "a loose fit is never seen")
+}

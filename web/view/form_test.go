@@ -35,7 +35,7 @@ func inputs(f page.Form) map[string]page.Field {
 // withRows is a draft of one kind of joint with one empty row in every list.
 func withRows(kind string) Typed {
 	t := Take([]press.Entry{{Path: "joint.kind", Text: kind}}, nil)
-	for _, base := range []string{"parts", "ram.curve.points", "faults.other", "quality.reactions", "controller.words"} {
+	for _, base := range []string{"parts", "ram.curve.points", "faults.other", "quality.reactions", "controller.words", "sequence.steps"} {
 		t, _ = Move(t, "add", base, 0)
 	}
 	return t

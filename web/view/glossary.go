@@ -82,6 +82,9 @@ func fieldEntry(f *press.Field) page.FieldEntry {
 	if f.For != nil {
 		out.For = "For joints of kind " + strings.Join(f.For, " or ") + "."
 	}
+	if f.Steps != nil {
+		out.For = "For steps of kind " + strings.Join(f.Steps, " or ") + "."
+	}
 	return out
 }
 

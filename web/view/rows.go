@@ -20,6 +20,7 @@ var rowNouns = map[string]string{
 
 	"quality.reactions": "Reaction",
 	"controller.words":  "Word",
+	"sequence.steps":    "Step",
 }
 
 // inLine tells whether a row of the list stands on one line: its entries are few

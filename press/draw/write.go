@@ -19,6 +19,8 @@ var drawings = []struct {
 	{"press", NewPressIn},
 	{"cycle", NewCycle},
 	{"card", NewCard},
+	{"run", NewRun},
+	{"probe", NewProbe},
 }
 
 var formats = []struct {

@@ -13,18 +13,26 @@ import (
 // stand in columns and are narrow.
 func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 	var out view.Drawings
-	for _, d := range []struct {
+	type drawing struct {
 		to   *string
 		make func(*press.Plan, *press.Result, draw.Options) *draw.Picture
 		o    draw.Options
 		room string
-	}{
+	}
+	list := []drawing{
 		{&out.Strip, draw.NewStrip, draw.Options{Width: 800, Brief: true, ID: "strip-wide"}, wide},
 		{&out.Strip, draw.NewStrip, draw.Options{Compact: true, Brief: true, ID: "strip-compact"}, narrow},
 		{&out.Force, draw.NewForce, draw.Options{Compact: true, ID: "force-drawing"}, ""},
 		{&out.PressIn, draw.NewPressIn, draw.Options{Compact: true, ID: "pressin-drawing"}, ""},
 		{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}, ""},
-	} {
+	}
+	if draw.Applies("probe", r) {
+		list = append(list, drawing{&out.Probe, draw.NewProbe, draw.Options{Compact: true, ID: "probe-drawing"}, ""})
+	}
+	if draw.Applies("run", r) {
+		list = append(list, drawing{&out.Run, draw.NewRun, draw.Options{Compact: true, ID: "run-drawing"}, ""})
+	}
+	for _, d := range list {
 		if d.room != "" && room != "" && d.room != room {
 			continue
 		}

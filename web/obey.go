@@ -67,7 +67,14 @@ func (p *posted) obey() (*bench, error) {
 		n, _ := strconv.Atoi(rest)
 		b.typed = view.Forget(b.typed, n)
 		return b, nil
-	case "add", "remove", "up", "down":
+	case view.DoSteps:
+		filled, ok := view.Steps(b.typed, rest)
+		if !ok {
+			return nil, unknownCommand(p.do)
+		}
+		b.typed = filled
+		return b, nil
+	case "add", "remove", "repeat", "up", "down":
 		base, digits, _ := strings.Cut(rest, " ")
 		row, err := strconv.Atoi(digits)
 		if err != nil && what != "add" {

@@ -145,6 +145,12 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	v.NoTitle = untitled(r)
+	result := press.Evaluate(p.plan)
+	for _, what := range draw.Names() {
+		if draw.Applies(what, result) {
+			v.Drawings = append(v.Drawings, what)
+		}
+	}
 	for _, paper := range draw.Papers {
 		v.Sizes = append(v.Sizes, paper.Name)
 	}

@@ -105,7 +105,7 @@ func TestHelpNamesEveryVerb(t *testing.T) {
 
 func TestDraw(t *testing.T) {
 	starts := map[string]string{"svg": "<svg", "png": "\x89PNG", "pdf": "%PDF-"}
-	for _, what := range []string{"strip", "force", "press", "cycle", "card"} {
+	for _, what := range []string{"strip", "force", "press", "cycle", "card", "run", "probe"} {
 		for format, start := range starts {
 			name := filepath.Join(t.TempDir(), what+"."+format)
 			status, _, errs := command(t, "", "draw", "-what", what, "-o", name, examplePlan)

@@ -108,7 +108,11 @@ func TestSelfContained(t *testing.T) {
 func TestPictureAlone(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
+	example, ofExample := p, r
 	for _, what := range Names() {
+		if p, r = example, ofExample; what == "run" || what == "probe" {
+			p, r = ofTheRun(t, nil)
+		}
 		for _, width := range []string{"column", "half", "page", "slide", "77.5", "60 mm", "400mm"} {
 			mm, err := ParseWidth(width)
 			require.NoError(t, err)

@@ -136,4 +136,6 @@ var pictures = map[string]func(*press.Plan, *press.Result, Options) *Picture{
 	"force":   NewForce,
 	"pressin": NewPressIn,
 	"cycle":   NewCycle,
+	"run":     NewRun,
+	"probe":   NewProbe,
 }

@@ -9,8 +9,13 @@ import (
 // statement is a drawing of a plan that leaves nothing to draw: it says why, in the
 // place where the drawing would stand.
 func statement(kind string, o Options, usual, least float64) *Picture {
+	return stated(kind, words.NothingToPress, o, usual, least)
+}
+
+// stated is a drawing of which a sentence says why there is nothing to see.
+func stated(kind, text string, o Options, usual, least float64) *Picture {
 	const height = 88
-	width, text := o.width(usual, least), words.NothingToPress
+	width := o.width(usual, least)
 	if o.Compact {
 		width = o.width(stripCompact, stripCompactLeast)
 	}

@@ -19,6 +19,8 @@ var drawings = []struct {
 	{"press", NewPressIn},
 	{"cycle", NewCycle},
 	{"card", NewCard},
+	{"run", NewRun},
+	{"probe", NewProbe},
 }
 
 var formats = []struct {
@@ -37,6 +39,18 @@ func Names() []string {
 		names = append(names, d.name)
 	}
 	return names
+}
+
+// Applies tells whether a drawing shows more than that the plan has nothing for it: the
+// probe and the run are of plans that have them.
+func Applies(what string, r *press.Result) bool {
+	switch what {
+	case "probe":
+		return r.Probe.InUse && r.Probe.End != nil && r.Probe.Detection != nil
+	case "run":
+		return r.Sequence != nil
+	}
+	return true
 }
 
 // Formats lists the formats that [Write] knows; each is also the ending of the

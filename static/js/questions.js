@@ -60,6 +60,7 @@ function rowAfter(what, base, row) {
   const at = Number(digits);
   if (list !== base) return row;
   if (verb === "remove") return row === at ? null : row > at ? row - 1 : row;
+  if (verb === "repeat") return row > at ? row + 1 : row;
   const other = verb === "up" ? at - 1 : verb === "down" ? at + 1 : at;
   return row === at ? other : row === other ? at : row;
 }
@@ -76,7 +77,7 @@ function nameAfter(what, name) {
 // when its row is gone.
 function commandAfter(what, command) {
   const [verb, base, digits] = command.split(" ");
-  if (!["remove", "up", "down"].includes(verb)) return command;
+  if (!["remove", "repeat", "up", "down"].includes(verb)) return command;
   const row = rowAfter(what, base, Number(digits));
   return row === null ? "" : `${verb} ${base} ${row}`;
 }

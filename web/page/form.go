@@ -104,6 +104,9 @@ type Option struct {
 	Chosen       bool
 }
 
+// A Start fills an empty list.
+type Start struct{ Do, Label string }
+
 // Rows is a list of rows: parts, curve points, own faults.
 type Rows struct {
 	ID, Path, Label, Help string
@@ -112,6 +115,7 @@ type Rows struct {
 	Columns               []Column
 	Rows                  []Row
 	AddLabel, Add         string
+	Starts                []Start // what an empty list can be filled with
 	Paste                 *Paste
 	Curve                 *CurveEditor
 	Doubts                []Doubt
@@ -134,6 +138,7 @@ type Row struct {
 	Messages               []string
 	Remove, Up, Down       string
 	RemoveAs, UpAs, DownAs string // spoken names of the buttons
+	Repeat, RepeatAs       string // copies the row, where that makes sense
 	ActsAs                 string // and of all of them
 }
 

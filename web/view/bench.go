@@ -40,7 +40,8 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-type Drawings struct{ Strip, Force, PressIn, Cycle string }
+// Probe and Run are empty where the plan has none.
+type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {

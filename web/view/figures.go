@@ -15,6 +15,12 @@ func (w writer) groups(d Drawings) []page.Figures {
 	if !w.r.Pressable() { // nothing that rests on a seated part has a figure
 		return out
 	}
+	if rows := w.probe(); rows != nil {
+		out = append(out, page.Figures{ID: "probe", Label: "The probe", Drawing: d.Probe, Rows: rows})
+	}
+	if rows := w.run(); rows != nil {
+		out = append(out, page.Figures{ID: "run", Label: "Where each step ends", Drawing: d.Run, Rows: rows})
+	}
 	return append(out,
 		page.Figures{ID: "cycle", Label: "One cycle", Drawing: d.Cycle, Rows: w.cycle()},
 		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},

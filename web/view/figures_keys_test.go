@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -81,6 +82,30 @@ var shownRows = []shownRow{
 	{"travel", "Accepted readings", "{window.overlap[0]|pos} to {window.overlap[1]|pos}", "mm", "", "", "none"},
 	{"travel", "Uncertainty of a reading", "± {shown.expanded|3}", "mm", "two standard deviations", "", ""},
 
+	{"probe", "Probe setting", "{probe.setting|setting}", "", "", "probe.setting", ""},
+	{"probe", "Probe pushes", "{probe.low|0} to {probe.high|0}", "N", "typically {probe.typical|0}", "", ""},
+	{"probe", "Probe end", "{probe.end|pos}", "mm", "", "probe.end", "–"},
+	{"probe", "Latest probe end", "{probe.latest_end|pos}", "mm", "", "probe.latest_end", "–"},
+	{"probe", "Nominal part stalls at", "{probe.stall_nominal|pos}", "mm", "", "probe.stall_nominal", "–"},
+	{"probe", "Loosest sound part stalls at", "{probe.stall_loosest|pos}", "mm", "", "probe.stall_loosest", "–"},
+	{"probe", "Room left to the probe end", "{probe.room|3}", "mm", "less the uncertainty", "probe.room", "–"},
+	{"probe", "Refused surely below", "{probe.caught_below.effective|1}", "µm", "effective; such a part holds {probe.caught_below.holding|force}", "probe.caught_below.effective", "none is"},
+	{"probe", "Passed surely above", "{probe.passed_above|1}", "µm", "effective", "probe.passed_above", "–"},
+	{"probe", "Sound parts refused by the probe", "{probe.false_refusal_ppm|ppm}", "", "", "probe.false_refusal_ppm", "not known"},
+	{"probe", "The probe adds", "{probe.added_time|s}", "s", "", "probe.added_time", "–"},
+
+	{"run", "1 to the camera", "{sequence.steps[0].end[1]|pos}", "mm", "from {sequence.steps[0].begins|s}…", "sequence.steps[0].end[1]", ""},
+	{"run", "2 picture", "{sequence.steps[1].end[1]|pos}", "mm", "from {sequence.steps[1].begins|s}…", "sequence.steps[1].end[1]", ""},
+	{"run", "3 fast", "{sequence.steps[2].end[1]|pos}", "mm", "from {sequence.steps[2].begins|s}…", "sequence.steps[2].end[1]", ""},
+	{"run", "4 probe", "{sequence.steps[3].end[0]|pos} to {sequence.steps[3].end[2]|pos}", "mm", "nominal {sequence.steps[3].end[1]|pos}; from {sequence.steps[3].begins|s}…", "sequence.steps[3].end[1]", ""},
+	{"run", "5 press", "{sequence.steps[4].end[0]|pos} to {sequence.steps[4].end[2]|pos}", "mm", "nominal {sequence.steps[4].end[1]|pos}; from {sequence.steps[4].begins|s}…", "sequence.steps[4].end[1]", ""},
+	{"run", "6 off the part, gently", "{sequence.steps[5].end[1]|pos}", "mm", "from {sequence.steps[5].begins|s}…", "sequence.steps[5].end[1]", ""},
+	{"run", "7 clear", "{sequence.steps[6].end[1]|pos}", "mm", "from {sequence.steps[6].begins|s}…", "sequence.steps[6].end[1]", ""},
+	{"run", "8 shake the stack on", "{sequence.steps[7].end[1]|pos}", "mm", "from {sequence.steps[7].begins|s}…", "sequence.steps[7].end[1]", ""},
+	{"run", "8 shake the stack on, pass 2", "{sequence.steps[8].end[1]|pos}", "mm", "from {sequence.steps[8].begins|s}…", "sequence.steps[8].end[1]", ""},
+	{"run", "8 shake the stack on, pass 3", "{sequence.steps[9].end[1]|pos}", "mm", "from {sequence.steps[9].begins|s}…", "sequence.steps[9].end[1]", ""},
+	{"run", "9 home", "{sequence.steps[10].end[1]|pos}", "mm", "from {sequence.steps[10].begins|s}…", "sequence.steps[10].end[1]", ""},
+
 	{"risk", "Parts within the drawing", "{risk.conforming_share|share}", "", "", "risk.conforming_share", ""},
 	{"risk", "Wrong heights accepted", "{risk.consumer_ppm|ppm}", "", "", "risk.consumer_ppm", "not known"},
 	{"risk", "Good parts refused", "{risk.producer_ppm|ppm}", "", "", "risk.producer_ppm", "not known"},
@@ -142,6 +167,10 @@ func written(pos words.Positions, x float64, how string) string {
 		return words.SecondsBare(x)
 	case "after":
 		return words.AfterBare(x)
+	case "setting":
+		return words.Setting(x)
+	case "force":
+		return words.Force(x)
 	case "share":
 		return words.Share(x)
 	case "ppm":
@@ -172,12 +201,20 @@ var shownPlans = map[string][]string{
 	"no way to press in":          {"parts[1].contact", "-2"},
 	"solid insert":                {"joint.insert.bore", "0"},
 	"over yield":                  {"joint.hub.yield", "20"},
+	"probe and steps":             {"../../testdata/plans/run/example-run.json"},
 	"faster, settled and steeped": {"motion.settle_time", "0.12", "station.position_step", "0.001", "motion.slow_speed", "60"},
 }
 
 func shownPlan(t *testing.T, edits ...string) (*press.Plan, *press.Result) {
 	t.Helper()
 	p, _ := evaluated(t, example(t))
+	if len(edits) == 1 { // another plan
+		data, err := os.ReadFile(edits[0])
+		require.NoError(t, err)
+		p, faults := press.Decode(data)
+		require.Empty(t, faults)
+		return p, press.Evaluate(p)
+	}
 	d := p.Draft()
 	for i := 0; i < len(edits); i += 2 {
 		d.Set(edits[i], edits[i+1])

@@ -78,7 +78,7 @@ func (f *form) section(s press.Section) page.Section {
 	needed := f.hasRequired(s.Path)
 	for i := range press.Fields {
 		field := &press.Fields[i]
-		if !within(field.Path, s.Path) || !f.has(field) || isShelfField(field) {
+		if !within(field.Path, s.Path) || !f.has(field) || !f.opened(field) || isShelfField(field) {
 			continue
 		}
 		switch sub := subgroupOf(field.Path); {

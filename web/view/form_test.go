@@ -1,6 +1,7 @@
 package view
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -9,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -38,7 +40,77 @@ func withRows(kind string) Typed {
 	for _, base := range []string{"parts", "ram.curve.points", "faults.other", "quality.reactions", "controller.words", "sequence.steps"} {
 		t, _ = Move(t, "add", base, 0)
 	}
+	t.Draft.Set("probe.use", "true")
+	for i, kind := range stepKinds {
+		t.Draft.Set(fmt.Sprintf("sequence.steps[%d].kind", i), kind)
+	}
 	return t
+}
+
+var stepKinds = []string{press.StepMove, press.StepShift, press.StepWait, press.StepProbe, press.StepPress}
+
+// TestStepsShowTheirOwnFields: a row has the entries of its kind of step and no others,
+// but what is typed in one of another kind is shown, so that it can be taken away. A probe
+// that is not in use asks for nothing but that.
+func TestStepsShowTheirOwnFields(t *testing.T) {
+	typed := withRows(press.Touch)
+	got := inputs(newForm(typed, nil).page())
+	for i := range press.Fields {
+		field := &press.Fields[i]
+		if !strings.HasPrefix(field.Path, "sequence.steps[].") {
+			continue
+		}
+		for row, kind := range stepKinds {
+			_, there := got[press.RowPath(field.Path, row)]
+			assert.Equal(t, field.Steps == nil || slices.Contains(field.Steps, kind), there, "%s of a %s", field.Path, kind)
+		}
+	}
+	typed.Draft.Set("sequence.steps[0].time", "2")
+	assert.Contains(t, inputs(newForm(typed, nil).page()), "sequence.steps[0].time")
+
+	empty := inputs(newForm(Typed{}, nil).page())
+	assert.Contains(t, empty, "probe.use")
+	for name := range empty {
+		assert.True(t, name == "probe.use" || !strings.HasPrefix(name, "probe.") && !strings.HasPrefix(name, "sequence."), name)
+	}
+	assert.Contains(t, inputs(newForm(Take([]press.Entry{{Path: "probe.end", Text: "3"}}, nil), nil).page()), "probe.end")
+}
+
+// TestStepsFromATemplate: each fills the steps from the entries of the plan, with the
+// probe that is in use, and a copied step stands behind its original.
+func TestStepsFromATemplate(t *testing.T) {
+	for _, m := range templates {
+		p, _ := evaluated(t, example(t))
+		typed := Take(p.Draft().Entries, nil)
+		typed, ok := Steps(typed, m.name)
+		require.True(t, ok)
+		home := ""
+		for _, e := range typed.Draft.Entries {
+			if strings.HasPrefix(e.Path, "sequence.steps[") && strings.HasSuffix(e.Path, ".to") {
+				home = e.Text
+			}
+		}
+		assert.Equal(t, words.Exact(p.Station.Home), home, m.name)
+		_, faults := typed.Draft.Check()
+		for _, fault := range faults {
+			assert.Equal(t, press.CodeRequired, fault.Code, "%s: %v is left for the planner", m.name, fault)
+		}
+		assert.Equal(t, m.name == "plain", len(faults) == 0, m.name)
+	}
+	typed, _ := Steps(Take([]press.Entry{{Path: "probe.use", Text: "true"}}, nil), "plain")
+	kinds := func() string {
+		var out []string
+		for i := range rowsIn(typed.Draft.Entries, "sequence.steps") {
+			out = append(out, newForm(typed, nil).text[fmt.Sprintf("sequence.steps[%d].kind", i)])
+		}
+		return strings.Join(out, " ")
+	}
+	assert.Equal(t, "probe press move", kinds())
+	typed, ok := Move(typed, "repeat", "sequence.steps", 2)
+	require.True(t, ok)
+	assert.Equal(t, "probe press move move", kinds())
+	_, ok = Steps(typed, "nothing")
+	assert.False(t, ok)
 }
 
 // TestEveryField wants every field of the table on the page, once, for the kinds
@@ -55,6 +127,9 @@ func TestEveryField(t *testing.T) {
 				continue
 			}
 			name := press.RowPath(field.Path, 0)
+			if field.Steps != nil {
+				name = press.RowPath(field.Path, slices.Index(stepKinds, field.Steps[0]))
+			}
 			in, there := got[name]
 			if isShelfField(field) {
 				assert.False(t, there, "%s is carried along and not typed", name)
@@ -76,6 +151,11 @@ func TestEveryField(t *testing.T) {
 				assert.Contains(t, in.StandIn+in.Help, field.Derived, "what stands in is said")
 			}
 			assert.Equal(t, "#"+in.ID, f.places.link(name))
+		}
+		for name := range got { // of the further steps
+			if strings.HasPrefix(name, "sequence.steps[") {
+				delete(got, name)
+			}
 		}
 		assert.Empty(t, got, "inputs without a field")
 	}

@@ -1,13 +1,14 @@
 package view
 
 import (
+	"slices"
 	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
 )
 
-// Move adds, removes, raises or lowers one row of a list. It is false where there
+// Move adds, removes, copies, raises or lowers one row of a list. It is false where there
 // is no such list, row or place.
 func Move(t Typed, what, base string, row int) (Typed, bool) {
 	f, ok := press.FieldAt(base)
@@ -26,6 +27,8 @@ func Move(t Typed, what, base string, row int) (Typed, bool) {
 		return t, true
 	case row < 0 || row >= n:
 		return t, false
+	case what == "repeat" && n < 2*f.MaxRows:
+		order = slices.Insert(order, row+1, row)
 	case what == "remove":
 		order = append(order[:row], order[row+1:]...)
 	case what == "up" && row > 0:

@@ -77,6 +77,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		Add: "add " + base, AddLabel: "Add a " + noun,
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
+	out.Starts = f.starts(base)
 	if onlyMissing(f.faults, base) {
 		out.Need, out.Messages = needOf(out.Messages), nil
 	}
@@ -127,6 +128,9 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 		ActsAs: "Buttons of " + strings.ToLower(name), UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
 	}
 	f.places[path] = out.ID
+	if base == stepRows {
+		out.Repeat, out.RepeatAs = fmt.Sprintf("repeat %s %d", base, i), "Copy "+strings.ToLower(name)
+	}
 	if i > 0 {
 		out.Up = fmt.Sprintf("up %s %d", base, i)
 	}
@@ -134,6 +138,9 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 		out.Down = fmt.Sprintf("down %s %d", base, i)
 	}
 	for _, c := range columns {
+		if !f.stepHas(c, i) {
+			continue
+		}
 		field := f.field(c, press.RowPath(c.Path, i))
 		if field.Missing { // there is no room under a row
 			field.StandIn = "needed"

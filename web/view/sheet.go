@@ -21,13 +21,14 @@ type Sheet struct {
 	Sizes     []string
 	Pages     int
 	Behind    []string // names of the pages behind the first
+	Drawings  []string // names of the drawings that the plan has
 	Digest    string
 	Width     string // of a drawing alone, as it was asked for; empty: as it is drawn
 	NoTitle   bool   // without its title
 }
 
-// drawingLabels name the drawings that can be had alone.
-var drawingLabels = map[string]string{"strip": "Decision strip", "force": "Force window", "press": "Press-in force", "cycle": "Cycle"}
+// drawingLabels name the drawings that can be had alone, where the plan has them.
+var drawingLabels = map[string]string{"strip": "Decision strip", "force": "Force window", "press": "Press-in force", "cycle": "Cycle", "run": "Run", "probe": "Probe"}
 
 // Page gives the page of the sheet.
 func (s Sheet) Page(assets page.Assets) page.SheetPage {
@@ -69,7 +70,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
-		if !known {
+		if !known || !slices.Contains(s.Drawings, what) {
 			continue
 		}
 		d := page.DrawingFiles{Label: label, Image: s.drawing(what + ".svg")}

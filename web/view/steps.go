@@ -1,0 +1,124 @@
+package view
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/web/page"
+)
+
+// stepRows are the steps of the ram's cycle.
+const stepRows = "sequence.steps"
+
+// stepHas tells whether a row shows a field: one of some kinds of step only stands in a
+// row of these, and where something is typed in it, so that it can be taken away.
+func (f *form) stepHas(c *press.Field, i int) bool {
+	if c.Steps == nil {
+		return true
+	}
+	if f.text[press.RowPath(c.Path, i)] != "" {
+		return true
+	}
+	return slices.Contains(c.Steps, strings.TrimSpace(f.text[rowPath(stepRows, i)+".kind"]))
+}
+
+// opened tells whether an entry of the probe or the sequence is asked for: of a probe only
+// whether there is one until there is, of a sequence only its steps until it has some.
+func (f *form) opened(field *press.Field) bool {
+	switch {
+	case within(field.Path, "probe"):
+		return field.Path == "probe.use" || f.probing() || f.typedIn("probe", "probe.use")
+	case within(field.Path, "sequence"):
+		return field.Path == stepRows || f.count[stepRows] > 0 || f.typedIn("sequence", stepRows)
+	}
+	return true
+}
+
+func (f *form) probing() bool { return strings.TrimSpace(f.text["probe.use"]) == "true" }
+
+// typedIn tells whether anything in a section has a text, one field left aside.
+func (f *form) typedIn(section, but string) bool {
+	for path, text := range f.text {
+		if text != "" && path != section && within(path, section) && !within(path, but) {
+			return true
+		}
+	}
+	return false
+}
+
+// A template is a sequence to start from.
+type template struct {
+	name, label string
+	steps       func(text func(path, otherwise string) string) [][]string // key and text in turn
+}
+
+// templates fill the steps from the plan's own entries: home, the speeds, and a place on
+// the way. Figures that no entry gives are left open, for the planner to fill in.
+var templates = []template{
+	{"plain", "Plain cycle", func(t func(string, string) string) [][]string {
+		return [][]string{push(), home(t)}
+	}},
+	{"picture", "Picture on the way", func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", "to the picture"}, {"kind", "wait", "name", "picture", "time", "0.2"}, push(), home(t)}
+	}},
+	{"stack", "Stack shaken on", func(t func(string, string) string) [][]string {
+		return [][]string{push(), {"kind", "move", "name", "clear of the part"}, {"kind", "shift", "name", "shake the stack on", "by", "-10", "times", "3", "pause", "0.1"}, home(t)}
+	}},
+	{"two", "Two speeds", func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", "fast", "hand_over", "true"}, push(), {"kind", "move", "name", "off the part, gently", "speed", t("motion.slow_speed", ""), "hand_over", "true"}, home(t)}
+	}},
+}
+
+func push() []string { return []string{"kind", "press"} }
+
+func home(t func(string, string) string) []string {
+	return []string{"kind", "move", "name", "home", "to", t("station.home", "0"), "speed", t("motion.retract_speed", "")}
+}
+
+// DoSteps starts the command that fills the steps from a template.
+const DoSteps = "steps"
+
+// Steps puts the steps of a template in place of those that are there. A probe that is in
+// use comes before the press.
+func Steps(t Typed, name string) (Typed, bool) {
+	i := slices.IndexFunc(templates, func(m template) bool { return m.name == name })
+	if i < 0 {
+		return t, false
+	}
+	typed := func(path, otherwise string) string {
+		for _, e := range t.Draft.Entries {
+			if e.Path == path && strings.TrimSpace(e.Text) != "" {
+				return e.Text
+			}
+		}
+		return otherwise
+	}
+	rows := templates[i].steps(typed)
+	if strings.TrimSpace(typed("probe.use", "")) == "true" {
+		at := slices.IndexFunc(rows, func(s []string) bool { return s[1] == press.StepPress })
+		rows = slices.Insert(rows, at, []string{"kind", press.StepProbe})
+	}
+	out := reordered(t.Draft.Entries, stepRows, nil)
+	for row, s := range rows {
+		for k := 0; k+1 < len(s); k += 2 {
+			if s[k+1] != "" {
+				out = append(out, press.Entry{Path: rowPath(stepRows, row) + "." + s[k], Text: s[k+1]})
+			}
+		}
+	}
+	t.Draft.Entries = out
+	return t, true
+}
+
+// starts are the buttons of the templates, while there are no steps.
+func (f *form) starts(base string) []page.Start {
+	if base != stepRows || f.count[base] > 0 {
+		return nil
+	}
+	var out []page.Start
+	for _, m := range templates {
+		out = append(out, page.Start{Do: DoSteps + " " + m.name, Label: m.label})
+	}
+	return out
+}

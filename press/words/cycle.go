@@ -22,12 +22,15 @@ func (x CyclePhase) Text() string { return Unit(x.Bare, "s") }
 // that lost most, so that no phase is off by as much as one digit.
 func CyclePhases(c *press.Cycle) []CyclePhase {
 	out := []CyclePhase{
-		{"approach", c.Approach, ""}, {"press", c.Press, ""}, {"settle", c.Settle, ""}, {"confirm", c.Confirm, ""},
+		{"approach", c.Approach, ""}, {"probe", c.Probe, ""}, {"press", c.Press, ""}, {"settle", c.Settle, ""}, {"confirm", c.Confirm, ""},
 		{"hold", c.Hold, ""}, {"retract", c.Retract, ""}, {"handling", c.Handling, ""},
 	}
 	parts, decimals := 100.0, 2
 	if roundedUp(c.Total, 1000) < 0.1 { // as SecondsBare writes it
 		parts, decimals = 1000, 3
+	}
+	if c.Probe == 0 {
+		out = slices.Delete(out, 1, 2)
 	}
 	left := math.Round(roundedUp(c.Total, parts) * parts)
 	units, order := make([]float64, len(out)), make([]int, len(out))

@@ -141,7 +141,7 @@ func misses(p *press.Plan, r *press.Result) []string {
 	} else if r.Narrow() && offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if r.MissingPasses() {
+	if missingPasses(r) {
 		out = append(out, "a missing insert is left to the other check")
 	}
 	switch {

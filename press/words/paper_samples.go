@@ -153,7 +153,11 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		"What to expect of a sound station: a sample of the very height is judged as written with a probability of at least "+TargetShare(s.Probability)+", one that lies further off more surely. Chance is no excuse for another answer.",
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
 	)
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case TwoLooks(r):
+		t.Rows = append(t.Rows, looseSampleRow(p, r, pressed))
+		t.Notes = append(t.Notes, SampledWithout, looseSampleNote(r))
+	case p.Joint.Kind != press.Touch:
 		t.Notes = append(t.Notes, "One more sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
 	}
 	return t

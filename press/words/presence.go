@@ -30,6 +30,9 @@ const GoodIfThere = "good if an insert is there"
 // LampsMislead says of a fault that shows the lamps of a good part that it is none;
 // empty for everything else.
 func LampsMislead(p *press.Plan, r *press.Result, row *press.FaultRow, on Pair) string {
+	if row != nil && RefusedFirst(*row) {
+		return " It does not come to this: the probe refuses it, and the press does not take place."
+	}
 	if row == nil || row.Good || !on.Arrival || !on.Zone || r.Verdict == nil || !slices.Contains(r.Verdict.Table.OnOn, press.Good) {
 		return ""
 	}

@@ -7,6 +7,14 @@ import "ramplan/press"
 // two parts both lamps are off. It is [ReadingRule] in a few words.
 const WhenRead = "Lamps: read once, at the end of the push, before the ram goes back. Both off between parts is right."
 
+// WhenReadIn says the same for a plan: with a probe the lamps are read twice.
+func WhenReadIn(r *press.Result) string {
+	if !TwoLooks(r) {
+		return WhenRead
+	}
+	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: as listed here. Both off between parts is right."
+}
+
 // Returning is what the lamps show while the ram goes back through the zone, where
 // nothing stops it.
 var Returning = Pair{Zone: true}

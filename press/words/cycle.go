@@ -64,6 +64,18 @@ func CyclePhases(c *press.Cycle) []CyclePhase {
 	return out
 }
 
+// StepsNotDrawn says of a picture of approach, push and return that the plan does more in
+// its cycle; empty where it does not.
+func StepsNotDrawn(r *press.Result) string {
+	switch {
+	case r.Sequence != nil:
+		return "The steps of this plan are not drawn here: the picture shows approach, push and return alone."
+	case TwoLooks(r):
+		return "The probe of this plan is not drawn here: the picture shows approach, push and return alone."
+	}
+	return ""
+}
+
 // MissingCycle says what the time of a cycle without an insert runs to, so that nobody
 // compares it with the one of the result's file, which counts no waiting.
 func MissingCycle(r *press.Result) string {

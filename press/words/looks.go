@@ -22,8 +22,11 @@ const GoOnOnly = "Go on only with arrival on and zone off; everything else: refu
 
 // SampledWithout says why master and limit samples are pressed with the probe left out,
 // and what that asks for: what is seated already gives the probe nothing to stall in.
-const SampledWithout = "The probe refuses every finished assembly, master and limit samples among them: press these with the probe left out, which a qualified person sets and writes down. " +
+const SampledWithout = "Nothing in a finished assembly stalls the probe, so it refuses good ones too: press master and limit samples with the probe left out, which a qualified person sets and writes down. " +
 	"Then put the probe back in, and prove that it is back with a loose sample, which must be refused."
+
+// NoPush stands where the picture of a push would, of what the probe refuses.
+const NoPush = "No push: refused at the first look."
 
 // RefusedFirst tells whether the probe refuses a row of the fault catalogue, so that no
 // push follows.

@@ -71,19 +71,27 @@ func probeAtNest(p *press.Plan, r *press.Result) probedNest {
 	return probedNest{"not to be told: the nest itself stops the ram in the probe", PositionsOf(p).At(reading)}
 }
 
+// LooseSampleFit is the effective interference that a loose sample may have, by the result.
+func LooseSampleFit(r *press.Result) string {
+	if r.Probe.CaughtBelow == nil {
+		return "effective interference 0: it slides in by hand"
+	}
+	return "effective interference under " + caughtBelow(r) + ", or 0: it slides in by hand"
+}
+
+// LooseSampleNotes say how the loose sample is pressed, and the others.
+func LooseSampleNotes(r *press.Result) []string { return []string{SampledWithout, looseSampleNote(r)} }
+
 // looseSampleRow is the loose sample among the limit samples, with the effective
 // interference that it must stay below.
 func looseSampleRow(p *press.Plan, r *press.Result, pressed []shiftPush) []string {
-	fit, n := "effective interference 0: it slides in by hand", 0
-	if c := r.Probe.CaughtBelow; c != nil {
-		fit = "effective interference under " + caughtBelow(r) + ", or 0: it slides in by hand"
-	}
+	n := 0
 	for _, x := range pressed {
 		if x.brief == "loose sample" {
 			n++
 		}
 	}
-	return []string{"Loose", fit, samplesMade(p), allSamples(p), Trimmed(float64(n), 0), "first look: " + Pair{}.String(), "refuse it, no press", "", "", ""}
+	return []string{"Loose", LooseSampleFit(r), samplesMade(p), allSamples(p), Trimmed(float64(n), 0), "first look: " + Pair{}.String(), "refuse it, no press", "", "", ""}
 }
 
 // looseSampleNote says what the loose sample must do, and how surely by the result.
@@ -116,10 +124,16 @@ func (c *checklist) probe() {
 	q, pos := &c.r.Probe, c.at.pos
 	c.step("Enter the probe: setting, end, confirm time, rule of the first look and a watch time that outlasts it at reduced speed; read each back.",
 		Setting(*q.Setting)+"; end "+pos.At(*q.End)+"; confirm "+Seconds(c.p.Probe.ConfirmTime))
-	c.step("Load cell in the nest, as before: push at the probe setting "+Setting(*q.Setting)+", three times; then take it out.", "at rest "+Force(*q.Low)+" to "+Force(*q.High)+", typically "+Force(*q.Typical))
 	c.step("Run the cycle with an empty nest, with the probe.", probeAtNest(c.p, c.r).lamps)
 	if m := withoutInsert(c.p, c.r); m != nil {
 		c.step("Run the cycle with the other parts without an insert, with the probe.", FirstLook(*m))
+	}
+}
+
+// probeForce proves the push of the probe on the load cell.
+func (c *checklist) probeForce() {
+	if q := &c.r.Probe; TwoLooks(c.r) {
+		c.step("The load cell at the probe setting "+Setting(*q.Setting)+", three times.", "at rest "+Force(*q.Low)+" to "+Force(*q.High)+", typically "+Force(*q.Typical))
 	}
 }
 

@@ -71,8 +71,17 @@ func (c *checklist) force() {
 		}
 		c.step(what, c.pushes(setting))
 	}
-	c.step("The same at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; note the peak as well; then take the load cell out.",
+	c.probeForce()
+	c.step("The "+same(c.r)+" at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; note the peak as well; then take the load cell out.",
 		c.pushes(rising[len(rising)-1])+"; peak not over "+Force(c.r.Force.Cap))
+}
+
+// same is the push that is repeated at the plan's slow speed.
+func same(r *press.Result) string {
+	if TwoLooks(r) {
+		return "full setting again"
+	}
+	return "same"
 }
 
 func (c *checklist) pushes(setting float64) string {

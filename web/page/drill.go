@@ -168,6 +168,7 @@ type StationPage struct {
 	Figures []StationFigure
 	Strip   string // SVG of both forms
 	Cursor  string // JSON
+	Apart   string // what of the cycle the picture leaves out
 	Steps   []string
 	Stills  []StationStill
 }
@@ -182,6 +183,7 @@ type StationStill struct{ Caption, SVG string }
 type LampsPage struct {
 	DrillHead
 	When          string // when the lamps are read
+	Looks         []Pick // at which of two looks the lamps were seen; none where there is one
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string

@@ -15,6 +15,31 @@ func WhenReadIn(r *press.Result) string {
 	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: as listed here. Both off between parts is right."
 }
 
+// PairsHead heads the table of the four pairs.
+func PairsHead(r *press.Result) string {
+	if TwoLooks(r) {
+		return "What the two lamps mean in this plan at the second look, at the end of the push"
+	}
+	return "What the two lamps mean in this plan"
+}
+
+// TableHead heads the same table at the bench.
+func TableHead(r *press.Result) string {
+	if TwoLooks(r) {
+		return "What the two signals mean at the second look"
+	}
+	return "What the two signals mean"
+}
+
+// SecondOnly says, where lamps are tapped in that were seen, that those of the second look
+// are meant; empty for a plan with one look.
+func SecondOnly(r *press.Result) string {
+	if TwoLooks(r) {
+		return "Only what they show at the second look: the first one has the rule above, and no other."
+	}
+	return ""
+}
+
 // Returning is what the lamps show while the ram goes back through the zone, where
 // nothing stops it.
 var Returning = Pair{Zone: true}

@@ -22,6 +22,7 @@ type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
 	When       string // when the lamps are read
+	PairsHead  string // heads the pairs
 	FirstWords []Term // the words to be read first
 	Glossary   string // where the others are
 	Pairs      []DrillPair

@@ -35,7 +35,7 @@ func stepPath(i int, key string) string { return model.StepPath(i, key) }
 
 // steps checks each step, and which of them push.
 func (c *checker) steps() {
-	if !c.sound("sequence.steps") {
+	if len(c.problems.At("sequence")) > 0 || len(c.problems.At("sequence.steps")) > 0 { // a fault inside one step hides none of another
 		return
 	}
 	steps := c.plan.Sequence.Steps

@@ -161,9 +161,10 @@ func (q probing) nominal() (reading float64, stalls bool) {
 	return q.w.rest(0, q.force.typical, q.w.joint.push[mid])
 }
 
-// rest is a reading as the probe can come to it: from A to its end.
+// rest is a reading as the probe can come to it: its end at most, A at least, for the
+// approach takes the ram there.
 func (q probing) rest(reading float64) float64 {
-	return math.Min(math.Max(reading, q.w.zone.a), q.end)
+	return math.Max(math.Min(reading, q.end), q.w.zone.a)
 }
 
 // passes tells whether the probe lets a part go on that rests at a reading.

@@ -18,7 +18,7 @@ func (w *work) study() *sequence.Cycle {
 	in := sequence.Input{Station: w.runStation(), Steps: w.p.runSteps(), Stroke: [2]float64{math.Min(0, w.p.Station.Home), w.p.Ram.Stroke}}
 	insert := w.withoutInsert()
 	in.Nominal.Press = sequence.Rest{Position: math.Min(w.seated.nominal, *z.e), Arrives: w.seated.nominal <= *z.e+slack, Waits: true}
-	in.Missing = sequence.Part{Press: sequence.Rest{Position: math.Inf(1)}, Onward: true}
+	in.Missing = sequence.Part{Press: sequence.Rest{Position: math.Inf(1)}}
 	if !insert.Nowhere {
 		met := insert.Reading <= *z.e+slack
 		in.Missing.Press = sequence.Rest{Position: insert.Reading, Arrives: met, Waits: met}
@@ -100,10 +100,8 @@ func (w *work) cycleOfSteps() Cycle {
 	c.Approach, c.PeakSpeed = n.Times.Before, n.Peak
 	c.Probe = n.Times.ProbePush + n.Times.ProbeStay
 	c.Press, c.Retract = n.Times.Push, n.Times.After
-	from := n.PushStart
-	if w.probed != nil {
-		from = w.probeRests()[sequence.Typical]
-	}
+	push := n.Passes[slices.IndexFunc(n.Passes, func(p sequence.Pass) bool { return p.Kind == sequence.Press })]
+	from := math.Max(push.Start, w.zone.a)
 	c.WatchTime = ptr(c.Approach + c.Probe + w.p.slow(*w.zone.e-from) + c.Settle + c.Confirm)
 
 	total := m.Times.Before + m.Times.ProbePush + m.Times.ProbeStay

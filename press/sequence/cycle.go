@@ -1,5 +1,7 @@
 package sequence
 
+import "math"
+
 // Low, nominal and high of a place.
 const (
 	Low = iota
@@ -54,12 +56,30 @@ func Study(in Input) *Cycle {
 	if in.Hold != nil {
 		c.Held = s.hold(in.Steps, c.Nominal, in.Nominal, *in.Hold)
 	}
-	for n, legs := range [][]Leg{c.Places[Typical], c.Again[Typical]} {
-		if c.Cycles == nil && !within(legs, in.Stroke) {
-			c.Cycles = &n
-		}
-	}
+	c.Cycles = s.inStroke(in.Steps, all, c.Places[Typical], in)
 	return c
+}
+
+// mostLegs is how many legs are walked in search of a cycle that leaves the stroke.
+const mostLegs = 1_000_000
+
+// inStroke counts the whole cycles before a nominal place lies outside the stroke; nil
+// where the cycles repeat before. A press is an absolute step, and yet a cycle can drift
+// on and on: a push that begins past its end stays where it is.
+func (s *Station) inStroke(steps []Step, all []spot, legs []Leg, in Input) *int {
+	home := place{s.Home, s.Home}
+	part := Part{Probe: Rest{Position: in.Probe[Typical]}, Press: Rest{Position: in.Press[Typical]}}
+	for n, from := 0, home; n*len(all) < mostLegs; n++ {
+		if !within(legs, in.Stroke) {
+			return &n
+		}
+		to := after(legs, from)
+		if math.Abs(to.at-from.at) <= Slack && math.Abs(to.target-from.target) <= Slack {
+			return nil
+		}
+		from, legs = to, s.walk(steps, all, to, part)
+	}
+	return nil
 }
 
 func (s *Station) whole(steps []Step, legs []Leg, part Part) *Run {

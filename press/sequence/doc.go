@@ -77,5 +77,4 @@ type Rest struct {
 type Part struct {
 	Probe, Press Rest
 	Refused      bool // the probe refuses it: the press does not take place
-	Onward       bool // a push never ends before it began
 }

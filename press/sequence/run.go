@@ -237,6 +237,9 @@ func (r *run) push(p *Pass, link motion.Link) {
 	travel := math.Max(0, leg.End-begin) / s.SlowSpeed
 	if travel > 0 {
 		p.Peak = math.Max(p.Peak, s.SlowSpeed)
+		if m.Time == 0 { // no way to it: slow from its first moment
+			p.StartSpeed = s.SlowSpeed
+		}
 	}
 	r.segment(leg, travel, begin, s.SlowSpeed, 0)
 	settle := s.Settle
@@ -255,8 +258,11 @@ func (r *run) push(p *Pass, link motion.Link) {
 	p.Duration = m.Time + travel + stay
 }
 
+// shortest is the time under which a stretch of a move is rounding and nothing else, s.
+const shortest = 1e-12
+
 func (r *run) segment(leg Leg, time, position, speed, accel float64) {
-	if !(time > 0) {
+	if !(time > shortest) {
 		return
 	}
 	r.Segments = append(r.Segments, Segment{

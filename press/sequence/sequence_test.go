@@ -38,7 +38,7 @@ var (
 // is met.
 var (
 	good = sequence.Part{Probe: sequence.Rest{Position: 104, Arrives: true, Waits: true}, Press: sequence.Rest{Position: 108, Arrives: true, Waits: true}}
-	none = sequence.Part{Probe: sequence.Rest{Position: math.Inf(1)}, Press: sequence.Rest{Position: math.Inf(1)}, Onward: true}
+	none = sequence.Part{Probe: sequence.Rest{Position: math.Inf(1)}, Press: sequence.Rest{Position: math.Inf(1)}}
 )
 
 func input(steps ...sequence.Step) sequence.Input {

@@ -68,9 +68,9 @@ func (s *Station) walk(steps []Step, todo []spot, from place, part Part) []Leg {
 			}
 			now = place{base + step.By, base + step.By}
 		case Probe:
-			now = place{part.end(part.Probe, s.pushStart(leg), s.ProbeEnd), s.ProbeEnd}
+			now = place{rests(part.Probe, s.pushStart(leg), s.ProbeEnd), s.ProbeEnd}
 		case Press:
-			now = place{part.end(part.Press, s.pushStart(leg), s.E), s.E}
+			now = place{rests(part.Press, s.pushStart(leg), s.E), s.E}
 		}
 		leg.End, leg.Target = now.at, now.target
 		out = append(out, leg)
@@ -87,11 +87,10 @@ func (s *Station) pushStart(l Leg) float64 {
 	return math.Max(l.Start, s.A)
 }
 
-func (p Part) end(r Rest, start, latest float64) float64 {
-	if p.Onward {
-		return math.Min(math.Max(r.Position, start), latest)
-	}
-	return r.Position
+// rests is where a push ends: at its end at the latest, and never before it began. A ram
+// that already stands past the end stays where it is, for a push has no way back.
+func rests(r Rest, start, latest float64) float64 {
+	return math.Max(math.Min(r.Position, latest), start)
 }
 
 // after is where a walk leaves the ram.

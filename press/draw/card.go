@@ -110,7 +110,7 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
-	c.reads = words.WhenReadIn(r)
+	c.reads = words.CardReads(r)
 	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(c.reads, cardWidth-2*cardMargin), y
 	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
 	left := c.textLeft()

@@ -89,6 +89,9 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 // their own times, and none of the whole cycle's but in the title.
 func (m *cycleModel) alone(r *press.Result, t press.Traces, note string) *cycleModel {
 	m.watch = nil
+	if row := faultRow(r, press.RowMissing); row != nil && words.RefusedFirst(*row) {
+		m.missing, t.Missing = nil, nil // the push shown never comes
+	}
 	for _, s := range t.PartStages {
 		name := map[press.Phase]string{press.PhaseApproach: "approach", press.PhaseSlow: "press", press.PhasePress: "press", press.PhaseRetract: "retract"}[s.Phase]
 		n := len(m.phases)
@@ -134,7 +137,7 @@ func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 		dashed    bool
 	}{{press.RowNominal, "with the part", t.Part, t.PartStages, false}, {press.RowMissing, "without an insert", t.Missing, t.MissingStages, true}} {
 		row := faultRow(r, s.row)
-		if row == nil {
+		if row == nil || s.row == press.RowMissing && words.RefusedFirst(*row) {
 			continue
 		}
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}

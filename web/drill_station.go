@@ -80,10 +80,12 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 		row = 0
 	}
 	scene, _ := s.row(row)
+	p.Apart = view.NotInMotion(d.R, row)
 	if strings.TrimSpace(p.Height) != "" {
 		if h, ok := view.TypedLength(p.Height); ok {
 			scene, _ = s.height(h)
 			row, p.Hint = -1, d.HeightHint(h)
+			p.Apart = view.NotInMotion(d.R, row)
 		} else {
 			status, p.Trouble = http.StatusUnprocessableEntity, "The height is no number."
 		}

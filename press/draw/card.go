@@ -80,7 +80,8 @@ type card struct {
 	old           bool // superseded
 	pairs         []cardPair
 	lists         []cardList
-	when          block // when the lamps are read, before what they mean
+	reads         string // when the lamps are read, in one text
+	when          block  // when the lamps are read, before what they mean
 	whenTop       float64
 	none          block // said instead of the pairs
 	end, bottom   float64
@@ -109,7 +110,8 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
-	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(words.WhenRead, cardWidth-2*cardMargin), y
+	c.reads = words.CardReads(r)
+	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(c.reads, cardWidth-2*cardMargin), y
 	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
 	left := c.textLeft()
 	room := cardWidth - cardMargin - left
@@ -282,7 +284,7 @@ func (c *card) named() bool {
 }
 
 func (c *card) desc() string {
-	s := []string{words.WhenRead}
+	s := []string{c.reads}
 	for _, q := range c.pairs {
 		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].lines), q.body[2].lines...), " "))
 	}

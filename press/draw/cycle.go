@@ -61,7 +61,10 @@ type reading struct {
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	c := &r.Cycle
-	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime}
+	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, low: p.Station.Home, high: p.Station.Home}
+	if note := words.StepsNotDrawn(r); note != "" {
+		return m.alone(r, t, note)
+	}
 	now := 0.0
 	for _, x := range words.CyclePhases(c) {
 		if x.Name == "handling" {
@@ -74,13 +77,7 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 		now += math.Max(x.Seconds, 0)
 	}
 	m.end = now
-	m.low, m.high = p.Station.Home, p.Station.Home
-	for _, list := range [][]press.Moment{t.Part, t.Missing} {
-		for _, q := range list {
-			m.end = math.Max(m.end, q.Time)
-			m.low, m.high = math.Min(m.low, q.Position), math.Max(m.high, q.Position)
-		}
-	}
+	m.spans(t)
 	if r.Verdict != nil {
 		m.signals(r, t)
 	}
@@ -88,6 +85,47 @@ func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	m.reach()
 	m.desc = m.describe(r)
 	return m
+}
+
+// alone is the picture of approach, push and return of a plan that does more in a cycle:
+// their own times, and none of the whole cycle's but in the title.
+func (m *cycleModel) alone(r *press.Result, t press.Traces, note string) *cycleModel {
+	m.watch = nil
+	if row := faultRow(r, press.RowMissing); row != nil && words.RefusedFirst(*row) {
+		m.missing, t.Missing = nil, nil // the push shown never comes
+	}
+	for _, s := range t.PartStages {
+		name := map[press.Phase]string{press.PhaseApproach: "approach", press.PhaseSlow: "press", press.PhasePress: "press", press.PhaseRetract: "retract"}[s.Phase]
+		n := len(m.phases)
+		switch {
+		case name == "" || s.To <= s.From:
+		case n > 0 && m.phases[n-1].name == name:
+			m.phases[n-1].to = s.To
+		default:
+			m.phases = append(m.phases, phase{name: name, from: s.From, to: s.To})
+		}
+	}
+	for i, x := range m.phases {
+		m.phases[i].lasts = words.Seconds(x.to - x.from)
+	}
+	m.handling = words.CyclePhase{Name: "handling", Seconds: r.Cycle.Handling, Bare: words.SecondsBare(r.Cycle.Handling)}
+	m.spans(t)
+	if r.Verdict != nil {
+		m.signals(r, t)
+	}
+	m.title = note
+	m.desc = note + " " + words.CycleTitle(r) + "."
+	return m
+}
+
+// spans finds how long the ram moves, and from where to where.
+func (m *cycleModel) spans(t press.Traces) {
+	for _, list := range [][]press.Moment{t.Part, t.Missing} {
+		for _, q := range list {
+			m.end = math.Max(m.end, q.Time)
+			m.low, m.high = math.Min(m.low, q.Position), math.Max(m.high, q.Position)
+		}
+	}
 }
 
 // signals finds when each signal is on: arrival from when the set force stands on a
@@ -101,7 +139,7 @@ func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 		dashed    bool
 	}{{press.RowNominal, "with the part", t.Part, t.PartStages, false}, {press.RowMissing, "without an insert", t.Missing, t.MissingStages, true}} {
 		row := faultRow(r, s.row)
-		if row == nil {
+		if row == nil || s.row == press.RowMissing && words.RefusedFirst(*row) {
 			continue
 		}
 		arrival := signalLane{name: "arrival", note: s.note, dashed: s.dashed}

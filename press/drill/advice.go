@@ -31,7 +31,7 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 	if !ok {
 		return Advice{}, ErrNoSignals
 	}
-	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p)}
+	d := &Drill{p: p, r: judged(r), s: s, pos: words.PositionsOf(p)}
 	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
 	for _, t := range words.PairTexts(p, r) {
 		if t.Pair == on {
@@ -46,6 +46,16 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 		d.against(&a, *reading)
 	}
 	return a, nil
+}
+
+// AtFirstLook says what two lamps mean in the probe of a plan that has one; false for a
+// plan with one look.
+func AtFirstLook(p *press.Plan, r *press.Result, on words.Pair, when words.Situation) (Advice, bool) {
+	if !words.TwoLooks(r) {
+		return Advice{}, false
+	}
+	t := words.AtFirstLook(p, r, on, when)
+	return Advice{Pair: on, Verdict: t.Verdict, Clear: true, Meaning: t.Meaning, Part: t.Do, Checks: t.Checks[:min(3, len(t.Checks))], Note: words.ReactionNote}, true
 }
 
 // against holds a reading against the lamps.

@@ -99,6 +99,8 @@ func (d *Drill) seen(i int) string {
 	switch {
 	case f.Own:
 		return s
+	case words.RefusedFirst(f):
+		return s
 	case f.Name == press.RowLoose:
 		s += " A loose insert comes to rest where a tight one does"
 		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {

@@ -63,12 +63,14 @@ func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, er
 	if !ok {
 		return nil, ErrNoSignals
 	}
+	r = judged(r)
 	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
 	d.actItems()
 	d.lampItems()
 	d.upkeepItems()
 	d.handlingItems()
+	d.firstLookItems()
 	d.handsItems()
 	d.predictItems()
 	d.reactItems()
@@ -166,6 +168,9 @@ func (d *Drill) ofThisPlan() []string {
 	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
 		out = append(out, "This plan is not ready: "+words.NotReady(d.r)+". Practise with it to learn, and press no parts by it.")
+	}
+	if words.TwoLooks(d.r) {
+		out = append(out, "In this plan a probe comes before the push, and the lamps are looked at twice. Where a question names no look, it is about the second one, at the end of the push.")
 	}
 	if d.r.Verdict.Ambiguous {
 		out = append(out, "In this plan some lamps mean more than one thing. Then more than one answer is right.")

@@ -59,6 +59,9 @@ func (d *Drill) size(i int) string {
 // too early; empty where nothing does.
 func (d *Drill) stopped(i int) string {
 	f := d.r.Faults[i]
+	if words.RefusedFirst(f) {
+		return "" // no push, and where the probe ends would tell the answer
+	}
 	if f.Reading != nil {
 		return "The ram would be stopped at " + d.at(*f.Reading) + "."
 	}

@@ -10,6 +10,9 @@ import (
 
 // when says when the lamps are read.
 func (d *Drill) when() string {
+	if words.TwoLooks(d.r) {
+		return "The lamps are read in the probe, which lets the press follow or refuses the part, and once more at the end of the push, before the ram goes back: only that judges the part."
+	}
 	return "The lamps are read once, at the end of the push, before the ram goes back."
 }
 
@@ -67,7 +70,11 @@ func (d *Drill) whenRead(rng *rand.Rand) Exercise {
 		explain += " " + d.waiting()
 		wrong = append(wrong, Choice{ID: "home", Text: "When the ram stands at home again", Reason: d.waiting() + " " + d.when()})
 	}
-	return d.asked(rng, "When are the two lamps read?", explain, append([]Choice{{ID: "end", Text: "Once, at the end of the push, before the ram goes back"}}, wrong...)...)
+	right := "Once, at the end of the push, before the ram goes back"
+	if words.TwoLooks(d.r) {
+		right = "In the probe, and again at the end of the push, before the ram goes back"
+	}
+	return d.asked(rng, "When are the two lamps read?", explain, append([]Choice{{ID: "end", Text: right}}, wrong...)...)
 }
 
 // homeTopic is what the lamps show at home: who is told that one of them is wrong there

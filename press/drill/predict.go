@@ -33,7 +33,7 @@ const clearShare = 0.95
 
 func (d *Drill) predictItems() {
 	for i, f := range d.r.Faults {
-		if f.Case().Edge || words.NotLookedAt(d.p, f) {
+		if f.Case().Edge || words.NotLookedAt(d.p, f) || words.RefusedFirst(f) {
 			continue
 		}
 		c, _ := d.r.ChancesOf(i)

@@ -16,10 +16,15 @@ type event struct {
 	reading       float64 // mm, otherwise
 	early         bool    // met before the push begins
 	arrival, zone *bool   // stuck signals
+
+	first *words.Pair // the lamps of the first look that refuses it; nil where the push follows
 }
 
 // shows gives the lamps after an event; early ones have none.
 func (d *Drill) shows(e event) words.Pair {
+	if e.first != nil {
+		return *e.first
+	}
 	on := words.Pair{Zone: d.s.InZone(d.s.End)}
 	if !e.nowhere {
 		on.Arrival, on.Zone = d.s.At(e.reading)
@@ -64,6 +69,9 @@ func (d *Drill) story(e event) string {
 	if e.early {
 		return "The tool meets the part in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
 			". There the force is not limited, and nobody can say what the lamps show. Do not try it: the approach strikes the part."
+	}
+	if e.first != nil {
+		return d.firstStory(e)
 	}
 	met := !e.nowhere && d.s.Arrives(e.reading)
 	var out []string
@@ -156,5 +164,8 @@ func (d *Drill) eventOf(i int) event {
 		e.reading = *f.Reading
 	}
 	e.arrival, e.zone = f.Case().Stuck.Arrival, f.Case().Stuck.Zone
+	if words.RefusedFirst(f) {
+		e.first = &words.Pair{Arrival: *f.Probe.Arrival, Zone: *f.Probe.Zone}
+	}
 	return e
 }

@@ -65,6 +65,9 @@ func (d *Drill) again() string {
 		if f.Own || f.Name != press.RowAlreadyPressed || f.Arrival == nil {
 			continue
 		}
+		if words.RefusedFirst(f) {
+			return "A part that is pressed a second time is seated already. The probe finds nothing to stall in and refuses it: that says nothing about the first push."
+		}
 		on := d.shows(d.eventOf(i))
 		s := "A part that is pressed a second time is seated already. It shows " + on.String()
 		if on == (words.Pair{Arrival: true, Zone: true}) {

@@ -96,6 +96,9 @@ func CardSamples(p *press.Plan, r *press.Result) []string {
 		pos := PositionsOf(p).Fine()
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+". Between: either way.")
 	}
+	if TwoLooks(r) {
+		out = append(out, "Samples are pressed with the probe left out; then a loose sample with the probe: refused.")
+	}
 	return out
 }
 
@@ -108,15 +111,18 @@ func bareHeights(p *press.Plan, x LimitSample) string {
 func CardUnseen(p *press.Plan, r *press.Result) []string {
 	var out []string
 	pos := PositionsOf(p)
-	if r.MissingPasses() {
+	if missingPasses(r) {
 		out = append(out, "a missing insert")
 	}
 	if p.Joint.Kind != press.Touch {
 		for _, x := range []struct{ row, text string }{{press.RowLoose, "a loose fit"}, {press.RowAlreadyPressed, "a part pressed twice"}} {
-			if row, ok := catalogued(r, x.row); !ok || row.Verdict != press.EarlyContact && row.Detection < p.Faults.SampleProbability {
+			if row, ok := catalogued(r, x.row); !ok || row.Verdict != press.EarlyContact && AsJudged(row).Detection < p.Faults.SampleProbability {
 				out = append(out, x.text)
 			}
 		}
+	}
+	if TwoLooks(r) {
+		out = append(out, "a grip from dirt or a burr")
 	}
 	if row, ok := catalogued(r, press.RowTwoInserts); ok && row.Verdict == press.EarlyContact {
 		out = append(out, "two inserts")

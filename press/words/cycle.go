@@ -22,12 +22,15 @@ func (x CyclePhase) Text() string { return Unit(x.Bare, "s") }
 // that lost most, so that no phase is off by as much as one digit.
 func CyclePhases(c *press.Cycle) []CyclePhase {
 	out := []CyclePhase{
-		{"approach", c.Approach, ""}, {"press", c.Press, ""}, {"settle", c.Settle, ""}, {"confirm", c.Confirm, ""},
+		{"approach", c.Approach, ""}, {"probe", c.Probe, ""}, {"press", c.Press, ""}, {"settle", c.Settle, ""}, {"confirm", c.Confirm, ""},
 		{"hold", c.Hold, ""}, {"retract", c.Retract, ""}, {"handling", c.Handling, ""},
 	}
 	parts, decimals := 100.0, 2
 	if roundedUp(c.Total, 1000) < 0.1 { // as SecondsBare writes it
 		parts, decimals = 1000, 3
+	}
+	if c.Probe == 0 {
+		out = slices.Delete(out, 1, 2)
 	}
 	left := math.Round(roundedUp(c.Total, parts) * parts)
 	units, order := make([]float64, len(out)), make([]int, len(out))
@@ -59,6 +62,18 @@ func CyclePhases(c *press.Cycle) []CyclePhase {
 		}
 	}
 	return out
+}
+
+// StepsNotDrawn says of a picture of approach, push and return that the plan does more in
+// its cycle; empty where it does not.
+func StepsNotDrawn(r *press.Result) string {
+	switch {
+	case r.Sequence != nil:
+		return "The steps of this plan are not drawn here: the picture shows approach, push and return alone."
+	case TwoLooks(r):
+		return "The probe of this plan is not drawn here: the picture shows approach, push and return alone."
+	}
+	return ""
 }
 
 // MissingCycle says what the time of a cycle without an insert runs to, so that nobody

@@ -31,7 +31,7 @@ func Headline(p *press.Plan, r *press.Result) string {
 	if blow := hardBlow(r); blow != "" {
 		clauses = append(clauses, blow)
 	}
-	if none := noCheck(p); r.MissingPasses() && none != "" {
+	if none := noCheck(p); missingPasses(r) && none != "" {
 		clauses = append(clauses, "passes a missing insert, and "+none)
 	}
 	clauses = append(append(clauses, offTarget(p, r)...), passes(p, r)...)
@@ -148,7 +148,7 @@ func misses(p *press.Plan, r *press.Result) []string {
 	} else if r.Narrow() && offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if none := noCheck(p); r.MissingPasses() && none == "" {
+	if none := noCheck(p); missingPasses(r) && none == "" {
 		out = append(out, "a missing insert is left to the other check")
 	}
 	switch {
@@ -224,7 +224,7 @@ func Glance(p *press.Plan, r *press.Result) string {
 		return "Not ready: " + cause(r)
 	}
 	s := Accepted(p, r)
-	if r.MissingPasses() && noCheck(p) != "" {
+	if missingPasses(r) && noCheck(p) != "" {
 		s += ", but a missing insert passes"
 	}
 	if hardBlow(r) != "" {

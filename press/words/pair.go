@@ -35,7 +35,12 @@ func PairTexts(p *press.Plan, r *press.Result) []PairText {
 
 func pairText(on Pair, p *press.Plan, r *press.Result) PairText {
 	words := r.Verdict.Table.Words(on.Arrival, on.Zone)
-	t := PairText{Pair: on, Words: words, Verdict: SayWords(p, words), Clear: !r.Verdict.Table.Contradicts(on.Arrival, on.Zone)}
+	clear := !r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
+	if on == (Pair{true, true}) && presenceProbed(r) { // what the probe refuses does not come to this
+		words = slices.DeleteFunc(slices.Clone(words), func(w string) bool { return w == press.Missing })
+		clear = slices.Equal(words, []string{press.Good})
+	}
+	t := PairText{Pair: on, Words: words, Verdict: SayWords(p, words), Clear: clear}
 	has := func(w string) bool { return slices.Contains(words, w) }
 	t.Meaning, t.Brief = meaning(words)
 	late := !on.Arrival && on.Zone

@@ -45,7 +45,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	}
 	height := pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
 	number, class = orNone(p.Quality.CharacteristicNumber), orNone(p.Quality.CharacteristicClass)
-	add(name, height, "Arrival and zone signal at the end of the push; "+window, everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+	add(name, height, "Arrival and zone signal at the end of the push"+afterProbe(r)+"; "+window, everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	add(name+", periodic measurement", height, "A calibrated instrument, apart from the two signals: "+SeatedHeight(p), p.Quality.SampleSize, p.Quality.Frequency,
 		"Within the drawing; the mean stands where the plan has it", "Stop; quarantine back to the last good measurement")
 	number, class = none, none
@@ -62,6 +62,9 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	}
 	if f := row(r, press.RowMissing); f != nil {
 		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)
+		if RefusedFirst(*f) {
+			how = "The probe: without an insert the first look shows " + lamps(f.Probe.Arrival, f.Probe.Zone) + ", and the press does not take place"
+		}
 		if NotLookedAt(p, *f) {
 			how = "Not looked at: no row of the parts is marked as insert, and no other check is named"
 		}
@@ -70,7 +73,12 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		}
 		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+twoInserts(p, r), everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	}
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case TwoLooks(r) && Probed(r):
+		add("Fit grips", "arrival on and zone off in the probe", "The probe, at setting "+Setting(*r.Probe.Setting)+" to "+pos.At(*r.Probe.End)+": a loose fit is "+looseRefused(p, r), everyPart, everyCycle,
+			"First look: "+lowerFirst(GoOnOnly), reaction)
+		add("Fit holds", holds(p), "Not measured: the probe sees that the fit grips, and not what it holds; nor a grip from dirt or a tilted start. Pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
+	case p.Joint.Kind != press.Touch:
 		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
 	}
 	t.Notes = []string{
@@ -78,6 +86,14 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		"Entries “" + press.ForTheTeam + "” belong to your own quality planning.",
 	}
 	return t
+}
+
+// afterProbe says that the push is the second look.
+func afterProbe(r *press.Result) string {
+	if TwoLooks(r) {
+		return ", after the probe went on"
+	}
+	return ""
 }
 
 // orNone is a text of the plan; what stands for no figure where it is empty.
@@ -93,12 +109,12 @@ func orNone(text string) string {
 func twoInserts(p *press.Plan, r *press.Result) string {
 	f := row(r, press.RowTwoInserts)
 	switch {
-	case f == nil || f.Verdict != press.EarlyContact && f.Detection >= p.Faults.SampleProbability:
+	case f == nil || f.Verdict != press.EarlyContact && AsJudged(*f).Detection >= p.Faults.SampleProbability:
 		return ""
 	case f.Verdict == press.EarlyContact:
 		return ". Two inserts are not found (the approach strikes them): another check is needed"
 	}
-	return ". Two inserts are found only " + Share(f.Detection) + " of the time: another check is needed"
+	return ". Two inserts are found only " + Share(AsJudged(*f).Detection) + " of the time: another check is needed"
 }
 
 func holds(p *press.Plan) string {
@@ -114,12 +130,18 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; " + whoDecides(p) + " When a check of the station fails, every part back to the last good check is quarantined.",
 		Columns: []Column{{"Lamps", 1.1, false}, {"Verdict", 0.9, false}, {"When", 1.3, false}, {"The part", 1.8, false}, {"Checks, in this order", 4.6, false}},
 	}
+	t.Rows = firstLookRows(p, r)
+	second := ""
+	if t.Rows != nil {
+		second = "second look: "
+		t.Lead = "What to do for each pair of lamps, at the first look in the probe and at the second at the end of the push. " + strings.TrimPrefix(t.Lead, "What to do for each pair of lamps. ")
+	}
 	verdicts := map[Pair]string{}
 	for _, x := range PairTexts(p, r) {
 		verdicts[x.Pair] = x.Verdict
 	}
 	for _, x := range Reactions(p, r) {
-		t.Rows = append(t.Rows, []string{x.Pair.String(), verdicts[x.Pair], whenOn(x), x.Part, numbered(x.Checks)})
+		t.Rows = append(t.Rows, []string{second + x.Pair.String(), verdicts[x.Pair], whenOn(x), x.Part, numbered(x.Checks)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = "The window is not known to its end: no pair of lamps has a meaning yet."
@@ -127,6 +149,9 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 	t.Notes = []string{ReactionNote, ReadingRule(p, r), "A change takes back more than the lamps show: " + provedAgain + "."}
 	if slices.ContainsFunc(Reactions(p, r), Reaction.passedOn) {
 		t.Notes = append(t.Notes, "Good parts have one row at a time: until the checks of a shift or a change have passed, the row of these holds; normal running begins after them.")
+	}
+	if TwoLooks(r) {
+		t.Notes = append(t.Notes, SampledWithout)
 	}
 	return t
 }

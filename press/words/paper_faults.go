@@ -1,6 +1,7 @@
 package words
 
 import (
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -15,7 +16,12 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		Figures: []string{"Reading", "Known after", "Judged rightly"},
 		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
-	for _, f := range r.Faults {
+	two := TwoLooks(r)
+	if two {
+		t.Columns = slices.Insert(t.Columns, 2, Column{"First look", 1.2, false})
+	}
+	for _, raw := range r.Faults {
+		f := AsJudged(raw)
 		name := Fault(f)
 		reading, time := none, none
 		if f.Reading != nil {
@@ -24,7 +30,11 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
+		row := []string{name.Word, name.Meaning, SecondLook(f), SayVerdict(p, f), reading, time, Detected(p, r, f)}
+		if two {
+			row = slices.Insert(row, 2, FirstLook(f))
+		}
+		t.Rows = append(t.Rows, row)
 		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
@@ -59,7 +69,8 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		Columns: []Column{{"Failure", 0.95, false}, {"What it is", 2.8, false}, {"Effect", 2, false}, {"Effect on the signals", 0.9, false}, {"Cause", 1.95, false}, {"Prevention", 2.15, false},
 			{"How it is detected", 2.4, false}, {"Detection", 0.75, false}},
 	}
-	for _, f := range r.Faults {
+	for _, raw := range r.Faults {
+		f := AsJudged(raw)
 		if f.Good || f.Case().Edge {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
@@ -68,7 +79,7 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
-		case f.Case().Stuck.On():
+		case f.Case().Stuck.On() && f.Detection < p.Faults.SampleProbability:
 			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
 			how = struckHow(r)
@@ -82,22 +93,38 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
 		}
 		x := failureOf(f)
+		signals := lamps(f.Arrival, f.Zone)
+		if RefusedFirst(f) {
+			how, signals = "The station reports: "+press.RefusedByProbe+", and the press does not take place.", FirstLook(f)+"; no push"
+			switch {
+			case NotLookedAt(p, f):
+				how = "By this plan the probe refuses it, but no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
+			case f.Detection < p.Faults.SampleProbability:
+				how = "Not always: the station reports " + press.RefusedByProbe + " only as often as the detection says."
+			}
+			if f.Name == press.RowLoose && !f.Own {
+				how += " Not a grip from dirt or a tilted start."
+			}
+		}
 		if f.Case().Absent && p.Station.PresenceCheck != "" {
 			how = strings.TrimSuffix(how, ".") + "; " + PresenceCheck(p) + " finds it besides."
 			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, lamps(f.Arrival, f.Zone), x.cause, x.prevention, how, Detected(p, r, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, signals, x.cause, x.prevention, how, Detected(p, r, f)})
 		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = noCatalogue
 	}
 	t.Filed = append(t.Filed, blankColumn("Severity", len(t.Rows)), blankColumn("Occurrence", len(t.Rows)))
-	t.Notes = []string{
+	if TwoLooks(r) {
+		t.Notes = append(t.Notes, "Two looks, in the probe and in the push: detection is of both together. "+GoOnOnly)
+	}
+	t.Notes = append(t.Notes,
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",
 		"Parts too tall or too short by the drawing are found as the limit samples are: see there.",
 		"Cause and prevention are common practice, no source: the team puts what holds for its own station.",
 		"Stuck signals are counted without the reading rule, which finds them; it stands on the sheet and at its step of set-up and proving.",
-	}
+	)
 	return t
 }

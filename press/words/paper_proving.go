@@ -32,6 +32,9 @@ func provingTable(p *press.Plan, r *press.Result) Table {
 		Fill:    []string{"Date", "Station", "Load cell number", "Calibrated on", "Controller program"},
 	}}
 	c.force()
+	if TwoLooks(r) {
+		c.Notes = append(c.Notes, SampledWithout)
+	}
 	c.positions()
 	if sig, ok := r.Signals(); ok {
 		c.at.sig = sig
@@ -71,8 +74,17 @@ func (c *checklist) force() {
 		}
 		c.step(what, c.pushes(setting))
 	}
-	c.step("The same at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; note the peak as well; then take the load cell out.",
+	c.probeForce()
+	c.step("The "+same(c.r)+" at the plan's slow speed of "+Speed(c.p.Motion.SlowSpeed)+"; note the peak as well; then take the load cell out.",
 		c.pushes(rising[len(rising)-1])+"; peak not over "+Force(c.r.Force.Cap))
+}
+
+// same is the push that is repeated at the plan's slow speed.
+func same(r *press.Result) string {
+	if TwoLooks(r) {
+		return "full setting again"
+	}
+	return "same"
 }
 
 func (c *checklist) pushes(setting float64) string {
@@ -110,10 +122,11 @@ func (c *checklist) signals() {
 	sig, pos := c.at.sig, c.at.pos
 	c.step("Enter the zone; move through it by hand mode.", "zone lamp on from "+pos.between(sig.ZoneStart, sig.ZoneEnd))
 	c.step("Enter confirm time, reading rule and a watch time that outlasts the push at reduced speed.", "confirm "+Seconds(c.p.Motion.ConfirmTime))
-	c.step("Push the empty nest; read the lamps by the rule.", c.at.lampsAt(emptyNest(c.p, c.r)))
+	c.step(c.unprobed("Push the empty nest; read the lamps by the rule."), c.at.lampsAt(emptyNest(c.p, c.r)))
 	if m := withoutInsert(c.p, c.r); m != nil {
-		c.step("Push the other parts without an insert.", lamps(m.Arrival, m.Zone))
+		c.step(c.unprobed("Push the other parts without an insert."), lamps(m.Arrival, m.Zone))
 	}
+	c.probe()
 }
 
 // parts proves samples and first parts, and only then full speed.
@@ -124,11 +137,12 @@ func (c *checklist) parts() {
 		if x.Name == "Too tall" && p.Joint.Kind != press.Touch {
 			what = strings.TrimSuffix(what, ".") + ", solid or locked, so that the push cannot seat them further."
 		}
-		c.step(what, c.at.lampsAt(r.ReadingOf(x.near)))
+		c.step(c.unprobed(what), c.at.lampsAt(r.ReadingOf(x.near)))
 	}
 	if master := c.at.lampsAt(r.Nominal()); mastered(p, r) {
 		c.step("Press the master, "+masterHeight(p, r)+", three times at the production setting "+Setting(r.Force.Setting)+"; read position and lamps at arrival.", "reads "+c.at.within(r.Nominal())+" each time; "+master)
 	}
+	c.loose()
 	nominal, must := r.Nominal(), ""
 	accepted := !c.at.sig.Early(nominal) && c.at.sig.Arrives(nominal)
 	if accepted {
@@ -146,7 +160,7 @@ func (c *checklist) parts() {
 	} else {
 		c.step("Pull or cut some of them: seated without a gap, and held.", "no gap; "+holds(p))
 	}
-	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals")
+	c.step("Unplug each signal in turn: the station must not pass a part.", "refused, both signals"+afterFirst(r))
 	c.step("Force each signal on in turn, at the input: it is never seen off, so the cycle must be refused.", "refused, both signals")
 	c.step("Remove every forced input, bridge and plug again; a second person looks for any that is left.", "none left, signed by both")
 	if struckTwice(r) && overStrike(r) == "" {
@@ -155,11 +169,19 @@ func (c *checklist) parts() {
 	m := &p.Motion
 	times := ""
 	if w := r.Cycle.WatchTime; w != nil {
-		times = "; watch at least " + After(*w) + aside(r, " and the longest time found from the seat to arrival", "", "")
+		first := ""
+		if TwoLooks(r) {
+			first = After(*r.Probe.WatchTime) + " in the probe, "
+		}
+		times = "; watch at least " + first + After(*w) + aside(r, " and the longest time found from the seat to arrival", "", "")
 	}
 	c.step("Enter full speed: approach, slow and retract speed, acceleration, deceleration; and the watch time.",
 		Trimmed(m.ApproachSpeed, 3)+", "+Trimmed(m.SlowSpeed, 3)+", "+Speed(m.RetractSpeed)+times)
-	c.step("Push the empty nest at full speed.", c.at.lampsAt(emptyNest(p, r)))
+	full := c.at.lampsAt(emptyNest(p, r))
+	if TwoLooks(r) {
+		full = "refused at the first look"
+	}
+	c.step("Push the empty nest at full speed.", full)
 	if a, z := c.at.sig.At(nominal); accepted && a && z {
 		within := r.MeanWithin(firstParts)
 		c.step("Press thirty good parts at full speed; note the readings.", "all accepted; mean "+pos.Bare(pos.down(nominal-within))+" to "+pos.Above(nominal+within))

@@ -167,7 +167,11 @@ func sampleTable(p *press.Plan, r *press.Result) Table {
 		"Have the heights measured by a calibrated instrument, and measure them again when a sample was dropped or is worn.",
 	)
 	t.Notes = append(t.Notes, bandNotes(p, r)...)
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case TwoLooks(r):
+		t.Rows = append(t.Rows, looseSampleRow(p, r, pressed))
+		t.Notes = append(t.Notes, SampledWithout, looseSampleNote(r))
+	case p.Joint.Kind != press.Touch:
 		t.Notes = append(t.Notes, "The loose sample teaches: a loose fit of the right height is accepted, because no lamp shows it.")
 	}
 	return t

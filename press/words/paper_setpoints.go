@@ -16,6 +16,7 @@ func typedIn(p *press.Plan, r *press.Result) []Setpoint {
 			out = append(out, s)
 		}
 	}
+	out = append(out, probeSetpoints(p, r, true)...)
 	m := &p.Motion
 	for _, s := range []Setpoint{
 		{Name: "approach_speed", Label: "Approach speed", Unit: "mm/s", Number: &m.ApproachSpeed}, {Name: "slow_speed", Label: "Slow speed", Unit: "mm/s", Number: &m.SlowSpeed},

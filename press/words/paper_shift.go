@@ -96,6 +96,9 @@ func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 		return nil
 	}
 	at := shown{sig, PositionsOf(p), r.MasterWithin()}
+	if TwoLooks(r) {
+		return probedPushes(p, r, at)
+	}
 	nest := emptyNest(p, r)
 	why := "Nothing lies in it: a move that merely ends must give no arrival."
 	if sig.Arrives(nest) {
@@ -104,11 +107,24 @@ func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: why, lamps: at.lampsAt(nest), reading: at.readingAt(&nest)}}
 	if f := withoutInsert(p, r); f != nil {
 		why := "The other parts lie in the nest, the insert is missing: no part may pass."
-		if r.MissingPasses() {
+		if missingPasses(r) {
 			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
 		}
 		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)})
 	}
+	out = append(out, samplePushes(p, r, at)...)
+	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
+		out = append(out, shiftPush{
+			what: "A loose sample", brief: "loose sample", why: "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.",
+			lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
+		})
+	}
+	return out
+}
+
+// samplePushes are those of master and limit samples.
+func samplePushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
+	var out []shiftPush
 	nominal := r.Nominal()
 	out = append(out, shiftPush{
 		what: "Master that is good, " + at.pos.At(r.HeightOf(nominal)), brief: "master that is good",
@@ -124,12 +140,6 @@ func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 		}
 		name := lowerFirst(x.Name)
 		out = append(out, shiftPush{what: "One sample " + name, brief: "sample " + name, why: why, lamps: at.lampsAt(reading), reading: at.sampleAt(p, r, x), sample: x.Name})
-	}
-	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
-		out = append(out, shiftPush{
-			what: "A loose sample", brief: "loose sample", why: "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.",
-			lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
-		})
 	}
 	return out
 }
@@ -174,6 +184,9 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	}
 	add("Name, signed", "Whoever pressed them; nothing is signed that was not seen.", none, none)
 	t.Notes = []string{ReadingRule(p, r)}
+	if TwoLooks(r) {
+		t.Notes = append(t.Notes, SampledWithout)
+	}
 	if found := wearFound(p, r); found != "" {
 		t.Notes = append(t.Notes, found)
 	}

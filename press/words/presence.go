@@ -52,7 +52,7 @@ func LeaveEmpty(typed string) string {
 // OnlyGoodWith says on what the setpoints of a plan rest beside themselves: on the other
 // check that alone finds a missing insert. Empty where nothing else is needed.
 func OnlyGoodWith(p *press.Plan, r *press.Result) string {
-	if !r.MissingPasses() || p.Station.PresenceCheck == "" {
+	if !missingPasses(r) || p.Station.PresenceCheck == "" {
 		return ""
 	}
 	if none := noCheck(p); none != "" {
@@ -74,6 +74,9 @@ const GoodIfThere = "good if an insert is there"
 // LampsMislead says of a fault that shows the lamps of a good part that it is none;
 // empty for everything else.
 func LampsMislead(p *press.Plan, r *press.Result, row *press.FaultRow, on Pair) string {
+	if row != nil && RefusedFirst(*row) {
+		return " It does not come to this: the probe refuses it, and the press does not take place."
+	}
 	if row == nil || row.Good || !on.Arrival || !on.Zone || r.Verdict == nil || !slices.Contains(r.Verdict.Table.OnOn, press.Good) {
 		return ""
 	}

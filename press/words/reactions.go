@@ -173,15 +173,24 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 // master says what a part known to be good must show.
 func (m reactions) master() string {
 	at := m.r.Nominal()
+	known := m.unprobed("Press a part that is known to be good")
 	if m.s.Early(at) {
-		return m.showing("Press a part that is known to be good", ", and compare its reading with the plan's "+m.pos.At(at)+".")
+		return m.showing(known, ", and compare its reading with the plan's "+m.pos.At(at)+".")
 	}
 	a, z := m.s.At(at)
 	seen := ": it must show " + Pair{a, z}.String()
 	if a {
 		seen += " and read " + shown{pos: m.pos, unsure: m.r.MasterWithin()}.within(at)
 	}
-	return m.showing("Press a part that is known to be good", seen+".")
+	return m.showing(known, seen+".")
+}
+
+// unprobed says of a finished assembly that the probe is left out when it is pressed.
+func (m reactions) unprobed(do string) string {
+	if TwoLooks(m.r) {
+		return "With the probe left out, " + lowerFirst(do)
+	}
+	return do
 }
 
 // setpoints says what must be set.
@@ -189,13 +198,20 @@ func (m reactions) setpoints() string {
 	if m.bare {
 		return "Compare what is set with the plan."
 	}
-	return "Compare what is set with the plan: setting " + Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
+	first := ""
+	if TwoLooks(m.r) {
+		first = "probe setting " + Setting(*m.r.Probe.Setting) + ", probe end " + m.pos.At(*m.r.Probe.End) + ", "
+	}
+	return "Compare what is set with the plan: " + first + "setting " + Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
 		", push end " + m.pos.At(m.s.End) + ", zone " + m.pos.Bare(m.s.ZoneStart) + " to " + m.pos.At(m.s.ZoneEnd) + "."
 }
 
 // empty says what the push without an insert must show.
 func (m reactions) empty() string {
 	for _, f := range m.r.Faults {
+		if f.Name == press.RowMissing && !f.Own && RefusedFirst(f) {
+			return m.showing("Run the cycle once without an insert", ": the first look must refuse it, with "+lamps(f.Probe.Arrival, f.Probe.Zone)+".")
+		}
 		if f.Name == press.RowMissing && !f.Own && f.Arrival != nil {
 			return m.showing("Push once without an insert", ": the lamps must show "+Pair{*f.Arrival, *f.Zone}.String()+".")
 		}
@@ -206,10 +222,10 @@ func (m reactions) empty() string {
 func (m reactions) limits() string {
 	s := m.r.Samples
 	if s == nil {
-		return m.showing("Press limit samples on either side of the drawing's limits", ": they must be refused.")
+		return m.showing(m.unprobed("Press limit samples on either side of the drawing's limits"), ": they must be refused.")
 	}
 	if m.bare {
-		return "Press the limit samples."
+		return m.unprobed("Press the limit samples.")
 	}
 	var out []string
 	for _, x := range made(LimitSamples(m.p, m.r)) {
@@ -218,9 +234,9 @@ func (m reactions) limits() string {
 		}
 	}
 	if len(out) == 0 {
-		return "Press the limit samples."
+		return m.unprobed("Press the limit samples.")
 	}
-	return "Press the limit samples: " + and(out) + " must be refused."
+	return m.unprobed("Press the limit samples: ") + and(out) + " must be refused."
 }
 
 const (
@@ -242,7 +258,7 @@ func LampsOff(check string) bool { return check == lampsOff }
 func ChangesNothing(check string) bool { return check == call }
 
 func (m reactions) good(when Situation) []string {
-	if m.r.MissingPasses() {
+	if missingPasses(m.r) {
 		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
 	}
 	return m.seated(when)

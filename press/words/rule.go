@@ -9,6 +9,11 @@ import (
 // ReadingRule says when the two signals of a plan may be read, because a signal
 // that is stuck looks like any other.
 func ReadingRule(p *press.Plan, r *press.Result) string {
+	if TwoLooks(r) {
+		return "See both signals off earlier in the cycle. First look, in the probe: at arrival plus " + Seconds(p.Probe.ConfirmTime) + " or after its watch time (" + fromHome(*r.Probe.WatchTime) +
+			"). " + GoOnOnly + " Second look, in the push: read both once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) + " or after the watch time" + atLeast(r) +
+			", and latch them before the ram retracts. Run the cycle with an empty nest before the first part: a move that merely ends must give no arrival, in the probe as in the push."
+	}
 	return "See both signals off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
 		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
 		"Push an empty nest before the first part: " + emptyPush(r) + "."
@@ -30,8 +35,11 @@ func atLeast(r *press.Result) string {
 	if r.Cycle.WatchTime == nil {
 		return ""
 	}
-	return " (wait at least " + After(*r.Cycle.WatchTime) + " from home" + aside(r, "; ", MotionAlone, "") + ")"
+	return " (" + fromHome(*r.Cycle.WatchTime) + aside(r, "; ", MotionAlone, "") + ")"
 }
+
+// fromHome says how long is waited from leaving home.
+func fromHome(s float64) string { return "wait at least " + After(s) + " from home" }
 
 // After writes a time that has to have gone by: to 0.01 s, rounded up.
 func After(s float64) string { return Unit(AfterBare(s), "s") }

@@ -43,15 +43,15 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		reading.Number, reading.Value, reading.Unit, reading.Exact = seat, pos.Bare(*seat), "mm", Exact(*seat)
 		reading.Note, reading.From = seated, seated
 	}
-	return []Setpoint{
+	out := []Setpoint{
 		setting(p, r),
 		at("approach_end", "Approach end", "window.approach_end", "approach", a),
 		at("push_stroke", "Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
 		at("push_end", "Push end", "window.push_stroke", "push end", t.PushEnd),
 		at("zone_start", "Zone start", "window.zone_start", "zone", z1),
 		at("zone_end", "Zone end", "window.zone_end", "zone", z2),
-		reading,
 	}
+	return append(append(out, probeSetpoints(p, r, false)...), reading)
 }
 
 // setting is the first setpoint; it says so where it lies outside the force

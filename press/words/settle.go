@@ -28,6 +28,11 @@ func aside(r *press.Result, before, text, after string) string {
 
 // WatchNote says what the watch time is made of, and that it leaves nothing over.
 func WatchNote(r *press.Result) string {
+	if TwoLooks(r) {
+		s := "Both watch times run from leaving home at the plan's speeds, with every step before: that of the probe to the probe end, that of the push to the push end with the first look on the way, each plus settle and its confirm time. " +
+			"They are the least to wait, with nothing over. A ram that slows down under load takes longer: time it on the station."
+		return s + aside(r, " No settle time is given, so they are of the ", MotionAlone, ".")
+	}
 	s := "The watch time runs from leaving home to the end of the push at the plan's speeds, plus settle and confirm time: the least to wait, with nothing over. " +
 		"A ram that slows down under load takes longer: time it on the station."
 	return s + aside(r, " No settle time is given, so it is of the ", MotionAlone, ".")

@@ -50,7 +50,7 @@ func catalogued(r *press.Result, name string) (press.FaultRow, bool) {
 }
 
 func shows(f press.FaultRow, on Pair) bool {
-	return f.Arrival != nil && f.Zone != nil && *f.Arrival == on.Arrival && *f.Zone == on.Zone
+	return !RefusedFirst(f) && f.Arrival != nil && f.Zone != nil && *f.Arrival == on.Arrival && *f.Zone == on.Zone
 }
 
 // isSuspect tells whether a row is among suspects.

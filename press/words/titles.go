@@ -56,6 +56,9 @@ func CycleTitle(r *press.Result) string {
 	s := "One part takes " + Seconds(c.Total)
 	if c.WatchTime != nil {
 		s += "; an arrival is due by " + After(math.Max(*c.WatchTime, 0)) + ByMotion(r)
+		if TwoLooks(r) {
+			s = "One part takes " + Seconds(c.Total) + "; an arrival is due by " + After(*r.Probe.WatchTime) + " in the probe and by " + After(math.Max(*c.WatchTime, 0)) + " in the push" + ByMotion(r)
+		}
 	}
 	return s
 }

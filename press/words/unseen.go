@@ -11,9 +11,12 @@ import (
 func Unseen(p *press.Plan, r *press.Result) []string {
 	out := []string{}
 	pos := PositionsOf(p)
-	if p.Joint.Kind != press.Touch {
+	switch {
+	case TwoLooks(r) && Probed(r):
+		out = append(out, looseUnseen(p, r)...)
+	case p.Joint.Kind != press.Touch:
 		s := "A loose fit: it rests in the right place."
-		if r.Probe.Possible && r.Probe.HighestSetting != nil {
+		if !r.Probe.InUse && r.Probe.Possible && r.Probe.HighestSetting != nil {
 			s += " A first push with an end of its own may refuse it: see the findings."
 		}
 		out = append(out, s,
@@ -23,7 +26,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "A nominal part that stands less than "+pos.At(gap)+" off its seat mostly passes.")
 	}
-	if r.MissingPasses() {
+	if missingPasses(r) {
 		s := "A missing insert: the ram stops where a good part would stop it."
 		if p.Station.PresenceCheck != "" {
 			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
@@ -52,6 +55,27 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
 		"Whether the set force was reached: only a load cell tells.",
 	)
+}
+
+// looseUnseen is what the probe leaves unseen of a fit, and of a part that was pressed
+// before.
+func looseUnseen(p *press.Plan, r *press.Result) []string {
+	loose := "A loose fit is " + looseRefused(p, r)
+	if c := r.Probe.CaughtBelow; c != nil {
+		loose += "; one with just that much holds " + Force(c.Holding) + ", and one with more may go on"
+	}
+	out := []string{
+		loose + ".",
+		"A grip that comes from dirt, shaving, a burr or a tilted start: the probe takes it for a good fit. A grip that is lost later.",
+		"A tight fit that still reaches its seat, and how much force it took.",
+	}
+	if f := row(r, press.RowAlreadyPressed); f == nil || AsJudged(*f).Detection < p.Faults.SampleProbability {
+		out = append(out, "A part that was pressed before.")
+	}
+	if presenceProbed(r) {
+		out = append(out, "A missing insert, if the probe is left out: the push alone takes it for a good part.")
+	}
+	return out
 }
 
 // nestStops says that the push reaches past the empty nest, and what the lamps show

@@ -7,6 +7,49 @@ import "ramplan/press"
 // two parts both lamps are off. It is [ReadingRule] in a few words.
 const WhenRead = "Lamps: read once, at the end of the push, before the ram goes back. Both off between parts is right."
 
+// WhenReadIn says the same for a plan: with a probe the lamps are read twice.
+func WhenReadIn(r *press.Result) string {
+	if !TwoLooks(r) {
+		return WhenRead
+	}
+	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: as listed here. Both off between parts is right."
+}
+
+// CardReads is what stands over the four pairs of the card: with a probe the whole first
+// look, and that the pairs are those of the second.
+func CardReads(r *press.Result) string {
+	if !TwoLooks(r) {
+		return WhenRead
+	}
+	return "First look, in the probe: go on only with arrival on and zone off. Everything else: refused, no press. Set the part apart: loose fit? No insert? Pressed before? " +
+		"Both off between parts is right. Second look, at the end of the push, before the ram goes back:"
+}
+
+// PairsHead heads the table of the four pairs.
+func PairsHead(r *press.Result) string {
+	if TwoLooks(r) {
+		return "What the two lamps mean in this plan at the second look, at the end of the push"
+	}
+	return "What the two lamps mean in this plan"
+}
+
+// TableHead heads the same table at the bench.
+func TableHead(r *press.Result) string {
+	if TwoLooks(r) {
+		return "What the two signals mean at the second look"
+	}
+	return "What the two signals mean"
+}
+
+// SecondOnly says, where lamps are tapped in that were seen, that those of the second look
+// are meant; empty for a plan with one look.
+func SecondOnly(r *press.Result) string {
+	if TwoLooks(r) {
+		return "Only what they show at the second look: the first one has the rule above, and no other."
+	}
+	return ""
+}
+
 // Returning is what the lamps show while the ram goes back through the zone, where
 // nothing stops it.
 var Returning = Pair{Zone: true}

@@ -22,6 +22,7 @@ type DrillHome struct {
 	DrillHead
 	Levels     []DrillLevel
 	When       string // when the lamps are read
+	PairsHead  string // heads the pairs
 	FirstWords []Term // the words to be read first
 	Glossary   string // where the others are
 	Pairs      []DrillPair
@@ -168,6 +169,7 @@ type StationPage struct {
 	Figures []StationFigure
 	Strip   string // SVG of both forms
 	Cursor  string // JSON
+	Apart   string // what of the cycle the picture leaves out
 	Steps   []string
 	Stills  []StationStill
 }
@@ -182,6 +184,7 @@ type StationStill struct{ Caption, SVG string }
 type LampsPage struct {
 	DrillHead
 	When          string // when the lamps are read
+	Looks         []Pick // at which of two looks the lamps were seen; none where there is one
 	Arrival, Zone string // on, off or empty
 	Situations    []Pick
 	Reading       string

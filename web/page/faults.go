@@ -31,9 +31,10 @@ type FaultsPage struct {
 // A FaultCard is one row of the catalogue with its small strip.
 type FaultCard struct {
 	FaultRow
-	ID    string
-	Strip string // SVG
-	Mark  string // how badly it is judged, in words; empty for surely
+	ID     string
+	Strip  string // SVG
+	NoPush string // said in its place where no push takes place
+	Mark   string // how badly it is judged, in words; empty for surely
 }
 
 // Link leads to a place and says something about it.

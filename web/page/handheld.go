@@ -4,6 +4,8 @@ package page
 // it loads nothing, and nothing answers it.
 type HandheldPage struct {
 	DrillHead
+	PairsHead  string   // heads the pairs
+	Second     string   // which of two looks is tapped in; empty where there is one
 	Policy     string   // what the file may do
 	Icon       string   // as a data address
 	Style      string   // a whole element

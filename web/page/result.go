@@ -9,6 +9,7 @@ type Result struct {
 	Setpoints []Figure
 	Copy      string // the setpoints as text
 	Table     []Lamps
+	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
 	Findings  []Finding
 	Count     string

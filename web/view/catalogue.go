@@ -9,7 +9,8 @@ import (
 // catalogue is what the station would say, fault by fault.
 func (w writer) catalogue() []page.FaultRow {
 	var out []page.FaultRow
-	for _, f := range w.r.Faults {
+	for _, raw := range w.r.Faults {
+		f := words.AsJudged(raw)
 		row := page.FaultRow{
 			Name:      words.Fault(f).Word,
 			Means:     words.Fault(f).Meaning,

@@ -166,7 +166,7 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 func (w writer) judged() []page.Figure {
 	var out []page.Figure
 	for _, f := range w.r.Faults {
-		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, w.r, f)})
+		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, w.r, words.AsJudged(f))})
 	}
 	return out
 }

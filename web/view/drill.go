@@ -90,7 +90,7 @@ var kindNames = map[drill.Kind]string{
 
 // Home is the page on which a learner begins.
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, When: words.WhenRead, FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	out := page.DrillHome{DrillHead: h, When: words.WhenReadIn(v.R), PairsHead: words.PairsHead(v.R), FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}

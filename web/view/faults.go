@@ -69,8 +69,10 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 func (w writer) cards(strips []string) []page.FaultCard {
 	var out []page.FaultCard
 	for i, row := range w.catalogue() {
-		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, w.r.Faults[i])}
-		if i < len(strips) {
+		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, words.AsJudged(w.r.Faults[i]))}
+		if words.RefusedFirst(w.r.Faults[i]) {
+			card.NoPush = words.NoPush
+		} else if i < len(strips) {
 			card.Strip = strips[i]
 		}
 		out = append(out, card)
@@ -103,6 +105,15 @@ func (w writer) key() string {
 	return s + "."
 }
 
+// looseSample is the sample that the probe must refuse.
+func (w writer) looseSample() page.Sample {
+	out := page.Sample{Name: "Loose", Height: words.LooseSampleFit(w.r), Must: "Refuse it at the first look: arrival off, no press.", Probability: none}
+	if w.r.Probe.CaughtBelow != nil {
+		out.Probability = words.TargetShare(w.r.Samples.Probability)
+	}
+	return out
+}
+
 // sampleTable says which limit samples to make and what each must do.
 func (w writer) sampleTable() page.SampleTable {
 	q := w.p.Requirement
@@ -124,6 +135,10 @@ func (w writer) sampleTable() page.SampleTable {
 			row.Must = "Accept it: both signals on."
 		}
 		out.Rows = append(out.Rows, row)
+	}
+	if words.TwoLooks(w.r) {
+		out.Rows = append(out.Rows, w.looseSample())
+		out.Notes = append(out.Notes, words.LooseSampleNotes(w.r)...)
 	}
 	return out
 }

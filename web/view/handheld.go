@@ -99,7 +99,7 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 	if h.Shout == "" && v.Letter != "" && v.Newest != "" && v.Newest != v.Letter {
 		h.Shout = strings.ToUpper(words.SupersededBy(v.Newest, "")) + ": do not judge parts by this page"
 	}
-	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenRead, Brief: v.D.BriefNotices()}
+	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenReadIn(v.R), PairsHead: words.PairsHead(v.R), Second: words.SecondOnly(v.R), Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible
 	taken := v.D.TakeAlong()

@@ -13,7 +13,7 @@ import (
 // Lamps is the page that tells what two lamps mean; typed is what stands in its
 // form, by name.
 func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage {
-	out := page.LampsPage{DrillHead: h, When: words.WhenRead, Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
+	out := page.LampsPage{DrillHead: h, When: words.WhenReadIn(v.R), Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
 	when := words.One
 	for _, s := range words.Situations {
 		if string(s) == typed("when") {
@@ -23,6 +23,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	for _, s := range words.Situations {
 		out.Situations = append(out.Situations, page.Pick{Value: string(s), Text: s.Title(), Chosen: s == when})
 	}
+	first := v.looks(&out, typed("look"))
 	if out.Arrival == "" && out.Zone == "" {
 		return out
 	}
@@ -40,6 +41,13 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		}
 	}
 	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
+	if a, ok := drill.AtFirstLook(v.P, v.R, on, when); ok && first {
+		out.ReadingFault = ""
+		out.Advice = &page.LampsAdvice{
+			Lamps: "First look, in the probe: " + on.String(), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
+		}
+		return out
+	}
 	a, err := drill.AtStation(v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)
 	if err != nil {
 		return out
@@ -61,4 +69,28 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		out.Advice.Fate = list[0]
 	}
 	return out
+}
+
+// looks lets it be said at which look the lamps were seen, where a plan has two; it tells
+// whether the first one is chosen.
+func (v Drill) looks(out *page.LampsPage, typed string) bool {
+	if !words.TwoLooks(v.R) {
+		return false
+	}
+	first := typed == firstLook
+	out.Looks = []page.Pick{{Value: secondLook, Text: "Second look: at the end of the push", Chosen: !first}, {Value: firstLook, Text: "First look: in the probe, before the push", Chosen: first}}
+	return first
+}
+
+// How an address names the two looks.
+const firstLook, secondLook = "first", "second"
+
+// NotInMotion says what of a plan's cycle the station in motion leaves out, and of a row
+// of the catalogue that the push shown does not take place; row -1 is a part by its height.
+func NotInMotion(r *press.Result, row int) string {
+	s := words.StepsNotDrawn(r)
+	if row >= 0 && words.RefusedFirst(r.Faults[row]) {
+		s += " What is shown would come without the probe: " + words.NoPush
+	}
+	return s
 }

@@ -85,7 +85,7 @@ func TestNoPageClaimsMoreThanTheProbeDoes(t *testing.T) {
 	require.Less(t, *r.Probe.RefusedAtZero, p.Faults.SampleProbability)
 	text := strings.Join(saidOf(p, r), "\n")
 	assert.NotContains(t, text, "µm of effective interference")
-	for _, want := range []string{"but at no interference as surely as", "Not always: the station reports", "Without any grip it is refused with a probability of " + Share(*r.Probe.RefusedAtZero)} {
+	for _, want := range []string{"but at no interference as surely as", "Some loose fits: the probe refuses none of them as surely as", "Not always: the station reports", "Without any grip it is refused with a probability of " + Share(*r.Probe.RefusedAtZero)} {
 		assert.Contains(t, text, want)
 	}
 	assert.Contains(t, CardUnseen(p, r), "a loose fit")

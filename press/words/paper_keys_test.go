@@ -2,7 +2,9 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -25,6 +27,19 @@ var phrases = []string{
 	"Approach speed | {shown.approach_speed|trim3} mm/s", "Slow speed | {shown.slow_speed|trim3} mm/s", "Retract speed | {shown.retract_speed|trim3} mm/s",
 	"Acceleration | {shown.accel|trim3} mm/s²", "Deceleration | {shown.decel|trim3} mm/s²", "Confirm time | {cycle.confirm|trim3} s", "Hold time | {cycle.hold|trim3} s",
 	"Watch time, at least | {cycle.watch_time|after} s",
+
+	// Two looks.
+	"Probe setting | {probe.setting|trim2} %", "Probe end | {probe.end|set} mm", "Probe confirm time | {shown.probe_confirm|trim3} s", "Probe watch time, at least | {probe.watch_time|after} s",
+	"probe setting {probe.setting|trim2} %, probe end {probe.end|pos} mm, approach end {travel.approach_end|pos} mm", "probe setting {probe.setting|trim2} %, probe end {probe.end|pos} mm,",
+	"First look, in the probe: at arrival plus {shown.probe_confirm|s} s or after its watch time (wait at least {probe.watch_time|after} s from home)",
+	"none; the ram ends at {probe.end|pos} mm", "The probe, at setting {probe.setting|trim2} % to {probe.end|pos} mm: a loose fit is refused by the probe {samples.probability|share} of the time below {probe.caught_below.effective|down1} µm",
+	"A weak fit with more than {probe.caught_below.effective|down1} µm of effective interference may go on; below that the probe refuses it {samples.probability|share} of the time, and one with just that much holds {probe.caught_below.holding|0} N",
+	"effective interference under {probe.caught_below.effective|down1} µm, or 0", "Without any grip it is refused with a probability of {probe.refused_at_zero|share}", "One with just {probe.caught_below.effective|down1} µm of effective interference, at most",
+	"{probe.setting|trim2} %; end {probe.end|pos} mm; confirm {shown.probe_confirm|s} s", "The load cell at the probe setting {probe.setting|trim2} %, three times. | at rest {probe.low|0} N to {probe.high|0} N, typically {probe.typical|0} N",
+	"at rest in the probe at {probe.stall_loosest|up} mm or before", "typically at {probe.stall_nominal|pos} mm in the probe", "watch at least {probe.watch_time|after} s in the probe, {cycle.watch_time|after} s",
+	"The full setting again at the plan's slow speed of {shown.slow_speed|trim3} mm/s; note the peak as well; then take the load cell out. | at rest {force.low|0} N to {force.high|0} N, typically {force.typical|0} N; peak not over {force.cap|0} N",
+
+	"One sample too tall, probe left out | … | … | {shown.tall_low|up} to {shown.tall_high|down} mm",
 
 	// Limit samples.
 	"Too tall | {samples.long|up3}… mm", "Tallest good | …{samples.tallest_good|down3} mm", "Shortest good | {samples.shortest_good|up3}… mm", "Too short | …{samples.short|down3} mm",
@@ -121,6 +136,9 @@ func keyed(t *testing.T, p *press.Plan, r *press.Result) *presstest.Document {
 			more[name+"_low"], more[name+"_high"] = r.ReadingOf(x.To)-u, r.ReadingOf(x.From)+u
 		}
 	}
+	if TwoLooks(r) {
+		more["probe_confirm"] = p.Probe.ConfirmTime
+	}
 	for _, f := range r.Faults {
 		switch f.Name {
 		case press.RowNestWorn:
@@ -152,6 +170,8 @@ func keyed(t *testing.T, p *press.Plan, r *press.Result) *presstest.Document {
 			return pos.Bare(pos.up(x))
 		case "down":
 			return pos.Bare(pos.down(x))
+		case "down1":
+			return Fixed(math.Floor(x*10)/10, 1)
 		case "up3":
 			return pos.Fine().Bare(pos.Fine().up(x))
 		case "down3":
@@ -177,6 +197,7 @@ func keyed(t *testing.T, p *press.Plan, r *press.Result) *presstest.Document {
 
 var keyedPlans = map[string]changes{
 	"example":            nil,
+	"two looks":          {"probe.use": "true", "probe.confirm_time": "0.08"},
 	"by hand":            {"window.zone_start": "115.1", "window.push_stroke": "7.69", "window.setting": "61"},
 	"stalls":             {"window.setting": "30", "window.zone_start": "110"},
 	"no setting":         {"station.max_force": "900"},
@@ -222,7 +243,7 @@ func TestEveryFigureOfThePagesIsOfItsKey(t *testing.T) {
 				switch paper {
 				case "faults":
 					faultRow(t, d, p, r, name, i, row)
-					row = row[:3]
+					row = slices.Clone(row[:3])
 				case "failures":
 					failureRow(t, d, p, r, row)
 					if row[0] != Fault(press.FaultRow{Name: press.RowNestWorn}).Word {
@@ -252,7 +273,15 @@ func TestEveryFigureOfThePagesIsOfItsKey(t *testing.T) {
 // result.
 func faultRow(t *testing.T, d *presstest.Document, p *press.Plan, r *press.Result, name string, i int, row []string) {
 	t.Helper()
-	for column, text := range map[int]string{4: "{faults[%d].reading|3} mm", 5: "{faults[%d].time|after} s", 6: "{faults[%d].detection|rarely}"} {
+	from, shift := "faults[%d].", 0
+	if TwoLooks(r) {
+		from, shift = "faults[%d].probe.", 1
+	}
+	reading := "faults[%d].reading"
+	if RefusedFirst(r.Faults[i]) {
+		reading = "faults[%d].probe.reading"
+	}
+	for column, text := range map[int]string{4: "{" + reading + "|3} mm", 5: "{" + from + "time|after} s", 6: "{" + from + "detection|rarely}"} {
 		if column == 6 && (r.Faults[i].Name == press.RowNestWorn || NotLookedAt(p, r.Faults[i])) {
 			continue
 		}
@@ -260,7 +289,7 @@ func faultRow(t *testing.T, d *presstest.Document, p *press.Plan, r *press.Resul
 		if !known {
 			want = none
 		}
-		assert.Equal(t, plainly(want), plainly(row[column]), "%s, %s", name, row[0])
+		assert.Equal(t, plainly(want), plainly(row[column+shift]), "%s, %s", name, row[0])
 	}
 	assert.Equal(t, Fault(r.Faults[i]).Word, row[0])
 }
@@ -270,7 +299,11 @@ func failureRow(t *testing.T, d *presstest.Document, p *press.Plan, r *press.Res
 	t.Helper()
 	for i, f := range r.Faults {
 		if Fault(f).Word == row[0] && f.Name != press.RowNestWorn && !NotLookedAt(p, f) {
-			x, _ := d.At(fmt.Sprintf("faults[%d].detection", i))
+			key := "faults[%d].detection"
+			if TwoLooks(r) {
+				key = "faults[%d].probe.detection"
+			}
+			x, _ := d.At(fmt.Sprintf(key, i))
 			assert.Equal(t, Rarely(x), row[7], row[0])
 		}
 	}

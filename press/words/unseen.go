@@ -60,9 +60,10 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 // looseUnseen is what the probe leaves unseen of a fit, and of a part that was pressed
 // before.
 func looseUnseen(p *press.Plan, r *press.Result) []string {
-	loose := "A loose fit is " + looseRefused(p, r)
+	surely := TargetShare(p.Faults.SampleProbability)
+	loose := "Some loose fits: the probe refuses none of them as surely as " + surely
 	if c := r.Probe.CaughtBelow; c != nil {
-		loose += "; one with just that much holds " + Force(c.Holding) + ", and one with more may go on"
+		loose = "A weak fit with more than " + caughtBelow(r) + " of effective interference may go on; below that the probe refuses it " + surely + " of the time, and one with just that much holds " + Force(c.Holding)
 	}
 	out := []string{
 		loose + ".",

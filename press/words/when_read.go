@@ -12,7 +12,7 @@ func WhenReadIn(r *press.Result) string {
 	if !TwoLooks(r) {
 		return WhenRead
 	}
-	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: as listed here. Both off between parts is right."
+	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: only that judges the part. Both off between parts is right."
 }
 
 // CardReads is what stands over the four pairs of the card: with a probe the whole first

@@ -88,6 +88,11 @@ func (w writer) cycle() []page.Figure {
 	if c.MissingWatched != nil {
 		missing.Note = words.MissingCycle(w.r)
 	}
+	if words.TwoLooks(w.r) {
+		first := maybe("Watch time of the probe, at least", w.r.Probe.WatchTime, 2, "s", words.WatchBrief(w.r))
+		first.Value = words.AfterBare(*w.r.Probe.WatchTime)
+		out = append(out, first)
+	}
 	out = append(out, watchTime(w.r), missing, figure("Peak speed", c.PeakSpeed, 0, "mm/s"))
 	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
 }

@@ -36,6 +36,8 @@ var shownRows = []shownRow{
 	{"setpoints", "Push end", "{travel.push_end|set}", "mm", "…", "travel.push_end", "–"},
 	{"setpoints", "Zone start", "{window.zone[0]|set}", "mm", "…", "window.zone[0]", "–"},
 	{"setpoints", "Zone end", "{window.zone[1]|set}", "mm", "…", "window.zone[1]", "–"},
+	{"setpoints", "Probe setting", "{probe.setting|trim2}", "%", "…", "probe.setting", ""},
+	{"setpoints", "Probe end", "{probe.end|set}", "mm", "…", "probe.end", ""},
 	{"setpoints", "Expected reading", "{travel.seat_reading|pos}", "mm", "nominal part, seated", "travel.seat_reading", "–"},
 
 	{"force", "Needed at the seat", "{force.need|0}", "N", "", "force.need", ""},
@@ -62,12 +64,14 @@ var shownRows = []shownRow{
 	// The phases are written so that they add up to the total: at most a hundredth off.
 	{"cycle", "Cycle, nominal part", "{cycle.total|s}", "s", "", "cycle.total", ""},
 	{"cycle", "Approach", "{cycle.approach|phase}", "s", "", "cycle.approach", ""},
+	{"cycle", "Probe", "{cycle.probe|phase}", "s", "", "cycle.probe", ""},
 	{"cycle", "Press", "{cycle.press|phase}", "s", "", "cycle.press", ""},
 	{"cycle", "Settle", "{cycle.settle|phase}", "s", "", "cycle.settle", ""},
 	{"cycle", "Confirm", "{cycle.confirm|phase}", "s", "", "cycle.confirm", ""},
 	{"cycle", "Hold", "{cycle.hold|phase}", "s", "", "cycle.hold", ""},
 	{"cycle", "Retract", "{cycle.retract|phase}", "s", "", "cycle.retract", ""},
 	{"cycle", "Handling", "{cycle.handling|phase}", "s", "", "cycle.handling", ""},
+	{"cycle", "Watch time of the probe, at least", "{probe.watch_time|after}", "s", "…", "probe.watch_time", ""},
 	{"cycle", "Watch time, at least", "{cycle.watch_time|after}", "s", "…", "cycle.watch_time", "–"},
 	{"cycle", "Cycle, part missing", "{shown.missing_watched|s}", "s", "…", "shown.missing_watched", "–"},
 	{"cycle", "Peak speed", "{cycle.peak_speed|0}", "mm/s", "", "cycle.peak_speed", ""},
@@ -193,6 +197,7 @@ func written(pos words.Positions, x float64, how string) string {
 // is blocked in one way or another.
 var shownPlans = map[string][]string{
 	"example":                     {},
+	"two looks":                   {"probe.use", "true", "probe.confirm_time", "0.08"},
 	"by hand":                     {"window.zone_start", "115.1", "window.push_stroke", "7.7001", "window.setting", "61"},
 	"stalls":                      {"window.setting", "30", "window.zone_start", "110"},
 	"no setting":                  {"station.max_force", "900"},
@@ -246,7 +251,7 @@ func TestEveryFigureIsOfItsKey(t *testing.T) {
 				key := row.group + ", " + row.label
 				if there[key] {
 					met[key] = true
-				} else if _, known := d.Fill(row.value); known && groupShown(groups, row.group) && (row.label != "Bore closes by" || p.Joint.Insert.Bore > 0) {
+				} else if _, known := d.Fill(row.value); known && groupShown(groups, row.group) && (row.label != "Probe" || r.Cycle.Probe > 0) && (row.label != "Bore closes by" || p.Joint.Insert.Bore > 0) {
 					assert.Fail(t, "a figure of the result is not shown", key)
 				}
 			}
@@ -324,6 +329,9 @@ func TestEveryFaultRowIsOfItsKey(t *testing.T) {
 		require.Len(t, rows, len(r.Faults), name)
 		for i, row := range rows {
 			key := fmt.Sprintf("faults[%d].", i)
+			if words.RefusedFirst(r.Faults[i]) {
+				key += "probe."
+			}
 			of := func(member, how string) string {
 				if s, known := d.Fill("{" + key + member + "|" + how + "}"); known {
 					return s
@@ -332,6 +340,19 @@ func TestEveryFaultRowIsOfItsKey(t *testing.T) {
 			}
 			assert.Equal(t, words.Fault(r.Faults[i]).Word, row.Name, name)
 			assert.Equal(t, of("reading", "3"), row.Reading, "%s, %s", name, row.Name)
+			if words.TwoLooks(r) && !strings.HasSuffix(key, "probe.") {
+				assert.Equal(t, of("reading", "3"), row.Reading, "%s, %s", name, row.Name)
+				looked := fmt.Sprintf("faults[%d].probe.", i)
+				want, known := d.Fill("{" + looked + "time|after}")
+				if !known {
+					want = none
+				}
+				assert.Equal(t, want, row.Time, "%s, %s", name, row.Name)
+				if x, _ := d.At(looked + "detection"); r.Faults[i].Name != press.RowNestWorn {
+					assert.Equal(t, words.Rarely(x), row.Detection, "%s, %s", name, row.Name)
+				}
+				continue
+			}
 			assert.Equal(t, of("time", "after"), row.Time, "%s, %s", name, row.Name)
 			if x, _ := d.At(key + "detection"); r.Faults[i].Name != press.RowNestWorn {
 				assert.Equal(t, words.Rarely(x), row.Detection, "%s, %s", name, row.Name)

@@ -90,7 +90,7 @@ const firstLook, secondLook = "first", "second"
 func NotInMotion(r *press.Result, row int) string {
 	s := words.StepsNotDrawn(r)
 	if row >= 0 && words.RefusedFirst(r.Faults[row]) {
-		s += " What is shown would come without the probe: " + words.NoPush
+		s += " This push would come only without the probe, which refuses it at the first look."
 	}
 	return s
 }

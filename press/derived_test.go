@@ -45,9 +45,57 @@ func TestDerivedResults(t *testing.T) {
 	}
 }
 
+// The same for plans with a probe, a sequence or both. Both sides integrate in their own
+// way, so the shares agree to 2e-8 and what follows from them to 1e-6.
+func TestDerivedRuns(t *testing.T) {
+	files, err := filepath.Glob("../testdata/plans/derived-run/*.result.json")
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, len(files), 60)
+	for _, file := range files {
+		t.Run(filepath.Base(file), func(t *testing.T) {
+			data, err := os.ReadFile(strings.TrimSuffix(file, ".result.json") + ".json")
+			require.NoError(t, err)
+			p, problems := press.Decode(data)
+			require.Empty(t, problems)
+			text, err := press.Evaluate(p).JSON(false)
+			require.NoError(t, err)
+
+			wanted, err := os.ReadFile(file)
+			require.NoError(t, err)
+			var got, want any
+			require.NoError(t, json.Unmarshal(text, &got))
+			require.NoError(t, json.Unmarshal(wanted, &want))
+			compareTo(t, "", want, got, ofRun)
+		})
+	}
+}
+
+// ofRun is by how much two figures of a run may differ.
+func ofRun(path string, want float64) float64 {
+	switch {
+	case strings.HasSuffix(path, "_ppm"):
+		return 2e-2
+	case strings.HasSuffix(path, "detection"), strings.Contains(path, "refused"):
+		return 2e-8
+	case strings.HasSuffix(path, ".effective"), strings.HasSuffix(path, "passed_above"):
+		return 3e-6
+	}
+	return 1e-6 * math.Max(1, math.Abs(want))
+}
+
 // compare wants the same keys, words and nulls, probabilities to 0.001 ppm, and
 // every other figure to 1e-9.
 func compare(t *testing.T, path string, want, got any) {
+	t.Helper()
+	compareTo(t, path, want, got, func(path string, want float64) float64 {
+		if strings.HasSuffix(path, "_ppm") {
+			return 1e-3
+		}
+		return 1e-9 * math.Max(1, math.Abs(want))
+	})
+}
+
+func compareTo(t *testing.T, path string, want, got any, tolerance func(path string, want float64) float64) {
 	t.Helper()
 	switch w := want.(type) {
 	case map[string]any:
@@ -58,7 +106,7 @@ func compare(t *testing.T, path string, want, got any) {
 		for key, v := range w {
 			member, ok := g[key]
 			if assert.True(t, ok, "%s.%s is not there", path, key) {
-				compare(t, path+"."+key, v, member)
+				compareTo(t, path+"."+key, v, member, tolerance)
 			}
 		}
 	case []any:
@@ -67,15 +115,11 @@ func compare(t *testing.T, path string, want, got any) {
 			return
 		}
 		for i, v := range w {
-			compare(t, fmt.Sprintf("%s[%d]", path, i), v, g[i])
+			compareTo(t, fmt.Sprintf("%s[%d]", path, i), v, g[i], tolerance)
 		}
 	case float64:
 		g, ok := got.(float64)
-		tolerance := 1e-9 * math.Max(1, math.Abs(w))
-		if strings.HasSuffix(path, "_ppm") {
-			tolerance = 1e-3
-		}
-		assert.True(t, ok && math.Abs(g-w) <= tolerance, "%s: want %v, got %v", path, w, got)
+		assert.True(t, ok && math.Abs(g-w) <= tolerance(path, w), "%s: want %v, got %v", path, w, got)
 	default:
 		assert.Equal(t, want, got, path)
 	}

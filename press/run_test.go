@@ -416,3 +416,55 @@ func BenchmarkHundredSteps(b *testing.B) {
 		})
 	}
 }
+
+// The push is the press: a station zone that is on in the probe alone has no second
+// meaning there; and what needs no run is said without one, where the probe serves at no
+// setting.
+func TestLampsOfTheRun(t *testing.T) {
+	says := func(r *Result, code string) (paths []string) {
+		for _, f := range r.Findings {
+			if f.Code == code {
+				paths = append(paths, f.Path)
+			}
+		}
+		return paths
+	}
+	base := exampleRun(t)
+	zone := func(from, to string) *Result {
+		return Evaluate(with(t, base, "sequence.station_zone[0]", from, "sequence.station_zone[1]", to))
+	}
+	assert.NotContains(t, says(zone("140", "148"), LampSecondMeaning), "sequence.station_zone", "off before the press begins, at 150.3 mm")
+	assert.Contains(t, says(zone("140", "152"), LampSecondMeaning), "sequence.station_zone")
+	assert.Empty(t, says(zone("140", "148"), ZonesAlike))
+
+	r := Evaluate(with(t, base, "sequence.station_zone[0]", "154.02", "sequence.station_zone[1]", "154.33", "joint.fit", "H7/h6", "sequence.hold.step", "4"))
+	require.Contains(t, says(r, ProbeNotPossible), "probe.setting")
+	require.Nil(t, r.Sequence)
+	if z := r.Window.Zone; assert.NotNil(t, z) && assert.NotNil(t, z[0]) {
+		r = Evaluate(with(t, base, "sequence.station_zone[0]", plainNumber(*z[0]), "sequence.station_zone[1]", plainNumber(*z[1]), "joint.fit", "H7/h6", "sequence.hold.step", "4"))
+	}
+	assert.NotEmpty(t, says(r, ZonesAlike))
+	assert.NotEmpty(t, says(r, HoldInPress))
+}
+
+// A fault inside one step hides none of another.
+func TestFaultsOfSeveralSteps(t *testing.T) {
+	d := exampleRun(t).Draft()
+	d.Set("sequence.steps[0].speed", "-1")
+	d.Set("sequence.steps[7].by", "0")
+	_, ps := d.Check()
+	assert.NotEmpty(t, ps.At("sequence.steps[0].speed"))
+	assert.NotEmpty(t, ps.At("sequence.steps[7].by"))
+}
+
+// What comes to the probe end without arrival is looked at after the probe's watch time;
+// a signal that is stuck off is timed as if it had come, by the description of the run.
+func TestProbeRowsTime(t *testing.T) {
+	r := Evaluate(exampleRun(t))
+	for _, f := range r.Faults {
+		if q := f.Probe; q.Passed != nil && !*q.Passed && q.Reading == nil {
+			assert.InDelta(t, *r.Probe.WatchTime, *q.Time, 1e-9, f.Name)
+		}
+	}
+	assert.InDelta(t, 2.168518, *rowOfName(t, r, RowArrivalStuckOff).Probe.Time, 5e-7) // from a second implementation
+}

@@ -21,22 +21,32 @@ func (q probing) sound() bool {
 
 // missingRefused tells whether a probe that works refuses a missing insert.
 func (w *work) missingRefused() bool {
-	if !w.probeWorks() {
-		return false
-	}
+	row := w.missingRow()
+	return w.probeWorks() && row != nil && row.Passed != nil && !*row.Passed
+}
+
+// missingRow is what the probe does with a missing insert; nil where the catalogue has no
+// such row.
+func (w *work) missingRow() *ProbeRow {
 	i := slices.IndexFunc(w.r.Faults, func(f FaultRow) bool { return f.Name == RowMissing && !f.Own })
-	return i >= 0 && w.r.Faults[i].Probe.Passed != nil && !*w.r.Faults[i].Probe.Passed
+	if i < 0 {
+		return nil
+	}
+	return w.r.Faults[i].Probe
 }
 
 // probeNotes tell what a probe that works catches.
 func (w *work) probeNotes() {
-	f := figures{}
+	f := figures{"chance": w.p.Faults.SampleProbability}
+	if p := w.r.Probe.RefusedAtZero; p != nil {
+		f["refused"] = *p
+	}
 	if c := w.r.Probe.CaughtBelow; c != nil {
-		f["caught"], f["holding"], f["chance"] = c.Effective, c.Holding, w.p.Faults.SampleProbability
+		f["caught"], f["holding"] = c.Effective, c.Holding
 	}
 	w.say(LooseFitProbed, "probe.setting", f)
 	if w.r.MissingPasses() && w.missingRefused() && w.p.Station.PresenceCheck == "" {
-		w.say(PresenceByProbe, "probe.use", figures{"reading": w.withoutInsert().Reading})
+		w.say(PresenceByProbe, "probe.use", figures{"reading": w.withoutInsert().Reading, "refused": w.missingRow().Detection})
 	}
 }
 
@@ -101,7 +111,7 @@ func (w *work) cautionProbe() {
 	room := q.end - q.stall
 	over := probe.Overrun(w.p.Motion.SlowSpeed, w.p.Ram.InertiaMass, q.slope)
 	if over > room/10 {
-		w.say(ProbeOverrun, "motion.slow_speed", figures{"over": over, "room": math.Max(0, room), "speed": w.p.Motion.SlowSpeed})
+		w.say(ProbeOverrun, "motion.slow_speed", figures{"over": over, "room": math.Max(0, room), "clear": math.Max(0, q.room()), "speed": w.p.Motion.SlowSpeed})
 	}
 }
 
@@ -250,6 +260,7 @@ func (w *work) cautionSteps() {
 		w.cautionRun()
 		w.cautionLamps()
 	}
+	w.zonesAlike()
 	if h := s.Hold; h != nil {
 		switch step := s.Steps[int(h.Step)]; {
 		case !step.goes():
@@ -299,7 +310,8 @@ func (w *work) cautionRun() {
 // cautionLamps speaks of signals that come on where nobody means them.
 func (w *work) cautionLamps() {
 	n := w.ran.Nominal
-	from, to := n.Times.Before, n.Times.Before+n.Times.ProbePush+n.Times.ProbeStay+n.Times.Push+n.Times.Stay
+	from := n.Times.Before + n.Times.ProbePush + n.Times.ProbeStay // of the push, which the probe comes before
+	to := from + n.Times.Push + n.Times.Stay
 	for _, signal := range []sequence.Signal{sequence.StepZone, sequence.StationZone} {
 		lit := w.lit(signal)
 		inPush := signal == sequence.StepZone || slices.ContainsFunc(lit, func(l Lit) bool { return l.From < to && l.To > from })
@@ -328,10 +340,16 @@ func (w *work) cautionLamps() {
 			}
 		}
 	}
-	if s, z := w.p.Sequence.StationZone, &w.zone; s != nil && z.z1 != nil && z.z2 != nil {
-		if apart, u := math.Max(math.Abs(s[0]-*z.z1), math.Abs(s[1]-*z.z2)), 2*w.seated.u; apart < u {
-			w.say(ZonesAlike, "sequence.station_zone", figures{"apart": apart, "uncertainty": u})
-		}
+}
+
+// zonesAlike speaks of two zones that no reading tells apart.
+func (w *work) zonesAlike() {
+	s, z := w.p.Sequence.StationZone, &w.zone
+	if s == nil || z.z1 == nil || z.z2 == nil {
+		return
+	}
+	if apart, u := math.Max(math.Abs(s[0]-*z.z1), math.Abs(s[1]-*z.z2)), 2*w.seated.u; apart < u {
+		w.say(ZonesAlike, "sequence.station_zone", figures{"apart": apart, "uncertainty": u})
 	}
 }
 

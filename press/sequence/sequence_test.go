@@ -301,3 +301,35 @@ func TestTimeline(t *testing.T) {
 	}
 	assert.Equal(t, 2, waits, "a row each where the step changes")
 }
+
+// TestNoWayBack holds by hand that a push which begins past its end, or past where its part
+// would stop it, leaves the ram where it stands, with the part and without, and that a push
+// without a way to it is slow from its first moment.
+func TestNoWayBack(t *testing.T) {
+	c := sequence.Study(input(move(120), press, move(0)))
+	for _, legs := range c.Places {
+		assert.Equal(t, 120.0, legs[1].End)
+		assert.Equal(t, 110.0, legs[1].Target, "E")
+	}
+	for _, r := range []*sequence.Run{c.Nominal, c.Missing} {
+		assert.Equal(t, 120.0, r.Passes[1].End)
+		assert.Zero(t, r.Times.Push)
+		assert.Zero(t, r.Passes[1].StartSpeed, "it does not move")
+	}
+	c = sequence.Study(input(move(108.5), press, move(0)))
+	assert.Equal(t, 108.5, c.Nominal.Passes[1].End, "the part would stop it at 108")
+	assert.Equal(t, 109.0, c.Places[sequence.High][1].End)
+	assert.Equal(t, station.SlowSpeed, c.Missing.Passes[1].StartSpeed)
+	c = sequence.Study(input(move(60), probe, press, move(0)))
+	assert.Equal(t, station.SlowSpeed, c.Nominal.Passes[2].StartSpeed, "from where the probe stands")
+}
+
+// TestDriftPastTheEnd holds by hand that a cycle drifts on where its push begins past its
+// end each time: at 115, 116, 117 mm, and in the fourth cycle at 118 mm, past the stroke.
+func TestDriftPastTheEnd(t *testing.T) {
+	in := input(shift(115, 1, 0), press, shift(-114, 1, 0))
+	in.Stroke[1] = 117.5
+	c := sequence.Study(in)
+	require.NotNil(t, c.Cycles)
+	assert.Equal(t, 3, *c.Cycles)
+}

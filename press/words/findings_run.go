@@ -77,11 +77,16 @@ func probeRefusesSound(t *told) string {
 }
 
 func probeOverrun(t *told) string {
+	const refused = ", so the probe may then refuse it"
 	if math.IsInf(t.f("over"), 1) {
-		return "Nothing bounds how far the moving mass carries the loosest sound part past its stall in the probe, because its demand rises no more there: set the probe lower, and push slower."
+		return "Nothing bounds how far the moving mass carries the loosest sound part past its stall in the probe, because its demand rises no more there" + refused + ": set the probe lower, and push slower."
 	}
-	over, room := t.pos.Fine().Above(t.f("over")), t.pos.Fine().Length(t.f("room"))
-	return "At " + Speed(t.f("speed")) + " the moving mass may carry the loosest sound part up to " + over + " past its stall in the probe, and it has " + room + " to the probe end: push slower."
+	fine := t.pos.Fine()
+	s := "At " + Speed(t.f("speed")) + " the moving mass may carry the loosest sound part up to " + fine.Above(t.f("over")) + " past its stall in the probe, and it has " + fine.Length(t.f("room")) + " to the probe end"
+	if clear := t.f("clear"); t.f("over") > clear {
+		s += ", " + fine.Length(clear) + " of it beyond the uncertainty" + refused
+	}
+	return s + ": push slower."
 }
 
 func handOverSlowed(t *told) string {
@@ -143,14 +148,18 @@ func holdNotMet(t *told) string {
 
 func looseFitProbed(t *told) string {
 	const rest = "; grip from dirt, shaving or a tilted start looks like a good fit, and grip lost later is not seen."
-	if _, known := t.Figures["caught"]; !known {
-		return "The probe refuses loose parts, but none of them surely enough for the limit samples" + rest
+	if !catchesFit(t.r) {
+		return upperFirst(refusedAtZero(t.r.Plan, t.r)) + ", and fewer of those with a little" + rest
 	}
 	return "The probe refuses a fit with less than " + caughtBelow(t.r) + " of effective interference " + TargetShare(t.f("chance")) + " of the time; one with just that much holds " + Force(t.f("holding")) + rest
 }
 
 func presenceByProbe(t *told) string {
-	return "A missing insert would stop the ram at " + t.at("reading") + " and give both signals: only the probe refuses it, so prove it with an empty nest before every shift."
+	s := "A missing insert would stop the ram at " + t.at("reading") + " and give both signals: only the probe refuses it"
+	if p := t.f("refused"); p < 1-1e-6 {
+		s += ", and only " + Share(p) + " of the time"
+	}
+	return s + ", so prove it with an empty nest before every shift."
 }
 
 func secondStart(*told) string {

@@ -148,8 +148,8 @@ func misses(p *press.Plan, r *press.Result) []string {
 	case p.Joint.Kind == press.Touch:
 	case !Probed(r):
 		out = append(out, "a loose fit is never seen")
-	case r.Probe.CaughtBelow == nil:
-		out = append(out, "a loose fit is refused by the probe, but not surely")
+	case !catchesFit(r):
+		out = append(out, refusedAtZero(p, r))
 	default:
 		out = append(out, "a fit looser than "+caughtBelow(r)+" is refused by the probe "+TargetShare(p.Faults.SampleProbability)+" of the time")
 	}
@@ -159,6 +159,26 @@ func misses(p *press.Plan, r *press.Result) []string {
 // Probed tells whether a probe looks at the fit that no blocker speaks against.
 func Probed(r *press.Result) bool {
 	return slices.ContainsFunc(r.Findings, func(f press.Finding) bool { return f.Code == press.LooseFitProbed })
+}
+
+// catchesFit tells whether the probe refuses a fit, one with some grip, as surely as the
+// limit samples ask.
+func catchesFit(r *press.Result) bool {
+	return r.Probe.CaughtBelow != nil && r.Probe.CaughtBelow.Effective >= 0.1
+}
+
+// refusedAtZero says what a probe does with parts without grip when that is all that can
+// be said.
+func refusedAtZero(p *press.Plan, r *press.Result) string {
+	share := r.Probe.RefusedAtZero
+	if share == nil {
+		return "a loose fit is refused by the probe, but not surely"
+	}
+	only := ""
+	if *share < p.Faults.SampleProbability {
+		only = "only "
+	}
+	return "the probe refuses " + only + Share(*share) + " of the parts without grip"
 }
 
 // caughtBelow is the interference under which the probe refuses surely, rounded down.

@@ -69,6 +69,18 @@ func drillFoot(p *press.Plan, r *press.Result, letter string, issued []issue.Rev
 	return id.Foot(false)
 }
 
+// standingDigest names the plan that a draft makes, where it makes one.
+func standingDigest(d *press.Draft) string {
+	if d == nil {
+		return ""
+	}
+	plan, faults := d.Check()
+	if plan == nil || len(faults) > 0 {
+		return " · the draft has faults"
+	}
+	return " · the draft is plan " + words.ShortDigest(plan.Digest())
+}
+
 // plainFoot stands at the foot of a printed page that is about several states of a plan.
 func plainFoot(d *press.Draft, what string) string {
 	called := ""

@@ -9,6 +9,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -53,7 +54,15 @@ func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 	}
 	v.From, v.To = was.Side, is.Side
 	v.Changes = changes(was.draft, is.draft)
-	return show(w, r, http.StatusOK, page.ComparedOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "two states of the plan")))))
+	return show(w, r, http.StatusOK, page.ComparedOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, was.footed()+" against "+is.footed())))))
+}
+
+// footed names a side where it is printed: its letter or state, and its digest.
+func (s side) footed() string {
+	if s.Result == nil {
+		return s.Called() + ", with faults"
+	}
+	return s.Called() + ", plan " + words.ShortDigest(s.Result.PlanDigest())
 }
 
 // A side is one of two that are compared.

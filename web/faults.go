@@ -34,7 +34,11 @@ func (s *site) showFaults(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	return show(w, r, status, page.FaultsOf(v.Page(assets.plainPage().With(draftFoot(head.Draft, plan, v.Result, len(faults) > 0)))))
+	foot, err := s.standingFoot(r.Context(), head, plan, v.Result, len(faults) > 0)
+	if err != nil {
+		return err
+	}
+	return show(w, r, status, page.FaultsOf(v.Page(assets.plainPage().With(foot))))
 }
 
 // minis draws the small strip of every row of the catalogue.

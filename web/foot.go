@@ -29,11 +29,20 @@ func (s *site) benchFoot(ctx context.Context, b *bench, l *leads, asIssued bool)
 	if !asIssued {
 		return draftFoot(&b.typed.Draft, l.plan, l.result, len(l.faults) > 0), nil
 	}
-	last, err := s.store.LastIssued(ctx, b.head.ID)
+	return s.standingFoot(ctx, b.head, l.plan, l.result, false)
+}
+
+// standingFoot stands at the foot of a page of a plan that is kept: where nothing was changed
+// since, it is what was issued last, on every page alike.
+func (s *site) standingFoot(ctx context.Context, head archive.Head, p *press.Plan, r *press.Result, unsound bool) (string, error) {
+	if unsound || p == nil || r.PlanDigest() != head.Issued {
+		return draftFoot(head.Draft, p, r, unsound), nil
+	}
+	last, err := s.store.LastIssued(ctx, head.ID)
 	if err != nil {
 		return "", err
 	}
-	return words.IdentityOf(l.plan, l.result, last.Letter, words.Day(last.At)).Foot(false), nil
+	return words.IdentityOf(p, r, last.Letter, words.Day(last.At)).Foot(false), nil
 }
 
 // issuedFoot stands at the foot of what a browser prints of an issued revision.
@@ -58,6 +67,18 @@ func drillFoot(p *press.Plan, r *press.Result, letter string, issued []issue.Rev
 		}
 	}
 	return id.Foot(false)
+}
+
+// standingDigest names the plan that a draft makes, where it makes one.
+func standingDigest(d *press.Draft) string {
+	if d == nil {
+		return ""
+	}
+	plan, faults := d.Check()
+	if plan == nil || len(faults) > 0 {
+		return " · the draft has faults"
+	}
+	return " · the draft is plan " + words.ShortDigest(plan.Digest())
 }
 
 // plainFoot stands at the foot of a printed page that is about several states of a plan.

@@ -68,7 +68,7 @@ func (s *site) showHistory(w http.ResponseWriter, r *http.Request) error {
 		}
 		v.States = append(v.States, one)
 	}
-	return show(w, r, http.StatusOK, page.HistoryOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "history")))))
+	return show(w, r, http.StatusOK, page.HistoryOf(v.Page(assets.shelfPage().With(plainFoot(head.Draft, "history"+standingDigest(head.Draft))))))
 }
 
 // changes are the entries that differ, as the view takes them.

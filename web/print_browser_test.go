@@ -94,7 +94,7 @@ var printings = []printing{
 	{"/plans/{id}/result", "", ""}, // for other programs
 	{"/plans/{id}/faults", "/plans/1/faults", "Chip under the part"},
 	{"/plans/{id}/sheet", "/plans/1/sheet?behind=control&behind=shift", "Control-plan rows"},
-	{"/plans/{id}/history", "/plans/1/history", "History"},
+	{"/plans/{id}/history", "/plans/1/history", "the draft is plan"},
 	{"/plans/{id}/revisions", "/plans/1/revisions", "First issue"},
 	{"/plans/{id}/revisions/{letter}", "/plans/1/revisions/A", "First issue"},
 	{"/plans/{id}/compared", "/plans/1/compared?from=A&to=draft", "Figures"},
@@ -159,6 +159,13 @@ func TestPrintedPages(t *testing.T) {
 		}
 		all = strings.ReplaceAll(all, "\u202f", " ")
 		assert.Contains(t, all, p.says, path)
+		if p.route == "/plans/{id}/revisions/{letter}" || p.route == "/plans/{id}/compared" {
+			first := ""
+			for _, w := range pages[0].Words {
+				first += w.Text + " "
+			}
+			assert.Contains(t, first, "requirement", "%s: the first page has what is said and its drawing", path)
+		}
 		if p.route == "/plans/{id}/sheet" {
 			assert.Greater(t, len(pages), 2)
 			assert.InDelta(t, 297*72/25.4, pages[0].Width, 1, "A4 across")

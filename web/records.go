@@ -70,7 +70,7 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 			v.Due = append(v.Due, view.Due{Exam: string(role), All: list})
 		}
 	}
-	p := v.Page(assets.drillPage())
+	p := v.Page(assets.drillPage().With(plainFoot(head.Draft, "training records"+standingDigest(head.Draft))))
 	p.Code = typed
 	if p.UnderWay, err = s.underWay(r.Context(), id); err != nil {
 		return err

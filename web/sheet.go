@@ -56,7 +56,14 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 			return out, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it cannot go on paper.", lines(faults)}, faults}
 		}
 		out.plan = plan
-		return out, nil
+		if letter == draftSide || plan.Digest() != out.head.Issued {
+			return out, nil
+		}
+		last, err := s.store.LastIssued(r.Context(), id) // nothing was changed since: it is what was issued
+		if err != nil {
+			return out, err
+		}
+		letter = last.Letter
 	}
 	rev, err := s.revision(r.Context(), id, letter)
 	if err != nil {

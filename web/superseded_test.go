@@ -24,8 +24,22 @@ func TestSupersededIsSaid(t *testing.T) {
 	assert.NotContains(t, text(s.get("/plans/1/sheet?revision=A").byID("main")), "uperseded")
 	digest := regexp.MustCompile(`class="digest">([0-9a-f]{12})<`).FindStringSubmatch(s.get("/plans/1/revisions/A").body)[1]
 
+	// Nothing was changed since: every page says so, and none of them draft.
+	for _, path := range []string{"/plans/1", "/plans/1/faults"} {
+		foot := regexp.MustCompile(`data-foot="([^"]*)"`).FindStringSubmatch(s.get(path).body)
+		require.NotNil(t, foot, path)
+		assert.Contains(t, foot[1], "revision A · issued", path)
+		assert.NotContains(t, foot[1], words.DraftMark, path)
+	}
+	assert.NotContains(t, s.get("/plans/1/sheet.svg").body, words.DraftMark)
+	assert.Contains(t, s.get("/plans/1/sheet.svg?revision=draft").body, words.DraftMark, "where it is asked for")
+	s = s.get("/plans/1")
 	s.typeIn("station.nest", "141")
 	s = s.press("recompute")
+	assert.Contains(t, s.get("/plans/1/faults").body, words.DraftMark)
+	compared := regexp.MustCompile(`data-foot="([^"]*)"`).FindStringSubmatch(s.get("/plans/1/compared").body)
+	require.NotNil(t, compared)
+	assert.Regexp(t, `revision A, plan [0-9a-f]{12} against the draft, plan [0-9a-f]{12}`, compared[1])
 	names["reason"], names["drill"] = "Nest set anew", "again"
 	page := issued(s.get("/plans/1/revisions"), version(s), names)
 	require.NotNil(t, page.byID("revision-B"))

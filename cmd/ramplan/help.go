@@ -20,7 +20,7 @@ func help(ctx context.Context, c console, args []string) int {
 	fmt.Fprintln(c.out, "eval ends with 0 when no plan has a blocker, 1 when one has, 2 when a file could not be read.")
 	fmt.Fprintln(c.out, "check and backup end with 0 when nothing is damaged, 1 when something is, 2 when they could not do it.")
 	fmt.Fprintln(c.out, "extract ends with 1 when the file is cut off and the plan inside is whole, 2 when no plan comes out.")
-	fmt.Fprintln(c.out, "verify ends with 0 for what was issued last, 1 for what was not issued so, 2 when it cannot tell, 3 for what a newer revision has superseded.")
+	fmt.Fprintln(c.out, "verify ends with 0 for what was issued last, 1 for what was not issued so or is cut off, 2 when it cannot tell, 3 for what a newer revision has superseded.")
 	fmt.Fprintln(c.out, "out and in end with 2 when something could not be moved as it is; standard error names it.")
 	fmt.Fprintln(c.out, "DIR is the archive's folder; without -data it is ramplan in the user's data folder.")
 	fmt.Fprintln(c.out, "draw writes to standard output with -o -, each plan into a file of its own with -o FOLDER/, all into one with -o FILE.pdf.")

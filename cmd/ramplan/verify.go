@@ -34,6 +34,9 @@ func verify(ctx context.Context, c console, args []string) int {
 	case len(files) > 1:
 		c.complain("verify needs the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest; try: ramplan help")
 		return statusRefused
+	case errors.Is(err, fs.ErrNotExist) && drafts.TooFewDigits(name):
+		c.complain("%s: these are too few digits of a digest; give the first 12, as paper has them", name)
+		return statusRefused
 	case err != nil:
 		c.complain("%s: %s", name, fileFault(err))
 		return statusRefused
@@ -60,7 +63,13 @@ func verify(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", name, v.said)
+	cut := !typed && carry.Cut(data)
+	if cut {
+		c.complain("%s: the end of the file is missing; the plan inside is whole, the pages are not: draw it again", name)
+	}
 	switch {
+	case cut:
+		return statusDiffers
 	case !v.same:
 		return statusDiffers
 	case v.old:

@@ -49,6 +49,13 @@ func TestVerify(t *testing.T) {
 		assert.Equal(t, 0, status, out)
 		assert.Contains(t, out, "the plan inside is revision A of WS-210")
 		assert.Contains(t, out, "what is printed was not compared")
+		whole, err := os.ReadFile(issued)
+		require.NoError(t, err)
+		cut := filepath.Join(folder, "cut"+ending)
+		require.NoError(t, os.WriteFile(cut, whole[:len(whole)-len(whole)/50], 0o600))
+		status, _, errs = command(t, "", "verify", "-data", dir, cut)
+		assert.Equal(t, statusDiffers, status, "%s: its end is missing", ending)
+		assert.Contains(t, errs, "the end of the file is missing")
 		status, out, _ = command(t, "", "verify", "-data", other, issued)
 		assert.Equal(t, 1, status, out)
 		assert.Contains(t, out, "date, names or reason on the sheet are others")
@@ -71,6 +78,7 @@ func TestVerify(t *testing.T) {
 		want string
 	}{
 		{[]string{"verify", "-data", dir}, "the name of one sheet"},
+		{[]string{"verify", "-data", dir, "0123abcd"}, "give the first 12"},
 		{[]string{"verify", "-data", dir, "verify_test.go"}, "neither an SVG, a PNG nor a PDF"},
 		{[]string{"verify", "-data", t.TempDir(), filepath.Join(folder, "issued.pdf")}, "There is no archive"},
 		{[]string{"draw", "-data", dir, "-plan", "WS-211", "-o", "x.pdf"}, `has the number "WS-211"`},

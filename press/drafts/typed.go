@@ -9,6 +9,18 @@ const fewestDigits = 12
 // in capitals, in groups, with an O for a zero or an l for a one. It tells whether
 // the text is that, as twelve digits or more are needed.
 func TypedDigest(text string) (digits string, ok bool) {
+	digits, ok = hexDigits(text)
+	return digits, ok && len(digits) >= fewestDigits && len(digits) <= 64
+}
+
+// TooFewDigits tells whether a text is the beginning of a digest, and too short to be
+// looked for: six digits at least, so that a word such as decade is none.
+func TooFewDigits(text string) bool {
+	digits, ok := hexDigits(text)
+	return ok && len(digits) >= 6 && len(digits) < fewestDigits
+}
+
+func hexDigits(text string) (digits string, ok bool) {
 	text = strings.TrimPrefix(strings.ToLower(strings.TrimSpace(text)), "sha256")
 	var b strings.Builder
 	for _, c := range text {
@@ -24,5 +36,5 @@ func TypedDigest(text string) (digits string, ok bool) {
 			return "", false
 		}
 	}
-	return b.String(), b.Len() >= fewestDigits && b.Len() <= 64
+	return b.String(), true
 }

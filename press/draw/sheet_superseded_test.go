@@ -15,6 +15,23 @@ import (
 // and across it; others do not.
 func TestSupersededSheetSaysSo(t *testing.T) {
 	p := example(t, kinds["example"])
+	marked := func(o SheetOptions, word string) {
+		doc := NewSheet(p, press.Evaluate(p), o)
+		require.Greater(t, doc.Pages(), 1)
+		for i := range doc.Pages() {
+			page := doc.Page(i)
+			w, h := page.Size()
+			said := ""
+			for _, l := range page.on(newSVG(w, h)) {
+				said += l.text + "\n"
+			}
+			assert.Contains(t, said, word+"\n", "page %d", i+1)
+		}
+	}
+	pages := papers(p, press.Evaluate(p))
+	marked(SheetOptions{Pages: pages}, "DRAFT, not issued")
+	marked(SheetOptions{Pages: pages}, "DRAFT")
+	marked(SheetOptions{Issue: issued, Superseded: "superseded by revision C, issued 2026-03-09", Pages: pages}, "SUPERSEDED BY REVISION C")
 	of := func(o SheetOptions) (said string, marks int) {
 		doc := NewSheet(p, press.Evaluate(p), o)
 		for i := range doc.Pages() {

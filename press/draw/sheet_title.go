@@ -46,7 +46,7 @@ type titleReason struct{ label, text string }
 func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBlock {
 	t := p.Title
 	b := titleBlock{name: t.Name, number: t.Number, creator: t.PreparedBy}
-	revision, checked, approved := "draft", t.CheckedBy, t.ApprovedBy
+	revision, checked, approved := words.DraftMark, t.CheckedBy, t.ApprovedBy
 	if issue != nil {
 		revision, b.date = issue.Revision, issue.Date
 		b.creator, checked, approved = issue.Prepared, issue.Checked, issue.Approved
@@ -78,6 +78,7 @@ func (b *titleBlock) drawn(day string) {
 func (b *titleBlock) supersede(by string) {
 	if by != "" {
 		b.reasons = append([]titleReason{{"Not to be used any more:", by + "."}}, b.reasons...)
+		b.rows[2][2].label = "Superseded revision"
 	}
 }
 

@@ -40,15 +40,17 @@ func (id Identity) Parts() []string {
 		called = id.Name
 	}
 	state, date := "revision "+id.Revision, "issued "+id.Date
-	if id.Superseded != "" {
-		state += ", " + id.Superseded
-	}
 	if id.Draft() {
 		state, date = DraftMark+", not issued", "drawn "+id.Date
 	}
 	out := []string{called, state}
-	if id.Date != "" {
+	if id.Date != "" && id.Superseded != "" { // two dates: each stands with its own letter
+		out[1] += " of " + id.Date
+	} else if id.Date != "" {
 		out = append(out, date)
+	}
+	if id.Superseded != "" {
+		out = append(out, strings.Replace(id.Superseded, ", issued ", " of ", 1))
 	}
 	return append(out, "plan "+ShortDigest(id.Digest))
 }

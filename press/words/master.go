@@ -32,7 +32,11 @@ func masterHeight(p *press.Plan, r *press.Result) string {
 
 // masterNote says what a master is.
 func masterNote(p *press.Plan) string {
-	return "The master is one good assembly, solid or locked, with a number of its own, made to within one step of the station's positions (" + PositionsOf(p).Length(p.Station.PositionStep) +
+	locked := ""
+	if p.Joint.Kind != press.Touch {
+		locked = ", solid or locked"
+	}
+	return "The master is one good assembly" + locked + ", with a number of its own, made to within one step of the station's positions (" + PositionsOf(p).Length(p.Station.PositionStep) +
 		") of the nominal height. Write its number, its measured height and the day of that into its box. One that is taller than nominal reads as much less, one that is shorter as much more."
 }
 

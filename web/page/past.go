@@ -24,7 +24,8 @@ type PastState struct {
 	Number, When, Stamp string
 	Did                 string // empty for typing
 	Changes             []Change
-	Rest                string // how many more changes there are
+	Folded              []Change // those more, which only paper has one by one
+	Rest                string   // how many more changes there are
 	Note                string
 	Stands              bool
 	Do                  string // brings it back; empty where that cannot be

@@ -30,6 +30,12 @@ type Side struct {
 	Strip  string
 }
 
+// Called names a side in a sentence: revision A, the draft.
+func (s Side) Called() string {
+	name := s.label()
+	return strings.ToLower(name[:1]) + name[1:]
+}
+
 func (s Side) label() string {
 	switch n, isState := StateOf(s.Name); {
 	case s.Name == draftSide:

@@ -59,7 +59,9 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 		case !s.Sound:
 			p.Note = "no sound plan"
 		}
-		p.Changes, p.Rest = cut(inBrief(s.Changes), mostChanges)
+		all := inBrief(s.Changes)
+		p.Changes, p.Rest = cut(all, mostChanges)
+		p.Folded = all[len(p.Changes):]
 		if s.Alike {
 			p.Rest = "The same entries, written otherwise"
 		}

@@ -43,6 +43,13 @@ func (r *Outcome) NestStops() (NestStop, bool) {
 	return NestStop{at, w.zone.at.InZone(at)}, true
 }
 
+// PastNest tells whether the ram never comes to a reading, because the nest itself stops it
+// before.
+func (r *Outcome) PastNest(reading float64) bool {
+	stop, stops := r.NestStops()
+	return stops && reading > stop.Reading+slack
+}
+
 // emptyNest is where the ram comes to rest on the nest alone at the setting in force.
 func (w *work) emptyNest() float64 { return w.p.Station.Nest + w.p.Station.under(w.force.now.typical) }
 

@@ -24,7 +24,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
+		t.Rows = append(t.Rows, []string{name.Word, FaultMeans(p, r, f), lamps(f.Arrival, f.Zone), SayVerdict(p, f), reading, time, Detected(p, r, f)})
 		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {

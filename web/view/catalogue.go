@@ -12,7 +12,7 @@ func (w writer) catalogue() []page.FaultRow {
 	for _, f := range w.r.Faults {
 		row := page.FaultRow{
 			Name:      words.Fault(f).Word,
-			Means:     words.Fault(f).Meaning,
+			Means:     words.FaultMeans(w.p, w.r, f),
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
 			Verdict:   verdictWords(w.p, f),
@@ -66,7 +66,7 @@ func (w writer) samples() []page.Figure {
 		if x.Good {
 			f.Note = "accepted"
 		}
-		if x.Missing || x.Early {
+		if !x.Pressed() {
 			f.Note = ""
 		}
 		out = append(out, f)

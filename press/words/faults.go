@@ -43,19 +43,17 @@ func FaultMeans(p *press.Plan, r *press.Result, f press.FaultRow) string {
 	}
 	deep := f.Name == press.RowShortest || f.Name == press.RowShort
 	if w := r.Window.Overlap; deep && w != nil && r.PastNest(w[1]) {
-		stop, _ := r.NestStops()
-		return s + " There is no such part: the nest itself stops the ram at " + PositionsOf(p).Fine().At(stop.Reading) + "."
+		return s + " There is no such part: the nest itself stops the ram before."
 	}
 	if f.Reading == nil { // past the push end: nothing stops the ram
 		return s
 	}
 	switch edgeOf(p, r, f) {
 	case edgeOutside:
-		by := PositionsOf(p).Fine().Length(offDrawing(r, *f.Reading))
 		if accepted(f) {
-			return s + " It is accepted although it is " + by + " outside the drawing."
+			return s + " It is accepted although it lies outside the drawing."
 		}
-		return s + " It is " + by + " outside the drawing, and what lies between passes."
+		return s + " It lies outside the drawing, and what lies between passes."
 	case edgeGood:
 		if !accepted(f) {
 			return s + " It is refused although it is certain to be within the drawing."

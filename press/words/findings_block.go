@@ -231,16 +231,19 @@ func lets(t *told, tall, deep bool) string {
 	if tall {
 		s += ", but a part that stalls or lies on a chip passes too"
 		if part, ok := t.Figures["tight"]; ok {
-			s += ": a fit that takes up to " + Unit(Trimmed(math.Ceil(part), 0), "%") + " more than the push still comes so far"
+			s += ", and a fit up to " + Unit(Trimmed(math.Ceil(part), 0), "%") + " over the push"
 		}
 	}
 	if deep {
 		if s == "" {
 			s = ", but"
 		} else {
-			s += "; on the other side"
+			s += "; so does"
 		}
-		s += " one with a low or crushed row, or on a nest that gave way, passes too"
+		s += " one with a crushed row or on a nest that gave way"
+		if !tall {
+			s += " passes too"
+		}
 	}
 	return s
 }

@@ -100,3 +100,23 @@ func TestTheOverlapNamesWhatItLetsIn(t *testing.T) {
 	assert.Contains(t, f.Message, "one with a crushed row")
 	assert.Contains(t, Fault(press.FaultRow{Name: press.RowTight}).Meaning, "One case of many")
 }
+
+// What heats is named first: the slow push where it lasts longer than the hold. By hand: 8 mm
+// and more at 0.5 mm/s are 16 s, against no hold at all.
+func TestHeatingNamesTheSlowPushFirst(t *testing.T) {
+	f := found(t, press.HeatingOver, changes{"motion.slow_speed": "0.5", "motion.handling_time": "0.1"})
+	assert.Contains(t, f.Message, "the slow push lasts")
+	assert.Less(t, strings.Index(f.Message, "slow push"), strings.Index(f.Message, "wait longer"))
+	f = found(t, press.HeatingOver, changes{"motion.hold_time": "30", "motion.handling_time": "0.1"})
+	assert.NotContains(t, f.Message, "slow push")
+}
+
+// A zone end that was proposed follows the push end: nobody is told to move it.
+func TestAProposedZoneEndIsNotMoved(t *testing.T) {
+	early := changes{"window.push_stroke": "7"}
+	f := found(t, press.AmbiguousTable, early)
+	assert.NotContains(t, f.Message, "the zone end from")
+	assert.Contains(t, f.Message, "the push end from")
+	f = found(t, press.AmbiguousTable, with(early, changes{"window.zone_end": "115.06"}))
+	assert.Contains(t, f.Message, "the zone end from")
+}

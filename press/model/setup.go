@@ -33,7 +33,7 @@ type NestStop struct {
 // NestStops tells whether it does; false as well where the signals are not known.
 func (r *Outcome) NestStops() (NestStop, bool) {
 	w := r.work
-	if !w.zone.known {
+	if w == nil || !w.zone.known { // a result that nothing was evaluated for knows no nest
 		return NestStop{}, false
 	}
 	at := w.emptyNest()

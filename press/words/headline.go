@@ -104,7 +104,7 @@ func catches(p *press.Plan, r *press.Result) string {
 	s, pos := r.Samples, PositionsOf(p)
 	tall := pos.up(math.Max(0, s.Long-p.Requirement.HeightHigh))
 	low := pos.up(math.Max(0, p.Requirement.HeightLow-s.Short))
-	if r.PastNest(r.ReadingOf(s.Short)) {
+	if _, stops := r.NestStops(); stops && r.PastNest(r.ReadingOf(s.Short)) {
 		return "catches a part " + beyond(pos, tall, "too tall") + " " + TargetShare(s.Probability) + " of the time, but none for being too short: the nest itself stops the ram before the window ends"
 	}
 	return "catches a part " + outside(pos, tall, low) + " " + TargetShare(s.Probability) + " of the time"

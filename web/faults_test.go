@@ -100,7 +100,7 @@ func TestFaultsOfExample(t *testing.T) {
 		assert.Contains(t, shown, words.Fault(f).Meaning)
 		assert.Contains(t, shown, words.SayVerdict(plan, f))
 		assert.Contains(t, shown, words.Detected(plan, r, f))
-		assert.Contains(t, shown, words.Judged(plan, f))
+		assert.Contains(t, shown, words.Judged(plan, r, f))
 		assert.Len(t, elements(row, "td"), 7)
 	}
 	assert.Len(t, elements(elements(s.byID("samples"), "tbody")[0], "tr"), 4)

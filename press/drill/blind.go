@@ -90,7 +90,7 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 func (d *Drill) seen(i int) string {
 	f := d.r.Faults[i]
 	s := d.story(d.eventOf(i)) + " " + words.Found(f.Detection) + "."
-	if how := words.Judged(d.p, f); how != "" && d.found(f) == luckID {
+	if how := words.Judged(d.p, d.r, f); how != "" && d.found(f) == luckID {
 		s = strings.TrimSuffix(s, ".") + ": " + how + "."
 	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {

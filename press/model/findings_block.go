@@ -199,5 +199,22 @@ func (w *work) overlapWider(s Severity) {
 	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
 		return
 	}
-	w.sayAs(s, OverlapWider, w.edgePath(z.first < good[0]-slack), figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]})
+	f := figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]}
+	if part, ok := w.tightPasses(); ok {
+		f["tight"] = part
+	}
+	w.sayAs(s, OverlapWider, w.edgePath(z.first < good[0]-slack), f)
+}
+
+// tightPasses gives by how much more than the typical push a fit may demand at the seat
+// and still be accepted, %: it stalls where the overlap begins. Not where nothing is pressed
+// in, or so early that the fit has not taken hold. The demand rises as in the row of the tight fit.
+func (w *work) tightPasses() (part float64, ok bool) {
+	d, f := w.joint.push[mid], w.force.now.typical
+	back := w.r.Travel.SeatReading - w.zone.first // off the seat
+	taken := d.share(w.parts.travel-back, d.pilot, d.length)
+	if w.p.Joint.Kind == Touch || back <= slack || taken <= 0 || d.length <= 0 || f <= d.drag {
+		return 0, false
+	}
+	return 100 * ((d.drag+(f-d.drag)/taken)/f - 1), true
 }

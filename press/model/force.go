@@ -166,6 +166,9 @@ func (d *drive) propose(f Force, all, inside steps) float64 {
 // the weight for a level one, twice for one that presses up. 0 where the direction in which
 // it was taken is given, where the figures do not hold the weight, or the ram presses down.
 func (r *Outcome) WeightDoubt() float64 {
+	if r.work == nil {
+		return 0
+	}
 	ram := &r.work.p.Ram
 	if ram.Curve.Measured != MeasuredTool || ram.Curve.Taken != "" {
 		return 0

@@ -33,7 +33,7 @@ type NestStop struct {
 // NestStops tells whether it does; false as well where the signals are not known.
 func (r *Outcome) NestStops() (NestStop, bool) {
 	w := r.work
-	if !w.zone.known {
+	if w == nil || !w.zone.known { // a result that nothing was evaluated for knows no nest
 		return NestStop{}, false
 	}
 	at := w.emptyNest()
@@ -41,6 +41,13 @@ func (r *Outcome) NestStops() (NestStop, bool) {
 		return NestStop{}, false
 	}
 	return NestStop{at, w.zone.at.InZone(at)}, true
+}
+
+// PastNest tells whether the ram never comes to a reading, because the nest itself stops it
+// before.
+func (r *Outcome) PastNest(reading float64) bool {
+	stop, stops := r.NestStops()
+	return stops && reading > stop.Reading+slack
 }
 
 // emptyNest is where the ram comes to rest on the nest alone at the setting in force.

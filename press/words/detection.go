@@ -29,7 +29,7 @@ func Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
 // Judged says in a few words how badly a row of the fault catalogue is judged.
 // It is empty where the row is judged as surely as the plan wants its limit
 // samples judged.
-func Judged(p *press.Plan, row press.FaultRow) string {
+func Judged(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	d, hardly := row.Detection, 1-p.Faults.SampleProbability
 	toss := d > 0.25 && d < 0.75 && row.Case().Edge
 	switch {
@@ -41,6 +41,10 @@ func Judged(p *press.Plan, row press.FaultRow) string {
 		return "" // no part is judged: see [Wear]
 	case d >= p.Faults.SampleProbability:
 		return ""
+	case toss && row.Reading != nil && edgeOf(p, r, row) == edgeOutside:
+		return "passes about half the time, though outside the drawing"
+	case toss && row.Reading != nil && edgeOf(p, r, row) == edgeGood:
+		return "refused about half the time, though good"
 	case toss:
 		return "a toss-up by nature: it reads at the edge"
 	case row.Good && d < leastShare:

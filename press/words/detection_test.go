@@ -33,7 +33,7 @@ func TestJudged(t *testing.T) {
 		{press.FaultRow{Name: press.RowLong, Own: true, Detection: 0.52}, "not always detected"},
 		{press.FaultRow{Name: press.RowTwoInserts, Verdict: press.EarlyContact}, "not judged by these signals: the approach strikes it"},
 	} {
-		assert.Equal(t, c.want, Judged(p, c.row), "%+v", c.row)
+		assert.Equal(t, c.want, Judged(p, nil, c.row), "%+v", c.row)
 	}
 }
 

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -228,9 +229,33 @@ func overlapWider(t *told) string {
 	if t.Severity == press.Blocker {
 		s += ", and more parts of a wrong height are accepted than the target allows"
 	} else {
-		s += "; no more wrong heights are accepted than the target, but a part that stalls or lies on a chip passes too"
+		s += "; no more wrong heights are accepted than the target" + lets(t, from < low, to > high)
 	}
 	return s + ": bring zone start and push end inside the drawing."
+}
+
+// lets says what else comes to rest outside the drawing and passes: what stands taller on
+// the one side, and what goes deeper on the other.
+func lets(t *told, tall, deep bool) string {
+	var s string
+	if tall {
+		s += ", but a part that stalls or lies on a chip passes too"
+		if part, ok := t.Figures["tight"]; ok {
+			s += ", and a fit up to " + Unit(Trimmed(math.Ceil(part), 0), "%") + " over the push"
+		}
+	}
+	if deep {
+		if s == "" {
+			s = ", but"
+		} else {
+			s += "; so does"
+		}
+		s += " one with a crushed row or on a nest that gave way"
+		if !tall {
+			s += " passes too"
+		}
+	}
+	return s
 }
 
 // faultLooksGood names the row of the catalogue that gives both signals although

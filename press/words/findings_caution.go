@@ -58,7 +58,9 @@ func ambiguousTable(t *told) string {
 	}
 	off("zone_start", "zone start", t.at("low"))
 	off("push_end", "push end", t.at("high"))
-	off("zone_end", "zone end", "beyond the push end")
+	if t.r.Plan == nil || t.r.Plan.Given("window.zone_end") { // a proposed one follows the push end
+		off("zone_end", "zone end", "beyond the push end")
+	}
 	if len(mend) == 0 {
 		return s + ": find a missing insert by another check."
 	}
@@ -131,6 +133,9 @@ func heatingOver(t *told) string {
 	mend := "hold for less time, or wait longer between parts"
 	if t.Path != "motion.hold_time" { // nothing is held
 		mend = "wait longer between parts"
+	}
+	if c := &t.r.Cycle; c.Press > c.Hold {
+		mend = "the slow push lasts " + Seconds(c.Press) + ", so end the approach later or, as far as the blow allows, push faster; or " + mend
 	}
 	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): " + mend + "."
 }

@@ -91,6 +91,9 @@ func Accepted(p *press.Plan, r *press.Result) string {
 	}
 	pos := PositionsOf(p)
 	from, to := pos.Bare(w[0]), pos.At(w[1])
+	if stop, stops := r.NestStops(); stops && w[1] > stop.Reading {
+		return s + " from " + from + " on, down to the nest"
+	}
 	if from == pos.Bare(w[1]) {
 		return s + " only at " + to
 	}
@@ -102,6 +105,9 @@ func catches(p *press.Plan, r *press.Result) string {
 	s, pos := r.Samples, PositionsOf(p)
 	tall := pos.up(math.Max(0, s.Long-p.Requirement.HeightHigh))
 	low := pos.up(math.Max(0, p.Requirement.HeightLow-s.Short))
+	if _, stops := r.NestStops(); stops && r.PastNest(r.ReadingOf(s.Short)) {
+		return "catches a part " + beyond(pos, tall, "too tall") + " " + TargetShare(s.Probability) + " of the time, but none for being too short: the nest itself stops the ram before the window ends"
+	}
 	return "catches a part " + outside(pos, tall, low) + " " + TargetShare(s.Probability) + " of the time"
 }
 
@@ -113,13 +119,16 @@ func passes(p *press.Plan, r *press.Result) []string {
 	if tall := pos.up(math.Max(0, good[0]-w[0])); tall > 0 {
 		far = append(far, pos.At(tall)+" too tall")
 	}
-	if low := pos.up(math.Max(0, w[1]-good[1])); low > 0 {
+	switch low := pos.up(math.Max(0, w[1]-good[1])); {
+	case r.PastNest(w[1]):
+		far = append(far, "any amount too short")
+	case low > 0:
 		far = append(far, pos.At(low)+" too short")
 	}
 	if far == nil {
 		return nil
 	}
-	return []string{"passes parts up to " + strings.Join(far, " or ")}
+	return []string{strings.Replace("passes parts up to "+strings.Join(far, " or "), "up to any", "by any", 1)}
 }
 
 // outside names how far outside the drawing a part is caught, on either side.
@@ -130,13 +139,15 @@ func outside(pos Positions, tall, low float64) string {
 	case tall == low:
 		return pos.At(tall) + " too tall or too short"
 	}
-	side := func(by float64, word string) string {
-		if by == 0 {
-			return "just " + word
-		}
-		return pos.At(by) + " " + word
+	return beyond(pos, tall, "too tall") + " or " + beyond(pos, low, "too short")
+}
+
+// beyond names how far outside the drawing a part is on one side.
+func beyond(pos Positions, by float64, word string) string {
+	if by == 0 {
+		return "just " + word
 	}
-	return side(tall, "too tall") + " or " + side(low, "too short")
+	return pos.At(by) + " " + word
 }
 
 // misses says what passes all the same.

@@ -29,7 +29,7 @@ func TestMissingInsertNotLookedAt(t *testing.T) {
 	for _, f := range r.Faults {
 		if f.Name == press.RowMissing || f.Name == press.RowArrivalStuckOn {
 			assert.Equal(t, "not looked at", Detected(p, r, f))
-			assert.Equal(t, "no row of the parts is marked as insert", Judged(p, f))
+			assert.Equal(t, "no row of the parts is marked as insert", Judged(p, r, f))
 			assert.NotEqual(t, "not looked at", Detected(example(t, nil), r, f))
 		} else if f.Name != press.RowNestWorn {
 			assert.Equal(t, Rarely(f.Detection), Detected(p, r, f))

@@ -30,7 +30,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		if f.Time != nil {
 			time = After(*f.Time)
 		}
-		row := []string{name.Word, name.Meaning, SecondLook(f), SayVerdict(p, f), reading, time, Detected(p, r, f)}
+		row := []string{name.Word, FaultMeans(p, r, f), SecondLook(f), SayVerdict(p, f), reading, time, Detected(p, r, f)}
 		if two {
 			row = slices.Insert(row, 2, FirstLook(f))
 		}

@@ -51,6 +51,7 @@ type LimitSample struct {
 	Good     bool
 	Missing  bool    // no height is accepted so surely
 	Early    bool    // it cannot be pressed: the approach would meet it
+	PastNest bool    // it cannot be pressed: the nest itself stops the ram before
 	From, To float64 // mm, rounded inward to the decimals that are written
 	near     float64 // mm, the end beside its limit, a hair to its own side
 }
@@ -74,6 +75,7 @@ func LimitSamples(p *press.Plan, r *press.Result) []LimitSample {
 		if q := p.Requirement; good && (x.From > q.HeightHigh+hair || x.To < q.HeightLow-hair) {
 			return LimitSample{Name: name, Good: good, Missing: true} // accepted, and wrong all the same
 		}
+		out.PastNest = !good && !up && r.PastNest(r.ReadingOf(x.To))
 		out.Early = x.To < x.From-hair
 		if up { // the limit is the lower end
 			out.From = pos.up(x.From)
@@ -98,15 +100,20 @@ func (x LimitSample) Heights(p *press.Plan) string {
 		return none
 	case x.Early:
 		return "none: the approach would meet it"
+	case x.PastNest:
+		return "none: the nest stops the ram before"
 	case pos.Bare(x.From) == pos.Bare(x.To):
 		return pos.At(x.From)
 	}
 	return pos.between(x.From, x.To)
 }
 
+// Pressed tells whether there is such a sample, and one that can be pressed.
+func (x LimitSample) Pressed() bool { return !x.Missing && !x.Early && !x.PastNest }
+
 // made leaves out the samples that there are not.
 func made(all []LimitSample) []LimitSample {
-	return slices.DeleteFunc(all, func(x LimitSample) bool { return x.Missing || x.Early })
+	return slices.DeleteFunc(all, func(x LimitSample) bool { return !x.Pressed() })
 }
 
 // SampleNotes say how samples are made and what they prove. Common practice, no source.

@@ -51,7 +51,7 @@ func TestMasterHasLimits(t *testing.T) {
 	worn := row(r, press.RowNestWorn)
 	says := Detected(p, r, *worn)
 	assert.Equal(t, "lamps "+Rarely(worn.Detection)+", master check "+Rarely(share), says)
-	assert.Empty(t, Judged(p, *worn), "no part is judged")
+	assert.Empty(t, Judged(p, r, *worn), "no part is judged")
 	assert.Contains(t, strings.Join(paperOf(t, "shift", p).Notes, "\n"), OneIn(share))
 	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), OneIn(share))
 }

@@ -13,7 +13,7 @@ func (w writer) catalogue() []page.FaultRow {
 		f := words.AsJudged(raw)
 		row := page.FaultRow{
 			Name:      words.Fault(f).Word,
-			Means:     words.Fault(f).Meaning,
+			Means:     words.FaultMeans(w.p, w.r, f),
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
 			Verdict:   verdictWords(w.p, f),
@@ -67,7 +67,7 @@ func (w writer) samples() []page.Figure {
 		if x.Good {
 			f.Note = "accepted"
 		}
-		if x.Missing || x.Early {
+		if !x.Pressed() {
 			f.Note = ""
 		}
 		out = append(out, f)

@@ -69,7 +69,7 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 func (w writer) cards(strips []string) []page.FaultCard {
 	var out []page.FaultCard
 	for i, row := range w.catalogue() {
-		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, words.AsJudged(w.r.Faults[i]))}
+		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, w.r, words.AsJudged(w.r.Faults[i]))}
 		if words.RefusedFirst(w.r.Faults[i]) {
 			card.NoPush = words.NoPush
 		} else if i < len(strips) {
@@ -129,7 +129,7 @@ func (w writer) sampleTable() page.SampleTable {
 		switch {
 		case x.Missing:
 			row.Must, row.Probability = "No height is accepted as surely as that.", none
-		case x.Early:
+		case !x.Pressed():
 			row.Must, row.Probability = "It cannot be pressed.", none
 		case x.Good:
 			row.Must = "Accept it: both signals on."

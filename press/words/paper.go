@@ -66,6 +66,7 @@ var papers = []struct {
 	{"reproving", "What to prove again after a change", reprovingTable},
 	{"proving", "Set-up and proving", provingTable},
 	{"setpoints", "Setpoint list", setpointTable},
+	{stepsPaper, "Steps", stepTable},
 	{"basis", "What the plan rests on", basisTable},
 }
 

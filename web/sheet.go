@@ -147,7 +147,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	doc, names := p.sheet(r, size)
-	v := view.Sheet{Behind: names, Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
+	v := view.Sheet{Behind: names, Papers: words.PapersOf(p.plan), Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
 	if _, v.Width, err = widthOf(r); err != nil {
 		return err
 	}
@@ -202,7 +202,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 	name := chi.URLParam(r, "name")
 	names := []string{name}
 	if name == allRows {
-		names = words.PaperNames()
+		names = words.PapersOf(p.plan)
 	}
 	result := press.Evaluate(p.plan)
 	var tables []words.Table

@@ -71,7 +71,7 @@ func TestSheetFiles(t *testing.T) {
 	assert.Contains(t, string(rows), "Control-plan rows,WS-210,Bearing sleeve into anemometer hub,A,")
 	resp, every := fetched(t, srv.URL+"/plans/1/rows/all.csv?separator=semicolon")
 	assert.Equal(t, `attachment; filename="WS-210-draft-all.csv"`, resp.Header.Get("Content-Disposition"))
-	for _, name := range words.PaperNames() {
+	for _, name := range words.PapersOf(mustExample(t)) {
 		assert.Contains(t, string(every), "\r\n"+words.PaperTitle(name)+";WS-210;Bearing sleeve into anemometer hub;DRAFT;"+words.Today()+";sha256:", name)
 	}
 	assert.Regexp(t, `;\d+,\d+;mm;`, string(every), "a decimal comma")

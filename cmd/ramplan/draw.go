@@ -29,6 +29,7 @@ type drawn struct {
 	what, to, format string
 	paper            string
 	tables           []string // on pages behind the sheet
+	every            bool     // of these all that the plan has
 	separation       words.Separation
 	width            draw.Width
 	title            bool
@@ -109,7 +110,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	if pages != "" {
 		d.tables = strings.Split(pages, ",")
 		if pages == "all" {
-			d.tables = words.PaperNames()
+			d.tables, d.every = words.PaperNames(), true
 		}
 		for _, name := range d.tables {
 			if !slices.Contains(words.PaperNames(), name) {

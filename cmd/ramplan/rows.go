@@ -12,7 +12,11 @@ import (
 func (d *drawn) papers(from source, r *press.Result) []words.Table {
 	var out []words.Table
 	seen := map[string]bool{}
-	for _, name := range d.tables {
+	names := d.tables
+	if d.every {
+		names = words.PapersOf(from.plan)
+	}
+	for _, name := range names {
 		if t, ok := from.options().Table(name, from.plan, r); ok && !seen[name] {
 			seen[name] = true
 			out = append(out, t)

@@ -104,7 +104,7 @@ func (m *runModel) step(p *press.Plan, r *press.Result, i int, x press.StepRun) 
 		m.steps = append(m.steps, runStep{words.Fixed(float64(x.Step+1), 0), words.StepName(p, x.Step), x.Kind == press.StepProbe || x.Kind == press.StepPress, x.Begins, ends})
 	}
 	switch {
-	case i > 0 && x.StartSpeed > 0:
+	case i > 0 && x.StartSpeed > 0 && r.Sequence.Steps[i-1].Kind != press.StepProbe: // after a probe the ram stands
 		m.joins = append(m.joins, x.Begins)
 	case i > 0:
 		m.rests = append(m.rests, x.Begins)

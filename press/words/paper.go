@@ -75,6 +75,7 @@ var papers = []struct {
 	{"reproving", reprovingTitle, reprovingTable},
 	{"proving", "Set-up and proving", provingTable},
 	{"setpoints", "Setpoint list", setpointTable},
+	{stepsPaper, "Steps", stepTable},
 	{"basis", "What the plan rests on", basisTable},
 }
 

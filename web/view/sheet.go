@@ -21,6 +21,7 @@ type Sheet struct {
 	Sizes     []string
 	Pages     int
 	Behind    []string // names of the pages behind the first
+	Papers    []string // names of all that there are
 	Drawings  []string // names of the drawings that the plan has
 	Digest    string
 	Width     string // of a drawing alone, as it was asked for; empty: as it is drawn
@@ -55,7 +56,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 			PNG: s.file("sheet.png", "page", number, "download", ""), SVG: s.file("sheet.svg", "page", number, "download", ""), Number: number,
 		})
 	}
-	for _, name := range words.PaperNames() {
+	for _, name := range s.Papers {
 		out.Behind = append(out.Behind, page.BehindPage{
 			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name),
 		})

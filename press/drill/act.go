@@ -68,7 +68,7 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 		choices = append(choices,
 			Choice{ID: trapAgain, Text: "Press the part once more, to be sure.", Reason: d.again(), Grave: graveAgain},
 			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: "It would be pressed a second time. " + d.again(), Grave: graveAgain},
-			Choice{ID: "stay", Text: "Leave it in the nest, and put the next insert on it.", Reason: "Two inserts would lie in the nest. " + says})
+			Choice{ID: "stay", Text: "Leave it in the nest, and put the next insert on it.", Reason: "Two inserts would lie in the nest. " + says, Grave: graveStack})
 	} else {
 		choices = append(choices,
 			Choice{ID: trapPass, Text: passOn, Reason: says, Grave: d.passes(t.Pair)},

@@ -40,9 +40,9 @@ func (d *Drill) twoHands(rng *rand.Rand) Exercise {
 	why := "Two-hand control protects the one person who uses it (ISO 13851), and nobody else. " + d.byHand()
 	return d.asked(rng, "You start the cycle with a two-hand control. Does it protect a colleague beside you?", why,
 		Choice{ID: "no", Text: "No: it protects only the person who uses it"},
-		Choice{ID: "both", Text: "Yes: the ram does not move without both buttons", Reason: why},
-		Choice{ID: "look", Text: "Yes, as long as you look at the colleague", Reason: why},
-		Choice{ID: "stop", Text: "Yes: when you let go, the ram stands still at once", Reason: "The ram takes time to stop, and you must see the danger first. " + why})
+		Choice{ID: "both", Text: "Yes: the ram does not move without both buttons", Reason: why, Grave: graveOther},
+		Choice{ID: "look", Text: "Yes, as long as you look at the colleague", Reason: why, Grave: graveOther},
+		Choice{ID: "stop", Text: "Yes: when you let go, the ram stands still at once", Reason: "The ram takes time to stop, and you must see the danger first. " + why, Grave: graveOther})
 }
 
 func (d *Drill) trapped(rng *rand.Rand) Exercise {
@@ -58,18 +58,18 @@ func (d *Drill) shield(rng *rand.Rand) Exercise {
 	why := "A part may burst or jump out at any push, with up to " + words.Force(d.r.Force.High) + " behind it. Shield the work space."
 	return d.asked(rng, "The shield in front of the nest is in the way. May it stay open for one push?", why,
 		Choice{ID: "no", Text: "No: a part can burst or jump out"},
-		Choice{ID: "hand", Text: "Yes, if no hand is inside", Reason: why},
-		Choice{ID: "low", Text: "Yes, with the lowest setting", Reason: why},
-		Choice{ID: "side", Text: "Yes, if you stand beside it", Reason: why})
+		Choice{ID: "hand", Text: "Yes, if no hand is inside", Reason: why, Grave: graveGuard},
+		Choice{ID: "low", Text: "Yes, with the lowest setting", Reason: why, Grave: graveGuard},
+		Choice{ID: "side", Text: "Yes, if you stand beside it", Reason: why, Grave: graveGuard})
 }
 
 func (d *Drill) bridged(rng *rand.Rand) Exercise {
 	why := "A bridged guard protects nobody, and no lamp takes its place. Guards follow the machinery rules in force and a qualified person."
 	return d.asked(rng, "Somebody has bridged a guard switch, so that loading is quicker. What do you do?", why,
 		Choice{ID: "report", Text: "Do not start. Report it, and have it put right first"},
-		Choice{ID: "careful", Text: "Work on, with more care", Reason: why},
-		Choice{ID: "end", Text: "Work on, and report it after the shift", Reason: why},
-		Choice{ID: "both", Text: "Work on, as long as the lamps are right", Reason: why})
+		Choice{ID: "careful", Text: "Work on, with more care", Reason: why, Grave: graveGuard},
+		Choice{ID: "end", Text: "Work on, and report it after the shift", Reason: why, Grave: graveGuard},
+		Choice{ID: "both", Text: "Work on, as long as the lamps are right", Reason: why, Grave: graveGuard})
 }
 
 func (d *Drill) underTheRam(rng *rand.Rand) Exercise {

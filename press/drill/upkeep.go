@@ -38,8 +38,8 @@ func (d *Drill) nobodyLooked(rng *rand.Rand) Exercise {
 	return d.asked(rng, "You were called away, and nobody has seen the lamps of this part. What happens to it?", why+common,
 		Choice{ID: "hold", Text: "Hold it back: nobody knows what it is"},
 		Choice{ID: trapAgain, Text: "Press it again, and look this time", Reason: why, Grave: graveAgain},
-		Choice{ID: "before", Text: "Pass it on: the part before it was good", Reason: "The part before says nothing about this one. " + why},
-		Choice{ID: "eye", Text: "Pass it on, if it looks right", Reason: "The drawing allows " + d.pos.Length(d.p.Requirement.HeightHigh-d.p.Requirement.HeightLow) + " from the shortest to the tallest part: measure it, do not guess. " + why})
+		Choice{ID: "before", Text: "Pass it on: the part before it was good", Reason: "The part before says nothing about this one. " + why, Grave: graveUnseen},
+		Choice{ID: "eye", Text: "Pass it on, if it looks right", Reason: "The drawing allows " + d.pos.Length(d.p.Requirement.HeightHigh-d.p.Requirement.HeightLow) + " from the shortest to the tallest part: measure it, do not guess. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) stoppedHalfway(rng *rand.Rand) Exercise {
@@ -47,8 +47,8 @@ func (d *Drill) stoppedHalfway(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The station stopped in the middle of a push. Now it runs again. What happens to the part in the nest?", why+common,
 		Choice{ID: "out", Text: "It is not used before somebody has measured it"},
 		Choice{ID: trapAgain, Text: "It is pressed once more from the start", Reason: why, Grave: graveAgain},
-		Choice{ID: "lamps", Text: "It is passed on, if both lamps are on now", Reason: why},
-		Choice{ID: "hammer", Text: "The insert is knocked in by hand", Reason: "Nobody could say afterwards how it was pressed. " + why})
+		Choice{ID: "lamps", Text: "It is passed on, if both lamps are on now", Reason: why, Grave: graveUnseen},
+		Choice{ID: "hammer", Text: "The insert is knocked in by hand, and the part is passed on", Reason: "Nobody could say afterwards how it was pressed. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) mixedUp(rng *rand.Rand) Exercise {
@@ -65,8 +65,8 @@ func (d *Drill) chipFound(rng *rand.Rand) Exercise {
 	return d.asked(rng, "You see a chip in the nest. What do you do?", why+common,
 		Choice{ID: "stop", Text: "Stop the station first, and only then remove the chip"},
 		Choice{ID: "reach", Text: "Pick it out while the ram is on its way up", Reason: why + " " + d.byHand(), Grave: graveHand},
-		Choice{ID: "flat", Text: "Leave it: the next push presses it flat", Reason: why + " Pressed flat, it is only harder to find."},
-		Choice{ID: "tell", Text: "Go on, and tell the next shift", Reason: why})
+		Choice{ID: "flat", Text: "Leave it: the next push presses it flat", Reason: why + " Pressed flat, it is only harder to find.", Grave: graveGoOn},
+		Choice{ID: "tell", Text: "Go on, and tell the next shift", Reason: why, Grave: graveGoOn})
 }
 
 // againIsGood tells whether a part that was pressed before shows both lamps.
@@ -102,9 +102,9 @@ func (d *Drill) beforeTheFirst(rng *rand.Rand) Exercise {
 	why := "The lamps judge parts only when they have been tested themselves: that is what the shift check does."
 	return d.asked(rng, "A shift begins. What comes before the first part that counts?", why+common,
 		Choice{ID: "check", Text: "The shift check: each push on its list, and each must show what is written there"},
-		Choice{ID: "warm", Text: "Ten parts to warm up, which count if both lamps come on", Reason: "Parts that are pressed before the check are judged by lamps that nobody has tested. " + why},
-		Choice{ID: "none", Text: "Nothing, if the last shift had no trouble", Reason: "Nest, tool and set values may have changed since. " + why},
-		Choice{ID: "last", Text: "A look at the last part of the shift before", Reason: "One part from before says nothing about the station now. " + why})
+		Choice{ID: "warm", Text: "Ten parts to warm up, which count if both lamps come on", Reason: "Parts that are pressed before the check are judged by lamps that nobody has tested. " + why, Grave: graveUnseen},
+		Choice{ID: "none", Text: "Nothing, if the last shift had no trouble", Reason: "Nest, tool and set values may have changed since. " + why, Grave: graveUnseen},
+		Choice{ID: "last", Text: "A look at the last part of the shift before", Reason: "One part from before says nothing about the station now. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) checkFails(rng *rand.Rand) Exercise {
@@ -129,9 +129,9 @@ func (d *Drill) afterAChange(rng *rand.Rand) Exercise {
 	why := "After a change of tool, nest or lot the lamps are tested first: until then a part with both lamps is not sure."
 	return d.asked(rng, "The tool was changed. The first part after that shows both lamps. What happens to it?", why+common,
 		Choice{ID: "keep", Text: "Keep it back until the checks after a change have passed"},
-		Choice{ID: "pass", Text: "Pass it on: both lamps are on", Reason: why},
+		Choice{ID: "pass", Text: "Pass it on: both lamps are on", Reason: why, Grave: graveUnseen},
 		Choice{ID: trapAgain, Text: "Press it again, to see the same lamps twice", Reason: d.again(), Grave: graveAgain},
-		Choice{ID: "agree", Text: "Press three more, and pass all four on if they agree", Reason: "Parts that agree may all be wrong in the same way. " + why})
+		Choice{ID: "agree", Text: "Press three more, and pass all four on if they agree", Reason: "Parts that agree may all be wrong in the same way. " + why, Grave: graveUnseen})
 }
 
 // emptyIsRefused tells whether a push without an insert surely shows something else

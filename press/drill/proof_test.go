@@ -484,7 +484,10 @@ func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	if by := q.p.Window.EdgeMargin; by != nil {
 		guard = *by
 	}
-	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9
+	// Nothing passes that is taller than the drawing allows, or than the plan's own zone
+	// lets pass: the reading of the tallest good part, moved.
+	tallest := math.Min(q.x.Low, q.s.ZoneStart) + task.Shift
+	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9 && math.Max(z1, s.Start) >= tallest-1e-6
 }
 
 func (q proof) proveZone(t *testing.T, e Exercise) {
@@ -506,7 +509,19 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		a, z := q.s.At(x.Reading - task.Shift)
 		assert.Equal(t, x.Word == press.Good, a && z, "%s: the plan itself judges the part of %v mm otherwise", e.Key, x.Height)
 	}
+	own := press.Pair{q.s.ZoneStart + task.Shift, q.s.ZoneEnd + task.Shift}
+	if q.works(task, own[0], own[1]) {
+		assert.InDeltaSlice(t, own[:], task.Solution[:], 1e-6, "%s: the plan's own zone, moved exactly", e.Key)
+		own := task.Solution
+		assert.Contains(t, e.Judge(Answer{Zone: &own}).Reason, "moved exactly as far as the nest")
+		assert.Contains(t, e.Explain, ", so the zone does too.")
+	} else {
+		assert.NotContains(t, e.Explain, "so the zone does too")
+	}
 	for _, x := range task.Solution {
+		if q.works(task, own[0], own[1]) {
+			break // as fine as the plan's own
+		}
 		if by := x / q.p.Station.PositionStep; math.Abs(by-math.Round(by)) > 1e-6 {
 			q.stepless(t, task)
 		}

@@ -66,7 +66,7 @@ func (d *Drill) again() string {
 			continue
 		}
 		on := d.shows(d.eventOf(i))
-		s := "A part that is pressed a second time is seated already. It shows " + on.String()
+		s := "A part that is pressed a second time may be seated by then, and may show " + on.String() + ", whatever it showed before"
 		if on == (words.Pair{Arrival: true, Zone: true}) {
 			return s + ": a spoiled joint would pass as good."
 		}

@@ -15,6 +15,12 @@ var CardCautions = []string{
 	"The lamps are no safety function.",
 }
 
+// CardStop says on the card what stops the work, in few words.
+const (
+	CardStopHead = "Stop, and call the setter"
+	CardStop     = "Several refused in a row. Or the approach strikes a part: do not start again; tool, nest and ram are checked."
+)
+
 // CardCheck is the first thing to look at with a pair of lamps, in few words.
 func CardCheck(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }

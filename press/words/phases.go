@@ -12,8 +12,11 @@ var phases = map[press.Phase]Term{
 	press.PhaseRead:     {"Read", "Now the two lamps are read, once, and latched."},
 	press.PhaseRetract:  {"Retract", "The ram goes home. What the lamps show on the way says nothing."},
 	press.PhaseHome:     {"Home", "The cycle is over."},
-	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now. Set the part apart, whatever they show."},
+	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now. Stop, do not start again, and call the setter: " + AfterAStrike + " Set the part apart, whatever the lamps show."},
 }
+
+// AfterAStrike is what comes before the next start when the approach has struck a part.
+const AfterAStrike = "tool, nest and ram are checked first."
 
 // Phase names a phase of a cycle and says what goes on in it.
 func Phase(p press.Phase) Term {

@@ -125,9 +125,10 @@ var beforeOthers = []string{stopBare, newest, lampsOff}
 
 const apartPart = "Set the part apart, marked, and do not press it again."
 
-// refusedPart is what becomes of a refused part; several in a row stop the work.
+// refusedPart is what becomes of a refused part; several in a row stop the work, and so
+// does a shift that has had no other.
 func refusedPart(when Situation) string {
-	if when == Run {
+	if when == Run || when == Start {
 		return "Stop, and hold these parts back. " + apartPart
 	}
 	return apartPart
@@ -137,7 +138,9 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return refusedPart(when), m.fault(t.Pair, when)
+		return "Stop: nothing is pressed until the fault is found. " + apartPart, m.fault(t.Pair, when)
+	case !t.Clear && (when == Run || when == Start):
+		return "Stop, and hold these parts back. Measure them: the lamps do not tell which they are.", m.unclear(t, when)
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
 	case has(press.Good) && when == Start:

@@ -143,7 +143,6 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 	for _, l := range []cardList{
 		{head: words.CardSamplesHead(p), text: samples},
 		{head: "The lamps do not see", text: []string{unseen}},
-		{head: words.CardStopHead, text: []string{words.CardStop}},
 		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
 		l.top, l.pad = y, free/2

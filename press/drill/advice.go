@@ -94,7 +94,7 @@ func (d *Drill) against(a *Advice, x float64) {
 		return // no reading makes a fault of the station less than that
 	}
 	// What the lamps alone would advise does not hold here.
-	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
+	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", words.FreshGood + " before the next one counts."}
 	if part := "Set the part apart: do not judge it by these lamps."; strings.HasPrefix(a.Part, "Stop") {
 		a.Part = "Stop. " + part
 	} else {

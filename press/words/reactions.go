@@ -159,14 +159,14 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 func (m reactions) master() string {
 	at := m.r.Nominal()
 	if m.s.Early(at) {
-		return m.showing("Press a part that is known to be good", ", and compare its reading with the plan's "+m.pos.At(at)+".")
+		return m.showing(FreshGood, ", and compare its reading with the plan's "+m.pos.At(at)+".")
 	}
 	a, z := m.s.At(at)
 	seen := ": it must show " + Pair{a, z}.String()
 	if a {
 		seen += " and read " + shown{pos: m.pos, unsure: m.r.MasterWithin()}.within(at)
 	}
-	return m.showing("Press a part that is known to be good", seen+".")
+	return m.showing(FreshGood, seen+".")
 }
 
 // setpoints says what must be set.
@@ -219,6 +219,19 @@ const (
 	newLot   = "After a new lot: measure one of its parts before it is pressed, and compare it with one of the lot before."
 	newest   = "Quarantine every part back to the last one that is known to be good."
 )
+
+// FreshGood is the part by which the station is judged, and who presses it: nothing else
+// is pressed until the cause is known.
+const FreshGood = "Let the setter press a fresh part that was measured and is good"
+
+// Anywhere tells whether a check that stands in one list is a sound one with other lamps
+// too: to look into the nest always, tool and empty push after a change.
+func Anywhere(check string, when Situation) bool {
+	if strings.HasPrefix(check, "Look into the nest") || strings.HasPrefix(check, "Look at the part:") {
+		return true
+	}
+	return when == Change && (check == fixture || strings.HasPrefix(check, "Push once"))
+}
 
 // LampsOff tells whether a check of these lists is that both lamps are off before a push.
 func LampsOff(check string) bool { return check == lampsOff }

@@ -10,8 +10,8 @@ import (
 // that is stuck looks like any other.
 func ReadingRule(p *press.Plan, r *press.Result) string {
 	return "See both signals off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
-		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
-		"Push an empty nest before the first part: a move that merely ends must give no arrival."
+		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts, until the next start. " +
+		"Push an empty nest first: a move that only ends must give no arrival."
 }
 
 // atLeast says how long the watch time is; empty without a push end.

@@ -189,10 +189,14 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 func TestExamFailedByOneAnswer(t *testing.T) {
 	h, d := drillSite(t)
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
-	assert.Contains(t, text, drill.GraveRule(drill.Technician))
+	for _, one := range append([]string{drill.GraveIntro}, drill.GraveRule(drill.Technician)...) {
+		assert.Contains(t, text, one, "before the exam, a line each")
+	}
 	at := examAddress(t, h)
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
-	assert.Contains(t, text, drill.GraveRule(drill.Technician))
+	for _, one := range append([]string{drill.GraveIntro}, drill.GraveRule(drill.Technician)...) {
+		assert.Contains(t, text, one, "before the exam, a line each")
+	}
 	form := allRight(t, 0)
 	x, err := d.NewExam(technicianRules(5))
 	require.NoError(t, err)

@@ -90,7 +90,7 @@ func TestCardSays(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
 	text := strings.Join(cardTexts(NewCard(p, r, Options{})), " ")
-	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function", words.WhenRead, "Between: either way", "Stop. By plan no push ends like this."} {
+	for _, part := range []string{"GOOD", "TOO TALL", "TOO SHORT or NO INSERT", "FAULT", "DRAFT", "25.100", "24.904", "loose fit", "Never a hand", "no safety function", words.WhenRead, "Between: either way", "Stop. No part leads to this."} {
 		assert.Contains(t, text, part)
 	}
 	assert.NotContains(t, strings.Join(cardTexts(NewCardOf(p, r, words.IdentityOf(p, r, "A", ""), Options{})), " "), "DRAFT")

@@ -166,7 +166,7 @@ func TestStationSteps(t *testing.T) {
 		assert.Contains(t, strings.ToLower(text), part)
 	}
 	assert.Equal(t, 9, len(steps))
-	assert.Contains(t, text, "Now the two lamps are read, once, and latched. Arrival on, zone on: good.")
+	assert.Contains(t, text, "Now the two lamps are read, once, and latched: the controller holds them until the next start. Arrival on, zone on: good.")
 	assert.Equal(t, 2, strings.Count(text, "rrival on, zone on"), "at rest, and as it is read")
 }
 

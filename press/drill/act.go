@@ -68,22 +68,33 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 		choices = append(choices,
 			Choice{ID: trapAgain, Text: "Press the part once more, to be sure.", Reason: d.again(), Grave: graveAgain},
 			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: "It would be pressed a second time. " + d.again(), Grave: graveAgain},
-			Choice{ID: "stay", Text: "Leave it in the nest, and put the next insert on it.", Reason: "Two inserts would lie in the nest. " + says})
+			Choice{ID: "stay", Text: "Leave it in the nest, and put the next insert on it.", Reason: "Two inserts would lie in the nest. " + says, Grave: graveStack})
 	} else {
+		back, grave := "It would be pressed a second time. ", d.graveAgain(t)
+		if slices.Contains(t.Words, press.Missing) { // a part without an insert was not pressed
+			back, grave = emptyPart+" ", ""
+		}
 		choices = append(choices,
 			Choice{ID: trapPass, Text: passOn, Reason: says, Grave: d.passes(t.Pair)},
 			Choice{ID: "mark", Text: "Mark it, and pass it on with the others.", Reason: "A mark makes no part good. " + says, Grave: d.passes(t.Pair)},
 			Choice{ID: trapAgain, Text: "Press the part once more.", Reason: d.again(), Grave: d.graveAgain(t)},
-			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: "It would be pressed a second time. " + d.again(), Grave: d.graveAgain(t)})
+			Choice{ID: "back", Text: "Put it back among the parts that are still to be pressed.", Reason: back + d.again(), Grave: grave})
 	}
 	if len(t.Words) == 0 {
 		choices = append(choices, Choice{ID: trapGoOn, Text: "Set it apart, and go on with the next part.", Reason: says, Grave: graveGoOn})
 	}
-	e := d.asked(rng, "The lamps show "+t.Pair.String()+". What happens to the part?", t.Meaning+" "+t.Do, choices...)
+	why := t.Meaning + " " + t.Do
+	if !d.plain(t) && slices.Contains(t.Words, press.Missing) {
+		why += " " + emptyPart
+	}
+	e := d.asked(rng, "The lamps show "+t.Pair.String()+". What happens to the part?", why, choices...)
 	e.Facts = []string{"The parts before it were good."}
 	e.Picture = &Picture{Lamps: &t.Pair}
 	return e
 }
+
+// emptyPart is the rule for what was in the nest when there was no insert.
+const emptyPart = "A part into which nothing was pressed may go back only when somebody who is in charge has seen that it is empty and whole."
 
 // passOn is what happens to a good part.
 const passOn = "Pass it on."

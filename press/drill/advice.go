@@ -77,7 +77,11 @@ func (d *Drill) against(a *Advice, x float64) {
 		a.Doubt = "Is " + d.typed(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
 		if len(a.words) > 0 {
 			a.Checks = []string{"Read the ram position again, and type it in here.", "If it does read so: " + lower(d.setpoints()), "Test each lamp by itself: both must be off before the push."}
-			a.Part = "Set the part apart until the reading is clear."
+			if part := "Set the part apart until the reading is clear."; strings.HasPrefix(a.Part, "Stop") {
+				a.Part = "Stop. " + part
+			} else {
+				a.Part = part
+			}
 		}
 		return
 	}
@@ -100,8 +104,12 @@ func (d *Drill) against(a *Advice, x float64) {
 		return // no reading makes a fault of the station less than that
 	}
 	// What the lamps alone would advise does not hold here.
-	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", "Press a part that is known to be good before the next one counts."}
-	a.Part = "Set the part apart: do not judge it by these lamps."
+	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", words.FreshGood + " before the next one counts."}
+	if part := "Set the part apart: do not judge it by these lamps."; strings.HasPrefix(a.Part, "Stop") {
+		a.Part = "Stop. " + part
+	} else {
+		a.Part = part
+	}
 }
 
 // setpoints asks for a look at what is set.

@@ -100,7 +100,7 @@ func (d *Drill) onTheWayBack(rng *rand.Rand) Exercise {
 func (d *Drill) atHome(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The ram stands at home, and both lamps are off. The next part is not pressed yet. What do the lamps say?", d.waiting(),
 		Choice{ID: "right", Text: "Nothing about a part: they must be off here"},
-		Choice{ID: "last", Text: "That the part before was refused", Reason: "The lamps at the end of its own push have judged the part before. " + d.waiting()},
+		Choice{ID: "last", Text: "The part before was refused", Reason: "The lamps at the end of its own push have judged the part before. " + d.waiting()},
 		Choice{ID: "empty", Text: "That there is no insert in the nest", Reason: "Nothing has been pushed yet. " + d.waiting()},
 		Choice{ID: "safe", Text: "That the ram will not move, so that a hand may go in", Reason: "The lamps do not say whether the ram will move. " + d.byHand(), Grave: graveHand})
 }
@@ -127,17 +127,17 @@ func (d *Drill) handAtGuard(rng *rand.Rand) Exercise {
 	return d.asked(rng, "A screw has fallen beside the nest, and both lamps are off. May you reach in for it?", why,
 		Choice{ID: "no", Text: "Only when the station is stopped and secured, as your instructions say"},
 		Choice{ID: "off", Text: "Yes: with arrival off the ram presses on nothing", Reason: why, Grave: graveHand},
-		Choice{ID: "zone", Text: "Yes, as long as zone is off: the ram is far away", Reason: why, Grave: graveHand},
-		Choice{ID: "cycle", Text: "Yes, between two cycles, if you are quick", Reason: why, Grave: graveHand})
+		Choice{ID: "zone", Text: "As long as zone is off: the ram is far away", Reason: why, Grave: graveHand},
+		Choice{ID: "cycle", Text: "Between two cycles, if you are quick", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) handOnTheWayBack(rng *rand.Rand) Exercise {
 	why := "The ram crushes on its way back too. No lamp says that it has stopped. " + d.byHand()
 	return d.asked(rng, "The push is over and the ram goes back. May you take the part out now?", why,
 		Choice{ID: "home", Text: "No: not before the ram stands still at home"},
-		Choice{ID: "back", Text: "Yes: going back, the ram presses on nothing", Reason: why, Grave: graveHand},
-		Choice{ID: "good", Text: "Yes, if both lamps were on", Reason: why, Grave: graveHand},
-		Choice{ID: "side", Text: "Yes, if you reach in from the side", Reason: why, Grave: graveHand})
+		Choice{ID: "back", Text: "Yes: going back, the ram presses on nothing and moves away", Reason: why, Grave: graveHand},
+		Choice{ID: "good", Text: "If both lamps were on", Reason: why, Grave: graveHand},
+		Choice{ID: "side", Text: "If you reach in from the side", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
@@ -145,8 +145,8 @@ func (d *Drill) handAtLowest(rng *rand.Rand) Exercise {
 	return d.asked(rng, "For a trial the setting stands at its lowest. May a hand hold the insert while the ram comes?", why,
 		Choice{ID: "no", Text: "No: even the lowest setting can hurt"},
 		Choice{ID: "touch", Text: "Yes: at the lowest setting the ram only touches", Reason: why, Grave: graveHand},
-		Choice{ID: "other", Text: "Yes, if somebody else stands ready to stop the ram", Reason: why, Grave: graveHand},
-		Choice{ID: "trial", Text: "Yes, for a trial of a single part", Reason: why, Grave: graveHand})
+		Choice{ID: "other", Text: "If somebody else stands ready to stop the ram", Reason: why, Grave: graveHand},
+		Choice{ID: "trial", Text: "For a trial of a single part", Reason: why, Grave: graveHand})
 }
 
 func (d *Drill) strike(rng *rand.Rand) Exercise {

@@ -46,7 +46,7 @@ func TestGraveAnswersFailAnExam(t *testing.T) {
 			}
 		}
 	}
-	assert.Len(t, seen, 8, "every kind comes up: %v", seen)
+	assert.Len(t, seen, len(graveOf("")), "every kind comes up: %v", seen)
 }
 
 // The rule that is said before an exam names every answer that can fail it alone, and
@@ -65,18 +65,23 @@ func TestTheRuleNamesEveryFailure(t *testing.T) {
 						continue
 					}
 					met[c.Grave] = true
-					assert.Contains(t, rule, "that "+c.Grave, key)
+					assert.Contains(t, rule, c.Grave, key)
 					assert.Equal(t, "answered that "+c.Grave, e.Judge(Answer{Choice: c.ID}).Grave)
-					assert.Regexp(t, " (may be|may go on|shows) ", c.Grave, "an answer is no deed")
+					assert.Regexp(t, " (may be|may go on|may protect) ", c.Grave, "an answer is no deed")
 				}
 			}
 		}
 		assert.Len(t, met, len(graveOf(role)), "%s: %v", role, met)
+		for _, line := range rule {
+			assert.LessOrEqual(t, len(strings.Fields(line)), 15, "a short line")
+		}
 	}
 }
 
 // Who takes a part that is refused for a good one fails alone, whichever of the two is
-// shown. Derived: on/off of the example means too tall, on/on good and nothing else.
+// shown, and so does who would work on with a guard that is open, pass on what nothing has
+// judged, or put the next insert on a part. Derived: on/off of the example means too tall,
+// on/on good and nothing else; the others by hand, from what each would let happen.
 func TestTheMirrorIsGraveAsWell(t *testing.T) {
 	p, r := example(t)
 	d := drillOf(t, p, r)
@@ -84,6 +89,10 @@ func TestTheMirrorIsGraveAsWell(t *testing.T) {
 		key, choice string
 		grave       bool
 	}{
+		{"hands/bridged", "careful", true}, {"hands/bridged", "end", true}, {"hands/shield", "hand", true}, {"hands/shield", "side", true},
+		{"hands/colleague", "both", true}, {"hands/colleague", "stop", true}, {"do/on-on", "stay", true}, {"part/away", "before", true}, {"part/away", "eye", true},
+		{"part/stopped", "lamps", true}, {"part/stopped", "hammer", true}, {"first/change", "pass", true}, {"first/change", "agree", true}, {"first/check", "warm", true}, {"first/check", "none", true},
+		{"part/chip", "tell", true}, {"hands/trapped", "quick", false},
 		{"read/on-off", press.Good, true}, {"lamps/good", "on-off", true}, {"lamps/good", "off-off", true}, {"lamps/long", "on-on", true}, {"lamps/missing", "on-on", true},
 		{"read/on-on", press.Long, false}, {"lamps/long", "off-off", false}, {"lamps/good", "on-on", false},
 	} {

@@ -24,25 +24,25 @@ func (d *Drill) handAtHoming(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The ram looks for its home position, slowly and without a part. May a hand be in the work space?", d.byHand(),
 		Choice{ID: "no", Text: "No: a slow ram crushes as well"},
 		Choice{ID: "slow", Text: "Yes: there is time to pull the hand out", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "part", Text: "Yes: without a part there is nothing to press", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "zone", Text: "Yes, while the zone lamp is off", Reason: d.byHand(), Grave: graveHand})
+		Choice{ID: "part", Text: "Without a part there is nothing to press", Reason: d.byHand(), Grave: graveHand},
+		Choice{ID: "zone", Text: "While the zone lamp is off", Reason: d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) handAtJogging(rng *rand.Rand) Exercise {
 	return d.asked(rng, "A setter jogs the ram in small steps. May somebody else hold the part meanwhile?", d.byHand(),
 		Choice{ID: "no", Text: "No: small steps crush as well"},
 		Choice{ID: "small", Text: "Yes: each step is smaller than a finger", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "see", Text: "Yes, if the two see each other", Reason: d.byHand(), Grave: graveHand},
-		Choice{ID: "count", Text: "Yes, if the setter counts aloud before each step", Reason: d.byHand(), Grave: graveHand})
+		Choice{ID: "see", Text: "If the two see each other", Reason: d.byHand(), Grave: graveHand},
+		Choice{ID: "count", Text: "If the setter counts aloud before each step", Reason: d.byHand(), Grave: graveHand})
 }
 
 func (d *Drill) twoHands(rng *rand.Rand) Exercise {
 	why := "Two-hand control protects the one person who uses it (ISO 13851), and nobody else. " + d.byHand()
 	return d.asked(rng, "You start the cycle with a two-hand control. Does it protect a colleague beside you?", why,
 		Choice{ID: "no", Text: "No: it protects only the person who uses it"},
-		Choice{ID: "both", Text: "Yes: the ram does not move without both buttons", Reason: why},
-		Choice{ID: "look", Text: "Yes, as long as you look at the colleague", Reason: why},
-		Choice{ID: "stop", Text: "Yes: when you let go, the ram stands still at once", Reason: "The ram takes time to stop, and you must see the danger first. " + why})
+		Choice{ID: "both", Text: "Yes: the ram does not move without both buttons", Reason: why, Grave: graveOther},
+		Choice{ID: "look", Text: "As long as you look at the colleague", Reason: why, Grave: graveOther},
+		Choice{ID: "stop", Text: "When you let go, the ram stands still at once", Reason: "The ram takes time to stop, and you must see the danger first. " + why, Grave: graveOther})
 }
 
 func (d *Drill) trapped(rng *rand.Rand) Exercise {
@@ -58,18 +58,18 @@ func (d *Drill) shield(rng *rand.Rand) Exercise {
 	why := "A part may burst or jump out at any push, with up to " + words.Force(d.r.Force.High) + " behind it. Shield the work space."
 	return d.asked(rng, "The shield in front of the nest is in the way. May it stay open for one push?", why,
 		Choice{ID: "no", Text: "No: a part can burst or jump out"},
-		Choice{ID: "hand", Text: "Yes, if no hand is inside", Reason: why},
-		Choice{ID: "low", Text: "Yes, with the lowest setting", Reason: why},
-		Choice{ID: "side", Text: "Yes, if you stand beside it", Reason: why})
+		Choice{ID: "hand", Text: "Yes, if no hand is inside", Reason: why, Grave: graveGuard},
+		Choice{ID: "low", Text: "With the lowest setting", Reason: why, Grave: graveGuard},
+		Choice{ID: "side", Text: "If you stand beside it", Reason: why, Grave: graveGuard})
 }
 
 func (d *Drill) bridged(rng *rand.Rand) Exercise {
 	why := "A bridged guard protects nobody, and no lamp takes its place. Guards follow the machinery rules in force and a qualified person."
 	return d.asked(rng, "Somebody has bridged a guard switch, so that loading is quicker. What do you do?", why,
 		Choice{ID: "report", Text: "Do not start. Report it, and have it put right first"},
-		Choice{ID: "careful", Text: "Work on, with more care", Reason: why},
-		Choice{ID: "end", Text: "Work on, and report it after the shift", Reason: why},
-		Choice{ID: "both", Text: "Work on, as long as the lamps are right", Reason: why})
+		Choice{ID: "careful", Text: "Work on, with more care", Reason: why, Grave: graveGuard},
+		Choice{ID: "end", Text: "Report it after the shift, and work on until then", Reason: why, Grave: graveGuard},
+		Choice{ID: "both", Text: "As long as the lamps are right, work on", Reason: why, Grave: graveGuard})
 }
 
 func (d *Drill) underTheRam(rng *rand.Rand) Exercise {
@@ -77,6 +77,6 @@ func (d *Drill) underTheRam(rng *rand.Rand) Exercise {
 	return d.asked(rng, "A vertical ram stands high, and the power is off. May you work under it?", why,
 		Choice{ID: "prop", Text: "Only when it is propped"},
 		Choice{ID: "power", Text: "Yes: without power it cannot move", Reason: why, Grave: graveHand},
-		Choice{ID: "stop", Text: "Yes, if the emergency stop is pressed", Reason: why, Grave: graveHand},
-		Choice{ID: "short", Text: "Yes, for a moment", Reason: why, Grave: graveHand})
+		Choice{ID: "stop", Text: "If the emergency stop is pressed", Reason: why, Grave: graveHand},
+		Choice{ID: "short", Text: "For a moment", Reason: why, Grave: graveHand})
 }

@@ -28,7 +28,7 @@ func (d *Drill) arrivalSays(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The arrival lamp is on. What does this lamp say?", why,
 		Choice{ID: "stopped", Text: "Something has stopped the ram"},
 		Choice{ID: "height", Text: "The part has the right height", Reason: "Arrival does not say where the ram stands. " + why},
-		Choice{ID: "home", Text: "The ram stands at home again", Reason: why},
+		Choice{ID: "home", Text: "Home is where the ram stands again", Reason: why},
 		Choice{ID: "firm", Text: "The insert sits firmly", Reason: "No lamp says how firmly an insert sits. " + why})
 }
 

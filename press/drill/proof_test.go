@@ -320,8 +320,8 @@ func (q proof) proveWhen(t *testing.T, e Exercise) {
 	}
 }
 
-// proveHands: nothing but standing still is right, every other way in is grave, and
-// the blow of the approach is that of the plan.
+// proveHands: nothing but standing still is right, every other way in is grave, as is what
+// takes a guard away or trusts it for somebody else, and the blow of the approach is that of the plan.
 func (q proof) proveHands(t *testing.T, e Exercise) {
 	t.Helper()
 	for _, c := range e.Choices {
@@ -330,11 +330,14 @@ func (q proof) proveHands(t *testing.T, e Exercise) {
 			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)), c.Text)
 			continue
 		}
-		if slices.Contains([]string{"hands/colleague", "hands/trapped", "hands/shield", "hands/bridged"}, e.Key) {
-			assert.Empty(t, c.Grave, "no hand is spoken of: %s", c.Text)
-			continue
+		want, named := map[string]string{"hands/colleague": graveOther, "hands/shield": graveGuard, "hands/bridged": graveGuard, "hands/trapped": ""}[e.Key]
+		if !named { // a hand is spoken of
+			want = graveHand
 		}
-		assert.Equal(t, wrong, c.Grave == graveHand, c.Text)
+		if !wrong {
+			want = ""
+		}
+		assert.Equal(t, want, c.Grave, c.Text)
 	}
 }
 
@@ -481,7 +484,10 @@ func (q proof) works(task *ZoneTask, z1, z2 float64) bool {
 	if by := q.p.Window.EdgeMargin; by != nil {
 		guard = *by
 	}
-	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9
+	// Nothing passes that is taller than the drawing allows, or than the plan's own zone
+	// lets pass: the reading of the tallest good part, moved.
+	tallest := math.Min(q.x.Low, q.s.ZoneStart) + task.Shift
+	return s.End >= z1+step-1e-9 && s.End <= z2-math.Max(guard, step)+1e-9 && math.Max(z1, s.Start) >= tallest-1e-6
 }
 
 func (q proof) proveZone(t *testing.T, e Exercise) {
@@ -503,7 +509,19 @@ func (q proof) proveZone(t *testing.T, e Exercise) {
 		a, z := q.s.At(x.Reading - task.Shift)
 		assert.Equal(t, x.Word == press.Good, a && z, "%s: the plan itself judges the part of %v mm otherwise", e.Key, x.Height)
 	}
+	own := press.Pair{q.s.ZoneStart + task.Shift, q.s.ZoneEnd + task.Shift}
+	if q.works(task, own[0], own[1]) {
+		assert.InDeltaSlice(t, own[:], task.Solution[:], 1e-6, "%s: the plan's own zone, moved exactly", e.Key)
+		own := task.Solution
+		assert.Contains(t, e.Judge(Answer{Zone: &own}).Reason, "moved exactly as far as the nest")
+		assert.Contains(t, e.Explain, ", so the zone does too.")
+	} else {
+		assert.NotContains(t, e.Explain, "so the zone does too")
+	}
 	for _, x := range task.Solution {
+		if q.works(task, own[0], own[1]) {
+			break // as fine as the plan's own
+		}
 		if by := x / q.p.Station.PositionStep; math.Abs(by-math.Round(by)) > 1e-6 {
 			q.stepless(t, task)
 		}

@@ -134,7 +134,8 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 
 // strangers are first checks of other pairs, one at the most, that stand in no list of
 // this one: they are not wrong in themselves, but they do not belong
-// here. To stop, or to hold back, belongs everywhere: it is none of them.
+// here. To stop, or to hold back, belongs everywhere, and so do a
+// few others: they are none of them.
 func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool) []Choice {
 	var out []Choice
 	used = maps.Clone(used)
@@ -146,7 +147,7 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		}
 	}
 	for _, other := range d.list {
-		if other.First > 0 || other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || used[other.Asked[0]] {
+		if other.First > 0 || other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || words.Anywhere(other.Asked[0], x.Situation) || used[other.Asked[0]] {
 			continue
 		}
 		used[other.Asked[0]] = true

@@ -160,6 +160,10 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 		Question: "Which lamps does " + partOf(word) + " show?",
 		Explain:  upper(partOf(word)) + " shows " + orPairs(right) + ". " + d.says(right[0]),
 	}
+	if on := d.shows(event{reading: d.r.Nominal()}); word == press.Good && len(right) == 1 && on == right[0] {
+		e.Question = "Which lamps does a part show whose height lies in the middle of the limits?"
+		e.Explain = "Such a part shows " + orPairs(right) + ". " + d.says(on) + " A good part near a limit may be refused: it is set apart and measured."
+	}
 	if word == press.Short || word == press.Long {
 		limit := d.p.Requirement.HeightHigh
 		side := "taller"

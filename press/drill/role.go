@@ -3,8 +3,8 @@ package drill
 import "slices"
 
 // A Role is whose exam it is. Who works at the station is asked what the lamps mean and
-// what to do; who sets it up is asked for zones, checks and predictions as well, in an
-// exam of its own. The empty role asks everything.
+// what to do; who sets it up is asked for zones, checks and predictions, in an exam of its
+// own. Both are asked about hands: who sets up jogs, homes and takes guards away. The empty role asks everything.
 type Role string
 
 // The roles.
@@ -22,7 +22,7 @@ func (r Role) Kinds() []Kind {
 	case Technician:
 		return []Kind{Read, Act, Safe}
 	case Setter:
-		return []Kind{Predict, React, Blind, Zone}
+		return []Kind{Safe, Predict, React, Blind, Zone}
 	}
 	return Kinds
 }

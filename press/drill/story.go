@@ -68,7 +68,7 @@ func (d *Drill) typed(mm float64) string { return words.Unit(d.pos.Set(mm), "mm"
 func (d *Drill) story(e event) string {
 	if e.early {
 		return "The tool meets the part in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
-			". There the force is not limited, and nobody can say what the lamps show. Do not try it: the approach strikes the part."
+			". There the force is not limited, and nobody can say what the lamps show. Do not try it: the approach strikes the part. If it happens, stop, do not start again, and call the setter: " + words.AfterAStrike
 	}
 	if e.first != nil {
 		return d.firstStory(e)

@@ -69,7 +69,7 @@ func (d *Drill) again() string {
 			return "A part that is pressed a second time is seated already. The probe finds nothing to stall in and refuses it: that says nothing about the first push."
 		}
 		on := d.shows(d.eventOf(i))
-		s := "A part that is pressed a second time is seated already. It shows " + on.String()
+		s := "A part that is pressed a second time may be seated by then, and may show " + on.String() + ", whatever it showed before"
 		if on == (words.Pair{Arrival: true, Zone: true}) {
 			return s + ": a spoiled joint would pass as good."
 		}

@@ -38,8 +38,8 @@ func (d *Drill) nobodyLooked(rng *rand.Rand) Exercise {
 	return d.asked(rng, "You were called away, and nobody has seen the lamps of this part. What happens to it?", why+common,
 		Choice{ID: "hold", Text: "Hold it back: nobody knows what it is"},
 		Choice{ID: trapAgain, Text: "Press it again, and look this time", Reason: why, Grave: graveAgain},
-		Choice{ID: "before", Text: "Pass it on: the part before it was good", Reason: "The part before says nothing about this one. " + why},
-		Choice{ID: "eye", Text: "Pass it on, if it looks right", Reason: "The drawing allows " + d.pos.Length(d.p.Requirement.HeightHigh-d.p.Requirement.HeightLow) + " from the shortest to the tallest part: measure it, do not guess. " + why})
+		Choice{ID: "before", Text: "Pass it on: the part before it was good", Reason: "The part before says nothing about this one. " + why, Grave: graveUnseen},
+		Choice{ID: "eye", Text: "Pass it on, if it looks right", Reason: "The drawing allows " + d.pos.Length(d.p.Requirement.HeightHigh-d.p.Requirement.HeightLow) + " from the shortest to the tallest part: measure it, do not guess. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) stoppedHalfway(rng *rand.Rand) Exercise {
@@ -47,8 +47,8 @@ func (d *Drill) stoppedHalfway(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The station stopped in the middle of a push. Now it runs again. What happens to the part in the nest?", why+common,
 		Choice{ID: "out", Text: "It is not used before somebody has measured it"},
 		Choice{ID: trapAgain, Text: "It is pressed once more from the start", Reason: why, Grave: graveAgain},
-		Choice{ID: "lamps", Text: "It is passed on, if both lamps are on now", Reason: why},
-		Choice{ID: "hammer", Text: "The insert is knocked in by hand", Reason: "Nobody could say afterwards how it was pressed. " + why})
+		Choice{ID: "lamps", Text: "It is passed on, if both lamps are on now", Reason: why, Grave: graveUnseen},
+		Choice{ID: "hammer", Text: "The insert is knocked in by hand, and the part is passed on", Reason: "Nobody could say afterwards how it was pressed. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) mixedUp(rng *rand.Rand) Exercise {
@@ -65,8 +65,8 @@ func (d *Drill) chipFound(rng *rand.Rand) Exercise {
 	return d.asked(rng, "You see a chip in the nest. What do you do?", why+common,
 		Choice{ID: "stop", Text: "Stop the station first, and only then remove the chip"},
 		Choice{ID: "reach", Text: "Pick it out while the ram is on its way up", Reason: why + " " + d.byHand(), Grave: graveHand},
-		Choice{ID: "flat", Text: "Leave it: the next push presses it flat", Reason: why + " Pressed flat, it is only harder to find."},
-		Choice{ID: "tell", Text: "Go on, and tell the next shift", Reason: why})
+		Choice{ID: "flat", Text: "Leave it: the next push presses it flat", Reason: why + " Pressed flat, it is only harder to find.", Grave: graveGoOn},
+		Choice{ID: "tell", Text: "Go on, and tell the next shift, who can remove it at their start", Reason: why, Grave: graveGoOn})
 }
 
 // againIsGood tells whether a part that was pressed before shows both lamps.
@@ -102,9 +102,9 @@ func (d *Drill) beforeTheFirst(rng *rand.Rand) Exercise {
 	why := "The lamps judge parts only when they have been tested themselves: that is what the shift check does."
 	return d.asked(rng, "A shift begins. What comes before the first part that counts?", why+common,
 		Choice{ID: "check", Text: "The shift check: each push on its list, and each must show what is written there"},
-		Choice{ID: "warm", Text: "Ten parts to warm up, which count if both lamps come on", Reason: "Parts that are pressed before the check are judged by lamps that nobody has tested. " + why},
-		Choice{ID: "none", Text: "Nothing, if the last shift had no trouble", Reason: "Nest, tool and set values may have changed since. " + why},
-		Choice{ID: "last", Text: "A look at the last part of the shift before", Reason: "One part from before says nothing about the station now. " + why})
+		Choice{ID: "warm", Text: "Ten parts to warm up, which count if both lamps come on", Reason: "Parts that are pressed before the check are judged by lamps that nobody has tested. " + why, Grave: graveUnseen},
+		Choice{ID: "none", Text: "Nothing, if the last shift had no trouble", Reason: "Nest, tool and set values may have changed since. " + why, Grave: graveUnseen},
+		Choice{ID: "last", Text: "A look at the last part of the shift before", Reason: "One part from before says nothing about the station now. " + why, Grave: graveUnseen})
 }
 
 func (d *Drill) checkFails(rng *rand.Rand) Exercise {
@@ -120,18 +120,18 @@ func (d *Drill) sinceWhen(rng *rand.Rand) Exercise {
 	why := "Nobody knows when the fault began. It may have been there right after the last check that was right, so all parts since then are in question: the lamps that passed them may have been wrong."
 	return d.asked(rng, "A shift check fails. Which parts may be bad?", why+common,
 		Choice{ID: "since", Text: "All that were pressed since the last check that was right"},
-		Choice{ID: "next", Text: "Only the next ones, which are not pressed yet", Reason: why},
+		Choice{ID: "next", Text: "The next ones, which are not pressed yet", Reason: why},
 		Choice{ID: "ten", Text: "Only the last ten", Reason: why},
-		Choice{ID: "refused", Text: "Only those that were refused", Reason: why})
+		Choice{ID: "refused", Text: "Those that were refused and set apart since then", Reason: why})
 }
 
 func (d *Drill) afterAChange(rng *rand.Rand) Exercise {
 	why := "After a change of tool, nest or lot the lamps are tested first: until then a part with both lamps is not sure."
 	return d.asked(rng, "The tool was changed. The first part after that shows both lamps. What happens to it?", why+common,
 		Choice{ID: "keep", Text: "Keep it back until the checks after a change have passed"},
-		Choice{ID: "pass", Text: "Pass it on: both lamps are on", Reason: why},
+		Choice{ID: "pass", Text: "Pass it on: both lamps are on", Reason: why, Grave: graveUnseen},
 		Choice{ID: trapAgain, Text: "Press it again, to see the same lamps twice", Reason: d.again(), Grave: graveAgain},
-		Choice{ID: "agree", Text: "Press three more, and pass all four on if they agree", Reason: "Parts that agree may all be wrong in the same way. " + why})
+		Choice{ID: "agree", Text: "Press three more, and pass all four on if they agree with one another", Reason: "Parts that agree may all be wrong in the same way. " + why, Grave: graveUnseen})
 }
 
 // emptyIsRefused tells whether a push without an insert surely shows something else
@@ -166,16 +166,16 @@ func (d *Drill) mayRaise(rng *rand.Rand) Exercise {
 	return d.asked(rng, "Some inserts stop before their seat. May you raise the setting by one step?", d.raise(),
 		Choice{ID: "no", Text: "No: it is part of the plan"},
 		Choice{ID: "step", Text: "Yes: one step is little", Reason: d.raise(), Grave: graveChange},
-		Choice{ID: "good", Text: "Yes, if the next part then shows both lamps", Reason: d.raise(), Grave: graveChange},
-		Choice{ID: "back", Text: "Yes, and set it back at the end of the shift", Reason: d.raise(), Grave: graveChange})
+		Choice{ID: "good", Text: "If the next part then shows both lamps", Reason: d.raise(), Grave: graveChange},
+		Choice{ID: "back", Text: "And set it back at the end of the shift", Reason: d.raise(), Grave: graveChange})
 }
 
 func (d *Drill) mayWiden(rng *rand.Rand) Exercise {
 	return d.asked(rng, "Every tenth part is refused, just outside the zone. May you make the zone a little wider?", d.widen(),
 		Choice{ID: "no", Text: "No: the zone is part of the plan"},
 		Choice{ID: "little", Text: "Yes, if it is only a little", Reason: d.widen(), Grave: graveChange},
-		Choice{ID: "look", Text: "Yes, if the refused parts look good", Reason: d.widen(), Grave: graveChange},
-		Choice{ID: "tell", Text: "Yes, and write it into the shift book", Reason: d.widen(), Grave: graveChange})
+		Choice{ID: "look", Text: "If the refused parts look good", Reason: d.widen(), Grave: graveChange},
+		Choice{ID: "tell", Text: "And write it into the shift book", Reason: d.widen(), Grave: graveChange})
 }
 
 func (d *Drill) foundChanged(rng *rand.Rand) Exercise {
@@ -200,8 +200,8 @@ func (d *Drill) inAHurry(rng *rand.Rand) Exercise {
 	why := "Several refused parts in a row have one cause, and the next part will have it too. A late order does not change that."
 	return d.asked(rng, "Four parts in a row were refused. The order is late, and somebody tells you to go on. What do you do?", why+common,
 		Choice{ID: "stop", Text: "Press nothing, and say why. Call whoever is in charge"},
-		Choice{ID: trapGoOn, Text: "Go on, and set every refused part apart", Reason: why, Grave: graveRow},
-		Choice{ID: trapPass, Text: "Go on, and pass them on with a note", Reason: why, Grave: gravePass},
+		Choice{ID: trapGoOn, Text: "Set every refused part apart, and go on", Reason: why, Grave: graveRow},
+		Choice{ID: trapPass, Text: "Pass them on with a note, and go on", Reason: why, Grave: gravePass},
 		Choice{ID: trapForce, Text: "Go on with the setting one step higher", Reason: why + " " + d.raise(), Grave: graveChange})
 }
 
@@ -219,6 +219,6 @@ func (d *Drill) whichCard(rng *rand.Rand) Exercise {
 	return d.asked(rng, "The card on the wall is of an older revision than the plan at the station. What do you do?", why+common,
 		Choice{ID: "newest", Text: "Have it replaced before anybody judges parts by it"},
 		Choice{ID: "wall", Text: "Judge by the card: everybody knows it", Reason: why},
-		Choice{ID: "both", Text: "Leave it there: a plan does not change much", Reason: why},
+		Choice{ID: "both", Text: "Leave it there: a plan does not change much from one revision to the next", Reason: why},
 		Choice{ID: "pen", Text: "Write the new letter on the old card", Reason: "The letter says which figures stand on a card, and these stay the old ones. " + why})
 }

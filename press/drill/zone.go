@@ -45,8 +45,26 @@ func (d *Drill) zoneItems() {
 	}
 }
 
-// solve looks for a zone that judges the parts rightly: one around the good parts and
-// the push end, or the plan's own, moved.
+// moved is the plan's own zone, moved with the nest.
+func (t *ZoneTask) moved() press.Pair {
+	at := func(mm float64) float64 { return math.Round(mm*1e6) / 1e6 } // no dust of a sum
+	return press.Pair{at(t.s.ZoneStart), at(t.s.ZoneEnd)}
+}
+
+// isMoved tells whether a zone is that, as finely as it is written.
+func (t *ZoneTask) isMoved(zone press.Pair) bool {
+	own := t.moved()
+	return math.Abs(zone[0]-own[0]) < finest/2 && math.Abs(zone[1]-own[1]) < finest/2
+}
+
+// first is the earliest start of a zone that passes no part taller than the drawing
+// allows, or none taller than the plan's own zone does.
+func (t *ZoneTask) first() float64 {
+	return math.Min(t.d.r.Window.GoodRange[0], t.d.s.ZoneStart) + t.Shift
+}
+
+// solve looks for a zone that judges the parts rightly: the plan's own, moved, or one
+// around the good parts and the push end.
 func (d *Drill) solve(task *ZoneTask) (why string) {
 	tall, first, last := math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, x := range task.Parts {
@@ -60,22 +78,25 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 	if math.IsInf(first, 0) {
 		return "No good part can be shown: the stretch of good readings is too narrow to write a height in."
 	}
+	if own := task.moved(); task.judge(&own).Right {
+		task.Solution = own
+		return ""
+	}
 	from := first - math.Max(d.unsure(), 0.002)
 	if !math.IsInf(tall, 0) {
 		from = (tall + first) / 2
 	}
+	from = math.Max(from, task.first())
 	end := task.s.End
 	room := math.Max(math.Max(4*d.unsure(), 0.1), d.pastEnd()+d.p.Station.PositionStep)
-	for _, zone := range []press.Pair{
-		{from, math.Max(last, end) + room},
-		{task.s.ZoneStart, task.s.ZoneEnd},
-	} {
-		for _, step := range []float64{d.p.Station.PositionStep, finest} { // as it can be set, where that does
-			zone := press.Pair{math.Round(zone[0]/step) * step, math.Round(zone[1]/step) * step}
-			if task.judge(&zone).Right {
-				task.Solution = zone
-				return ""
-			}
+	for _, step := range []float64{d.p.Station.PositionStep, finest} { // as it can be set, where that does
+		zone := press.Pair{math.Round(from/step) * step, math.Round((math.Max(last, end)+room)/step) * step}
+		if zone[0] < task.first()-1e-9 {
+			zone[0] = math.Ceil(task.first()/step) * step
+		}
+		if task.judge(&zone).Right {
+			task.Solution = zone
+			return ""
 		}
 	}
 	return "The push end at " + d.pos.At(d.s.End) + " lies where no zone can tell too tall from too short."
@@ -97,8 +118,11 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 			d.off(),
 			"This is an exercise. At the station only a setter who is allowed to may change the zone.",
 		},
-		Zone:    task,
-		Explain: "For example from " + d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm") + ": every reading stands " + by + " " + way + ", so the zone does too.",
+		Zone: task,
+	}
+	zone := d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm")
+	if e.Explain = "For example from " + zone + "."; task.isMoved(sol) {
+		e.Explain = "From " + zone + ", the zone of the plan moved by " + by + ": every reading stands " + by + " " + way + ", so the zone does too."
 	}
 	if !task.Told {
 		at := d.onGrain(d.r.Nominal())
@@ -146,6 +170,10 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 	if why := d.endInside(s); why != "" {
 		return Judged{Reason: why}
 	}
+	if from := math.Max(s.ZoneStart, s.Start); from < t.first()-1e-6 {
+		return Judged{Reason: "These parts are judged rightly, but others are not: with this zone a part of " + d.high(d.r.HeightOf(from-t.Shift)) +
+			" would pass, and the drawing allows no more than " + d.pos.At(d.p.Requirement.HeightHigh) + "." + d.noTaller()}
+	}
 	return Judged{Right: true, Reason: t.near(s)}
 }
 
@@ -168,9 +196,20 @@ func (d *Drill) endInside(s press.Signals) string {
 	return ""
 }
 
+// noTaller says what a plan lets pass beyond the drawing, where it does.
+func (d *Drill) noTaller() string {
+	if by := d.r.Window.GoodRange[0] - d.s.ZoneStart; by > 1e-9 {
+		return " The zone of the plan lets no part pass that is taller than " + d.high(d.r.HeightOf(d.s.ZoneStart)) + "."
+	}
+	return ""
+}
+
 // near says how close the zone comes to the nearest part that it judges.
 func (t *ZoneTask) near(s press.Signals) string {
 	d := t.d
+	if t.isMoved(press.Pair{s.ZoneStart, s.ZoneEnd}) {
+		return "That is the zone of the plan, moved exactly as far as the nest: it judges every part as the plan does."
+	}
 	by, name, part := math.Inf(1), "", ZonePart{}
 	for _, x := range t.Parts {
 		if !s.Arrives(x.Reading) {
@@ -184,7 +223,11 @@ func (t *ZoneTask) near(s press.Signals) string {
 		}
 	}
 	if by < d.unsure() {
-		return "It is right for these readings. But the " + name + " stands only " + d.pos.Length(by) + " from the part of " + d.high(part.Height) +
+		stands := "stands only " + d.pos.Length(by) + " from"
+		if by < finest {
+			stands = "stands at the reading of"
+		}
+		return "It is right for these readings. But the " + name + " " + stands + " the part of " + d.high(part.Height) +
 			", and a reading may be off by " + d.pos.Length(d.unsure()) + ". Now and then it would be judged wrongly."
 	}
 	return "A reading may be off by " + d.pos.Length(d.unsure()) + ", and every part has more room than that."

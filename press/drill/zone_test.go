@@ -95,3 +95,39 @@ func TestNothingFinerThanTheStation(t *testing.T) {
 		}
 	}
 }
+
+// The example's answer is its own zone, moved as far as the nest; that zone is praised.
+// One that starts before the reading of the tallest part that the drawing allows is wrong
+// and says so, also where none of the parts shown is in between. Derived: by
+// hand, from the sum of each end and the shift, and from the drawing's limit.
+func TestZoneMovesWithTheNest(t *testing.T) {
+	p, r := example(t)
+	d := drillOf(t, p, r)
+	for seed := range uint64(20) {
+		for _, key := range []string{"zone/1", "zone/2"} {
+			e, ok := d.Exercise(key, seed)
+			require.True(t, ok)
+			task := e.Zone
+			assert.InDelta(t, d.s.ZoneStart+task.Shift, task.Solution[0], 1e-6)
+			assert.InDelta(t, d.s.ZoneEnd+task.Shift, task.Solution[1], 1e-6)
+			j := e.Judge(Answer{Zone: &task.Solution})
+			assert.True(t, j.Right)
+			assert.NotContains(t, j.Reason, "only")
+			assert.Contains(t, j.Reason, "moved exactly as far as the nest")
+			tall := -1.0
+			for _, x := range task.Parts {
+				if x.Word == press.Long {
+					tall = max(tall, x.Reading)
+				}
+			}
+			edge := r.Window.GoodRange[0] + task.Shift
+			if edge-tall < 0.004 {
+				continue
+			}
+			zone := press.Pair{edge - 0.003, task.Solution[1]}
+			j = e.Judge(Answer{Zone: &zone})
+			assert.False(t, j.Right)
+			assert.Contains(t, j.Reason, "would pass, and the drawing allows no more than")
+		}
+	}
+}

@@ -15,6 +15,9 @@ var CardCautions = []string{
 	"The lamps are no safety function.",
 }
 
+// CardStop says on the card what stops the work, in few words.
+const CardStop = "Several refused, or one struck: stop, call the setter."
+
 // CardCheck is the first thing to look at with a pair of lamps, in few words.
 func CardCheck(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
@@ -49,7 +52,7 @@ func CardAct(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return "Stop. By plan no push ends like this."
+		return "Stop. No part leads to this."
 	case !t.Clear:
 		return "Set apart: the lamps do not tell."
 	case has(press.Good) && has(press.Missing):

@@ -82,7 +82,7 @@ func ExamAsks(role string) string {
 	case "technician":
 		return "For who works at the station: what the lamps mean, what to do, and hands."
 	case "setter":
-		return "For who sets it up, as well: zones, what to check, and what the lamps will show or not find."
+		return "For who sets it up, as well: zones, what to check, what the lamps will show or not find, and hands."
 	}
 	return "Everything."
 }

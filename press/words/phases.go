@@ -9,11 +9,14 @@ var phases = map[press.Phase]Term{
 	press.PhasePress:    {"Pressing", "The tool is on the part and presses it in."},
 	press.PhaseSettle:   {"Settling", "The ram has come to rest; its force still rises to what was set, and arrival comes on only then."},
 	press.PhaseConfirm:  {"At rest", "The ram has come to rest; the signals must stay as they are for a moment."},
-	press.PhaseRead:     {"Read", "Now the two lamps are read, once, and latched."},
-	press.PhaseRetract:  {"Retract", "The ram goes home. What the lamps show on the way says nothing."},
+	press.PhaseRead:     {"Read", "Now the two lamps are read, once, and latched: the controller holds them until the next start."},
+	press.PhaseRetract:  {"Retract", "The ram goes home. What the signals show on the way says nothing: the held lamps count."},
 	press.PhaseHome:     {"Home", "The cycle is over."},
-	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now. Set the part apart, whatever they show."},
+	press.PhaseStruck:   {"Struck", "The part was met in the fast approach. The push limit is not in force, and nobody knows what the lamps show now. Stop, do not start again, and call the setter: " + AfterAStrike + " Set the part apart, whatever the lamps show."},
 }
+
+// AfterAStrike is what comes before the next start when the approach has struck a part.
+const AfterAStrike = "tool, nest and ram are checked first."
 
 // Phase names a phase of a cycle and says what goes on in it.
 func Phase(p press.Phase) Term {

@@ -143,9 +143,10 @@ var beforeOthers = []string{stopBare, newest, lampsOff}
 
 const apartPart = "Set the part apart, marked, and do not press it again."
 
-// refusedPart is what becomes of a refused part; several in a row stop the work.
+// refusedPart is what becomes of a refused part; several in a row stop the work, and so
+// does a shift that has had no other.
 func refusedPart(when Situation) string {
-	if when == Run {
+	if when == Run || when == Start {
 		return "Stop, and hold these parts back. " + apartPart
 	}
 	return apartPart
@@ -155,7 +156,9 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
-		return refusedPart(when), m.fault(t.Pair, when)
+		return "Stop: nothing is pressed until the fault is found. " + apartPart, m.fault(t.Pair, when)
+	case !t.Clear && (when == Run || when == Start):
+		return "Stop, and hold these parts back. Measure them: the lamps do not tell which they are.", m.unclear(t, when)
 	case !t.Clear:
 		return "Set the part apart and measure it: the lamps do not tell which it is.", m.unclear(t, when)
 	case has(press.Good) && when == Start:
@@ -173,16 +176,15 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 // master says what a part known to be good must show.
 func (m reactions) master() string {
 	at := m.r.Nominal()
-	known := m.unprobed("Press a part that is known to be good")
 	if m.s.Early(at) {
-		return m.showing(known, ", and compare its reading with the plan's "+m.pos.At(at)+".")
+		return m.showing(FreshGood, ", and compare its reading with the plan's "+m.pos.At(at)+".")
 	}
 	a, z := m.s.At(at)
 	seen := ": it must show " + Pair{a, z}.String()
 	if a {
 		seen += " and read " + shown{pos: m.pos, unsure: m.r.MasterWithin()}.within(at)
 	}
-	return m.showing(known, seen+".")
+	return m.showing(FreshGood, seen+".")
 }
 
 // unprobed says of a finished assembly that the probe is left out when it is pressed.
@@ -250,6 +252,19 @@ const (
 	newLot   = "After a new lot: measure one of its parts before it is pressed, and compare it with one of the lot before."
 	newest   = "Quarantine every part back to the last one that is known to be good."
 )
+
+// FreshGood is the part by which the station is judged, and who presses it: nothing else
+// is pressed until the cause is known.
+const FreshGood = "Let the setter press a fresh part that was measured and is good"
+
+// Anywhere tells whether a check that stands in one list is a sound one with other lamps
+// too: to look into the nest always, tool and empty push after a change.
+func Anywhere(check string, when Situation) bool {
+	if strings.HasPrefix(check, "Look into the nest") || strings.HasPrefix(check, "Look at the part:") {
+		return true
+	}
+	return when == Change && (check == fixture || strings.HasPrefix(check, "Push once"))
+}
 
 // LampsOff tells whether a check of these lists is that both lamps are off before a push.
 func LampsOff(check string) bool { return check == lampsOff }

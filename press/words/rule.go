@@ -12,11 +12,11 @@ func ReadingRule(p *press.Plan, r *press.Result) string {
 	if TwoLooks(r) {
 		return "See both signals off earlier in the cycle. First look, in the probe: at arrival plus " + Seconds(p.Probe.ConfirmTime) + " or after its watch time (" + fromHome(*r.Probe.WatchTime) +
 			"). " + GoOnOnly + " Second look, in the push: read both once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) + " or after the watch time" + atLeast(r) +
-			", and latch them before the ram retracts. Run the cycle with an empty nest before the first part: a move that merely ends must give no arrival, in the probe as in the push."
+			", and latch them before the ram retracts, until the next start. Run the cycle with an empty nest before the first part: a move that merely ends must give no arrival, in the probe as in the push."
 	}
 	return "See both signals off earlier in the cycle; read them once, at arrival plus the confirm time of " + Seconds(p.Motion.ConfirmTime) +
-		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts. " +
-		"Push an empty nest before the first part: " + emptyPush(r) + "."
+		" or after the watch time" + atLeast(r) + ", and latch them before the ram retracts, until the next start. " +
+		"Push an empty nest first: " + emptyPush(r) + "."
 }
 
 // emptyPush says what the push of the empty nest must show: no arrival, because its move
@@ -24,7 +24,7 @@ func ReadingRule(p *press.Plan, r *press.Result) string {
 func emptyPush(r *press.Result) string {
 	stop, stops := r.NestStops()
 	if !stops {
-		return "a move that merely ends must give no arrival"
+		return "a move that only ends must give no arrival"
 	}
 	return "the nest itself stops the ram before the push ends, so it must show " + Pair{true, stop.Zone}.String() +
 		"; that a move which merely ends gives no arrival is proved at set-up, with a push end short of the nest"

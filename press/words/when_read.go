@@ -5,7 +5,7 @@ import "ramplan/press"
 // WhenRead says in one line when the lamps count, before anybody is told what they
 // mean: on its way back a good part shows the lamps of another verdict, and between
 // two parts both lamps are off. It is [ReadingRule] in a few words.
-const WhenRead = "Lamps: read once, at the end of the push, before the ram goes back. Both off between parts is right."
+const WhenRead = "Lamps: held from the end of the push, before the ram goes back, to the next start. Signals off between."
 
 // WhenReadIn says the same for a plan: with a probe the lamps are read twice.
 func WhenReadIn(r *press.Result) string {

@@ -41,7 +41,9 @@ type ExamUnderWay struct{ Who, Exam, Begun, Stamp, Left, Answered, Address strin
 // An ExamChoice is an exam that can be begun.
 type ExamChoice struct {
 	Value, Name, About string
-	Rules, Grave       string // its rules in a sentence, and what fails it alone
+	Rules              string   // its rules in a sentence
+	GraveIntro         string   // before what fails it alone
+	Grave              []string // that, a line each
 	Chosen             bool
 }
 
@@ -137,17 +139,19 @@ type DrillMiss struct {
 // A DrillExam is an exam to be filled in, or judged.
 type DrillExam struct {
 	DrillHead
-	Seed, Who string
-	Address   string // of the exam
-	Rules     string
-	Exam      string // whose
-	Clock     ExamClock
-	Kept      string   // what is kept of the answers so far
-	Trouble   string   // why it was not handed in
-	Open      []string // numbers of the questions without an answer, where it is asked whether that is meant
-	Items     []DrillQuestion
-	Done      *DrillScore
-	Record    string // address; empty when it was not kept
+	Seed, Who  string
+	Address    string // of the exam
+	Rules      string
+	GraveIntro string
+	Grave      []string // what fails it alone
+	Exam       string   // whose
+	Clock      ExamClock
+	Kept       string   // what is kept of the answers so far
+	Trouble    string   // why it was not handed in
+	Open       []string // numbers of the questions without an answer, where it is asked whether that is meant
+	Items      []DrillQuestion
+	Done       *DrillScore
+	Record     string // address; empty when it was not kept
 }
 
 // An ExamClock is the time of an exam: where it has a limit, until when, and how much

@@ -35,7 +35,10 @@ type HandheldAdvice struct {
 }
 
 // A HandheldExam is the exam of a role.
-type HandheldExam struct{ Value, Title, Rules string }
+type HandheldExam struct {
+	Value, Title, Rules, GraveIntro string
+	Grave                           []string
+}
 
 // A HandheldScene is a drawing that questions show.
 type HandheldScene struct{ ID, SVG string }

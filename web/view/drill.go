@@ -298,7 +298,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 
 // ExamPage is an exam as it is asked.
 func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
-	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x) + " " + drill.GraveRule(x.Rules.Role)}
+	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(x.Rules.Role)}
 	for i := range x.Keys {
 		q, err := v.Question(x.Exercise(i), ItemName(i))
 		if err != nil {

@@ -82,6 +82,5 @@ func TestNothingIsSaidTooSurely(t *testing.T) {
 	e, _ = d.Exercise("predict/two-inserts", 1)
 	assert.Contains(t, e.Explain, "stop, do not start again, and call the setter: tool, nest and ram are checked")
 	assert.Contains(t, words.WhenRead, "held from the end of the push")
-	assert.Contains(t, words.CardStop, "stop, call the setter")
 	assert.Contains(t, words.ReadingRule(p, r), "until the next start")
 }

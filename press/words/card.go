@@ -15,9 +15,6 @@ var CardCautions = []string{
 	"The lamps are no safety function.",
 }
 
-// CardStop says on the card what stops the work, in few words.
-const CardStop = "Several refused, or one struck: stop, call the setter."
-
 // CardCheck is the first thing to look at with a pair of lamps, in few words.
 func CardCheck(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }

@@ -106,5 +106,5 @@ func TestTheRuleOfTheEmptyNestFollowsThePlan(t *testing.T) {
 	assert.Contains(t, ReadingRule(p, r), "it must show "+push.lamps)
 	assert.Equal(t, Pair{true, stop.Zone}.String(), push.lamps)
 	assert.NotContains(t, ReadingRule(p, r), "a move that merely ends must")
-	assert.Contains(t, ReadingRule(example(t, nil), press.Evaluate(example(t, nil))), "a move that merely ends must give no arrival")
+	assert.Contains(t, ReadingRule(example(t, nil), press.Evaluate(example(t, nil))), "a move that only ends must give no arrival")
 }

@@ -92,6 +92,11 @@ var printings = []printing{
 	{"/plans/{id}", "/plans/1", "115.08"},
 	{"/plans/{id}", "/plans/1", "Greatest speed"},
 	{"/plans/{id}/result", "", ""}, // for other programs
+	{"/plans/{id}/choice", "", ""}, // this and the next lead back to the page of their form
+	{"/plans/{id}/drill/exam", "", ""},
+	{"/plans/{id}/drill/round", "", ""},
+	{"/plans/{id}/file", "", ""},
+	{"/plans/{id}/shelved", "", ""},
 	{"/plans/{id}/faults", "/plans/1/faults", "Chip under the part"},
 	{"/plans/{id}/sheet", "/plans/1/sheet?behind=control&behind=shift", "Control-plan rows"},
 	{"/plans/{id}/history", "/plans/1/history", "the draft is plan"},

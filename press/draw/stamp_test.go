@@ -71,7 +71,8 @@ func TestSupersededCard(t *testing.T) {
 	}
 	by := words.SupersededBy("B", "2026-03-09")
 	assert.Contains(t, said(by), "SUPERSEDED: do not judge parts by this")
-	assert.Contains(t, said(by), by)
+	assert.Contains(t, said(by), "revision A of 2026-03-04")
+	assert.Contains(t, said(by), "superseded by revision B of 2026-03-09")
 	assert.NotContains(t, strings.ToLower(said("")), "superseded")
 }
 

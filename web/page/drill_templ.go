@@ -1632,7 +1632,7 @@ func drillQuestion(q DrillQuestion) templ.Component {
 		}
 		if q.Picture != "" {
 			if q.Ended {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 141, "<p class=\"ended\"><b>What came of it, as the lamps are read:</b></p>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 141, "<p class=\"ended\"><b>The station as the lamps are read:</b></p>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -7,6 +7,7 @@ import (
 	"unicode/utf8"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -62,6 +63,9 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		}
 		out.Wide = wideText(field)
 	}
+	if path == holdStep {
+		f.heldStep(&out)
+	}
 	return out
 }
 
@@ -115,16 +119,16 @@ func options(f *press.Field, value string) []page.Option {
 	if f.Required {
 		out = append(out, page.Option{Label: "choose …"})
 	} else if d, ok := f.Default.(string); ok {
-		label := d + " (not given)"
+		label := words.ChoiceOf(f.Path, d) + " (not given)"
 		if strings.Contains(f.Path, "[]") { // a row has room for a word
-			label = "(" + d + ")"
+			label = "(" + words.ChoiceOf(f.Path, d) + ")"
 		}
 		out = append(out, page.Option{Label: label})
 	} else {
 		out = append(out, page.Option{Label: "not given"})
 	}
 	for _, c := range f.Choices {
-		out = append(out, page.Option{Value: c, Label: choiceLabel(c)})
+		out = append(out, page.Option{Value: c, Label: words.ChoiceOf(f.Path, c)})
 	}
 	at := slices.IndexFunc(out, func(o page.Option) bool { return o.Value == value })
 	if at < 0 {

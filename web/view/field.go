@@ -29,7 +29,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		ReadAs:   readAs(field, text),
 		StandIn:  standIn(field),
 		Required: field.Required,
-		Messages: f.faults.At(path),
+		Messages: slices.Concat(f.faults.At(path), f.pairFault(path)),
 	}
 	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
 		out.Help += " Left empty: " + out.StandIn + "."
@@ -67,6 +67,20 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		f.heldStep(&out)
 	}
 	return out
+}
+
+// pairs are entries of which the first is to be less than the second.
+var pairs = map[string]string{"window.zone_start": "window.zone_end"}
+
+// pairFault says at the first entry of a pair what the checker says at the second: either
+// of them can be the one that is wrong.
+func (f *form) pairFault(path string) []string {
+	second, ok := pairs[path]
+	if !ok || !slices.ContainsFunc(f.faults, func(p press.Problem) bool { return p.Path == second && p.Code == press.CodeOrder }) {
+		return nil
+	}
+	field, _ := press.FieldAt(second)
+	return []string{"less than the " + Shown(field, f.text[second]) + " of “" + field.Label + "” is needed"}
 }
 
 // idle shows that an entry is of no use beside what is chosen next to it: the

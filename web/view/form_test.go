@@ -109,6 +109,17 @@ func TestStepsForPeople(t *testing.T) {
 	assert.Equal(t, page.Option{Label: "none", Chosen: true}, chosen(inputs(newForm(typed, nil).page())[holdStep]))
 }
 
+// TestPairFault: a zone that ends before it starts is told at both of its entries.
+func TestPairFault(t *testing.T) {
+	typed := withRows(press.Touch)
+	typed.Draft.Set("window.zone_start", "120")
+	typed.Draft.Set("window.zone_end", "115")
+	got := inputs(newForm(typed, press.Problems{{Path: "window.zone_end", Code: press.CodeOrder, Message: "found 115"}}).page())
+	assert.Equal(t, []string{"less than the 115 of “Zone end” is needed"}, got["window.zone_start"].Messages)
+	assert.Equal(t, []string{"found 115"}, got["window.zone_end"].Messages)
+	assert.Empty(t, inputs(newForm(typed, nil).page())["window.zone_start"].Messages)
+}
+
 // TestStepsFromATemplate: each fills the steps from the entries of the plan, with the
 // probe that is in use, and a copied step stands behind its original.
 func TestStepsFromATemplate(t *testing.T) {

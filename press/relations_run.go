@@ -97,14 +97,14 @@ func (c *checker) hold() {
 	}
 	i := int(h.Step)
 	if i >= len(steps) {
-		c.add("sequence.hold.step", CodeRange, "found %s; a step from 0 to %d is needed", plainNumber(h.Step), len(steps)-1)
+		c.add("sequence.hold.step", CodeRange, "found %s, counted from 0; a step from 0 to %d is needed", plainNumber(h.Step), len(steps)-1)
 		return
 	}
 	if !c.sound(stepPath(i, "kind")) {
 		return
 	}
 	if steps[i].Kind == StepWait {
-		c.add("sequence.hold.step", CodeConflict, "found %s, which is a wait; a step that moves or pushes is needed", plainNumber(h.Step))
+		c.add("sequence.hold.step", CodeConflict, "found %s, counted from 0, which is a wait; a step that moves or pushes is needed", plainNumber(h.Step))
 		return
 	}
 	passes := 1.0

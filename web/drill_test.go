@@ -107,7 +107,7 @@ func TestDrillRoundByForms(t *testing.T) {
 	require.Equal(t, http.StatusOK, code)
 	missed := false
 	asks, pictures := 0, 0
-	const cameOf = "What came of it, as the lamps are read"
+	const cameOf = "The station as the lamps are read"
 	for range 40 {
 		form := inputs(doc)
 		if form.Get("answers") == "" {

@@ -24,8 +24,9 @@ func dueByExam(all []training.Record, counts []string) map[drill.Role][]training
 
 // states are those of a plan that people must have passed on.
 type states struct {
-	counts  []string        // their digests
-	letters []string        // and letters, the newest first; the draft has none
+	counts  []string // their digests
+	letters []string // and letters, the newest first; the draft has none
+	issued  []issue.Revision
 	since   *issue.Revision // the last that was issued with a change that concerns the drill; nil for the draft
 }
 
@@ -38,7 +39,7 @@ func (s *site) counting(ctx context.Context, head archive.Head) (states, error) 
 		return states{}, err
 	}
 	if counts := issue.Counting(issued); len(counts) > 0 {
-		return states{counts, lettersOf(issued[:len(counts)]), &issued[len(counts)-1]}, nil
+		return states{counts, lettersOf(issued[:len(counts)]), issued, &issued[len(counts)-1]}, nil
 	}
 	if plan, _ := head.Draft.Check(); plan != nil {
 		return states{counts: []string{plan.Digest()}}, nil
@@ -46,9 +47,9 @@ func (s *site) counting(ctx context.Context, head archive.Head) (states, error) 
 	return states{}, nil
 }
 
-// why says why somebody has to take an exam again, by the record that says so.
+// why says why somebody has to take an exam, by the record that says so.
 func (x states) why(t training.Record) string {
-	a := words.Again{TypedIn: t.TypedIn() != "", Failed: !t.Passed && !t.Unfinished && slices.Contains(x.counts, t.Digest), Passed: t.Passed, On: t.Revision}
+	a := words.Again{TypedIn: t.TypedIn() != "", Failed: !t.Passed && !t.Unfinished && slices.Contains(x.counts, t.Digest), Passed: t.Passed, On: t.Revision, Became: becameOf(t, x.issued)}
 	if x.since != nil {
 		a.Since, a.Told, a.Reason = x.since.Letter, x.since.Drill == issue.DrillAgain, x.since.Reason
 	}

@@ -11,6 +11,7 @@ import (
 
 	"github.com/go-chi/chi/v5"
 
+	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/press/issue"
@@ -45,7 +46,7 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if who != "" && sits {
-		typed.WhoFault = "An exam under this name is under way: go on with it above. It can be given up at its foot."
+		typed.WhoFault = "An exam under this name is not handed in yet: open it above. It can be given up at its foot."
 	}
 	if typed.Wrong() {
 		return d.home(w, r, http.StatusUnprocessableEntity, typed)
@@ -265,12 +266,22 @@ func (x *sitting) training() training.Record {
 // underWay are the exams of a plan that were begun and not handed in.
 func (s *site) underWay(ctx context.Context, id archive.ID) ([]page.ExamUnderWay, error) {
 	open, err := s.store.Sittings(ctx, id)
-	var all []view.UnderWay
+	return view.UnderWayLines(viewUnderWay(open, false), s.desk.now()), err
+}
+
+// viewUnderWay lists exams, named by their plans where they are of several.
+func viewUnderWay(open []training.Sitting, named bool) []view.UnderWay {
+	var out []view.UnderWay
 	for _, x := range open {
-		items := cmp.Or(x.Asks, x.Items) // older programs kept no more
-		all = append(all, view.UnderWay{Who: x.Who, Exam: x.Exam, Address: planPath(id, "drill/exam/"+x.ID), Started: x.Started, Limit: x.Limit, Answered: len(x.Given), Items: items})
+		items, plan := cmp.Or(x.Asks, x.Items), "" // older programs kept no more
+		if p, _ := press.Decode(x.Document); named && p != nil {
+			plan = p.Title.Name
+		}
+		out = append(out, view.UnderWay{
+			Who: x.Who, Exam: x.Exam, Plan: plan, Address: planPath(x.Plan, "drill/exam/"+x.ID), Started: x.Started, LeftFrom: x.LeftFrom(), Limit: x.Limit, Answered: len(x.Given), Items: items,
+		})
 	}
-	return view.UnderWayLines(all, s.desk.now()), err
+	return out
 }
 
 // sitsAlready tells whether a person has an exam of the plan under way.

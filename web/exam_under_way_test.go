@@ -76,7 +76,7 @@ func TestAnswersOfAnExamAreKept(t *testing.T) {
 
 	status, _, text = sent(t, h, "/plans/1/drill/exam", url.Values{"who": {" ada "}})
 	assert.Equal(t, http.StatusUnprocessableEntity, status, "one at a time")
-	assert.Contains(t, text, "An exam under this name is under way")
+	assert.Contains(t, text, "An exam under this name is not handed in yet")
 }
 
 // Questions without an answer are asked about before an exam is handed in, and are named.
@@ -116,7 +116,15 @@ func TestLeftExamsAreRecorded(t *testing.T) {
 	form := allRight(t, 13)
 	form.Set("do", "keep")
 	sent(t, h, at, form)
-	clock = clock.Add(74 * time.Minute)
+	end := clock.Add(15*time.Minute + training.LeftAfter).Local().Format("15:04")
+	clock = clock.Add(16 * time.Minute)
+	for _, path := range []string{"/plans/1/records", "/people", "/plans/1/drill"} { // at once
+		_, _, text := asked(t, h, http.MethodGet, path, nil)
+		assert.Contains(t, text, "The time is over: it cannot be passed any more. Handed in by "+end+" it is judged, as over the time; after that it counts as not finished.", path)
+		assert.Contains(t, text, ">Look at the answers<", path)
+		assert.NotContains(t, text, ">Go on<", path)
+	}
+	clock = clock.Add(58 * time.Minute)
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/records", nil)
 	assert.NotContains(t, text, "Not finished")
 	clock = clock.Add(2 * time.Minute)
@@ -192,19 +200,19 @@ func TestDueByExamAndByWhatThePlannerSays(t *testing.T) {
 	assert.Contains(t, get("/plans/1/drill"), "1 person has not passed", "nobody is due for a note")
 	records := get("/plans/1/records")
 	assert.Contains(t, records, "A pass on revision A counts as well")
-	assert.Contains(t, records, "The last exam on a state that counts, revision A, was not passed.")
+	assert.Contains(t, records, "Did not pass the last exam on A, which counts.")
 	give("third", issue.DrillAgain)
 	assert.Contains(t, get("/plans/1/drill"), "2 people have not passed on the state of this plan that counts now: 1 in the technician&#39;s exam, 1 in the setter&#39;s exam.")
 	assert.NotContains(t, get("/plans/1/records"), "counts as well")
 	people := get("/people")
 	for _, page := range []string{people, get("/plans/1/records")} { // which revision, and what the planner said of its change
-		assert.Contains(t, page, "Passed on revision A. Revision C concerns the drill, as its planner said when it was issued. Reason for that change: third.")
-		assert.Contains(t, page, "The exam was not passed here yet.")
+		assert.Contains(t, page, "Passed on A. C changed the drill. Reason for C: third.")
+		assert.Contains(t, page, "Has not passed it here yet.")
 	}
 	give("fourth", "")
-	assert.Contains(t, get("/people"), "Passed on revision A. Revision D was issued since. Nobody said whether it concerns the drill, so it does. Reason for that change: fourth.")
-	assert.Contains(t, people, "hub (technician&#39;s exam)")
-	assert.Contains(t, people, "hub (setter&#39;s exam)")
+	assert.Contains(t, get("/people"), "Passed on A. D was issued since, and nobody said that its drill is the same. Reason for D: fourth.")
+	assert.Contains(t, people, "To be trained again: Bearing sleeve into anemometer hub (technician&#39;s exam)")
+	assert.Contains(t, people, "To be trained: Bearing sleeve into anemometer hub (setter&#39;s exam)", "Set has never passed")
 	assert.Contains(t, get("/records/2/sheet.svg"), "Setter&#39;s exam")
 }
 

@@ -183,7 +183,7 @@ func TestHandheldRound(t *testing.T) {
 			if e.Kind == drill.Predict { // whose right answer is what the lamps show
 				assert.Equal(t, "visible", eval[string](b, "document.querySelector('#stage .lamp-arrival-"+want+"').getAttribute('visibility')"), e.Key)
 			}
-			assert.Contains(t, eval[string](b, "document.querySelector('#stage .ended').textContent"), "What came of it")
+			assert.Contains(t, eval[string](b, "document.querySelector('#stage .ended').textContent"), "The station as the lamps are read")
 			assert.Greater(t, eval[float64](b, "document.querySelector('#stage .scene svg').getBoundingClientRect().height"), 300.0, "the drawing is drawn")
 		}
 		assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), 390, e.Key)

@@ -51,10 +51,16 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 		x.Newest = s.viewTrainings(r.Context(), []training.Record{newest[key]})[0]
 		v.All = append(v.All, x)
 	}
-	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
+	open, err := s.store.AllSittings(r.Context())
+	if err != nil {
+		return err
+	}
+	p := v.Page(assets.drillPage())
+	p.UnderWay = view.UnderWayLines(viewUnderWay(open, true), s.desk.now())
+	return show(w, r, http.StatusOK, page.PeopleOf(p))
 }
 
-// dueByPerson gives the names of the plans on which people have to be trained again, with
+// dueByPerson gives the names of the plans on which people have to be trained, with
 // the exam, and why.
 // A plan that is gone asks nobody.
 func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[string][]view.PersonDue, error) {
@@ -83,7 +89,7 @@ func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[stri
 		for _, role := range drill.Roles {
 			for _, t := range due[role] {
 				key := training.PersonKey(t.Who)
-				out[key] = append(out[key], view.PersonDue{What: titleOf(head).Name + " (" + strings.ToLower(words.ExamOf(string(role))) + ")", Why: on.why(t)})
+				out[key] = append(out[key], view.PersonDue{Again: training.PassedOnce(byPlan[id], t.Who, string(role)), What: titleOf(head).Name + " (" + strings.ToLower(words.ExamOf(string(role))) + ")", Why: on.why(t)})
 			}
 		}
 	}

@@ -95,16 +95,21 @@ func (s *site) viewTrainings(ctx context.Context, all []training.Record) []view.
 // draft when somebody was examined on it; empty without. What was issued is read once
 // a plan.
 func (s *site) became(ctx context.Context, t training.Record, issued map[archive.ID][]issue.Revision) string {
-	if t.Revision != "" || t.Damaged {
-		return ""
-	}
 	list, read := issued[t.Plan]
 	if !read {
 		list, _ = s.store.Revisions(ctx, t.Plan) // a plan that is gone has none
 		issued[t.Plan] = list
 	}
+	return becameOf(t, list)
+}
+
+// becameOf finds that letter among the revisions of a plan.
+func becameOf(t training.Record, issued []issue.Revision) string {
 	letter := ""
-	for _, rev := range list { // the newest first: the oldest of them is what it became
+	if t.Revision != "" || t.Damaged {
+		return letter
+	}
+	for _, rev := range issued { // the newest first: the oldest of them is what it became
 		if rev.PlanDigest == t.Digest {
 			letter = rev.Letter
 		}

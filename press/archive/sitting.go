@@ -121,6 +121,12 @@ func (a *Archive) Sittings(ctx context.Context, plan ID) ([]training.Sitting, er
 	return out, explain(err)
 }
 
+// AllSittings lists the exams of every plan that are under way, the oldest first.
+func (a *Archive) AllSittings(ctx context.Context) ([]training.Sitting, error) {
+	out, err := sittings(ctx, a.reader(ctx), "")
+	return out, explain(err)
+}
+
 func sittings(ctx context.Context, q querier, where string, args ...any) ([]training.Sitting, error) {
 	var out []training.Sitting
 	err := each(ctx, q, "select "+sittingColumns+" from sitting "+where+" order by started, id", args, func(scan scanner) error {

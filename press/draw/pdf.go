@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"io"
+	"regexp"
 	"time"
 	"unicode/utf16"
 
@@ -24,21 +25,29 @@ func (d *Picture) PDF(w io.Writer) error {
 
 // output writes a document whose fonts say that they are cut down, as parts of a
 // font must: six letters and a plus before the name (ISO 32000-2, 9.9.2). The
-// library gives a name of its own, which is as long.
+// library gives a name of its own, which is as long. A file without a date says none.
 func output(doc *fpdf.Fpdf, w io.Writer) error {
 	var b bytes.Buffer
 	if err := doc.Output(&b); err != nil {
 		return err
 	}
-	_, err := w.Write(bytes.ReplaceAll(b.Bytes(), []byte("/utf8"+pdfFamily), []byte("/RMPLAN+Sheet")))
+	out := bytes.ReplaceAll(b.Bytes(), []byte("/utf8"+pdfFamily), []byte("/RMPLAN+Sheet"))
+	if doc.GetCreationDate().Equal(bornAt) {
+		out = undated.ReplaceAllFunc(out, func(date []byte) []byte { return bytes.Repeat([]byte(" "), len(date)) })
+	}
+	_, err := w.Write(out)
 	return err
 }
 
 // points is the size of a px in the unit of PDF.
 const points = 72.0 / pxPerInch
 
-// bornAt stands as date in every file, so that bytes repeat.
+// bornAt is the date of a file that has none, so that bytes repeat. The library wants one;
+// [output] puts spaces in its place, which moves nothing: both dates may be left out of a
+// file (ISO 32000-2, 14.3.3).
 var bornAt = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+
+var undated = regexp.MustCompile(`/(CreationDate|ModDate) \(D:20000101000000\)`)
 
 // pdfFamily is the name of the fonts while a document is made; see [output].
 const pdfFamily = "xx+sheet"

@@ -140,7 +140,7 @@ func (d *Station) Poses() []Pose {
 				short = "The lamps say good: it is not"
 			}
 			verdict = bold().clip(short, body, d.width-margin-x)
-			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on)
+			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
 			q.Read = true
 		}
 		q.Verdict = verdict
@@ -205,6 +205,19 @@ func (d *Station) decimals() int {
 
 // at writes a position of the scene.
 func (d *Station) at(mm float64) string { return words.Unit(words.Fixed(mm, d.decimals()), "mm") }
+
+// guarded says of a part of a height that the drawing allows that it is refused all
+// the same, and by what; empty for every other.
+func (d *Station) guarded(on words.Pair) string {
+	h, q, w := d.s.Height, d.p.Requirement, d.r.Window
+	if d.s.Row != nil || on.Arrival && on.Zone || h < q.HeightLow || h > q.HeightHigh {
+		return ""
+	}
+	if x := d.r.ReadingOf(h); w.Acceptance != nil && x >= w.Acceptance[0] && x <= w.Acceptance[1] {
+		return words.RefusedByWindow
+	}
+	return words.RefusedByGuard
+}
 
 // verdict says what the lamps that are read mean.
 func (d *Station) verdict(on words.Pair) string {

@@ -198,3 +198,16 @@ func BenchmarkStationSVG(b *testing.B) {
 		_ = d.Picture(d.Read()).svg()
 	}
 }
+
+// A part that the drawing allows and the window refuses says by what. By hand: the
+// drawing of the example allows 24.91 to 25.09, less a guard band to each side.
+func TestStationSaysWhatTheGuardRefuses(t *testing.T) {
+	p := example(t, nil)
+	r := press.Evaluate(p)
+	require.NotNil(t, r.Window.Acceptance)
+	for h, want := range map[float64]bool{24.92: true, 25.08: true, 25: false, 24.80: false, 25.20: false} {
+		c, _ := r.CourseAt(h)
+		text := strings.Join(NewStation(p, r, Scene{Course: c, Height: h}, Options{}).Steps(), "\n")
+		assert.Equal(t, want, strings.Contains(text, "good by the drawing, refused by the guard band"), "%v: %s", h, text)
+	}
+}

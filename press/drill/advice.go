@@ -130,7 +130,7 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 		return "At " + d.typed(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
 	}
 	h, u, q := d.r.HeightOf(x), d.unsure(), d.p.Requirement
-	s := "A part that stops the ram at " + d.typed(x) + " is about " + d.pos.At(h) + " high, give or take " + d.pos.Length(u)
+	s := "A part that stops the ram at " + d.typed(x) + " is about " + d.pos.At(h) + " high, ± " + d.pos.Length(u)
 	told := true
 	switch {
 	case h-u > q.HeightHigh:

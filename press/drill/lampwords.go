@@ -75,7 +75,7 @@ func (d *Drill) unseen(rng *rand.Rand, blind, seen []int) Exercise {
 	for _, i := range seen[:min(3, len(seen))] {
 		choices = append(choices, Choice{ID: d.rowKey(i), Text: d.plainly(i), Reason: d.seen(i)})
 	}
-	return d.asked(rng, "Both lamps are on. Which fault may it be all the same?", d.seen(right), choices...)
+	return d.asked(rng, "Both lamps are on. Which of these faults can be there even so?", d.seen(right), choices...)
 }
 
 // plainly says a fault in a few plain words.

@@ -191,7 +191,7 @@ func order(x words.Reaction, checks []string) string {
 	case x.Own || len(checks) < 2 || free == 0:
 		return numbered("In this order:", checks, 1)
 	case x.First == 0:
-		return numbered("In any order (common practice, no source):", checks, 1)
+		return numbered("In any order (common practice):", checks, 1)
 	}
 	return numbered("First of all:", checks[:x.First], 1) + numbered(" Then, in any order:", checks[x.First:], x.First+1)
 }

@@ -9,7 +9,7 @@ import (
 )
 
 // common ends what rests on no figure of the plan.
-const common = " Common practice, no source."
+const common = " Common practice."
 
 // upkeepItems: what becomes of parts that nobody has judged, what comes before the first
 // part, what is not changed, and whose word counts.

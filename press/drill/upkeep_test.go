@@ -32,7 +32,7 @@ func TestCommonPractice(t *testing.T) {
 		assert.NotEmpty(t, KindOfKey(key), key)
 		assert.Equal(t, e.Kind, KindOfKey(key), key)
 		if strings.HasPrefix(key, "part/") && key != "part/twice" {
-			assert.Contains(t, e.Explain, "Common practice, no source", key)
+			assert.Contains(t, e.Explain, "Common practice.", key)
 		}
 	}
 }

@@ -58,3 +58,11 @@ func Due(all []Record, d Demand) []Record {
 	}
 	return out
 }
+
+// PassedOnce tells whether a person has passed an exam of a plan before, on whatever
+// state: who has not is trained for the first time, not again.
+func PassedOnce(all []Record, who, exam string) bool {
+	return slices.ContainsFunc(all, func(t Record) bool {
+		return t.Passed && !t.Damaged && t.TypedIn() == "" && (t.Exam == exam || t.Exam == "") && PersonKey(t.Who) == PersonKey(who)
+	})
+}

@@ -43,11 +43,14 @@ const (
 )
 
 // Left tells whether a sitting is left at a time.
-func (s Sitting) Left(now time.Time) bool {
+func (s Sitting) Left(now time.Time) bool { return now.After(s.LeftFrom()) }
+
+// LeftFrom is the time after which a sitting is left.
+func (s Sitting) LeftFrom() time.Time {
 	if s.Limit <= 0 {
-		return now.After(s.Started.Add(LeftUnlimited))
+		return s.Started.Add(LeftUnlimited)
 	}
-	return now.After(s.Started.Add(s.Limit + LeftAfter))
+	return s.Started.Add(s.Limit + LeftAfter)
 }
 
 // LastHeard is when an answer was kept last; when the exam began, where none was.

@@ -1,6 +1,9 @@
 package words
 
-import "strings"
+import (
+	"strings"
+	"time"
+)
 
 // An Outcome is what an exam came to.
 type Outcome struct {
@@ -90,6 +93,12 @@ func ExamAsks(role string) string {
 // NotFinished says of an exam that was begun and left how much of it had an answer.
 func NotFinished(answered, items string) string {
 	return answered + " of " + items + " answered, nothing judged"
+}
+
+// TimeOver says of an exam that was not handed in when its time ended what still can be
+// done with it, and until when.
+func TimeOver(leftFrom time.Time) string {
+	return "The time is over: it cannot be passed any more. Handed in by " + leftFrom.Local().Format("15:04") + " it is judged, as over the time; after that it counts as not finished."
 }
 
 // YourAnswer and RightAnswer mark choices after an answer.

@@ -97,6 +97,14 @@ func neverGood(t *told) string {
 	from, to := t.pos.both(t.f("from"), t.f("to"))
 	s := "No reading gives both signals, so every part is refused: they would be on together only from " + from + ", but one has ended at " + to
 	a := t.r.Window.Acceptance
+	if z := t.r.Window.Zone; z != nil && z[0] != nil && z[1] != nil && *z[0] >= *z[1] {
+		start, end := t.pos.both(*z[0], *z[1])
+		which := "its end"
+		if t.r.Plan != nil && !t.r.Plan.Given("window.zone_end") {
+			which = "its proposed end"
+		}
+		s = "No reading gives both signals, so every part is refused: the zone starts at " + start + ", past " + which + " at " + end
+	}
 	switch {
 	case a == nil:
 		return s + "; bring the zone and the push end together."

@@ -145,7 +145,7 @@ func (c *checklist) loose() {
 	q, pos := &c.r.Probe, c.at.pos
 	c.step("Put the probe back in; press "+allSamples(c.p)+" of the loose samples: "+looseSampleFit+".", "refused: "+Pair{}.String()+"; no press")
 	if q.StallLoosest != nil {
-		c.step("Probe new parts with the loosest fit of the drawing, by measured diameters.", "go on; at rest in the probe at "+pos.At(pos.up(*q.StallLoosest))+" or before, give or take the doubt of a reading")
+		c.step("Probe new parts with the loosest fit of the drawing, by measured diameters.", "go on; at rest in the probe at "+pos.At(pos.up(*q.StallLoosest))+" or before, within the uncertainty of a reading")
 	}
 	if q.StallNominal != nil {
 		c.step("Press new parts in the middle of their fit, with both looks; note where they rest in the probe, and the push that seats them after it: static friction may ask for more.",

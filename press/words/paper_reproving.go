@@ -10,7 +10,7 @@ const (
 )
 
 // reprovingTable says what a change takes back. Common practice, no source.
-func reprovingTable(*press.Plan, *press.Result) Table {
+func reprovingTable(_ *press.Plan, r *press.Result) Table {
 	t := Table{
 		Lead:    "The one list of this: where another page says “after a change”, it means what stands here. What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first. Limit samples are all of them here, as at set-up.",
 		Fill:    []string{"Date", "Station"},
@@ -31,6 +31,9 @@ func reprovingTable(*press.Plan, *press.Result) Table {
 		{"A long stop, or a cold start", "Warm up, reference anew; empty nest, master."},
 	} {
 		t.Rows = append(t.Rows, []string{x[0], x[1], "", ""})
+	}
+	if TwoLooks(r) {
+		t.Rows = append(t.Rows, []string{"Probe setting, probe end or its confirm time changed, or the fit of the parts", "The three read back; load cell at the probe setting, over the new lot where the fit changed; empty nest and a loose sample refused by the probe; good parts stall in it and go on; limit samples; the first good part measured.", "", ""})
 	}
 	return t
 }

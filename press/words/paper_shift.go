@@ -33,7 +33,7 @@ func (s shown) readingAt(reading *float64) string {
 	return s.within(*reading)
 }
 
-// within are the limits of a reading: what is expected, give or take its uncertainty.
+// within are the limits of a reading: what is expected, and its uncertainty to both sides.
 func (s shown) within(reading float64) string {
 	low, high := s.limits(reading, reading)
 	return s.pos.between(low, high)

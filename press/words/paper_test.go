@@ -191,3 +191,21 @@ func TestSetpointsAreNotRounded(t *testing.T) {
 	assert.Equal(t, "115.0805", list["zone_start"])
 	assert.Equal(t, "107.50", list["approach_end"])
 }
+
+// TestProbeProvedAgain: a change of the probe, or of the fit that it feels, takes back
+// what was proved of it; without a probe nothing is said of one.
+func TestProbeProvedAgain(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	require.NoError(t, err)
+	probed, problems := press.Decode(data)
+	require.Empty(t, problems)
+	of := func(p *press.Plan) string {
+		var all []string
+		for _, row := range paperOf(t, "reproving", p).Rows {
+			all = append(all, row...)
+		}
+		return strings.Join(all, " | ")
+	}
+	assert.Contains(t, of(probed), "Probe setting, probe end or its confirm time changed")
+	assert.NotContains(t, of(decoded(t)), "robe")
+}

@@ -25,3 +25,9 @@ func Phase(p press.Phase) Term {
 	}
 	return Term{string(p), ""}
 }
+
+// What refuses a part that is good by its height.
+const (
+	RefusedByGuard  = " This part: good by the drawing, refused by the guard band."
+	RefusedByWindow = " This part: good by the drawing, refused by the window as it is set, which is narrower than it might be."
+)

@@ -34,8 +34,9 @@ func TestAWideWindowPromisesNothingImpossible(t *testing.T) {
 // 115.0749 and ends at 115.1993 mm.
 func TestNeverGoodNamesTheEntry(t *testing.T) {
 	for want, c := range map[string]changes{
-		"the zone start that was set by hand is to stand at 115.08": {"window.zone_start": "130"},
-		"the push is to end at 115.19":                              {"window.push_stroke": "5"},
+		"the zone start that was set by hand is to stand at 115.08":        {"window.zone_start": "130"},
+		"the zone starts at 116.00 mm, past its proposed end at 115.35 mm": {"window.zone_start": "116"},
+		"the push is to end at 115.19":                                     {"window.push_stroke": "5"},
 	} {
 		p := example(t, c)
 		r := press.Evaluate(p)

@@ -123,7 +123,7 @@ function tell(at, item, value, alone) {
 		const came = document.createElement('p');
 		came.className = 'ended';
 		const b = document.createElement('b');
-		b.textContent = 'What came of it, as the lamps are read:';
+		b.textContent = 'The station as the lamps are read:';
 		came.append(b);
 		scene.parentElement.before(came);
 	}

@@ -36,7 +36,11 @@ type DrillHome struct {
 }
 
 // An ExamUnderWay is an exam that was begun and not handed in.
-type ExamUnderWay struct{ Who, Exam, Begun, Stamp, Left, Answered, Address string }
+type ExamUnderWay struct {
+	Who, Exam, Begun, Stamp, Left, Answered, Address string
+	Plan                                             string // its name, on a page of several plans; else empty
+	Open                                             string // what the link to it says
+}
 
 // An ExamChoice is an exam that can be begun.
 type ExamChoice struct {

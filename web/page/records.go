@@ -41,9 +41,10 @@ type TrainingLine struct {
 
 // A PeoplePage lists who has records.
 type PeoplePage struct {
-	Assets Assets
-	CSV    []Link
-	All    []PersonLine
+	Assets   Assets
+	UnderWay []ExamUnderWay
+	CSV      []Link
+	All      []PersonLine
 }
 
 // A PersonLine is one of them.

@@ -111,13 +111,16 @@ func shownEntry(path, typed string, given bool) string {
 		if !read {
 			return shownText(typed)
 		}
+		if path == holdStep {
+			return "step " + words.Full(x+1)
+		}
 		return words.Unit(words.Full(x), f.Unit)
 	case f.Kind == press.Flag && text == "true":
 		return "ticked"
 	case f.Kind == press.Flag && text == "false":
 		return unticked
 	case f.Kind == press.Choice:
-		return shownText(choiceLabel(text))
+		return shownText(words.ChoiceOf(f.Path, text))
 	}
 	return shownText(text)
 }
@@ -130,7 +133,7 @@ func bareEntry(path, typed string) string {
 	case !ok:
 		return typed
 	case f.Kind == press.Choice:
-		return choiceLabel(text)
+		return words.ChoiceOf(f.Path, text)
 	case f.Kind == press.Number:
 		if x, read := press.TypedNumber(text); read {
 			return words.Full(x)

@@ -105,21 +105,22 @@ func (v Drill) exams(chosen string) []page.ExamChoice {
 // UnderWay is an exam that was begun and not handed in.
 type UnderWay struct {
 	Who, Exam, Address string
-	Started            time.Time
+	Plan               string // its name, where exams of several are listed; else empty
+	Started, LeftFrom  time.Time
 	Limit              time.Duration
 	Answered, Items    int
 }
 
-// UnderWayLines are those of a plan, as the drill's first page lists them.
+// UnderWayLines lists them. One whose time is over does not look as if there was time left.
 func UnderWayLines(all []UnderWay, now time.Time) []page.ExamUnderWay {
 	var out []page.ExamUnderWay
 	for _, x := range all {
 		line := page.ExamUnderWay{
-			Who: x.Who, Exam: words.ExamOf(x.Exam), Begun: words.When(x.Started), Stamp: words.Stamp(x.Started), Address: x.Address,
-			Answered: strconv.Itoa(x.Answered) + " of " + strconv.Itoa(x.Items) + " answered",
+			Who: x.Who, Plan: x.Plan, Exam: words.ExamOf(x.Exam), Begun: words.When(x.Started), Stamp: words.Stamp(x.Started), Address: x.Address,
+			Answered: strconv.Itoa(x.Answered) + " of " + strconv.Itoa(x.Items) + " answered", Open: "Go on",
 		}
 		if c := Clock(x.Limit, now.Sub(x.Started), x.Started); c.Over != "" {
-			line.Left = "The time is over"
+			line.Left, line.Open = words.TimeOver(x.LeftFrom), "Look at the answers"
 		} else if c.Until != "" {
 			line.Left = c.Left + " left"
 		}

@@ -7,6 +7,7 @@ import (
 	"unicode/utf8"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -28,7 +29,7 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		ReadAs:   readAs(field, text),
 		StandIn:  standIn(field),
 		Required: field.Required,
-		Messages: f.faults.At(path),
+		Messages: slices.Concat(f.faults.At(path), f.pairFault(path)),
 	}
 	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
 		out.Help += " Left empty: " + out.StandIn + "."
@@ -62,7 +63,24 @@ func (f *form) field(field *press.Field, path string) page.Field {
 		}
 		out.Wide = wideText(field)
 	}
+	if path == holdStep {
+		f.heldStep(&out)
+	}
 	return out
+}
+
+// pairs are entries of which the first is to be less than the second.
+var pairs = map[string]string{"window.zone_start": "window.zone_end"}
+
+// pairFault says at the first entry of a pair what the checker says at the second: either
+// of them can be the one that is wrong.
+func (f *form) pairFault(path string) []string {
+	second, ok := pairs[path]
+	if !ok || !slices.ContainsFunc(f.faults, func(p press.Problem) bool { return p.Path == second && p.Code == press.CodeOrder }) {
+		return nil
+	}
+	field, _ := press.FieldAt(second)
+	return []string{"less than the " + Shown(field, f.text[second]) + " of “" + field.Label + "” is needed"}
 }
 
 // idle shows that an entry is of no use beside what is chosen next to it: the
@@ -115,16 +133,16 @@ func options(f *press.Field, value string) []page.Option {
 	if f.Required {
 		out = append(out, page.Option{Label: "choose …"})
 	} else if d, ok := f.Default.(string); ok {
-		label := d + " (not given)"
+		label := words.ChoiceOf(f.Path, d) + " (not given)"
 		if strings.Contains(f.Path, "[]") { // a row has room for a word
-			label = "(" + d + ")"
+			label = "(" + words.ChoiceOf(f.Path, d) + ")"
 		}
 		out = append(out, page.Option{Label: label})
 	} else {
 		out = append(out, page.Option{Label: "not given"})
 	}
 	for _, c := range f.Choices {
-		out = append(out, page.Option{Value: c, Label: choiceLabel(c)})
+		out = append(out, page.Option{Value: c, Label: words.ChoiceOf(f.Path, c)})
 	}
 	at := slices.IndexFunc(out, func(o page.Option) bool { return o.Value == value })
 	if at < 0 {

@@ -18,11 +18,13 @@ func (w writer) groups(d Drawings) []page.Figures {
 	if rows := w.probe(); rows != nil {
 		out = append(out, page.Figures{ID: "probe", Label: "The probe", Drawing: d.Probe, Rows: rows})
 	}
+	cycle := d.Cycle
 	if rows := w.run(); rows != nil {
+		cycle = "" // the ram runs through the steps and not through the plain cycle
 		out = append(out, page.Figures{ID: "run", Label: "Where each step ends", Drawing: d.Run, Rows: rows})
 	}
 	return append(out,
-		page.Figures{ID: "cycle", Label: "One cycle", Drawing: d.Cycle, Rows: w.cycle()},
+		page.Figures{ID: "cycle", Label: "One cycle", Drawing: cycle, Rows: w.cycle()},
 		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},
 		page.Figures{ID: "risk", Label: "Shares of all parts", Rows: w.risk()},
 	)

@@ -76,6 +76,50 @@ func TestStepsShowTheirOwnFields(t *testing.T) {
 	assert.Contains(t, inputs(newForm(Take([]press.Entry{{Path: "probe.end", Text: "3"}}, nil), nil).page()), "probe.end")
 }
 
+// TestStepsForPeople: the step to hold in is picked by the number of its row, and what is
+// kept counts from 0; no wait is offered, and a number that is no step is not lost. Choices
+// say what they do.
+func TestStepsForPeople(t *testing.T) {
+	typed := withRows(press.Touch)
+	typed, _ = Move(typed, "add", stepRows, 0)
+	typed.Draft.Set("sequence.steps[0].name", "to the camera")
+	typed.Draft.Set(holdStep, "1.0")
+	chosen := func(f page.Field) (out page.Option) {
+		for _, o := range f.Options {
+			if o.Chosen {
+				out = o
+			}
+		}
+		return out
+	}
+	got := inputs(newForm(typed, nil).page())
+	hold := got[holdStep]
+	assert.Equal(t, page.Option{Value: "1", Label: "Step 2 shift", Chosen: true}, chosen(hold))
+	assert.Contains(t, hold.Options, page.Option{Value: "0", Label: "Step 1 move, to the camera"})
+	for _, o := range hold.Options {
+		assert.NotContains(t, o.Label, "wait")
+	}
+	assert.Equal(t, "(goes on to its target)", chosen(got["sequence.steps[0].on_hold"]).Label)
+	assert.Contains(t, got["sequence.relative_from"].Options, page.Option{Value: "target", Label: "where it was last sent to"})
+	assert.Equal(t, "step 2", shownEntry(holdStep, "1", true))
+
+	typed.Draft.Set(holdStep, "40")
+	assert.Equal(t, page.Option{Value: "40", Label: `"40", counted from 0: no such step`, Chosen: true}, chosen(inputs(newForm(typed, nil).page())[holdStep]))
+	typed.Draft.Set(holdStep, "")
+	assert.Equal(t, page.Option{Label: "none", Chosen: true}, chosen(inputs(newForm(typed, nil).page())[holdStep]))
+}
+
+// TestPairFault: a zone that ends before it starts is told at both of its entries.
+func TestPairFault(t *testing.T) {
+	typed := withRows(press.Touch)
+	typed.Draft.Set("window.zone_start", "120")
+	typed.Draft.Set("window.zone_end", "115")
+	got := inputs(newForm(typed, press.Problems{{Path: "window.zone_end", Code: press.CodeOrder, Message: "found 115"}}).page())
+	assert.Equal(t, []string{"less than the 115 of “Zone end” is needed"}, got["window.zone_start"].Messages)
+	assert.Equal(t, []string{"found 115"}, got["window.zone_end"].Messages)
+	assert.Empty(t, inputs(newForm(typed, nil).page())["window.zone_start"].Messages)
+}
+
 // TestStepsFromATemplate: each fills the steps from the entries of the plan, with the
 // probe that is in use, and a copied step stands behind its original.
 func TestStepsFromATemplate(t *testing.T) {
@@ -144,7 +188,7 @@ func TestEveryField(t *testing.T) {
 			assert.True(t, strings.HasPrefix(in.Help, field.Help))
 			assert.Equal(t, field.Required, in.Required)
 			assert.Equal(t, faults.At(name), in.Messages, name)
-			if field.Kind == press.Number {
+			if field.Kind == press.Number && in.Kind == "number" { // a step is picked by its row
 				assert.Contains(t, strings.ToLower(in.Range), strings.ToLower(field.Range()))
 			}
 			if field.Derived != "" {

@@ -156,8 +156,11 @@ func tables(address string, query url.Values) []page.Link {
 // People is everybody who has records.
 type People struct{ All []Person }
 
-// A PersonDue is a plan on which somebody has to be trained again, with the exam, and why.
-type PersonDue struct{ What, Why string }
+// A PersonDue is a plan on which somebody has to be trained, with the exam, and why.
+type PersonDue struct {
+	What, Why string
+	Again     bool // it was passed before
+}
 
 // A Person is one of them.
 type Person struct {
@@ -173,7 +176,11 @@ func (v People) Page(assets page.Assets) page.PeoplePage {
 	for _, p := range v.All {
 		line := page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Newest: p.Newest.line()}
 		for _, d := range p.Due {
-			line.Due = append(line.Due, page.DueLine{What: "To be trained again: " + d.What + ".", Why: d.Why})
+			what := "To be trained: "
+			if d.Again {
+				what = "To be trained again: "
+			}
+			line.Due = append(line.Due, page.DueLine{What: what + d.What + ".", Why: d.Why})
 		}
 		out.All = append(out.All, line)
 	}

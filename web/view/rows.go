@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -89,7 +90,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	for _, c := range columns {
 		help := c.Help
 		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
-			help += " In brackets: " + d + ", while nothing is chosen."
+			help += " In brackets: " + words.ChoiceOf(c.Path, d) + ", while nothing is chosen."
 		}
 		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
 	}

@@ -51,7 +51,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 		x.Newest = s.viewTrainings(r.Context(), []training.Record{newest[key]})[0]
 		v.All = append(v.All, x)
 	}
-	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage())))
+	return show(w, r, http.StatusOK, page.PeopleOf(v.Page(assets.drillPage().With(printedToday("Training records of everybody")))))
 }
 
 // dueByPerson gives the names of the plans on which people have to be trained again, with
@@ -101,7 +101,7 @@ func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, t
 		return refusal{http.StatusNotFound, "There are no records of this person.", []string{"They may have been removed."}}
 	}
 	v := view.Personal{Who: all[0].Who, All: s.viewTrainings(r.Context(), all), Trouble: trouble}
-	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage())))
+	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday("Training records of "+v.Who)))))
 }
 
 // removePerson answers POST /people.

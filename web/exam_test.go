@@ -119,6 +119,10 @@ func TestExamBecomesARecord(t *testing.T) {
 	assert.Contains(t, text, "whoever was examined has passed on it")
 	_, text = get("/people")
 	assert.Contains(t, text, `href="/people?who=Learner+7"`)
+	for path, foot := range map[string]string{"/people": "of everybody", "/people?who=learner+7": "of Learner 7", "/records/1": "of Learner 7"} {
+		_, text = get(path)
+		assert.Regexp(t, `data-foot="Training records? `+foot+` · printed \d{4}-\d\d-\d\d"`, text, "what a printed page is, and of which day")
+	}
 	for _, path := range []string{"/plans/1/records.csv", "/people.csv?who=learner+7", "/people.csv"} {
 		_, text = get(path)
 		rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()

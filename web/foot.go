@@ -93,5 +93,8 @@ func plainFoot(d *press.Draft, what string) string {
 	if called == "" {
 		called = "New plan"
 	}
-	return called + " · " + what + " · printed " + words.Today()
+	return printedToday(called + " · " + what)
 }
+
+// printedToday says what a printed page is, and when it was printed.
+func printedToday(what string) string { return what + " · printed " + words.Today() }

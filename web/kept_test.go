@@ -120,7 +120,8 @@ func TestIssueRevisions(t *testing.T) {
 	s = s.press("recompute")
 	names["reason"] = "Nest set anew"
 	page = s.get("/plans/1/revisions")
-	assert.Contains(t, text(page.byID("issue")), "The four pairs of lamps mean what they meant in revision A")
+	assert.Contains(t, text(page.byID("issue")), "The four pairs of lamps mean what they meant there")
+	assert.Contains(t, text(page.byID("issue")), "Changed since revision A, and asked about in the drill: zone start 115.08\u202fmm → 116.08\u202fmm;", "the nest is 1 mm lower")
 	page = issued(page, version(s), names)
 	assert.Equal(t, http.StatusUnprocessableEntity, page.status)
 	assert.Contains(t, text(page.byID("issue-drill-n")), "say whether the change concerns the drill")

@@ -55,7 +55,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p := v.Page(assets.drillPage())
+	p := v.Page(assets.drillPage().With(printedToday("Training records of everybody")))
 	p.UnderWay = view.UnderWayLines(viewUnderWay(open, true), s.desk.now())
 	return show(w, r, http.StatusOK, page.PeopleOf(p))
 }
@@ -107,7 +107,7 @@ func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, t
 		return refusal{http.StatusNotFound, "There are no records of this person.", []string{"They may have been removed."}}
 	}
 	v := view.Personal{Who: all[0].Who, All: s.viewTrainings(r.Context(), all), Trouble: trouble}
-	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage())))
+	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday("Training records of "+v.Who)))))
 }
 
 // removePerson answers POST /people.

@@ -169,7 +169,7 @@ func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	v := view.Record{Training: s.viewTrainings(r.Context(), []training.Record{t})[0], Missed: s.missed(r.Context(), t)}
-	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage())))
+	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage().With(printedToday("Training record of "+t.Who)))))
 }
 
 // signRecord answers GET /records/{record}/sheet.{format}.

@@ -57,7 +57,10 @@ func (s *site) revisions(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	v.Unsound = len(wrong)
 	if plan != nil {
 		v.Plan, v.Result = plan, press.Evaluate(plan)
-		v.SameLamps = len(issued) > 0 && issued[0].Plan != nil && issue.SameLamps(issued[0].Plan, plan)
+		if len(issued) > 0 && issued[0].Plan != nil {
+			asked := issue.AskedOf(issued[0].Plan, plan)
+			v.Asked = &asked
+		}
 		v.Same = len(issued) > 0 && issued[0].PlanDigest == v.Result.PlanDigest()
 		stands := issue.StandingOf(v.Result)
 		v.Physical, v.Others = stands.Physical, stands.Others

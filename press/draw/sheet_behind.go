@@ -72,6 +72,9 @@ func leftOf(placed []placedLine, columns []rect, used int) rect {
 // box, one under the other, as many as have room.
 func (s *sheet) illustrate(g *sheetPage, box rect) {
 	draw := []func(*press.Plan, *press.Result, Options) *Picture{NewPressIn, NewCycle}
+	if Applies("run", s.r) { // the ram runs through the steps and not through the plain cycle
+		draw[1] = NewRun
+	}
 	if s.p.Joint.Kind == press.Touch {
 		draw = draw[1:]
 	}

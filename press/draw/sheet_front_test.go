@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -62,4 +63,16 @@ func TestFirstPageIsFull(t *testing.T) {
 		}
 	}
 	assert.Positive(t, fuller)
+}
+
+// TestSheetDrawsTheRun: where the ram runs through steps, the sheet draws these and not the
+// plain cycle.
+func TestSheetDrawsTheRun(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	require.NoError(t, err)
+	p, problems := press.Decode(data)
+	require.Empty(t, problems)
+	svg := string(written(t, NewSheet(p, press.Evaluate(p), SheetOptions{}), "svg", 1))
+	assert.Contains(t, svg, ">own zone<")
+	assert.NotContains(t, svg, ">retract<")
 }

@@ -160,6 +160,9 @@ func stopsOf(p *press.Plan, r *press.Result, pos words.Positions) ([]stop, press
 			note += ", beyond the stroke"
 		}
 		stops = append(stops, stop{at: *t.PushEnd, name: "push end", note: note, wrong: beyond})
+		if nest := p.Station.Nest; *t.PushEnd > nest && nest > t.Contact {
+			stops = append(stops, stop{at: nest, name: "nest", note: pos.Bare(nest)})
+		}
 		last = math.Max(last, *t.PushEnd)
 	}
 	stops = append(stops, stop{at: stroke, name: "end of stroke", note: pos.Bare(stroke)})

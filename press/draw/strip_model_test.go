@@ -147,3 +147,30 @@ func TestNamedCheckSettlesTheStrip(t *testing.T) {
 		assert.NotContains(t, l.text, "looks good")
 	}
 }
+
+// TestPushPastTheSeat: a push that ends far past the seat is drawn as push as far as it
+// goes, or as the ram does, and where the nest is that it runs on; one that ends at the
+// seat as ever.
+func TestPushPastTheSeat(t *testing.T) {
+	p := example(t, nil) // stroke 150, nest 140
+	stretch := func(end float64) (from, to float64, seen bool, stops []stop) {
+		r := made()
+		r.Travel.PushEnd = &end
+		m := newStripModel(p, r, press.Traces{})
+		k := layStrokeRuler(m, 0, 1000, 0)
+		from, to, seen = k.passed()
+		mm := (k.scale.to - k.scale.from) / 1000
+		return k.scale.from + from*mm, k.scale.from + to*mm, seen, m.stops
+	}
+	nest := stop{at: 140, name: "nest", note: "140.00"}
+	from, to, seen, stops := stretch(145)
+	assert.True(t, seen)
+	assert.InDelta(t, 20.1, from, 1e-9)
+	assert.InDelta(t, 145, to, 1e-9)
+	assert.Contains(t, stops, nest)
+	_, to, _, _ = stretch(167)
+	assert.InDelta(t, 150, to, 1e-9)
+	_, _, seen, stops = stretch(20.2)
+	assert.False(t, seen)
+	assert.NotContains(t, stops, nest)
+}

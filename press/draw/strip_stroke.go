@@ -14,6 +14,10 @@ type strokeRuler struct {
 
 const barHeight = 12
 
+// passedLeast is the least width, in px, of the push past the seat that is drawn: less
+// lies under the lens.
+const passedLeast = 3
+
 func layStrokeRuler(m *stripModel, left, right, top float64) strokeRuler {
 	r := strokeRuler{m: m, scale: newScale(m.stroke[0], m.stroke[1], left, right)}
 	var items []callout
@@ -57,7 +61,8 @@ func (r strokeRuler) paint(p *pen) {
 	r.labels.above(p, r.bar.y0)
 }
 
-// stretches of the stroke: the fast approach with arrows, slow contact, press-in.
+// stretches of the stroke: the fast approach with arrows, slow contact, press-in, and
+// with arrows where a push goes on past the seat.
 func (r strokeRuler) stretches(p *pen) {
 	s := r.m.stops
 	at := func(i int) float64 { return r.scale.x(s[i].at) }
@@ -74,6 +79,22 @@ func (r strokeRuler) stretches(p *pen) {
 	if end := r.m.rest; end > s[2].at {
 		p.fill(black.tint(0.45), rect{at(2), r.bar.y0, r.scale.x(end), r.bar.y1})
 	}
+	if from, to, ok := r.passed(); ok {
+		p.fill(black.tint(0.22), rect{from, r.bar.y0, to, r.bar.y1})
+		for x := from + 10; x < to-4; x += 18 {
+			p.arrow(quiet, x, mid, 8)
+		}
+	}
+}
+
+// passed gives the stretch, in px, that the push goes on through where no part stops the
+// ram, as far as the ram can go; not ok where it is too narrow to be seen.
+func (r strokeRuler) passed() (from, to float64, ok bool) {
+	if r.m.end == nil {
+		return 0, 0, false
+	}
+	from, to = r.scale.x(r.m.rest), r.scale.x(math.Min(*r.m.end, r.m.reach))
+	return from, to, to > from+passedLeast
 }
 
 // figures under the bar, left out where the projection lines pass.

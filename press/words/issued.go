@@ -1,6 +1,9 @@
 package words
 
-import "time"
+import (
+	"strings"
+	"time"
+)
 
 // Standing says in a few words what a draft is to the last issued revision, of
 // which it is the same plan or not; the letter is empty before the first.
@@ -36,4 +39,16 @@ func DraftState(at time.Time, stands bool) string {
 		s += "; the draft stands so today"
 	}
 	return s
+}
+
+// AskedChanges says what changed since a revision of that which the drill asks about.
+func AskedChanges(last string, changed []string, lamps bool) string {
+	s := "Zone, push end, limits of the drawing, sizes of faults and own reactions are as in revision " + last + "."
+	if len(changed) > 0 {
+		s = "Changed since revision " + last + ", and asked about in the drill: " + strings.Join(changed, "; ") + "."
+	}
+	if lamps {
+		return s + " The lamps mean something else than in revision " + last + ": the change concerns it."
+	}
+	return s + " The four pairs of lamps mean what they meant there. Is there anything else that people must know?"
 }

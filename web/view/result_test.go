@@ -121,3 +121,23 @@ func TestCatalogue(t *testing.T) {
 		assert.Equal(t, words.SayVerdict(p, r.Faults[i]), strings.Join(said, " or "))
 	}
 }
+
+// TestOneDrawingOfTheCycle: where the steps of the ram are drawn, the plain cycle is not,
+// and its figures stay.
+func TestOneDrawingOfTheCycle(t *testing.T) {
+	steps, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	require.NoError(t, err)
+	for want, data := range map[string][]byte{"": steps, "drawn": example(t)} {
+		p, r := evaluated(t, data)
+		w := writer{p, r, places{}, words.PositionsOf(p)}
+		for _, g := range w.groups(Drawings{Cycle: "drawn", Run: "drawn"}) {
+			switch g.ID {
+			case "cycle":
+				assert.Equal(t, want, g.Drawing)
+				assert.NotEmpty(t, g.Rows)
+			case "run":
+				assert.Equal(t, "drawn", g.Drawing)
+			}
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -26,7 +27,7 @@ type Revisions struct {
 	Physical, Others []press.Finding
 	Draft            *press.Draft      // to whose fields the blockers lead
 	Just             string            // letter of the one that was issued just now
-	SameLamps        bool              // the four pairs of lamps mean what they meant in the last revision
+	Asked            *issue.Asked      // what differs from the last revision that the drill asks about; nil where that cannot be read
 	Typed            map[string]string // by path, what was typed into the form
 	Faults           press.Problems    // why that was not issued
 }
@@ -191,9 +192,9 @@ var drillSaid = map[string]string{
 // drillField asks whether the change concerns the drill.
 func (v Revisions) drillField() page.Field {
 	last := v.Issued[0].Letter
-	help := "The four pairs of lamps mean what they meant in revision " + last + ". Do the figures and the checks too, as far as people must know them?"
-	if !v.SameLamps {
-		help = "The lamps mean something else than in revision " + last + ": the change concerns it."
+	help := "Revision " + last + " cannot be read, so nobody knows what changed: the change concerns it."
+	if v.Asked != nil {
+		help = words.AskedChanges(last, v.asked(), v.Asked.Lamps)
 	}
 	f := v.field(issue.PathDrill, "Does the change concern the drill?", help)
 	f.Kind = "choice"
@@ -204,6 +205,27 @@ func (v Revisions) drillField() page.Field {
 		f.Options = append(f.Options, o)
 	}
 	return f
+}
+
+// asked names what changed that the drill asks about.
+func (v Revisions) asked() []string {
+	pos := words.PositionsOf(v.Plan)
+	say := func(x *float64) string {
+		if x == nil {
+			return "none"
+		}
+		return pos.At(*x)
+	}
+	var out []string
+	for _, x := range v.Asked.Figures {
+		out = append(out, x.Name+" "+say(x.Was)+" → "+say(x.Is))
+	}
+	for _, c := range v.Asked.Entries {
+		if name := label(c.Path); !slices.Contains(out, name) {
+			out = append(out, name)
+		}
+	}
+	return out
 }
 
 // Issued is one issued revision with everything that it leads to.

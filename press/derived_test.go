@@ -19,13 +19,28 @@ import (
 // implementation, written from the same description of the model by other hands
 // in another language. Sentences and paths of findings are not part of them.
 func TestDerivedResults(t *testing.T) {
-	files, err := filepath.Glob("../testdata/plans/derived/*.result.json")
+	derived(t, "derived", compare)
+}
+
+// The same for plans with a probe, a sequence or both. Both sides integrate in their own
+// way, so the shares agree to 2e-8 and what follows from them to 1e-6.
+func TestDerivedRuns(t *testing.T) {
+	derived(t, "derived-run", func(t *testing.T, path string, want, got any) {
+		t.Helper()
+		compareTo(t, path, want, got, ofRun)
+	})
+}
+
+// derived holds every plan of a folder to the result that is kept beside it.
+func derived(t *testing.T, folder string, compare func(t *testing.T, path string, want, got any)) {
+	t.Helper()
+	files, err := filepath.Glob("../testdata/plans/" + folder + "/*.result.json")
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, len(files), 60)
 	for _, file := range files {
 		t.Run(filepath.Base(file), func(t *testing.T) {
 			plan := strings.TrimSuffix(file, ".result.json") + ".json"
-			if strings.HasSuffix(file, "example.result.json") {
+			if strings.HasSuffix(file, "/example.result.json") {
 				plan = "../static/examples/example-plan.json"
 			}
 			data, err := os.ReadFile(plan)
@@ -41,31 +56,6 @@ func TestDerivedResults(t *testing.T) {
 			require.NoError(t, json.Unmarshal(text, &got))
 			require.NoError(t, json.Unmarshal(wanted, &want))
 			compare(t, "", want, got)
-		})
-	}
-}
-
-// The same for plans with a probe, a sequence or both. Both sides integrate in their own
-// way, so the shares agree to 2e-8 and what follows from them to 1e-6.
-func TestDerivedRuns(t *testing.T) {
-	files, err := filepath.Glob("../testdata/plans/derived-run/*.result.json")
-	require.NoError(t, err)
-	require.GreaterOrEqual(t, len(files), 60)
-	for _, file := range files {
-		t.Run(filepath.Base(file), func(t *testing.T) {
-			data, err := os.ReadFile(strings.TrimSuffix(file, ".result.json") + ".json")
-			require.NoError(t, err)
-			p, problems := press.Decode(data)
-			require.Empty(t, problems)
-			text, err := press.Evaluate(p).JSON(false)
-			require.NoError(t, err)
-
-			wanted, err := os.ReadFile(file)
-			require.NoError(t, err)
-			var got, want any
-			require.NoError(t, json.Unmarshal(text, &got))
-			require.NoError(t, json.Unmarshal(wanted, &want))
-			compareTo(t, "", want, got, ofRun)
 		})
 	}
 }

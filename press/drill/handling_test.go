@@ -128,14 +128,7 @@ func TestWhatIsGrave(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 5))
 	n := 0
 	for n < 100 {
-		p, ok := randomPlan(t, rng)
-		if !ok {
-			continue
-		}
-		r := press.Evaluate(p)
-		if r.Verdict == nil {
-			continue
-		}
+		p, r := judgedPlan(t, rng)
 		n++
 		d := drillOf(t, p, r)
 		for _, key := range d.Keys(Levels) {

@@ -128,3 +128,15 @@ func joint(d *press.Draft, kind string) {
 	d.Entries = kept
 	d.Set("joint.kind", kind)
 }
+
+// judgedPlan draws until a plan has a table of lamps.
+func judgedPlan(t *testing.T, rng *rand.Rand) (*press.Plan, *press.Result) {
+	t.Helper()
+	for {
+		if p, ok := randomPlan(t, rng); ok {
+			if r := press.Evaluate(p); r.Verdict != nil {
+				return p, r
+			}
+		}
+	}
+}

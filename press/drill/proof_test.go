@@ -149,14 +149,7 @@ func TestRightAnswersAreProved(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 1))
 	plans, ambiguous, items, two, unsolved := 0, 0, 0, 0, 0
 	for plans < 1000 {
-		p, ok := randomPlan(t, rng)
-		if !ok {
-			continue
-		}
-		r := press.Evaluate(p)
-		if r.Verdict == nil {
-			continue
-		}
+		p, r := judgedPlan(t, rng)
 		plans++
 		q, d := proofOf(p, r), drillOf(t, p, r)
 		require.Equal(t, q.table().Ambiguous(), r.Verdict.Ambiguous)

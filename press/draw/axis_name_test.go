@@ -11,7 +11,7 @@ import (
 
 // uprights is a canvas that keeps the vertical pieces of what is stroked.
 type uprights struct {
-	vg.Canvas
+	blank
 	lines []vg.Path
 }
 
@@ -23,8 +23,8 @@ func TestAxisNameIsFree(t *testing.T) {
 	for name, p := range plans(t) {
 		for _, o := range []Options{{}, {Compact: true}, {NoTitle: true, Flat: true, Compact: true, Width: 437}} {
 			d := layForce(newForceModel(p, press.Evaluate(p), *press.Evaluate(p).Traces()), o)
-			u := &uprights{Canvas: newSVG(d.width, d.height)}
-			pen := &pen{c: u, h: d.height}
+			u := &uprights{}
+			pen := newPen(u, d.height)
 			d.paint(pen)
 			var box label
 			for _, l := range pen.texts {

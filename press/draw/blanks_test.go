@@ -14,8 +14,7 @@ func TestBlanksStayWithTheirNames(t *testing.T) {
 	for _, width := range []float64{1, 300, 1000} {
 		lines := blanks(names, width)
 		for _, line := range lines {
-			texts, _ := breakLines(sheetText, line, 1000, 0)
-			assert.Len(t, texts, 1)
+			assert.Len(t, set([]paragraph{{text: line, style: sheetText}}, 1000), 1)
 		}
 		all := strings.Join(lines, "\n")
 		for _, name := range names {

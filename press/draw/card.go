@@ -8,12 +8,8 @@ import (
 	"ramplan/press/words"
 )
 
-// A4 upright, px.
-const (
-	cardWidth  = 210 * pxPerMM
-	cardHeight = 297 * pxPerMM
-	cardMargin = 8 * pxPerMM
-)
+// cardMargin is kept free around a card, px.
+const cardMargin = 8 * perMM
 
 // CardCapitals is the height of the card's capitals, mm, to be read from two
 // metres; they are higher where there is room, and a long text may press them down
@@ -34,7 +30,7 @@ func NewCard(p *press.Plan, r *press.Result, o Options) *Picture {
 // not seen, and the cautions. The identity says of which state of the plan it is.
 func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *Picture {
 	own := ownChecks(p, r)
-	return paged(cardHeight, func(height float64) *Picture {
+	return paged(uprightHeight, func(height float64) *Picture {
 		var c *card
 		for step := 0.0; ; step++ {
 			mm := cardCapitalsMost - 0.2*step
@@ -47,10 +43,10 @@ func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *Pi
 		// What is left of the page goes between the rows.
 		if rows := len(c.pairs) + len(c.lists); c.end < c.bottom-cardFoot {
 			free := min((c.bottom-cardFoot-c.end)/float64(rows), c.size)
-			c = layCard(p, r, id, own, c.size/capital(1), free)
+			c = layCard(p, r, id, own, c.size/lettered(1), free)
 			c.bottom = height - cardMargin
 		}
-		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
+		return newPicture(layout{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: uprightWidth, height: height, paint: c.paint})
 	})
 }
 
@@ -104,17 +100,17 @@ type cardList struct {
 // layCard lays out a card with capitals of a height in mm, and each row higher by
 // what is free.
 func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pair]string, mm, free float64) *card {
-	c := &card{size: capital(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
+	c := &card{size: lettered(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
 	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
 	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
 	c.reads = words.CardReads(r)
-	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(c.reads, cardWidth-2*cardMargin), y
+	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(c.reads, uprightWidth-2*cardMargin), y
 	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
 	left := c.textLeft()
-	room := cardWidth - cardMargin - left
+	room := uprightWidth - cardMargin - left
 	for _, t := range words.PairTexts(p, r) {
 		check := words.CardCheck(t)
 		if x, ok := own[t.Pair]; ok {
@@ -133,7 +129,7 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 		y += q.high
 	}
 	if len(c.pairs) == 0 {
-		c.none = (style{black, c.size, true}).fill("This plan has no push end or no zone yet: the lamps mean nothing.", cardWidth-2*cardMargin)
+		c.none = (style{black, c.size, true}).fill("This plan has no push end or no zone yet: the lamps mean nothing.", uprightWidth-2*cardMargin)
 		y += c.none.height()
 	}
 	y += 6
@@ -148,10 +144,10 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
 		l.top, l.pad = y, free/2
-		l.head = c.headStyle().face().clip(l.head, c.headStyle().size, cardWidth-2*cardMargin)
+		l.head = c.headStyle().clip(l.head, uprightWidth-2*cardMargin)
 		l.body = block{style: style{black, cardLists * c.size, l.head == "Caution"}}
 		for _, text := range l.text {
-			l.body.lines = append(l.body.lines, l.body.style.fill(text, cardWidth-2*cardMargin).lines...)
+			l.body.lines = append(l.body.lines, l.body.style.fill(text, uprightWidth-2*cardMargin).lines...)
 		}
 		c.lists = append(c.lists, l)
 		y += 0.95*c.size + l.body.height() + 6 + free
@@ -170,14 +166,14 @@ func cardFootOf(id words.Identity) string {
 	}
 	st := cardFootStyle()
 	for _, list := range [][]string{slices.Concat(number, parts, []string{"instructions of the works go first"}), slices.Concat(number, parts)} {
-		if line := strings.Join(list, " · "); st.width(line) <= cardWidth-2*cardMargin {
+		if line := strings.Join(list, " · "); st.width(line) <= uprightWidth-2*cardMargin {
 			return line
 		}
 	}
 	return strings.Join(append(parts, number...), " · ")
 }
 
-func cardFootStyle() style { return style{black, capital(2.2), false} }
+func cardFootStyle() style { return style{black, lettered(2.2), false} }
 
 // Columns of the lamps, in sizes of the running text.
 func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*float64(i)) }
@@ -186,15 +182,15 @@ func (c *card) textLeft() float64   { return cardMargin + c.size*5.55 }
 func (c *card) headStyle() style    { return style{black, 0.62 * c.size, true} }
 func (c *card) lampStyle() style    { return style{black, 0.66 * c.size, true} }
 func (c *card) ruleAt(p *pen, y float64) {
-	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{cardWidth - cardMargin, y})
+	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{uprightWidth - cardMargin, y})
 }
 
 func (c *card) paint(p *pen) {
 	title := style{black, 1.2 * c.size, true}
 	y := cardMargin + 0.95*title.size
-	title.size *= fit(title.width(c.name), cardWidth-2*cardMargin, 1)
+	title.size *= fit(title.width(c.name), uprightWidth-2*cardMargin, 1)
 	title.size = max(title.size, 0.8*c.size)
-	p.text(title, cardMargin, y, start, bold().clip(c.name, title.size, cardWidth-2*cardMargin))
+	p.text(title, cardMargin, y, start, title.clip(c.name, uprightWidth-2*cardMargin))
 	if c.draft || c.broken || c.old {
 		text := "DRAFT: do not judge parts by this card"
 		switch {
@@ -204,7 +200,7 @@ func (c *card) paint(p *pen) {
 			text = "SUPERSEDED: do not judge parts by this"
 		}
 		s := style{paper, 0.9 * c.size, true}
-		bar := rect{cardMargin, y + 0.3*c.size, cardWidth - cardMargin, y + 1.45*c.size}
+		bar := rect{cardMargin, y + 0.3*c.size, uprightWidth - cardMargin, y + 1.45*c.size}
 		p.fill(black, bar)
 		p.text(s, (bar.x0+bar.x1)/2, bar.y1-0.3*c.size, middle, text)
 	}
@@ -226,7 +222,7 @@ func (c *card) paint(p *pen) {
 		p.block(l.body, cardMargin, l.top+l.pad+0.88*c.size)
 	}
 	foot := cardFootStyle()
-	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
+	p.text(foot, cardMargin, c.bottom, start, foot.clip(c.foot, uprightWidth-2*cardMargin))
 }
 
 // pair is a row: the two lamps, where the part lies, and the words.

@@ -52,7 +52,7 @@ func newChart(o Options, title string, right float64) *chart {
 	if o.NoTitle {
 		top = margin + small + 8
 	} else {
-		c.title = bold().wrap(title, heading, c.width-2*margin)
+		c.title = style{black, heading, true}.wrap(title, c.width-2*margin)
 		top += float64(len(c.title)) * leading * heading
 	}
 	height := float64(plotHeight)
@@ -96,7 +96,7 @@ func (c *chart) gridY(p *pen, st style) {
 		y := c.y.x(v)
 		p.hline(faint, c.plot.x0, c.plot.x1, y)
 		text := figure(v, decimals)
-		p.text(st, c.plot.x0-8, y+4, end, st.face().clip(text, small, c.plot.x0-8-2))
+		p.text(st, c.plot.x0-8, y+4, end, st.clip(text, c.plot.x0-8-2))
 	}
 }
 
@@ -159,7 +159,7 @@ func (c *chart) labelEnds(p *pen) {
 		p.line(quiet, thinLine, solid, [2]float64{c.plot.x1 + 1, e.y}, [2]float64{c.plot.x1 + 12, at[i]})
 		st := style{e.ink, small, e.bold}
 		room := c.width - margin/2 - c.plot.x1 - 15
-		p.text(st, c.plot.x1+15, at[i]+4, start, st.face().clip(e.text, small, room))
+		p.text(st, c.plot.x1+15, at[i]+4, start, st.clip(e.text, room))
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/presstest"
 	"ramplan/press/words"
 )
 
@@ -24,14 +25,14 @@ func TestDerivedPlans(t *testing.T) {
 			for _, o := range forms {
 				labelsApart(t, d.make(p, r, o), fmt.Sprintf("%s of %s, %+v", d.name, name, o))
 			}
-			wellFormedSVG(t, d.make(p, r, Options{}).svg())
+			wellFormedSVG(t, svgOf(d.make(p, r, Options{})))
 		}
 	}
 }
 
 func derivedPlans(t *testing.T) map[string]*press.Plan {
 	t.Helper()
-	files, err := filepath.Glob("../../testdata/plans/derived/??.json")
+	files, err := filepath.Glob(filepath.Join(presstest.Folder(t), "plans/derived/??.json"))
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, len(files), 40)
 	plans := map[string]*press.Plan{}
@@ -92,12 +93,12 @@ func TestChartsOfAnyResult(t *testing.T) {
 		pressIn := layPressIn(newPressInModel(p, r, traces), o)
 		cycle := layCycle(newCycleModel(p, r, traces), o)
 		for name, d := range map[string]*Picture{
-			"force": {width: force.width, height: force.height, paint: force.paint},
-			"press": {width: pressIn.width, height: pressIn.height, paint: pressIn.paint},
-			"cycle": {width: cycle.width, height: cycle.height, paint: cycle.paint},
+			"force": newPicture(layout{width: force.width, height: force.height, paint: force.paint}),
+			"press": newPicture(layout{width: pressIn.width, height: pressIn.height, paint: pressIn.paint}),
+			"cycle": newPicture(layout{width: cycle.width, height: cycle.height, paint: cycle.paint}),
 		} {
 			labelsApart(t, d, fmt.Sprintf("%s of result %d, %+v", name, i, o))
-			wellFormedSVG(t, d.svg())
+			wellFormedSVG(t, svgOf(d))
 			assert.Less(t, d.height, 900.0)
 		}
 	}
@@ -198,7 +199,7 @@ func TestTouchSaysSo(t *testing.T) {
 	p := example(t, kinds["touch"])
 	d := NewPressIn(p, press.Evaluate(p), Options{})
 	var texts []string
-	for _, l := range d.on(newSVG(d.width, d.height)) {
+	for _, l := range d.Texts() {
 		texts = append(texts, l.text)
 	}
 	assert.Contains(t, texts, "The parts only touch: no depth, no press-in force.")

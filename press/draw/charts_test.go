@@ -114,7 +114,7 @@ func TestChartsAreSVG(t *testing.T) {
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			d := draw(p, r, Options{})
-			wellFormedSVG(t, d.svg())
+			wellFormedSVG(t, svgOf(d))
 			assert.NotContains(t, d.Description(), "–", what)
 			assert.NotEmpty(t, d.Title())
 		}

@@ -30,7 +30,7 @@ const (
 func NewCurve(t *press.CurveTrace, setting *float64, o Options) *Curve {
 	d := layCurve(t, setting, o)
 	title := words.CurveTitle(t, d.setting, d.force)
-	return &Curve{&Picture{kind: "curve", id: o.ID, title: title, desc: d.describe(title), width: d.width, height: d.height, paint: d.paint}, d}
+	return &Curve{newPicture(layout{kind: "curve", id: o.ID, title: title, desc: d.describe(title), width: d.width, height: d.height, paint: d.paint}), d}
 }
 
 // Axis says which figures stand where along one axis of a drawing.
@@ -139,7 +139,7 @@ func (d *curveDrawing) describe(title string) string {
 
 func (d *curveDrawing) paint(p *pen) {
 	st := style{quiet, small, false}
-	p.text(st, margin/2, d.yNameAt, start, st.face().clip(d.yName, small, d.width-margin))
+	p.text(st, margin/2, d.yNameAt, start, st.clip(d.yName, d.width-margin))
 	d.gridY(p, st)
 	d.gridX(p)
 	d.chosen(p)

@@ -46,7 +46,7 @@ func TestCurveOfAnyPlan(t *testing.T) {
 			for _, setting := range []*float64{nil, &r.Force.Setting} {
 				d := NewCurve(p.CurveTrace(), setting, o)
 				labelsApart(t, d.Picture, "curve of "+name)
-				wellFormedSVG(t, d.svg())
+				wellFormedSVG(t, svgOf(d.Picture))
 				if setting != nil && p.Ram.Curve.Measured == press.MeasuredTool {
 					assert.InEpsilon(t, r.Force.Typical, d.d.force, 2e-3, "%s: the line is drawn through what the ram gives", name)
 					compared++
@@ -72,7 +72,7 @@ func TestCurveFigures(t *testing.T) {
 		trace := &press.CurveTrace{Points: c.points, Line: []press.Pair{c.points[0], c.points[1]}}
 		d := NewCurve(trace, nil, Options{})
 		var found []string
-		for _, l := range d.on(newSVG(d.Size())) {
+		for _, l := range d.Texts() {
 			if l.x1 <= d.d.plot.x0 && l.y0 > d.d.plot.y0-10 {
 				found = append(found, l.text)
 				assert.GreaterOrEqual(t, l.x0, 0.0, c.name)

@@ -22,7 +22,7 @@ func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
 	}
 	m := newCycleModel(p, r, *r.Traces())
 	d := layCycle(m, o)
-	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 // cycleModel is what the cycle shows, as data.

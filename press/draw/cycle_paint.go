@@ -147,7 +147,7 @@ func (d *cycleDrawing) signal(p *pen, l signalLane, box rect) {
 	} else {
 		y := (box.y0+box.y1)/2 + 4
 		p.text(main, d.names, y, start, l.name)
-		p.text(side, d.names+48, y, start, side.face().clip(l.note, small, box.x0-d.names-52))
+		p.text(side, d.names+48, y, start, side.clip(l.note, box.x0-d.names-52))
 	}
 	dash := solid
 	if l.dashed {

@@ -1,13 +1,10 @@
 package draw
 
 import (
-	"bytes"
 	"context"
 	"fmt"
 	"io"
 	"time"
-
-	"codeberg.org/go-pdf/fpdf"
 
 	"ramplan/press"
 	"ramplan/press/carry"
@@ -45,8 +42,8 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 		source = p.JSON()
 	}
 	d := &Document{
-		pages: []*Picture{picture}, names: []string{picture.title},
-		title: p.Title.Name, subject: picture.title + ". " + picture.desc, author: p.Title.PreparedBy,
+		pages: []*Picture{picture}, names: []string{picture.Title()},
+		title: p.Title.Name, subject: picture.Title() + ". " + picture.Description(), author: p.Title.PreparedBy,
 		carried: carry.Carried{Plan: source, Digest: r.PlanDigest(), Issue: o.Issue},
 	}
 	if p.Title.Number != "" {
@@ -145,11 +142,10 @@ func compactUnder(what string) float64 {
 
 // scaled is the same drawing, k times as large.
 func (d *Picture) scaled(k float64) *Picture {
-	return &Picture{
-		kind: d.kind, compact: d.compact, id: d.id, title: d.title, desc: d.desc,
-		width: k * d.width, height: k * d.height,
-		paint: func(p *pen) { p.within(0, 0, k, d.paint) },
-	}
+	large := d.layout
+	large.width, large.height = k*d.width, k*d.height
+	large.paint = func(p *pen) { p.within(0, 0, k, d.paint) }
+	return newPicture(large)
 }
 
 // Write writes the document in one of [Formats]: the whole of it as PDF, one
@@ -165,21 +161,11 @@ func (d *Document) WriteUntil(ctx context.Context, w io.Writer, format string, p
 	case "pdf":
 		return writePDF(ctx, w, d)
 	case "png":
-		return d.writePNG(ctx, w, page)
+		return d.pages[page].pngCarrying(ctx, w, carry.Keyword, string(d.carried.Encode()))
 	case "svg":
-		_, err := w.Write(d.pages[page].exported(d.carried.Element()))
-		return err
+		return d.pages[page].svgCarrying(w, d.carried.Element())
 	}
-	return unknownFormat(format)
-}
-
-func (d *Document) writePNG(ctx context.Context, w io.Writer, page int) error {
-	var b bytes.Buffer
-	if err := d.pages[page].dots(ctx, &b); err != nil {
-		return err
-	}
-	_, err := w.Write(withChunks(b.Bytes(), internationalText(carry.Keyword, string(d.carried.Encode()))))
-	return err
+	return checkFormat(format)
 }
 
 // WritePDF writes documents one behind the other into one file, with a bookmark
@@ -193,40 +179,36 @@ func writePDF(ctx context.Context, w io.Writer, docs ...*Document) error {
 	if len(docs) == 0 {
 		return fmt.Errorf("draw: a PDF needs a page")
 	}
-	file := newDocument(docs[0].title, docs[0].subject)
+	file := newFile(docs[0].title, docs[0].subject)
 	if len(docs) > 1 {
-		file = newDocument(fmt.Sprintf("%d plans", len(docs)), "")
+		file = newFile(fmt.Sprintf("%d plans", len(docs)), "")
 	}
-	file.SetAuthor(textString(docs[0].author), false)
-	file.SetKeywords(textString(docs[0].carried.Digest), false)
+	file.by(docs[0].author, docs[0].carried.Digest)
 	if at, err := time.Parse(time.DateOnly, docs[0].date); err == nil {
-		file.SetCreationDate(at)
-		file.SetModificationDate(at)
+		file.dated(at)
 	}
-	var inside []fpdf.Attachment
+	var inside []attachment
 	for i, d := range docs {
 		for k, page := range d.pages {
 			if err := ctx.Err(); err != nil {
 				return err
 			}
-			w, h := page.Size()
-			c := addPage(file, w, h)
-			page.on(c)
+			file.add(page)
 			if len(docs) > 1 && k == 0 {
-				file.Bookmark(basicPlane(d.title), 0, 0)
+				file.bookmark(d.title, 0)
 			}
 			level := 0
 			if len(docs) > 1 {
 				level = 1
 			}
-			file.Bookmark(basicPlane(d.names[k]), level, 0)
+			file.bookmark(d.names[k], level)
 		}
 		name := carry.FileName
 		if len(docs) > 1 {
 			name = fmt.Sprintf("%03d-%s", i+1, name)
 		}
-		inside = append(inside, fpdf.Attachment{Content: d.carried.Encode(), Filename: name, Description: "the plan " + d.carried.Digest})
+		inside = append(inside, attachment{name: name, desc: "the plan " + d.carried.Digest, content: d.carried.Encode()})
 	}
-	file.SetAttachments(inside)
-	return output(file, w)
+	file.attach(inside)
+	return file.write(w)
 }

@@ -179,7 +179,7 @@ func (p *pen) write(lines []placedLine) {
 		}
 		if l.opening != "" {
 			k := l.inked
-			if k.name == "" {
+			if k == (ink{}) {
 				k = l.style.ink
 			}
 			p.text(style{k, l.style.size, true}, x, l.y, start, l.opening)

@@ -19,7 +19,7 @@ func Force(w io.Writer, p *press.Plan, r *press.Result) error {
 func NewForce(p *press.Plan, r *press.Result, o Options) *Picture {
 	m := newForceModel(p, r, *r.Traces())
 	d := layForce(m, o)
-	return &Picture{kind: "force", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "force", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 // forceModel is what the force window shows, as data.
@@ -114,7 +114,7 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
 	if d.thin = d.thinned(); d.thin > 1 {
 		d.xName = "setting, %; to be set every " + words.Setting(m.step) + ", a tick every " + words.Setting(m.step*d.thin)
-		d.xName = regular().clip(d.xName, small, d.width-1.5*margin)
+		d.xName = d.xNameStyle().clip(d.xName, d.width-1.5*margin)
 	}
 	d.endLabels()
 	y := d.plot.y1 + axisFigures + 5

@@ -2,255 +2,25 @@ package draw
 
 import (
 	"fmt"
-	"image/color"
-	"math"
-	"slices"
 	"strings"
 	"testing"
-	"unicode"
 
 	"github.com/stretchr/testify/assert"
-	"gonum.org/v1/plot/font"
-	"gonum.org/v1/plot/vg"
+	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
 )
-
-// A mark is one stroke or fill as it reaches the canvas, in px of the page.
-type mark struct {
-	fill  bool
-	ink   ink
-	width float64
-	dash  string
-	at    [][2]float64
-	hatch string // of a fill: the directions of the lines over it; of a stroke: that it is nothing but such lines
-}
-
-// marks is a canvas that keeps what is drawn on it, without the letters.
-type marks struct {
-	surface
-	list []mark
-}
-
-func newMarks(w, h float64) *marks { return &marks{surface: newSurface(w, h)} }
-
-func (m *marks) add(fill bool, path vg.Path) {
-	s := m.now()
-	k, named := s.colour.(ink)
-	if !named {
-		c := color.NRGBAModel.Convert(s.colour).(color.NRGBA)
-		k = ink{"other", c, float64(c.A) / 255}
-	}
-	q := mark{fill: fill, ink: k, width: s.width, dash: fmt.Sprint(len(s.dash))}
-	rising, falling, straight := false, false, len(path) > 0
-	var last [2]float64
-	for _, c := range path {
-		if c.Type == vg.CloseComp {
-			continue
-		}
-		x, y := m.place(c.Pos)
-		if c.Type == vg.LineComp && !fill {
-			dx, dy := x-last[0], y-last[1]
-			switch {
-			case math.Abs(math.Abs(dx)-math.Abs(dy)) > 0.01:
-				straight = false
-			case dx*dy < 0:
-				rising = true
-			default:
-				falling = true
-			}
-		}
-		last = [2]float64{x, y}
-		q.at = append(q.at, last)
-	}
-	if !fill && straight && (rising || falling) && len(path) >= 2 {
-		q.hatch = direction(rising, falling)
-	}
-	m.list = append(m.list, q)
-}
-
-func direction(rising, falling bool) string {
-	return map[[2]bool]string{{true, false}: "rising", {false, true}: "falling", {true, true}: "crossed"}[[2]bool{rising, falling}]
-}
-
-func (m *marks) Stroke(p vg.Path)                       { m.add(false, p) }
-func (m *marks) Fill(p vg.Path)                         { m.add(true, p) }
-func (m *marks) FillString(font.Face, vg.Point, string) {}
-
-func (q mark) box() rect {
-	b := rect{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
-	for _, a := range q.at {
-		b = rect{min(b.x0, a[0]), min(b.y0, a[1]), max(b.x1, a[0]), max(b.y1, a[1])}
-	}
-	return b
-}
-
-// grey is the lightness of a mark on paper without its colour, 0 to 100 (CIE L*).
-func (q mark) grey() float64 {
-	c := q.ink.light
-	over := func(v uint8) uint8 { return uint8(255 - q.ink.opacity*(255-float64(v)) + 0.5) }
-	y := luminance(color.NRGBA{over(c.R), over(c.G), over(c.B), 255})
-	if y <= 216.0/24389 {
-		return y * 24389 / 27
-	}
-	return 116*math.Cbrt(y) - 16
-}
-
-// coloured are the inks that say something by their hue; the others are greys.
-func (q mark) coloured() bool {
-	return slices.Contains([]string{good.name, long.name, short.name, accent.name, alert.name, "other"}, q.ink.name)
-}
-
-// Least differences in lightness that print as different greys: of lines, and of
-// fields that lie side by side. Our own measure, no source.
-const (
-	greyOfLines  = 15
-	greyOfFields = 5
-)
-
-// hatched gives every fill the hatch that is drawn over it, and leaves out what
-// carries no meaning: paper, hatches themselves, and grid, axes, ticks and leaders,
-// which are grey already.
-func hatched(list []mark) []mark {
-	var out []mark
-	for i, q := range list {
-		if slices.Contains([]string{paper.name, ground.name, faint.name}, q.ink.name) || len(q.at) < 2 {
-			continue
-		}
-		b := q.box()
-		if partOf(q, list) || q.fill && min(b.width(), b.height()) < 6 {
-			continue
-		}
-		if !q.fill {
-			level := b.width() < 0.01 || b.height() < 0.01
-			if q.hatch == "" && (q.coloured() || !level && math.Hypot(b.width(), b.height()) > 40) {
-				out = append(out, q)
-			}
-			continue
-		}
-		rising, falling := false, false
-		least := b.width() / 2
-		if len(q.at) != 4 {
-			least = b.width() / 8 // lines have no room in the flat parts under a curve
-		}
-		for _, h := range list[i+1:] {
-			if c := h.box(); h.fill || h.hatch == "" || c.x0 < b.x0-1 || c.x1 > b.x1+1 || c.y0 < b.y0-1 || c.y1 > b.y1+1 || c.width() < least {
-				continue
-			}
-			rising = rising || h.hatch != "falling"
-			falling = falling || h.hatch != "rising"
-		}
-		q.hatch = direction(rising, falling)
-		out = append(out, q)
-	}
-	return out
-}
-
-// partOf tells whether a mark is only part of a larger one of its ink: the edge of
-// a field, or the head of an arrow at its line.
-func partOf(q mark, list []mark) bool {
-	b := q.box()
-	head := q.fill && b.width() < 12 && b.height() < 12
-	return slices.ContainsFunc(list, func(o mark) bool {
-		c := o.box()
-		if o.ink.name != q.ink.name || c.width()+c.height() <= b.width()+b.height() {
-			return false
-		}
-		inside := b.x0 > c.x0-1 && b.x1 < c.x1+1 && b.y0 > c.y0-1 && b.y1 < c.y1+1
-		touching := b.x0 < c.x1+2 && b.x1 > c.x0-2 && b.y0 < c.y1+2 && b.y1 > c.y0-2
-		return o.fill && !q.fill && inside || head && touching
-	})
-}
-
-// sameInGrey tells whether two marks of different inks look the same without colour.
-func sameInGrey(a, b mark) bool {
-	if a.fill != b.fill || a.ink.name == b.ink.name || !a.coloured() && !b.coloured() {
-		return false
-	}
-	apart := math.Abs(a.grey() - b.grey())
-	if a.fill {
-		return apart < greyOfFields && a.hatch == b.hatch
-	}
-	return apart < greyOfLines && a.dash == b.dash && max(a.width, b.width) < 1.5*min(a.width, b.width)
-}
-
-// near is how far from a mark its name may stand, px.
-const near = 26
-
-// names are the words that stand in a mark, or else at it, or at the left of its
-// row. Figures are none: they say how much, not what.
-func names(q mark, texts []label) []string {
-	var in, at []string
-	b := q.box()
-	for _, l := range texts {
-		if !strings.ContainsFunc(l.text, unicode.IsLetter) {
-			continue
-		}
-		dx, dy := max(l.x0-b.x1, b.x0-l.x1, 0), max(l.y0-b.y1, b.y0-l.y1, 0)
-		x, y := (l.x0+l.x1)/2, (l.y0+l.y1)/2
-		row := l.x1 < b.x0 && dy < near
-		switch {
-		case q.fill && len(q.at) == 4 && x > b.x0 && x < b.x1 && y > b.y0 && y < b.y1:
-			in = append(in, l.text)
-		case row || math.Hypot(dx, dy) < near && touches(q, l):
-			at = append(at, l.text)
-		}
-	}
-	if len(in) > 0 {
-		return in
-	}
-	return at
-}
-
-// touches tells whether a text stands at the line itself, not only in its box.
-func touches(q mark, l label) bool {
-	if q.fill {
-		return true
-	}
-	for i := 1; i < len(q.at); i++ {
-		for s := 0.0; s <= 1; s += 0.02 {
-			x, y := q.at[i-1][0]+s*(q.at[i][0]-q.at[i-1][0]), q.at[i-1][1]+s*(q.at[i][1]-q.at[i-1][1])
-			if math.Hypot(max(l.x0-x, x-l.x1, 0), max(l.y0-y, y-l.y1, 0)) < near {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// lostInGrey lists the pairs of marks that differ by their hue alone: alike in
-// grey, and not told apart by words.
-func lostInGrey(list []mark, texts []label) []string {
-	list = hatched(list)
-	var out []string
-	for i, a := range list {
-		for _, b := range list[:i] {
-			if !sameInGrey(a, b) {
-				continue
-			}
-			na, nb := names(a, texts), names(b, texts)
-			own := slices.ContainsFunc(na, func(s string) bool { return !slices.Contains(nb, s) })
-			other := slices.ContainsFunc(nb, func(s string) bool { return !slices.Contains(na, s) })
-			if !own && !other {
-				out = append(out, fmt.Sprintf("%s at %.0f and %s at %.0f, named %q", a.ink.name, a.box(), b.ink.name, b.box(), na))
-			}
-		}
-	}
-	return out
-}
 
 // TestNothingIsLostInGrey takes the colour from every drawing, card and sheet of
 // every kind of plan: two marks of different meaning that then look the same have
 // different words at them, or none of this is said by them.
 func TestNothingIsLostInGrey(t *testing.T) {
 	look := func(name string, d *Picture) {
-		w, h := d.Size()
-		m := newMarks(w, h)
-		texts := d.draw(m, h)
-		if lost := lostInGrey(m.list, texts); len(lost) > 0 {
+		list, texts := marksOf(d)
+		if lost := lostInGrey(list, texts); len(lost) > 0 {
 			assert.Fail(t, "lost in grey", "%s: %d pairs, such as %s", name, len(lost), strings.Join(lost[:min(3, len(lost))], "; "))
 		}
-		for _, q := range hatched(m.list) {
+		for _, q := range hatched(list) {
 			want, fate := map[string]string{long.name: "rising", short.name: "falling"}[q.ink.name]
 			if b := q.box(); fate && q.fill && b.width() > 20 && b.height() > 12 {
 				assert.Equal(t, want, q.hatch, "%s: a field of %s at %.0f", name, q.ink.name, b)
@@ -259,51 +29,20 @@ func TestNothingIsLostInGrey(t *testing.T) {
 	}
 	for name, p := range plans(t) {
 		r := press.Evaluate(p)
-		for _, d := range drawings {
-			for _, o := range forms {
-				look(fmt.Sprintf("%s of %s, %+v", d.name, name, o), d.make(p, r, o))
+		for _, what := range Names() {
+			for _, o := range []Options{{}, {Width: 720}, {Width: 1280}, {Compact: true}, {Compact: true, Width: 360}, {Compact: true, Width: 719}} {
+				d, err := New(what, p, r, o)
+				require.NoError(t, err)
+				look(fmt.Sprintf("%s of %s, %+v", what, name, o), d)
 			}
 		}
-		for i, page := range NewSheet(p, r, SheetOptions{}).pages {
-			look(fmt.Sprintf("page %d of %s", i+1, name), page)
+		sheet := NewSheet(p, r, SheetOptions{})
+		for i := range sheet.Pages() {
+			look(fmt.Sprintf("page %d of %s", i+1, name), sheet.Page(i))
 		}
 		minis := NewMinis(p, r)
 		for _, row := range r.Faults {
 			look("the small strip of "+row.Name+" of "+name, minis.Row(row, Options{}))
 		}
 	}
-}
-
-// TestGreyTestFails: the test above finds what differs by hue alone.
-func TestGreyTestFails(t *testing.T) {
-	draw := func(paint func(*pen)) int {
-		m := newMarks(400, 200)
-		p := &pen{c: m, h: 200}
-		paint(p)
-		return len(lostInGrey(m.list, p.texts))
-	}
-	left, right := rect{20, 20, 120, 60}, rect{200, 120, 300, 160}
-	two := func(a, b ink, more func(*pen)) int {
-		return draw(func(p *pen) {
-			p.fill(a.tint(fillTint), left)
-			p.fill(b.tint(fillTint), right)
-			more(p)
-		})
-	}
-	none := func(*pen) {}
-	assert.Equal(t, 1, two(good, long, none), "two fields of different hue")
-	assert.Equal(t, 0, two(good, long, func(p *pen) { p.hatch(long, risingHatch, right) }), "one of them hatched")
-	assert.Equal(t, 1, two(short, long, func(p *pen) { p.hatch(long, risingHatch, right); p.hatch(short, risingHatch, left) }), "both hatched alike")
-	assert.Equal(t, 0, two(short, long, func(p *pen) { p.hatch(long, risingHatch, right); p.hatch(short, fallingHatch, left) }), "hatched in two ways")
-	assert.Equal(t, 0, two(good, long, func(p *pen) { p.text(style{black, small, false}, 30, 40, start, "good") }), "a word in one")
-	lines := func(a, b ink, dash []vg.Length) int {
-		return draw(func(p *pen) {
-			p.line(a, outline, solid, [2]float64{20, 20}, [2]float64{220, 60})
-			p.line(b, outline, dash, [2]float64{20, 120}, [2]float64{220, 190})
-		})
-	}
-	assert.Equal(t, 1, lines(accent, alert, solid))
-	assert.Equal(t, 1, lines(good, quiet, solid))
-	assert.Equal(t, 0, lines(accent, alert, dashed))
-	assert.Equal(t, 0, lines(good, black, solid), "much darker")
 }

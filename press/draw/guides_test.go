@@ -14,7 +14,7 @@ func TestGuidesPassNoWord(t *testing.T) {
 	for name, p := range plans(t) {
 		for _, o := range forms {
 			d := newStripDrawing(modelOf(p), o)
-			pen := &pen{c: blank{}, h: d.height}
+			pen := newPen(blank{}, d.height)
 			d.lens.paint(pen)
 			for _, text := range pen.texts {
 				if !slices.Contains([]string{"long", "short", "on", "off"}, text.text) || text.y1 > d.lens.frameEnd() {

@@ -10,18 +10,16 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ramplan/press"
 )
 
 // named is a drawing that holds a text in each weight.
 func named(width float64, texts ...string) *Picture {
-	return &Picture{kind: "strip", title: "t", desc: "d", width: width, height: 40 + 20*float64(len(texts)), paint: func(p *pen) {
+	return newPicture(layout{kind: "strip", title: "t", desc: "d", width: width, height: 40 + 20*float64(len(texts)), paint: func(p *pen) {
 		for i, text := range texts {
 			st := style{black, body, i%2 == 1}
 			p.text(st, margin, 30+20*float64(i), start, st.face().clip(text, body, width-2*margin))
 		}
-	}}
+	}})
 }
 
 // TestLacking names what the typeface lacks, once, and nothing that it has. The
@@ -76,9 +74,9 @@ func checkNote(t *testing.T, d *Picture, noted bool) {
 func TestBoxes(t *testing.T) {
 	pixels := func(text string) []byte {
 		var b bytes.Buffer
-		require.NoError(t, (&Picture{width: 200, height: 60, paint: func(p *pen) {
+		require.NoError(t, (newPicture(layout{width: 200, height: 60, paint: func(p *pen) {
 			p.text(style{black, body, false}, 10, 20, start, text)
-		}}).PNG(&b))
+		}})).PNG(&b))
 		picture, err := png.Decode(&b)
 		require.NoError(t, err)
 		const dots = 200 * pngDensity / pxPerInch
@@ -106,19 +104,5 @@ func TestLackingLong(t *testing.T) {
 		named := strings.Count(said, "U+")
 		assert.Contains(t, said, fmt.Sprintf("; and %d more.", 40-named), "every word is named or counted")
 		labelsApart(t, d, "many words")
-	}
-}
-
-// TestLackingNowhere: what the drawings themselves say, the typeface has.
-func TestLackingNowhere(t *testing.T) {
-	for name, p := range plans(t) {
-		r := press.Evaluate(p)
-		for what, make := range pictures {
-			for _, o := range []Options{{}, {Compact: true}} {
-				d := make(p, r, o)
-				d.Size()
-				assert.Empty(t, d.note, "%s of %s", what, name)
-			}
-		}
 	}
 }

@@ -133,7 +133,7 @@ func (l *lens) paint(p *pen) {
 // name writes what the row is.
 func (l *lens) name(p *pen, row lensRow) {
 	main, side := style{black, small, true}, style{quiet, small, false}
-	row.note = side.face().clip(row.note, small, gutter-4)
+	row.note = side.clip(row.note, gutter-4)
 	if l.compact {
 		l.nameAbove(p, row, main, side)
 		return

@@ -66,7 +66,7 @@ func (l *lens) rod(p *pen, box rect, at float64, dash []vg.Length, st style, tex
 	case box.x1-x > w+16:
 		p.onPaper(st, x+10, base, start, text)
 	default:
-		p.text(st, math.Max(box.x0+4+w/2, math.Min(x, box.x1-4-w/2)), base, middle, st.face().clip(text, st.size, box.x1-box.x0-8))
+		p.text(st, math.Max(box.x0+4+w/2, math.Min(x, box.x1-4-w/2)), base, middle, st.clip(text, box.x1-box.x0-8))
 	}
 }
 

@@ -116,7 +116,7 @@ func (p *pen) wordIn(st style, text string, box rect) bool {
 	room := box.x1 - box.x0 - 10
 	lines := []string{text}
 	if st.width(text) > room {
-		lines = st.face().wrap(text, st.size, room)
+		lines = st.wrap(text, room)
 	}
 	var w float64
 	for _, line := range lines {

@@ -37,7 +37,7 @@ const (
 // Row makes the strip of one row of the catalogue.
 func (s *Minis) Row(row press.FaultRow, o Options) *Picture {
 	d := s.lay(row, o)
-	return &Picture{kind: "mini", compact: o.Compact, id: o.ID, title: d.title(), desc: s.desc(), width: d.width, height: miniHeight, paint: d.paint}
+	return newPicture(layout{kind: "mini", compact: o.Compact, id: o.ID, title: d.title(), desc: s.desc(), width: d.width, height: miniHeight, paint: d.paint})
 }
 
 func (s *Minis) lay(row press.FaultRow, o Options) *mini {

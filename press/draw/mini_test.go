@@ -63,7 +63,7 @@ func TestMiniAnyResult(t *testing.T) {
 		}
 		for _, d := range minisOf(p, r, Options{}) {
 			labelsApart(t, d, fmt.Sprint("result ", i))
-			wellFormedSVG(t, d.svg())
+			wellFormedSVG(t, svgOf(d))
 		}
 	}
 }
@@ -114,7 +114,7 @@ func TestMiniSVG(t *testing.T) {
 	r := press.Evaluate(p)
 	ids := map[string]bool{}
 	for _, d := range minisOf(p, r, Options{}) {
-		svg := string(d.svg())
+		svg := string(svgOf(d))
 		wellFormedSVG(t, []byte(svg))
 		assert.Contains(t, svg, `class="drawing mini"`)
 		for _, shape := range regexp.MustCompile(`<(path|text) [^>]*>`).FindAllString(svg, -1) {
@@ -149,7 +149,7 @@ func TestLookMini(t *testing.T) {
 	}
 	for name, p := range plans(t) {
 		for i, d := range minisOf(p, press.Evaluate(p), Options{}) {
-			require.NoError(t, os.WriteFile(filepath.Join(*look, fmt.Sprintf("mini-%s-%02d.svg", name, i)), d.svg(), 0o644))
+			require.NoError(t, os.WriteFile(filepath.Join(*look, fmt.Sprintf("mini-%s-%02d.svg", name, i)), svgOf(d), 0o644))
 		}
 	}
 }

@@ -16,12 +16,57 @@ import (
 // PDF writes the drawing as PDF: one page of its size, with real text in
 // embedded fonts. The same drawing gives the same bytes.
 func (d *Picture) PDF(w io.Writer) error {
-	doc := newDocument(d.title, d.desc)
-	width, height := d.Size()
-	c := addPage(doc, width, height)
-	d.on(c)
-	return output(doc, w)
+	f := newFile(d.layout.title, d.desc)
+	f.add(d)
+	return f.write(w)
 }
+
+// A file is a PDF of several pages.
+type file struct{ doc *fpdf.Fpdf }
+
+// newFile begins a PDF that holds a title and, in words, what it shows.
+func newFile(title, subject string) *file {
+	return &file{newDocument(title, subject)}
+}
+
+// add puts a picture on a page of its own size.
+func (f *file) add(d *Picture) {
+	width, height := d.Size()
+	d.on(addPage(f.doc, width, height))
+}
+
+// by names the author, and what the file is found by.
+func (f *file) by(author, keywords string) {
+	f.doc.SetAuthor(textString(author), false)
+	f.doc.SetKeywords(textString(keywords), false)
+}
+
+// dated gives the file a date; without one it says none.
+func (f *file) dated(at time.Time) {
+	f.doc.SetCreationDate(at)
+	f.doc.SetModificationDate(at)
+}
+
+// bookmark names the page that was added last, at a level from 0 on.
+func (f *file) bookmark(name string, level int) { f.doc.Bookmark(basicPlane(name), level, 0) }
+
+// An attachment is a file that a PDF carries inside.
+type attachment struct {
+	name, desc string
+	content    []byte
+}
+
+// attach puts files inside.
+func (f *file) attach(list []attachment) {
+	var inside []fpdf.Attachment
+	for _, a := range list {
+		inside = append(inside, fpdf.Attachment{Content: a.content, Filename: a.name, Description: a.desc})
+	}
+	f.doc.SetAttachments(inside)
+}
+
+// write writes the file.
+func (f *file) write(w io.Writer) error { return output(f.doc, w) }
 
 // output writes a document whose fonts say that they are cut down, as parts of a
 // font must: six letters and a plus before the name (ISO 32000-2, 9.9.2). The

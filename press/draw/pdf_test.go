@@ -2,84 +2,21 @@ package draw
 
 import (
 	"bytes"
-	"compress/zlib"
-	"encoding/binary"
-	"fmt"
-	"io"
 	"math"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
-	"unicode/utf16"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/plot/vg"
-
-	"ramplan/press"
 )
-
-// content gives what the page of a PDF draws.
-func content(t *testing.T, file []byte) string {
-	t.Helper()
-	_, after, found := bytes.Cut(file, []byte("stream\n"))
-	require.True(t, found)
-	z, err := zlib.NewReader(bytes.NewReader(after))
-	require.NoError(t, err)
-	page, err := io.ReadAll(z)
-	require.NoError(t, err)
-	return string(page)
-}
-
-func pdfOf(t *testing.T, d *Picture) []byte {
-	t.Helper()
-	var b bytes.Buffer
-	require.NoError(t, d.PDF(&b))
-	return b.Bytes()
-}
-
-var shownText = regexp.MustCompile(`(?s)BT ([-\d.]+) ([-\d.]+) Td \((.*?)\) Tj ET`)
-
-// textsOf reads the texts of a page.
-func textsOf(page string) []string {
-	var out []string
-	for _, m := range shownText.FindAllStringSubmatch(page, -1) {
-		raw := strings.NewReplacer(`\\`, `\`, `\(`, `(`, `\)`, `)`, `\r`, "\r").Replace(m[3])
-		var units []uint16
-		for i := 0; i+1 < len(raw); i += 2 {
-			units = append(units, binary.BigEndian.Uint16([]byte(raw[i:])))
-		}
-		out = append(out, string(utf16.Decode(units)))
-	}
-	return out
-}
-
-// TestPDFText: every text of a drawing stands in the PDF as it is, letter by
-// letter.
-func TestPDFText(t *testing.T) {
-	for _, kind := range []string{"example", "touch", "stalls", "missing-good", "other-scripts"} {
-		p := example(t, kinds[kind])
-		r := press.Evaluate(p)
-		for _, d := range drawings {
-			picture := d.make(p, r, Options{})
-			var want []string
-			width, height := picture.Size()
-			for _, l := range picture.on(newSVG(width, height)) {
-				want = append(want, l.style.face().boxed(l.text)) // what the face lacks is a box
-			}
-			file := pdfOf(t, picture)
-			assert.Equal(t, want, textsOf(content(t, file)), "%s of %s", d.name, kind)
-			assert.Contains(t, string(file), fmt.Sprintf("/MediaBox [0 0 %.2f %.2f]", width*0.75, height*0.75))
-			assert.Less(t, len(file), 60_000, "whole fonts are embedded")
-		}
-	}
-}
 
 // drawn gives what the PDF of a small picture draws.
 func drawn(t *testing.T, paint func(*pen)) string {
 	t.Helper()
-	return content(t, pdfOf(t, &Picture{width: 100, height: 80, paint: paint}))
+	return content(t, pdfOf(t, newPicture(layout{width: 100, height: 80, paint: paint})))
 }
 
 // TestPDFScripts: characters that the library cannot take become a box, which the text
@@ -95,10 +32,10 @@ func TestPDFScripts(t *testing.T) {
 
 // TestPDFTint: a thinned ink keeps its colour, and its share is the opacity.
 func TestPDFTint(t *testing.T) {
-	d := &Picture{width: 100, height: 80, paint: func(p *pen) {
+	d := newPicture(layout{width: 100, height: 80, paint: func(p *pen) {
 		p.fill(good.tint(0.15), rect{10, 10, 30, 30})
 		p.hline(alert.tint(0.7), 0, 50, 50)
-	}}
+	}})
 	file := pdfOf(t, d)
 	page := content(t, file)
 	assert.Contains(t, page, "0.039 0.420 0.400 rg") // #0A6B66 over 255
@@ -112,12 +49,12 @@ func TestPDFTint(t *testing.T) {
 // TestPDFPen: widths, dashes and sizes are in points, three quarters of a px;
 // corners are cut like those of SVG (SVG 2, 13.5.6: stroke-miterlimit is 4).
 func TestPDFPen(t *testing.T) {
-	file := pdfOf(t, &Picture{width: 100, height: 80, paint: func(p *pen) {
+	file := pdfOf(t, newPicture(layout{width: 100, height: 80, paint: func(p *pen) {
 		p.line(black, 2, dashed, [2]float64{0, 0}, [2]float64{40, 20})
 		p.line(black, 2, solid, [2]float64{0, 0}, [2]float64{40, 20})
 		p.text(style{black, 12, true}, 0, 40, start, "bold")
 		p.text(style{black, 16, false}, 0, 60, start, "regular")
-	}})
+	}}))
 	page := content(t, file)
 	assert.Equal(t, 2, strings.Count(page, "\n1.50 w\n"))
 	assert.Contains(t, page, "[3.75 2.25] 0.00 d\n0.00 60.00 m\n30.00 45.00 l\nS")
@@ -200,4 +137,11 @@ func TestTurned(t *testing.T) {
 	assert.Equal(t, []string{"1.50", "18.75"}, places[1][1:3])
 	assert.Regexp(t, `0\.00000 1\.00000 -1\.00000 0\.00000 [-\d.]+ [-\d.]+ cm`, page)
 	assert.Equal(t, []string{"3.75", "0.00"}, places[2][1:3])
+}
+
+func pdfOf(t *testing.T, d *Picture) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	require.NoError(t, d.PDF(&b))
+	return b.Bytes()
 }

@@ -19,6 +19,9 @@ type pen struct {
 	texts  []label
 }
 
+// newPen makes a pen for a canvas of a height in px.
+func newPen(c vg.Canvas, height float64) *pen { return &pen{c: c, h: height} }
+
 // within draws with a pen whose corner lies at (x, y) and whose px are k of this
 // one's: lines, texts and all.
 func (p *pen) within(x, y, k float64, draw func(*pen)) {
@@ -92,19 +95,18 @@ func (p *pen) vline(k ink, x, y0, y1 float64) {
 
 func crisp(x float64) float64 { return math.Floor(x) + 0.5 }
 
+// shape fills a path.
+func (p *pen) shape(k ink, path vg.Path) {
+	p.c.SetColor(k)
+	p.c.Fill(path)
+}
+
 // area fills a closed shape.
 func (p *pen) area(k ink, points ...[2]float64) {
 	path := p.path(points...)
 	path.Close()
 	p.c.SetColor(k)
 	p.c.Fill(path)
-}
-
-// rect is a rectangle by its edges.
-type rect struct{ x0, y0, x1, y1 float64 }
-
-func (r rect) corners() [][2]float64 {
-	return [][2]float64{{r.x0, r.y0}, {r.x1, r.y0}, {r.x1, r.y1}, {r.x0, r.y1}}
 }
 
 func (p *pen) fill(k ink, r rect) {
@@ -136,6 +138,12 @@ type style struct {
 	bold bool
 }
 
+// Plain is an upright style, Bold a bold one.
+func Plain(k ink, size float64) style { return style{k, size, false} }
+
+// Bold: see [Plain].
+func Bold(k ink, size float64) style { return style{k, size, true} }
+
 func (s style) face() *face {
 	if s.bold {
 		return bold()
@@ -143,7 +151,14 @@ func (s style) face() *face {
 	return regular()
 }
 
+// width of a text in this style, px.
 func (s style) width(text string) float64 { return s.face().width(text, s.size) }
+
+// clip shortens a text to a width, with an ellipsis.
+func (s style) clip(text string, width float64) string { return s.face().clip(text, s.size, width) }
+
+// wrap breaks a text into lines of at most a width; a word that is too long alone is clipped.
+func (s style) wrap(text string, width float64) []string { return s.face().wrap(text, s.size, width) }
 
 // text writes a line with its baseline at y.
 func (p *pen) text(s style, x, y float64, side anchor, text string) {

@@ -2,47 +2,35 @@ package draw
 
 import (
 	"io"
-	"math"
 	"sync"
 
 	"gonum.org/v1/plot/vg"
 )
 
-// Options of a drawing.
-type Options struct {
-	Width   float64 // px; 0: the default of the form
-	Compact bool    // the narrow form, for less than 720 px
-	Brief   bool    // of the strip: the title leaves out what a headline beside it says
-	NoTitle bool    // leave the message away: what stands around the drawing says it
-	Flat    bool    // less high, for a page that holds more
-	ID      string  // starts the ids inside an SVG; give each of several in one page its own
-}
-
-// width gives the width asked for, between what the drawing needs and what makes
-// sense.
-func (o Options) width(usual, least float64) float64 {
-	if o.Width > 0 {
-		usual = o.Width
-	}
-	return math.Min(math.Max(usual, least), 4096)
+// A layout is a drawing that is laid out: what a [Picture] is made of.
+type layout struct {
+	kind          string // its class, such as strip
+	compact       bool   // the narrow form
+	id            string // starts the ids inside an SVG; empty: the kind
+	title, desc   string
+	width, height float64    // px, without a note
+	fixed         bool       // a page, to which no note is added: it has its own place for that
+	paint         func(*pen) // draws it, from its upper left corner
 }
 
 // A Picture is a drawing that is laid out and can be written in any format.
 type Picture struct {
-	kind          string // its class, such as strip
-	compact       bool
-	id            string
-	title, desc   string
-	width, height float64 // px, without a note
-	fixed         bool    // a page, to which no note is added: it has its own place for that
-	paint         func(*pen)
+	layout
 
 	once sync.Once
 	note []string // about characters that the typeface lacks
 }
 
+// newPicture makes a picture of what is laid out.
+func newPicture(l layout) *Picture { return &Picture{layout: l} }
+
 // Title is the message of the drawing.
-func (d *Picture) Title() string { return d.title }
+func (d *Picture) Title() string { return d.layout.title }
 
 // Description is its text equivalent: the same figures in sentences.
 func (d *Picture) Description() string { return d.desc }
@@ -76,7 +64,7 @@ func (d *Picture) on(c vg.Canvas) []label {
 
 // draw draws on a canvas of this height: the drawing, and the note below it.
 func (d *Picture) draw(c vg.Canvas, height float64) []label {
-	p := &pen{c: c, h: height}
+	p := newPen(c, height)
 	// A picture of dots begins white, and painting every dot anew takes its time.
 	if _, white := c.(*raster); !white {
 		p.fill(paper, rect{0, 0, d.width, height})
@@ -88,6 +76,9 @@ func (d *Picture) draw(c vg.Canvas, height float64) []label {
 	return p.texts
 }
 
+// Texts gives the texts that the drawing writes, and the boxes that they take.
+func (d *Picture) Texts() []label { return d.on(blank{}) }
+
 // SVG writes the drawing as SVG.
 func (d *Picture) SVG(w io.Writer) error {
 	_, err := w.Write(d.svg())
@@ -95,6 +86,13 @@ func (d *Picture) SVG(w io.Writer) error {
 }
 
 func (d *Picture) svg() []byte { return d.written("", "") }
+
+// svgCarrying writes the drawing as a file of its own: SVG in the size of the paper, with its
+// typeface and an element that it carries inside.
+func (d *Picture) svgCarrying(w io.Writer, element string) error {
+	_, err := w.Write(d.exported(element))
+	return err
+}
 
 // exported is the drawing as a file of its own: in the size of the paper, with its
 // typeface and what it carries inside.

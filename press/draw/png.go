@@ -43,6 +43,17 @@ func (d *Picture) dots(ctx context.Context, w io.Writer) error {
 	return err
 }
 
+// pngCarrying writes the drawing as PNG, unless the context ends before it is done, with a
+// text that it carries under a keyword.
+func (d *Picture) pngCarrying(ctx context.Context, w io.Writer, keyword, text string) error {
+	var b bytes.Buffer
+	if err := d.dots(ctx, &b); err != nil {
+		return err
+	}
+	_, err := w.Write(withChunks(b.Bytes(), internationalText(keyword, text)))
+	return err
+}
+
 // encoded is a picture without holes as PNG, with chunks before its data. Each row
 // is kept as its difference from the row above (ISO/IEC 15948, 9.2): on paper most
 // rows are alike, and trying the other filters as the library does takes longer than

@@ -5,66 +5,13 @@ import (
 	"compress/zlib"
 	"encoding/binary"
 	"hash/crc32"
-	"image"
-	"image/color"
-	"image/png"
 	"io"
-	"math"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ramplan/press"
 )
-
-// TestPNG: 300 dots an inch, every text where the layout put it.
-func TestPNG(t *testing.T) {
-	plans := []string{"example", "stalls", "other-scripts"}
-	if testing.Short() {
-		plans = plans[:1]
-	}
-	for _, kind := range plans {
-		p := example(t, kinds[kind])
-		r := press.Evaluate(p)
-		for _, d := range drawings {
-			t.Run(kind+"/"+d.name, func(t *testing.T) {
-				t.Parallel()
-				picture := d.make(p, r, Options{})
-				width, height := picture.Size()
-				var b bytes.Buffer
-				require.NoError(t, picture.PNG(&b))
-				img, err := png.Decode(&b)
-				require.NoError(t, err)
-				assert.InDelta(t, dotsPerPx*width, img.Bounds().Dx(), 1)
-				assert.InDelta(t, dotsPerPx*height, img.Bounds().Dy(), 1)
-				for _, l := range picture.on(newSVG(width, height)) {
-					assert.Less(t, darkest(img, l), 0.35, "nothing is written at %q", l.text)
-				}
-			})
-		}
-	}
-}
-
-// dotsPerPx of every PNG.
-const dotsPerPx = pngDensity / float64(pxPerInch)
-
-// darkest gives the least luminance in the box of a text, as far as the first dot that
-// is written. That of paper is 1, of tints over 0.5, and of every ink that writes under
-// 0.2.
-func darkest(img image.Image, l label) float64 {
-	least := 1.0
-	for y := int(dotsPerPx * l.y0); y < int(dotsPerPx*l.y1); y++ {
-		for x := int(dotsPerPx * l.x0); x < int(dotsPerPx*l.x1); x++ {
-			least = math.Min(least, luminance(color.NRGBAModel.Convert(img.At(x, y)).(color.NRGBA)))
-			if least < 0.2 {
-				return least
-			}
-		}
-	}
-	return least
-}
 
 // chunksOf reads the chunks of a PNG and checks their sums.
 func chunksOf(t *testing.T, data []byte) (kinds []string, bodies [][]byte) {
@@ -81,7 +28,7 @@ func chunksOf(t *testing.T, data []byte) (kinds []string, bodies [][]byte) {
 // TestPNGChunks: the size that the picture is meant to have, and what it shows
 // in words, whatever the script.
 func TestPNGChunks(t *testing.T) {
-	d := &Picture{title: "Ω ≤ 中 𝄞", desc: strings.Repeat("a figure. ", 40), width: 20, height: 10, paint: func(*pen) {}}
+	d := newPicture(layout{title: "Ω ≤ 中 𝄞", desc: strings.Repeat("a figure. ", 40), width: 20, height: 10, paint: func(*pen) {}})
 	var b bytes.Buffer
 	require.NoError(t, d.PNG(&b))
 	kinds, bodies := chunksOf(t, b.Bytes())

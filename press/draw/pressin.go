@@ -19,7 +19,7 @@ func PressIn(w io.Writer, p *press.Plan, r *press.Result) error {
 func NewPressIn(p *press.Plan, r *press.Result, o Options) *Picture {
 	m := newPressInModel(p, r, *r.Traces())
 	d := layPressIn(m, o)
-	return &Picture{kind: "pressin", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "pressin", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 // pressInModel is what the press-in force shows, as data.
@@ -171,7 +171,7 @@ func (d *pressInDrawing) paint(p *pen) {
 // nothing says why there is no curve.
 func (d *pressInDrawing) nothing(p *pen) {
 	st := style{quiet, body, false}
-	lines := regular().wrap("The parts only touch: no depth, no press-in force.", body, d.plot.x1-d.plot.x0-20)
+	lines := style{black, body, false}.wrap("The parts only touch: no depth, no press-in force.", d.plot.x1-d.plot.x0-20)
 	y := (math.Max(d.y.x(d.m.force.Low), d.plot.y0) + d.plot.y1) / 2
 	y = math.Min(y, d.plot.y1-6-leading*body*float64(len(lines)-1))
 	for i, l := range lines {

@@ -20,7 +20,7 @@ func NewProbe(p *press.Plan, r *press.Result, o Options) *Picture {
 	}
 	m := newProbeModel(p, r)
 	d := layProbe(m, o)
-	return &Picture{kind: "probe", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "probe", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 // probeModel is what the probe's drawing shows, as data.

@@ -77,7 +77,7 @@ func (m RecordMiss) said() string {
 }
 
 // Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
-const recordMargin = 15 * pxPerMM
+const recordMargin = 15 * perMM
 
 // A RecordSheet is a training on paper, to be signed: pages with everything that was
 // missed, or one picture that is as long as that takes.
@@ -90,10 +90,10 @@ type RecordSheet struct {
 func NewRecord(r Record, o Options) *RecordSheet {
 	d := layRecord(r)
 	need := d.missedFrom + d.missedHeight(0, len(d.missed)) - d.missedTo(0) + recordMargin
-	out := &RecordSheet{whole: d.picture(max(cardHeight, math.Ceil(need)), 1, 1, 0, o)}
+	out := &RecordSheet{whole: d.picture(max(uprightHeight, math.Ceil(need)), 1, 1, 0, o)}
 	ends := d.ends(o)
 	for i, from := range append([]int{0}, ends[:len(ends)-1]...) {
-		out.pages = append(out.pages, d.page(cardHeight, i+1, len(ends), from, o))
+		out.pages = append(out.pages, d.page(uprightHeight, i+1, len(ends), from, o))
 	}
 	return out
 }
@@ -110,12 +110,11 @@ func (s *RecordSheet) Write(w io.Writer, format string) error {
 		return s.whole.Write(w, format)
 	}
 	first := s.pages[0]
-	file := newDocument(first.title, first.desc)
+	file := newFile(first.Title(), first.Description())
 	for _, page := range s.pages {
-		width, height := page.Size()
-		page.on(addPage(file, width, height))
+		file.add(page)
 	}
-	return output(file, w)
+	return file.write(w)
 }
 
 // page is one of the pages, from one of the misses on.
@@ -128,7 +127,7 @@ func (d *record) picture(height float64, number, of, from int, o Options) *Pictu
 	if number > 1 {
 		paint = func(p *pen) { d.paintOn(p, height-recordMargin, number, of, from) }
 	}
-	return &Picture{kind: "record", id: o.ID, title: "Training record: " + d.r.Who, desc: d.desc(), width: cardWidth, height: height, paint: paint}
+	return newPicture(layout{kind: "record", id: o.ID, title: "Training record: " + d.r.Who, desc: d.desc(), width: uprightWidth, height: height, paint: paint})
 }
 
 // ends are how many of the misses stand on the pages up to each.
@@ -136,7 +135,7 @@ func (d *record) ends(o Options) []int {
 	var out []int
 	for done := 0; ; {
 		last := 0.0
-		_ = paged(cardHeight, func(height float64) *Picture {
+		_ = paged(uprightHeight, func(height float64) *Picture {
 			last = height - recordMargin
 			return d.picture(height, len(out)+1, 2, done, o)
 		})
@@ -167,7 +166,7 @@ type record struct {
 	missedFrom float64 // where the misses begin
 }
 
-func recordText() style { return style{black, capital(2.5), false} }
+func recordText() style { return style{black, lettered(2.5), false} }
 
 func layRecord(r Record) *record {
 	r.Missed = slices.Clone(r.Missed)
@@ -211,8 +210,8 @@ func layRecord(r Record) *record {
 		d.rows = append(d.rows, [2]string{"This record", words.TypedIn})
 	}
 	for _, m := range r.Missed {
-		small, room := recordText(), cardWidth-2*recordMargin-16
-		small.size = capital(2)
+		small, room := recordText(), uprightWidth-2*recordMargin-16
+		small.size = lettered(2)
 		pair := [2]block{small.fill(m.asked(), room)}
 		if text := m.said(); text != "" {
 			bold := small
@@ -227,7 +226,7 @@ func layRecord(r Record) *record {
 
 // lay finds the places of what stands over the misses.
 func (d *record) lay() {
-	s, head, right := recordText(), recordHead(), cardWidth-recordMargin
+	s, head, right := recordText(), recordHead(), uprightWidth-recordMargin
 	y := recordMargin + head.size + 10
 	for _, row := range d.rows {
 		text := row[1]
@@ -241,13 +240,13 @@ func (d *record) lay() {
 	d.box = rect{recordMargin, y + 14, right, y + 14 + 2.2*head.size}
 	said := head
 	said.size *= fit(said.width(d.result), d.box.x1-d.box.x0-24, 1)
-	said.size = max(said.size, capital(2))
+	said.size = max(said.size, lettered(2))
 	d.lines = said.fill(d.result, d.box.x1-d.box.x0-24)
 	d.box.y1 = max(d.box.y1, d.box.y0+d.lines.height()+16)
 	d.missedFrom = d.box.y1 + 22
 }
 
-func recordHead() style { return style{black, capital(3.5), true} }
+func recordHead() style { return style{black, lettered(3.5), true} }
 
 // minutes writes a time as minutes and seconds.
 func minutes(t time.Duration) string {
@@ -272,7 +271,7 @@ const recordColumn = 150 // px, where the entries begin
 
 // paint draws the page that is signed.
 func (d *record) paint(p *pen, bottom float64, pages, from int) {
-	s, right := recordText(), cardWidth-recordMargin
+	s, right := recordText(), uprightWidth-recordMargin
 	y := recordMargin + recordHead().size
 	p.text(recordHead(), recordMargin, y, start, "Training record: the two lamps of the station")
 	y += 10
@@ -293,13 +292,13 @@ func (d *record) paint(p *pen, bottom float64, pages, from int) {
 		line := signs + 52*float64(i+1) - 16
 		p.line(black, thinLine, solid, [2]float64{recordMargin, line}, [2]float64{recordMargin + 330, line})
 		p.line(black, thinLine, solid, [2]float64{recordMargin + 360, line}, [2]float64{right, line})
-		p.text(style{quiet, s.size, false}, recordMargin, line+1.3*s.size, start, s.face().clip(who, s.size, 330))
+		p.text(style{quiet, s.size, false}, recordMargin, line+1.3*s.size, start, s.clip(who, 330))
 		p.text(style{quiet, s.size, false}, recordMargin+360, line+1.3*s.size, start, "Date")
 	}
 }
 
 func recordCaution() block {
-	return recordText().fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", cardWidth-2*recordMargin)
+	return recordText().fill("Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", uprightWidth-2*recordMargin)
 }
 
 // signHeight is what is kept free for those who sign.
@@ -317,7 +316,7 @@ func (d *record) onFrom() float64 {
 
 // whose says on a page behind whose record it is.
 func (d *record) whose() block {
-	return recordText().fill(d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Plan+" · plan "+words.ShortDigest(d.r.Digest), cardWidth-2*recordMargin)
+	return recordText().fill(d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Plan+" · plan "+words.ShortDigest(d.r.Digest), uprightWidth-2*recordMargin)
 }
 
 // paintOn draws a page behind it.
@@ -365,7 +364,7 @@ func (d *record) paintMissed(p *pen, y, last float64, from int) {
 		if d.r.TypedIn {
 			text = words.NoMissesInCode
 		}
-		p.block(s.fill(text, cardWidth-2*recordMargin), recordMargin, y)
+		p.block(s.fill(text, uprightWidth-2*recordMargin), recordMargin, y)
 		return
 	}
 	n := d.fitting(from, y, last)

@@ -20,7 +20,7 @@ func NewRun(p *press.Plan, r *press.Result, o Options) *Picture {
 	}
 	m := newRunModel(p, r)
 	d := layRun(m, o)
-	return &Picture{kind: "run", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "run", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 // runModel is what the run shows, as data.

@@ -62,7 +62,7 @@ func (d *runDrawing) listed() {
 	room, used := d.width-2*margin, 0.0
 	var line []string
 	for _, s := range d.m.steps {
-		text := st.face().clip(s.number+"  "+s.name, small, room)
+		text := st.clip(s.number+"  "+s.name, room)
 		w := st.width(text)
 		if len(line) > 0 && used+runListGap+w > room {
 			d.list, line, used = append(d.list, line), nil, 0

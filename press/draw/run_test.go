@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,23 +9,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/words"
 )
-
-// ofTheRun is the worked example of a probe and a sequence, with some typed texts
-// changed.
-func ofTheRun(t testing.TB, c changes) (*press.Plan, *press.Result) {
-	t.Helper()
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
-	require.NoError(t, err)
-	p, ps := press.Decode(data)
-	require.Empty(t, ps)
-	d := p.Draft()
-	for path, text := range c {
-		d.Set(path, text)
-	}
-	p, ps = d.Check()
-	require.Empty(t, ps)
-	return p, press.Evaluate(p)
-}
 
 // TestRunShows: what the drawings of the worked example say. Figures of the worked
 // example; which steps light the zones and where the way departs by hand.
@@ -67,10 +49,8 @@ func TestRunIsLegible(t *testing.T) {
 			for what, make := range map[string]func(*press.Plan, *press.Result, Options) *Picture{"run": NewRun, "probe": NewProbe} {
 				d := make(p, r, o)
 				labelsApart(t, d, what+" "+name)
-				w, h := d.Size()
-				marks := newMarks(w, h)
-				assert.Empty(t, lostInGrey(marks.list, d.draw(marks, h)), what+" "+name)
-				wellFormedSVG(t, d.svg())
+				assert.Empty(t, lostInGrey(marksOf(d)), what+" "+name)
+				wellFormedSVG(t, svgOf(d))
 			}
 		}
 	}
@@ -79,6 +59,6 @@ func TestRunIsLegible(t *testing.T) {
 // TestGoldenRun holds regression values: the two drawings of the worked example.
 func TestGoldenRun(t *testing.T) {
 	p, r := ofTheRun(t, nil)
-	golden(t, "run-worked.svg", NewRun(p, r, Options{}).svg())
-	golden(t, "probe-worked.svg", NewProbe(p, r, Options{}).svg())
+	golden(t, "run-worked.svg", svgOf(NewRun(p, r, Options{})))
+	golden(t, "probe-worked.svg", svgOf(NewProbe(p, r, Options{})))
 }

@@ -109,10 +109,10 @@ func (s *sheet) document() *Document {
 	}
 	w, h := s.paper.px()
 	for i, g := range s.pages {
-		d.pages = append(d.pages, &Picture{
+		d.pages = append(d.pages, newPicture(layout{
 			kind: "sheet", title: d.title + ", " + g.name, desc: d.subject, width: w, height: h, fixed: true,
 			paint: func(p *pen) { s.paint(p, g, i+1) },
-		})
+		}))
 		d.names = append(d.names, g.name)
 	}
 	return d
@@ -126,7 +126,7 @@ func (s *sheet) paint(p *pen, g *sheetPage, number int) {
 	case s.o.Issue == nil:
 		p.draftMark(f)
 	case s.o.Superseded != "":
-		p.mark(f, supersededMark(s.o.Superseded))
+		p.across(f, supersededMark(s.o.Superseded))
 	}
 	for _, part := range g.parts {
 		part(p)

@@ -20,7 +20,7 @@ var pathData = regexp.MustCompile(`<path d="[^"]*"`)
 func outlineOf(t *testing.T, width, height float64, paint func(*pen)) string {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, (&Picture{kind: "sheet", width: width, height: height, fixed: true, paint: paint}).SVG(&b))
+	require.NoError(t, (newPicture(layout{kind: "sheet", width: width, height: height, fixed: true, paint: paint})).SVG(&b))
 	longest := ""
 	for _, outline := range pathData.FindAllString(b.String(), -1) {
 		if len(outline) > len(longest) {
@@ -39,7 +39,7 @@ func TestDraftMarkStandsOnDraftsAlone(t *testing.T) {
 	f := paperOf("").frame()
 	w, h := paperOf("").px()
 	draft := outlineOf(t, w, h, func(p *pen) { p.draftMark(f) })
-	over := outlineOf(t, w, h, func(p *pen) { p.mark(f, supersededMark("superseded by revision C")) })
+	over := outlineOf(t, w, h, func(p *pen) { p.across(f, supersededMark("superseded by revision C")) })
 	require.Greater(t, len(draft), 200)
 	require.Greater(t, len(over), 200)
 	require.NotEqual(t, draft, over)
@@ -71,7 +71,7 @@ func TestSheetShowsItsFigures(t *testing.T) {
 		r := press.Evaluate(p)
 		page := NewSheet(p, r, SheetOptions{}).Page(0)
 		var said []string
-		for _, l := range page.on(newSVG(page.Size())) {
+		for _, l := range page.Texts() {
 			said = append(said, l.text)
 		}
 		all := strings.Join(said, "\n")

@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -17,9 +16,8 @@ func TestBlockedSheetHasASign(t *testing.T) {
 	signs := func(p *press.Plan) (n int, subject string) {
 		d := NewSheet(p, press.Evaluate(p), SheetOptions{})
 		first := d.pages[0]
-		m := newMarks(first.width, first.height)
-		first.paint(&pen{c: m, h: first.height})
-		for _, q := range m.list {
+		list, _ := marksOf(first)
+		for _, q := range list {
 			if b := q.box(); q.fill && q.ink.name == alert.name && len(q.at) == 3 && b.height() > 0.8*sheetTitleLeast {
 				n++
 			}
@@ -68,11 +66,8 @@ func TestFirstPageIsFull(t *testing.T) {
 // TestSheetDrawsTheRun: where the ram runs through steps, the sheet draws these and not the
 // plain cycle.
 func TestSheetDrawsTheRun(t *testing.T) {
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
-	require.NoError(t, err)
-	p, problems := press.Decode(data)
-	require.Empty(t, problems)
-	svg := string(written(t, NewSheet(p, press.Evaluate(p), SheetOptions{}), "svg", 1))
+	p, r := ofTheRun(t, nil)
+	svg := string(written(t, NewSheet(p, r, SheetOptions{}), "svg", 1))
 	assert.Contains(t, svg, ">own zone<")
 	assert.NotContains(t, svg, ">retract<")
 }

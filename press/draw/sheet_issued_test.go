@@ -18,7 +18,7 @@ func TestAnIssuedSheetProposesNothing(t *testing.T) {
 	said := func(o SheetOptions) map[string]int {
 		n := map[string]int{}
 		page := NewSheet(p, press.Evaluate(p), o).Page(0)
-		for _, l := range page.on(newSVG(page.Size())) {
+		for _, l := range page.Texts() {
 			n[l.text]++
 		}
 		return n

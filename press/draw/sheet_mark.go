@@ -1,13 +1,6 @@
 package draw
 
-import (
-	"math"
-	"strings"
-
-	"golang.org/x/image/font/sfnt"
-	"golang.org/x/image/math/fixed"
-	"gonum.org/v1/plot/vg"
-)
+import "strings"
 
 // supersededMark is what stands across a sheet or a drawing of which a newer revision was
 // issued, without the day of that: SUPERSEDED BY REVISION B.
@@ -17,63 +10,4 @@ func supersededMark(by string) string {
 }
 
 // draftMark draws the word DRAFT across a page.
-func (p *pen) draftMark(f rect) { p.mark(f, "DRAFT") }
-
-// mark draws a word across a page, as hollow letters so light that every figure over
-// them can be read, in colour or grey.
-func (p *pen) mark(f rect, word string) {
-	across := math.Hypot(f.width(), f.height())
-	size := 0.62 * across / bold().width(word, 1)
-	sin, cos := math.Sincos(math.Atan2(f.height(), f.width()))
-	width := bold().width(word, size)
-	// From the corner of the word to its place on the page.
-	place := func(x, y float64) vg.Point {
-		x, y = x-width/2, y+capitals*size/2
-		return p.at((f.x0+f.x1)/2+x*cos+y*sin, (f.y0+f.y1)/2-x*sin+y*cos)
-	}
-	var path vg.Path
-	x := 0.0
-	for _, c := range word {
-		bold().outline(&path, c, func(gx, gy float64) vg.Point { return place(x+gx*size, gy*size) })
-		x += bold().width(string(c), size)
-	}
-	p.c.SetColor(ground)
-	p.c.Fill(path)
-	p.stroke(faint.tint(0.7), thinLine, solid, path)
-}
-
-// outline adds the contours of a character, whose points are given in em, y
-// growing downward.
-func (f *face) outline(path *vg.Path, c rune, place func(x, y float64) vg.Point) {
-	f.mu.Lock()
-	defer f.mu.Unlock()
-	i, _ := f.font.GlyphIndex(&f.buf, c)
-	units := fixed.Int26_6(f.font.UnitsPerEm())
-	segments, err := f.font.LoadGlyph(&f.buf, i, units<<6, nil)
-	if err != nil {
-		return
-	}
-	at := func(q fixed.Point26_6) vg.Point {
-		return place(float64(q.X)/64/f.perEm, float64(q.Y)/64/f.perEm)
-	}
-	open := false
-	for _, s := range segments {
-		switch s.Op {
-		case sfnt.SegmentOpMoveTo:
-			if open {
-				path.Close()
-			}
-			path.Move(at(s.Args[0]))
-			open = true
-		case sfnt.SegmentOpLineTo:
-			path.Line(at(s.Args[0]))
-		case sfnt.SegmentOpQuadTo:
-			path.QuadTo(at(s.Args[0]), at(s.Args[1]))
-		case sfnt.SegmentOpCubeTo:
-			path.CubeTo(at(s.Args[0]), at(s.Args[1]), at(s.Args[2]))
-		}
-	}
-	if open {
-		path.Close()
-	}
-}
+func (p *pen) draftMark(f rect) { p.across(f, "DRAFT") }

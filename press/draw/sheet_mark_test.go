@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"bytes"
 	"regexp"
 	"testing"
 
@@ -17,6 +18,11 @@ func TestMarkOfEveryState(t *testing.T) {
 	const by = "superseded by revision C, issued 2026-03-09"
 	p := example(t, nil)
 	r := press.Evaluate(p)
+	onPaper := func(d *Picture) string {
+		var b bytes.Buffer
+		require.NoError(t, d.svgCarrying(&b, ""))
+		return b.String()
+	}
 	shapes := regexp.MustCompile(` d="([^"]+)"`)
 	markOf := func(d *Picture, what, word string) string {
 		f := Papers[0].frame()
@@ -25,9 +31,9 @@ func TestMarkOfEveryState(t *testing.T) {
 			require.NoError(t, err)
 			f = rect{0, 0, inner.width, inner.height}
 		}
-		alone := &Picture{kind: d.kind, width: d.width, height: d.height, fixed: d.fixed, paint: func(p *pen) { p.mark(f, word) }}
+		alone := newPicture(layout{kind: d.kind, width: d.width, height: d.height, fixed: d.fixed, paint: func(p *pen) { p.across(f, word) }})
 		outline := "" // the longest shape: beside it stands the ground
-		for _, m := range shapes.FindAllStringSubmatch(string(alone.exported("")), -1) {
+		for _, m := range shapes.FindAllStringSubmatch(onPaper(alone), -1) {
 			if len(m[1]) > len(outline) {
 				outline = m[1]
 			}
@@ -47,7 +53,7 @@ func TestMarkOfEveryState(t *testing.T) {
 		for what, d := range docs {
 			for i := range d.Pages() {
 				page := d.Page(i)
-				svg := string(page.exported(""))
+				svg := onPaper(page)
 				for _, word := range []string{"DRAFT", supersededMark(by)} {
 					has, mark := false, markOf(page, what, word)
 					for _, m := range shapes.FindAllStringSubmatch(svg, -1) {

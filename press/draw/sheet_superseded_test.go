@@ -20,9 +20,8 @@ func TestSupersededSheetSaysSo(t *testing.T) {
 		require.Greater(t, doc.Pages(), 1)
 		for i := range doc.Pages() {
 			page := doc.Page(i)
-			w, h := page.Size()
 			said := ""
-			for _, l := range page.on(newSVG(w, h)) {
+			for _, l := range page.Texts() {
 				said += l.text + "\n"
 			}
 			assert.Contains(t, said, word+"\n", "page %d", i+1)
@@ -36,9 +35,7 @@ func TestSupersededSheetSaysSo(t *testing.T) {
 		doc := NewSheet(p, press.Evaluate(p), o)
 		for i := range doc.Pages() {
 			page := doc.Page(i)
-			w, h := page.Size()
-			c := newSVG(w, h)
-			for _, l := range page.on(c) {
+			for _, l := range page.Texts() {
 				said += l.text + "\n"
 			}
 			if strings.Contains(said, "Not to be used any more:") {
@@ -70,9 +67,8 @@ func TestSupersededDrawingsSaySo(t *testing.T) {
 		doc, err := NewSingle(what, p, press.Evaluate(p), 0, false, SheetOptions{Issue: issued, Superseded: "superseded by revision C"})
 		require.NoError(t, err)
 		page := doc.Page(0)
-		w, h := page.Size()
 		said := ""
-		for _, l := range page.on(newSVG(w, h)) {
+		for _, l := range page.Texts() {
 			said += l.text + "\n"
 		}
 		assert.Contains(t, said, "superseded by revision C", what)

@@ -10,21 +10,12 @@ import (
 
 // Rooms of a table, px.
 const (
-	tablePad    = 3  // around the text of a cell
 	tableBefore = 16 // above a table under another one
 )
 
 // handHeights are those of a row that is filled in by hand, the best first: 8 mm
 // down to 6 mm.
 var handHeights = []float64{8 * perMM, 7 * perMM, 6 * perMM}
-
-// tableRow is a row of a table while it is laid out.
-type tableRow struct {
-	cells  [][]setLine
-	height float64
-	deep   float64 // of the text of its cells
-	same   int     // leading cells that say what those of the row above say
-}
 
 // laidTable is a table with its rows at one height of those that are filled in by
 // hand.
@@ -35,10 +26,13 @@ type laidTable struct {
 }
 
 func (s *sheet) layTable(t words.Table, edges []float64, body rect, hand float64) laidTable {
-	l := laidTable{head: tableRowOf(heads(t.Columns), t.Columns, edges, sheetBold, 0)}
+	l := laidTable{head: newRow(heads(t.Columns), edges, sheetBold)}
 	l.high = depth(s.tableLead(t, body.width(), false)) + 6 + l.head.height
 	for i, r := range t.Rows {
-		row := tableRowOf(r, t.Columns, edges, sheetText, hand)
+		row := newRow(r, edges, sheetText)
+		if slices.ContainsFunc(t.Columns, func(c words.Column) bool { return c.Box }) {
+			row.height = math.Max(row.height, hand)
+		}
 		for t.Grouped && i > 0 && row.same < len(r)-1 && r[row.same] == t.Rows[i-1][row.same] {
 			row.same++
 		}
@@ -75,7 +69,7 @@ func (s *sheet) fitTable(t words.Table, edges []float64, body rect) (l laidTable
 func (s *sheet) table(t words.Table) {
 	body := s.body()
 	abreast := max(1, t.Abreast)
-	edges := columnEdges(t.Columns, abreastOf(body, abreast))
+	edges := tableEdges(shares(t.Columns), abreastOf(body, abreast))
 	laid, under := s.fitTable(t, edges, body)
 	head, rows := laid.head, laid.rows
 	lead := s.tableLead(t, body.width(), false)
@@ -134,39 +128,6 @@ const rowsAlong = 3
 func abreastOf(body rect, abreast int) rect {
 	body.x1 = body.x0 + (body.width()-float64(abreast-1)*sheetGutter)/float64(abreast)
 	return body
-}
-
-func moved(edges []float64, over float64) []float64 {
-	out := slices.Clone(edges)
-	for i := range out {
-		out[i] += over
-	}
-	return out
-}
-
-// stretches shares rows among stretches that stand beside each other, none higher
-// than the room, and gives how high the highest is and what goes on on the next page.
-// Those of the last page are about as high as each other.
-func stretches(rows []tableRow, abreast int, room float64) (shown [][]tableRow, high float64, rest []tableRow) {
-	all, highest := 0.0, 0.0
-	for _, r := range rows {
-		all, highest = all+r.height, math.Max(highest, r.height)
-	}
-	for limit := math.Min(all/float64(abreast), room); ; limit += highest / 4 {
-		limit = math.Min(limit, room)
-		shown, high, rest = nil, 0, rows
-		for len(shown) < abreast && len(rest) > 0 {
-			n, deep := 0, 0.0
-			for n < len(rest) && (n == 0 || deep+rest[n].height <= limit+0.01) {
-				deep += rest[n].height
-				n++
-			}
-			shown, high, rest = append(shown, rest[:n]), math.Max(high, deep), rest[n:]
-		}
-		if len(rest) == 0 || limit >= room {
-			return shown, high, rest
-		}
-	}
 }
 
 func (s *sheet) tableLead(t words.Table, width float64, again bool) []setLine {
@@ -275,61 +236,10 @@ func heads(columns []words.Column) []string {
 	return out
 }
 
-// columnEdges gives the left edges of the columns, and the right one of the last.
-func columnEdges(columns []words.Column, body rect) []float64 {
-	sum := 0.0
+func shares(columns []words.Column) []float64 {
+	var out []float64
 	for _, c := range columns {
-		sum += c.Share
-	}
-	out, x := []float64{body.x0}, body.x0
-	for _, c := range columns {
-		x += c.Share / sum * body.width()
-		out = append(out, x)
+		out = append(out, c.Share)
 	}
 	return out
-}
-
-func tableRowOf(texts []string, columns []words.Column, edges []float64, st style, hand float64) tableRow {
-	row := tableRow{}
-	for i, text := range texts {
-		lines := set([]paragraph{{text: text, style: st}}, edges[i+1]-edges[i]-2*tablePad)
-		row.cells = append(row.cells, lines)
-		row.height = math.Max(row.height, depth(lines)+2*tablePad)
-		row.deep = math.Max(row.deep, depth(lines))
-		if columns[i].Box {
-			row.height = math.Max(row.height, hand)
-		}
-	}
-	return row
-}
-
-// table draws rows, the first of them the heading.
-func (p *pen) table(edges []float64, top float64, rows []tableRow) {
-	left, right := edges[0], edges[len(edges)-1]
-	y := top
-	grouped := slices.ContainsFunc(rows, func(r tableRow) bool { return r.same > 0 })
-	for i, row := range rows {
-		over := (row.height - row.deep) / 2
-		for k, lines := range row.cells {
-			if k < row.same && i > 1 {
-				continue // one cell with the one above
-			}
-			placed, _ := pour(lines, []rect{{edges[k] + tablePad, y + over - 1, edges[k+1] - tablePad, y + row.height + 1}})
-			p.write(placed)
-		}
-		y += row.height
-		k, width := quiet, thinLine*0.5
-		from := left
-		switch {
-		case i+1 < len(rows) && i > 0 && rows[i+1].same > 0:
-			from = edges[rows[i+1].same]
-		case i == 0 || grouped:
-			k, width = black, sheetThin
-		}
-		p.line(k, width, solid, [2]float64{from, y}, [2]float64{right, y})
-	}
-	for _, x := range edges[1 : len(edges)-1] {
-		p.line(quiet, thinLine*0.5, solid, [2]float64{x, top}, [2]float64{x, y})
-	}
-	p.frame(black, sheetThin, solid, rect{left, top, right, y})
 }

@@ -25,9 +25,8 @@ func TestNotesStandWithRows(t *testing.T) {
 					}
 					went++
 					page := d.Page(i)
-					w, h := page.Size()
 					said := ""
-					for _, l := range page.on(newSVG(w, h)) {
+					for _, l := range page.Texts() {
 						said += l.text + "\n"
 					}
 					assert.Contains(t, said, strings.Fields(table.Columns[0].Head)[0]+"\n", "%s, %s on %s: page %d has notes alone", table.Title, name, o.Paper, i+1)

@@ -123,9 +123,8 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 		page := d.Page(i)
 		corner := rect{frame.x1 - titleWidth, frame.y1 - block.height(i+1), frame.x1, frame.y1}
 		labelsApart(t, page, fmt.Sprintf("page %d", i+1))
-		w, h := page.Size()
 		inBlock := map[string]bool{}
-		for _, l := range page.on(newSVG(w, h)) {
+		for _, l := range page.Texts() {
 			if !strings.HasSuffix(l.text, ", continued") { // said between the lines of one text
 				everything.WriteString(" " + l.text)
 				if l.y0 <= frame.y1 && !(l.x1 > corner.x0 && l.y1 > corner.y0) {

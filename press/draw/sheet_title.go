@@ -184,7 +184,7 @@ func (c titleCell) fitted() (string, style) {
 	if st.width(c.value) > room {
 		st.size = sheetLeast
 	}
-	return st.face().clip(oneLine(c.value), st.size, room), st
+	return st.clip(oneLine(c.value), room), st
 }
 
 // cell writes a label and under it the value.
@@ -201,13 +201,13 @@ const reasonLines = 2
 func (q titleReason) lines() []setLine {
 	width := titleWidth - 2.0*cellPad
 	if room := 0.6 * width; sheetBold.width(q.label) > room {
-		q.label = sheetBold.face().clip(q.label, sheetBold.size, room)
+		q.label = sheetBold.clip(q.label, room)
 	}
 	lines := set([]paragraph{{opening: q.label, text: oneLine(q.text), style: sheetText}}, width)
 	if len(lines) > reasonLines {
 		lines = lines[:reasonLines]
 		last := &lines[reasonLines-1]
-		last.text = sheetText.face().clip(last.text+" …", sheetLeast, width)
+		last.text = sheetText.clip(last.text+" …", width)
 	}
 	return lines
 }

@@ -39,20 +39,20 @@ const (
 func (d *Picture) stamped(id words.Identity, k float64) *Picture {
 	s := stamp{id: id, size: k * small, from: k * margin, to: d.width - k*margin}
 	s.lay()
-	return &Picture{
-		kind: d.kind, compact: d.compact, id: d.id, title: d.title, desc: strings.TrimSpace(d.desc + " " + id.String() + "."),
-		width: d.width, height: d.height + s.height(),
-		paint: func(p *pen) {
-			switch page := (rect{0, 0, d.width, d.height}); {
-			case id.Draft():
-				p.draftMark(page)
-			case id.Superseded != "":
-				p.mark(page, supersededMark(id.Superseded))
-			}
-			d.paint(p)
-			s.paint(p, d.height)
-		},
+	with := d.layout
+	with.desc = strings.TrimSpace(d.desc + " " + id.String() + ".")
+	with.height = d.height + s.height()
+	with.paint = func(p *pen) {
+		switch page := (rect{0, 0, d.width, d.height}); {
+		case id.Draft():
+			p.draftMark(page)
+		case id.Superseded != "":
+			p.across(page, supersededMark(id.Superseded))
+		}
+		d.paint(p)
+		s.paint(p, d.height)
 	}
+	return newPicture(with)
 }
 
 // stamp is that line while it is laid out; it may need several.
@@ -80,17 +80,22 @@ func (s *stamp) lay() {
 		if line != "" {
 			next = line + " · " + part
 		}
-		if line != "" && regular().width(next, s.size) > room-s.word() {
+		if line != "" && s.plain().width(next) > room-s.word() {
 			s.lines = append(s.lines, line)
 			next = part
 		}
-		line = regular().clip(next, s.size, room-s.word())
+		line = s.plain().clip(next, room-s.word())
 	}
 	s.lines = append(s.lines, line)
 	if s.id.NotReady != "" {
-		s.notReady = bold().wrap(words.NotForUse(s.id.NotReady), s.size, room)
+		s.notReady = s.warning().wrap(words.NotForUse(s.id.NotReady), room)
 	}
 }
+
+// plain, marked and warning are the styles of the line, of its mark and of what is not ready.
+func (s *stamp) plain() style   { return style{black, s.size, false} }
+func (s *stamp) marked() style  { return style{paper, s.size, true} }
+func (s *stamp) warning() style { return style{alert, s.size, true} }
 
 // mark is the word in front: of a draft, or of what is no longer to be used.
 func (s *stamp) mark() string {
@@ -108,7 +113,7 @@ func (s *stamp) word() float64 {
 	if s.mark() == "" {
 		return 0
 	}
-	return bold().width(s.mark(), s.size) + 3*stampPad*s.size
+	return s.marked().width(s.mark()) + 3*stampPad*s.size
 }
 
 func (s *stamp) height() float64 {
@@ -118,17 +123,17 @@ func (s *stamp) height() float64 {
 func (s *stamp) paint(p *pen, top float64) {
 	y := top + s.size*stampAbove
 	if mark := s.mark(); mark != "" {
-		w := bold().width(mark, s.size)
+		w := s.marked().width(mark)
 		box := rect{s.from, y - 0.1*s.size, s.from + w + 2*stampPad*s.size, y + leading*s.size}
 		p.fill(black, box)
-		p.text(style{paper, s.size, true}, (box.x0+box.x1)/2, y+0.98*s.size, middle, mark)
+		p.text(s.marked(), (box.x0+box.x1)/2, y+0.98*s.size, middle, mark)
 	}
 	for _, line := range s.lines {
-		p.text(style{black, s.size, false}, s.from+s.word(), y+s.size, start, line)
+		p.text(s.plain(), s.from+s.word(), y+s.size, start, line)
 		y += leading * s.size
 	}
 	for _, line := range s.notReady {
-		p.text(style{alert, s.size, true}, s.from, y+s.size, start, line)
+		p.text(s.warning(), s.from, y+s.size, start, line)
 		y += leading * s.size
 	}
 }

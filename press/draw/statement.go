@@ -22,11 +22,12 @@ func stated(kind, text string, o Options, usual, least float64) *Picture {
 	paint := func(p *pen) {
 		box := rect{margin, margin, width - margin, height - margin}
 		p.frame(quiet, thinLine, dashed, box)
-		lines := regular().wrap(text, body, box.x1-box.x0-16)
+		st := style{black, body, false}
+		lines := st.wrap(text, box.x1-box.x0-16)
 		y := (box.y0+box.y1)/2 - leading*body*float64(len(lines)-1)/2 + body/3
 		for i, l := range lines {
-			p.text(style{black, body, false}, (box.x0+box.x1)/2, y+float64(i)*leading*body, middle, l)
+			p.text(st, (box.x0+box.x1)/2, y+float64(i)*leading*body, middle, l)
 		}
 	}
-	return &Picture{kind: kind, compact: o.Compact, id: o.ID, title: text, desc: text, width: math.Ceil(width), height: height, paint: paint}
+	return newPicture(layout{kind: kind, compact: o.Compact, id: o.ID, title: text, desc: text, width: math.Ceil(width), height: height, paint: paint})
 }

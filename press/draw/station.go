@@ -139,7 +139,7 @@ func (d *Station) Poses() []Pose {
 			if words.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
 				short = "The lamps say good: it is not"
 			}
-			verdict = bold().clip(short, body, d.width-margin-x)
+			verdict = style{black, body, true}.clip(short, d.width-margin-x)
 			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
 			q.Read = true
 		}
@@ -286,12 +286,12 @@ func (d *Station) Steps() []string {
 // Picture is the station in a pose.
 func (d *Station) Picture(q Pose) *Picture {
 	title := d.title()
-	return &Picture{
+	return newPicture(layout{
 		kind: "station", compact: d.compact, id: d.id, title: title,
 		desc:  d.desc(q),
 		width: d.width, height: d.height,
 		paint: func(p *pen) { d.paint(p, q) },
-	}
+	})
 }
 
 func (d *Station) title() string { return "The station with: " + d.s.name() }
@@ -311,7 +311,7 @@ func (d *Station) desc(q Pose) string {
 
 func (d *Station) paint(p *pen, q Pose) {
 	p.text(style{black, heading, true}, margin, margin+heading, start,
-		bold().clip(d.s.name(), heading, d.width-2*margin))
+		style{black, heading, true}.clip(d.s.name(), d.width-2*margin))
 	d.paintSide(p, q)
 	d.paintLens(p, q)
 	d.paintLamps(p, q)

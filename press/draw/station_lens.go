@@ -73,7 +73,7 @@ func (d *Station) beyond(p *pen, x, y, way float64, side string, mm float64) {
 	tip := y - 4 + 5*way
 	p.area(black, [2]float64{x - 1, tip - 10*way}, [2]float64{x + 9, tip - 10*way}, [2]float64{x + 4, tip})
 	s := style{black, small, true}
-	p.text(s, x+14, y, start, s.face().clip(side+words.Fixed(mm, d.decimals()), small, d.lens.x1-x-14))
+	p.text(s, x+14, y, start, s.clip(side+words.Fixed(mm, d.decimals()), d.lens.x1-x-14))
 }
 
 // lensZone is the zone as a bracket; where an end lies outside, the bracket stays

@@ -89,7 +89,7 @@ func (d *Station) paintSide(p *pen, q Pose) {
 	p.fill(black.tint(0.25), guide)
 	p.frame(black, outline, solid, guide)
 	if note := d.note(); note != "" {
-		p.text(style{black, small, false}, box.x0, box.y1+16, start, regular().clip(note, small, box.x1-box.x0))
+		p.text(style{black, small, false}, box.x0, box.y1+16, start, style{black, small, false}.clip(note, box.x1-box.x0))
 	}
 }
 

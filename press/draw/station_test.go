@@ -84,7 +84,7 @@ func TestStationGroups(t *testing.T) {
 	p := example(t, nil)
 	d := stations(t, p, Options{ID: "one"})[0]
 	before, read := d.Before(), d.Read()
-	svg := string(d.Picture(read).svg())
+	svg := string(svgOf(d.Picture(read)))
 	wellFormedSVG(t, []byte(svg))
 	for _, class := range []string{"station-ram", "station-rod", "station-part", "station-tip", "station-phase", "station-clock", "station-position", "station-verdict"} {
 		assert.Equal(t, 1, strings.Count(svg, `<g class="`+class+`">`), class)
@@ -116,18 +116,18 @@ func TestStationPointerIsTrue(t *testing.T) {
 		q := d.Read()
 		q.Position = 113.44
 		require.Less(t, q.Position, d.glass.from)
-		svg, text := string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		svg, text := string(svgOf(d.Picture(q))), strings.Join(cardTexts(d.Picture(q)), "\n")
 		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-above">`)
 		assert.Contains(t, text, "tool above, at 113.44")
 		labelsApart(t, d.Picture(q), "above")
 		q.Position = d.glass.to + 0.5
-		svg, text = string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		svg, text = string(svgOf(d.Picture(q))), strings.Join(cardTexts(d.Picture(q)), "\n")
 		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-below">`)
 		assert.Contains(t, text, "tool below, at "+fmt.Sprintf("%.2f", q.Position))
 		labelsApart(t, d.Picture(q), "below")
-		svg = string(d.Picture(d.Read()).svg())
+		svg = string(svgOf(d.Picture(d.Read())))
 		assert.Contains(t, svg, `<g class="station-tip">`)
 		assert.Contains(t, svg, `<g class="station-above" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-below" visibility="hidden">`)
@@ -195,7 +195,7 @@ func BenchmarkStationSVG(b *testing.B) {
 	c, _ := r.CourseOf(0)
 	for b.Loop() {
 		d := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{})
-		_ = d.Picture(d.Read()).svg()
+		_ = svgOf(d.Picture(d.Read()))
 	}
 }
 

@@ -31,7 +31,7 @@ const (
 
 func (m *stripModel) picture(o Options) *Picture {
 	d := newStripDrawing(m, o)
-	return &Picture{kind: "strip", compact: o.Compact, id: o.ID, title: m.titleFor(o), desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return newPicture(layout{kind: "strip", compact: o.Compact, id: o.ID, title: m.titleFor(o), desc: m.desc, width: d.width, height: d.height, paint: d.paint})
 }
 
 func (m *stripModel) titleFor(o Options) string {
@@ -63,7 +63,7 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 	left, right := float64(margin), d.width-margin
 	y := float64(margin)
 	if !o.NoTitle {
-		d.title = bold().wrap(m.titleFor(o), heading, right-left)
+		d.title = style{black, heading, true}.wrap(m.titleFor(o), right-left)
 		y += float64(len(d.title))*leading*heading + 6
 	}
 	d.ruler = layStrokeRuler(m, left, right, y)

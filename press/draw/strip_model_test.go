@@ -143,7 +143,7 @@ func TestNamedCheckSettlesTheStrip(t *testing.T) {
 			assert.Equal(t, words.GoodIfThere, f.verdict)
 		}
 	}
-	for _, l := range NewStrip(p, r, Options{}).on(newSVG(1, 1)) {
+	for _, l := range NewStrip(p, r, Options{}).Texts() {
 		assert.NotContains(t, l.text, "looks good")
 	}
 }

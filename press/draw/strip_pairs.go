@@ -57,7 +57,8 @@ func (d *stripDrawing) layPairs() {
 
 func (d *stripDrawing) pairLines(q words.PairText) (verdict, meaning []string) {
 	room := d.pairsWide - wordColumn - 8
-	return bold().wrap(q.Verdict, body, room-22), append(regular().wrap(q.Brief, small, room), regular().wrap(q.Act, small, room)...)
+	text := style{black, small, false}
+	return style{black, body, true}.wrap(q.Verdict, room-22), append(text.wrap(q.Brief, room), text.wrap(q.Act, room)...)
 }
 
 // paintPairs draws the four pairs and what each means for this plan.
@@ -76,7 +77,7 @@ func (d *stripDrawing) paintPairs(p *pen) {
 		p.hline(black, x, x+d.pairsWide, box.y0+pairHead)
 	}
 	if len(d.m.pairs) == 0 {
-		p.lines(head, box.x0, box.y0+pairHead+20, start, regular().wrap("No verdict: zone and push end are not known.", small, box.x1-box.x0))
+		p.lines(head, box.x0, box.y0+pairHead+20, start, head.wrap("No verdict: zone and push end are not known.", box.x1-box.x0))
 		return
 	}
 	for i, q := range d.m.pairs {

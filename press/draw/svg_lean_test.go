@@ -17,8 +17,8 @@ func TestSVGIsLean(t *testing.T) {
 	figures, pieces := 0, 0.0
 	for _, draw := range pictures {
 		d := draw(p, r, Options{})
-		figures += len(regexp.MustCompile(`[\d.]+`).FindAll(d.svg(), -1))
-		pieces += testing.AllocsPerRun(5, func() { d.svg() })
+		figures += len(regexp.MustCompile(`[\d.]+`).FindAll(svgOf(d), -1))
+		pieces += testing.AllocsPerRun(5, func() { svgOf(d) })
 	}
 	assert.Less(t, pieces, float64(figures)/2, "%d figures", figures)
 }

@@ -6,7 +6,6 @@ import (
 	"image/png"
 	"math"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -18,21 +17,6 @@ import (
 	"ramplan/press/carry"
 	"ramplan/press/words"
 )
-
-// tool runs a program of others on a file. Where it is not installed the test is
-// skipped, unless RAMPLAN_PAPER=required.
-func tool(t *testing.T, name string, args ...string) string {
-	t.Helper()
-	if _, err := exec.LookPath(name); err != nil {
-		if os.Getenv("RAMPLAN_PAPER") == "required" {
-			t.Fatalf("%s is not installed, and RAMPLAN_PAPER=required", name)
-		}
-		t.Skipf("%s is not installed; with RAMPLAN_PAPER=required this is a failure", name)
-	}
-	out, err := exec.Command(name, args...).CombinedOutput()
-	require.NoError(t, err, "%s %v: %s", name, args, out)
-	return string(out)
-}
 
 // sheetFiles writes the sheet of the example plan in every format.
 func sheetFiles(t *testing.T, o SheetOptions) (p *press.Plan, r *press.Result, pdf, png string) {
@@ -109,8 +93,7 @@ func TestTextOfPDF(t *testing.T) {
 	d := NewSheet(p, r, SheetOptions{Issue: issued})
 	texts := 0
 	for i := range d.Pages() {
-		w, h := d.Page(i).Size()
-		for _, l := range d.Page(i).on(newSVG(w, h)) {
+		for _, l := range d.Page(i).Texts() {
 			texts++
 			assert.Contains(t, found, squeezed(l.text))
 		}

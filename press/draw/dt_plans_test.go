@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"flag"
 	"os"
 	"path/filepath"
 	"slices"
@@ -11,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/presstest"
 )
 
 type changes = map[string]string
@@ -40,7 +40,7 @@ func example(t testing.TB, c changes) *press.Plan {
 
 func exampleDraft(t testing.TB) *press.Draft {
 	t.Helper()
-	data, err := os.ReadFile("../../static/examples/example-plan.json")
+	data, err := os.ReadFile(filepath.Join(presstest.Folder(t), "../static/examples/example-plan.json"))
 	require.NoError(t, err)
 	p, ps := press.Decode(data)
 	require.Empty(t, ps)
@@ -86,7 +86,7 @@ func plans(t testing.TB) map[string]*press.Plan {
 	for name, c := range kinds {
 		out[name] = example(t, c)
 	}
-	files, err := filepath.Glob("../../testdata/plans/derived/*.json")
+	files, err := filepath.Glob(filepath.Join(presstest.Folder(t), "plans/derived/*.json"))
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
 	files = slices.DeleteFunc(files, func(file string) bool { return strings.HasSuffix(file, ".result.json") })
@@ -112,30 +112,19 @@ func kindNames() []string {
 	return names
 }
 
-var look = flag.String("look", "", "a folder to write every drawing to, to be looked at")
-
-// TestLook writes the drawings of every kind of plan to a folder.
-func TestLook(t *testing.T) {
-	if *look == "" {
-		t.Skip("no folder given with -look")
+// ofTheRun is the worked example of a probe and a sequence, with some typed texts
+// changed.
+func ofTheRun(t testing.TB, c changes) (*press.Plan, *press.Result) {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(presstest.Folder(t), "plans/run/example-run.json"))
+	require.NoError(t, err)
+	p, ps := press.Decode(data)
+	require.Empty(t, ps)
+	d := p.Draft()
+	for path, text := range c {
+		d.Set(path, text)
 	}
-	for name, p := range plans(t) {
-		r := press.Evaluate(p)
-		for what, draw := range pictures {
-			for form, o := range map[string]Options{"wide": {}, "compact": {Compact: true}} {
-				file := filepath.Join(*look, what+"-"+name+"-"+form+".svg")
-				require.NoError(t, os.WriteFile(file, draw(p, r, o).svg(), 0o644))
-			}
-		}
-	}
-}
-
-// pictures are all drawings.
-var pictures = map[string]func(*press.Plan, *press.Result, Options) *Picture{
-	"strip":   NewStrip,
-	"force":   NewForce,
-	"pressin": NewPressIn,
-	"cycle":   NewCycle,
-	"run":     NewRun,
-	"probe":   NewProbe,
+	p, ps = d.Check()
+	require.Empty(t, ps)
+	return p, press.Evaluate(p)
 }

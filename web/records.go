@@ -11,6 +11,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/drill"
 	"ramplan/press/issue"
 	"ramplan/press/training"
@@ -185,17 +186,17 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 	if t.Damaged {
 		return refusal{http.StatusConflict, "This record is damaged: it is not what was stored, so it is not printed.", nil}
 	}
-	var misses []draw.RecordMiss
+	var misses []paper.RecordMiss
 	for _, m := range s.missed(r.Context(), t) {
-		misses = append(misses, draw.RecordMiss(m))
+		misses = append(misses, paper.RecordMiss(m))
 	}
-	record := draw.Record{
+	record := paper.Record{
 		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
 		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{}),
 	}
 	var b bytes.Buffer
 	err = board.take(r.Context(), func() error {
-		return draw.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
+		return paper.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
 	})
 	if err != nil {
 		return err

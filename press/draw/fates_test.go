@@ -5,6 +5,8 @@ import (
 	"math"
 	"testing"
 
+	"ramplan/press/draw/canvas"
+
 	"github.com/stretchr/testify/assert"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/vgimg"
@@ -30,12 +32,12 @@ func TestFatesInGrey(t *testing.T) {
 // greySwatch draws a fate on paper and takes its colour away.
 func greySwatch(f fate) *image.Gray {
 	const w, h = 160, 60
-	canvas := vgimg.NewWith(vgimg.UseWH(w*vg.Inch/96, h*vg.Inch/96), vgimg.UseDPI(2*96))
-	canvas.Scale(72.0/96, 72.0/96)
-	p := newPen(canvas, h)
-	p.fill(paper, rect{0, 0, w, h})
-	p.swatch(f, rect{0, 0, w, h})
-	img := canvas.Image()
+	dots := vgimg.NewWith(vgimg.UseWH(w*vg.Inch/96, h*vg.Inch/96), vgimg.UseDPI(2*96))
+	dots.Scale(72.0/96, 72.0/96)
+	p := canvas.NewPen(dots, h)
+	p.Fill(canvas.Paper, canvas.Rect(0, 0, w, h))
+	swatch(p, f, canvas.Rect(0, 0, w, h))
+	img := dots.Image()
 	grey := image.NewGray(img.Bounds())
 	for y := range img.Bounds().Dy() {
 		for x := range img.Bounds().Dx() {

@@ -7,13 +7,16 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
+	"ramplan/press/draw/drawtest/grey"
 	"ramplan/press/words"
 )
 
 // TestRunShows: what the drawings of the worked example say. Figures of the worked
 // example; which steps light the zones and where the way departs by hand.
 func TestRunShows(t *testing.T) {
-	p, r := ofTheRun(t, nil)
+	p, r := drawtest.OfTheRun(t, nil)
 	m := newRunModel(p, r)
 	assert.Equal(t, "7.72 s a part, 3.00 s of it handling; the zone signal comes on twice", words.Plain(m.title))
 	require.Len(t, m.steps, 9)
@@ -35,7 +38,7 @@ func TestRunShows(t *testing.T) {
 // TestRunIsLegible: the drawings of the run in every form: no text over another, none
 // outside, and nothing said by hue alone.
 func TestRunIsLegible(t *testing.T) {
-	for name, c := range map[string]changes{
+	for name, c := range map[string]drawtest.Changes{
 		"worked":      nil,
 		"no-end":      {"probe.end": "152"},
 		"many":        {"sequence.steps[7].times": "40", "sequence.steps[7].by": "-0.5"},
@@ -44,13 +47,13 @@ func TestRunIsLegible(t *testing.T) {
 		"target":      {"sequence.relative_from": "target"},
 		"other-words": {"sequence.steps[0].name": "к камере Ω 中文"},
 	} {
-		p, r := ofTheRun(t, c)
+		p, r := drawtest.OfTheRun(t, c)
 		for _, o := range forms {
-			for what, make := range map[string]func(*press.Plan, *press.Result, Options) *Picture{"run": NewRun, "probe": NewProbe} {
+			for what, make := range map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture{"run": NewRun, "probe": NewProbe} {
 				d := make(p, r, o)
 				labelsApart(t, d, what+" "+name)
-				assert.Empty(t, lostInGrey(marksOf(d)), what+" "+name)
-				wellFormedSVG(t, svgOf(d))
+				assert.Empty(t, grey.Lost(grey.Of(d)), what+" "+name)
+				drawtest.WellFormedSVG(t, svgOf(d))
 			}
 		}
 	}
@@ -58,7 +61,7 @@ func TestRunIsLegible(t *testing.T) {
 
 // TestGoldenRun holds regression values: the two drawings of the worked example.
 func TestGoldenRun(t *testing.T) {
-	p, r := ofTheRun(t, nil)
-	golden(t, "run-worked.svg", svgOf(NewRun(p, r, Options{})))
-	golden(t, "probe-worked.svg", svgOf(NewProbe(p, r, Options{})))
+	p, r := drawtest.OfTheRun(t, nil)
+	drawtest.Golden(t, "run-worked.svg", svgOf(NewRun(p, r, Options{})))
+	drawtest.Golden(t, "probe-worked.svg", svgOf(NewProbe(p, r, Options{})))
 }

@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
 )
 
 // forms are the sizes that the strip is tried at.
@@ -20,14 +22,14 @@ func modelOf(p *press.Plan) *stripModel {
 	return newStripModel(p, r, *r.Traces())
 }
 
-func labelsApart(t testing.TB, d *Picture, what string) {
+func labelsApart(t testing.TB, d *canvas.Picture, what string) {
 	t.Helper()
 	width, height := d.Size()
-	var texts []box
+	var texts []drawtest.Box
 	for _, l := range d.Texts() {
-		texts = append(texts, box{l.text, l.x0, l.y0, l.x1, l.y1})
+		texts = append(texts, drawtest.Box{Text: l.Text, X0: l.X0, Y0: l.Y0, X1: l.X1, Y1: l.Y1})
 	}
-	apart(t, texts, width, height, what)
+	drawtest.Apart(t, texts, width, height, what)
 }
 
 var look = flag.String("look", "", "a folder to write every drawing to, to be looked at")
@@ -37,7 +39,7 @@ func TestLook(t *testing.T) {
 	if *look == "" {
 		t.Skip("no folder given with -look")
 	}
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			for form, o := range map[string]Options{"wide": {}, "compact": {Compact: true}} {
@@ -49,7 +51,7 @@ func TestLook(t *testing.T) {
 }
 
 // pictures are all drawings.
-var pictures = map[string]func(*press.Plan, *press.Result, Options) *Picture{
+var pictures = map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture{
 	"strip":   NewStrip,
 	"force":   NewForce,
 	"pressin": NewPressIn,
@@ -58,16 +60,16 @@ var pictures = map[string]func(*press.Plan, *press.Result, Options) *Picture{
 	"probe":   NewProbe,
 }
 
-func cardTexts(d *Picture) []string {
+func cardTexts(d *canvas.Picture) []string {
 	var out []string
 	for _, l := range d.Texts() {
-		out = append(out, l.text)
+		out = append(out, l.Text)
 	}
 	return out
 }
 
 // svgOf is a drawing as SVG.
-func svgOf(d *Picture) []byte {
+func svgOf(d *canvas.Picture) []byte {
 	var b bytes.Buffer
 	_ = d.SVG(&b) // a buffer takes everything
 	return b.Bytes()

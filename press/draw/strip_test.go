@@ -14,11 +14,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/drawtest"
 )
 
 // TestNoLabelsOverlap looks at every drawing of every kind of plan in every form.
 func TestNoLabelsOverlap(t *testing.T) {
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			for _, o := range forms {
@@ -32,7 +33,7 @@ func TestNoLabelsOverlap(t *testing.T) {
 func TestNoLabelsOverlapRandom(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
 	for drawn := 0; drawn < 400; {
-		p, ok := randomPlan(t, random)
+		p, ok := drawtest.RandomPlan(t, random)
 		if !ok {
 			continue
 		}
@@ -48,13 +49,13 @@ func TestNoLabelsOverlapRandom(t *testing.T) {
 // labels must not overlap.
 func TestAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	for i := range 600 {
 		r, traces := randomResult(random)
 		m := newStripModel(p, r, traces)
 		o := forms[i%len(forms)]
 		apartFromOneAnother(t, m, o, fmt.Sprint("result ", i))
-		wellFormedSVG(t, svgOf(m.picture(o)))
+		drawtest.WellFormedSVG(t, svgOf(m.picture(o)))
 	}
 }
 
@@ -137,13 +138,13 @@ func randomResult(random *rand.Rand) (*press.Result, press.Traces) {
 // TestSVG: real text, one title, the same bytes every time, every shape with a
 // class.
 func TestSVG(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	var one, two bytes.Buffer
 	require.NoError(t, Strip(&one, p, r))
 	require.NoError(t, Strip(&two, p, r))
 	assert.Equal(t, one.String(), two.String())
-	wellFormedSVG(t, one.Bytes())
+	drawtest.WellFormedSVG(t, one.Bytes())
 	s := one.String()
 	assert.Contains(t, s, `role="img" aria-labelledby="strip-title strip-desc"`)
 	assert.Contains(t, s, ">too short or no insert</text>")
@@ -160,16 +161,16 @@ func TestSVG(t *testing.T) {
 // TestNames: whatever a plan is called, the SVG stays one.
 func TestNames(t *testing.T) {
 	for _, name := range []string{"long-names", "other-scripts"} {
-		p := example(t, kinds[name])
+		p := drawtest.Example(t, drawtest.Kinds[name])
 		svg := svgOf(modelOf(p).picture(Options{}))
-		wellFormedSVG(t, svg)
+		drawtest.WellFormedSVG(t, svg)
 		assert.NotContains(t, string(svg), "<b>")
 	}
 }
 
 // TestDescription: the text equivalent holds the figures that the drawing shows.
 func TestDescription(t *testing.T) {
-	m := modelOf(example(t, nil))
+	m := modelOf(drawtest.Example(t, nil))
 	desc := strings.ReplaceAll(m.desc, "\u202f", " ")
 	for _, want := range []string{
 		"readings 115.05 to 115.23 mm", "guard bands of 0.028 mm", "Inside the guard bands: 115.07 to 115.20 mm", "Zone 115.08 to 115.35 mm",
@@ -181,7 +182,7 @@ func TestDescription(t *testing.T) {
 }
 
 func BenchmarkStrip(b *testing.B) {
-	p := example(b, nil)
+	p := drawtest.Example(b, nil)
 	r := press.Evaluate(p)
 	b.ReportAllocs()
 	for b.Loop() {

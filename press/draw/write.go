@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 )
 
 // drawings are all that can be drawn, in the order in which they are offered.
 var drawings = []struct {
 	name string
-	make func(*press.Plan, *press.Result, Options) *Picture
+	make func(*press.Plan, *press.Result, Options) *canvas.Picture
 }{
 	{"strip", NewStrip},
 	{"force", NewForce},
@@ -44,7 +45,7 @@ func Applies(what string, r *press.Result) bool {
 }
 
 // New makes a drawing by its name.
-func New(what string, p *press.Plan, r *press.Result, o Options) (*Picture, error) {
+func New(what string, p *press.Plan, r *press.Result, o Options) (*canvas.Picture, error) {
 	for _, d := range drawings {
 		if d.name == what {
 			return d.make(p, r, o), nil
@@ -56,7 +57,7 @@ func New(what string, p *press.Plan, r *press.Result, o Options) (*Picture, erro
 // Write draws a plan in a format: what is one of [Names], format one of
 // [Formats]. Both names are looked at before anything is drawn.
 func Write(w io.Writer, format, what string, p *press.Plan, r *press.Result) error {
-	if err := checkFormat(format); err != nil {
+	if err := canvas.CheckFormat(format); err != nil {
 		return err
 	}
 	d, err := New(what, p, r, Options{})

@@ -1,7 +1,6 @@
-// Package draw makes the drawings: one theme, and one code for every output, on
-// the canvas of gonum.org/v1/plot/vg. A drawing is first data, taken from a plan
-// and its result, then shapes on a [pen]; nothing is computed here that the
-// result holds.
+// Package canvas is what the drawings are drawn on and with: the inks of one theme, a
+// [Pen], letters and their widths, and one code for every output, SVG, PNG and PDF, on the
+// canvas of gonum.org/v1/plot/vg. It knows no plan: what it draws is a [Layout].
 //
 // # Classes
 //

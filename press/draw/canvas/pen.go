@@ -10,7 +10,7 @@ import (
 
 // A Pen draws on a canvas in px with y growing downward, and keeps the boxes of
 // the texts it has written. Its own px may be smaller than those of the canvas:
-// see [pen.within].
+// see [Pen.Within].
 type Pen struct {
 	c      vg.Canvas
 	h      float64 // of the canvas
@@ -88,11 +88,13 @@ func (p *Pen) HLine(k Ink, x0, x1, y float64) {
 	p.Line(k, ThinLine, Solid, [2]float64{x0, y}, [2]float64{x1, y})
 }
 
+// VLine: see [Pen.HLine].
 func (p *Pen) VLine(k Ink, x, y0, y1 float64) {
 	x = Crisp(x)
 	p.Line(k, ThinLine, Solid, [2]float64{x, y0}, [2]float64{x, y1})
 }
 
+// Crisp puts a line of one px on whole pixels.
 func Crisp(x float64) float64 { return math.Floor(x) + 0.5 }
 
 // shape fills a path.
@@ -109,12 +111,14 @@ func (p *Pen) Area(k Ink, points ...[2]float64) {
 	p.c.Fill(path)
 }
 
+// Fill fills a rectangle; one of no size leaves nothing.
 func (p *Pen) Fill(k Ink, r Rectangle) {
 	if r.X1 > r.X0 && r.Y1 > r.Y0 {
 		p.Area(k, r.corners()...)
 	}
 }
 
+// Frame draws the edge of a rectangle.
 func (p *Pen) Frame(k Ink, width float64, dash []vg.Length, r Rectangle) {
 	path := p.path(r.corners()...)
 	path.Close()

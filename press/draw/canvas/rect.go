@@ -15,6 +15,8 @@ func (r Rectangle) Inset(by float64) Rectangle {
 	return Rectangle{r.X0 + by, r.Y0 + by, r.X1 - by, r.Y1 - by}
 }
 
-// Width and height of it.
-func (r Rectangle) Width() float64  { return r.X1 - r.X0 }
+// Width of it.
+func (r Rectangle) Width() float64 { return r.X1 - r.X0 }
+
+// Height of it.
 func (r Rectangle) Height() float64 { return r.Y1 - r.Y0 }

@@ -22,6 +22,7 @@ func NewScale(from, to, x0, x1 float64) Scale {
 	return Scale{from, to, x0, x1}
 }
 
+// Finite tells whether a figure is a number.
 func Finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
 
 // At gives the place of a figure, cut at the ends.

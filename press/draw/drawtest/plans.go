@@ -1,3 +1,6 @@
+// Package drawtest is for tests of drawings: plans of every kind that they have to be clear
+// for, golden pictures, and readers of what was written. It knows none of the rooms, so that
+// all of them can use it.
 package drawtest
 
 import (
@@ -13,6 +16,7 @@ import (
 	"ramplan/press/presstest"
 )
 
+// Changes are typed texts by the paths of their fields.
 type Changes = map[string]string
 
 // Example is the example plan with some typed texts changed. An empty text takes
@@ -77,6 +81,7 @@ var Kinds = map[string]Changes{
 // .ci/plans has it, every one is.
 const everyEighth = 8
 
+// AllPlans tells whether every plan is drawn, however long that takes.
 func AllPlans() bool { return os.Getenv("RAMPLAN_PLANS") == "all" }
 
 // Plans are those of every kind, and the varied ones of testdata.
@@ -103,6 +108,7 @@ func Plans(t testing.TB) map[string]*press.Plan {
 	return out
 }
 
+// KindNames are the names of [Kinds], sorted.
 func KindNames() []string {
 	names := make([]string, 0, len(Kinds))
 	for name := range Kinds {

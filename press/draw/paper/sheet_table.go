@@ -10,10 +10,8 @@ import (
 	"ramplan/press/words"
 )
 
-// Rooms of a table, px.
-const (
-	tableBefore = 16 // above a table under another one
-)
+// tableBefore is kept free above a table that stands under another one, px.
+const tableBefore = 16
 
 // handHeights are those of a row that is filled in by hand, the best first: 8 mm
 // down to 6 mm.

@@ -25,6 +25,7 @@ func (b Block) Most(lines int) Block {
 
 const blockLeading = 1.2
 
+// Height of the lines, px.
 func (b Block) Height() float64 { return blockLeading * b.Style.Size * float64(len(b.Lines)) }
 
 // WriteBlock writes a block with its top at y and gives its end.

@@ -15,6 +15,7 @@ type Callout struct {
 	Style canvas.Style
 }
 
+// Width of its widest line, px.
 func (c Callout) Width() float64 {
 	var w float64
 	for i, l := range c.Lines {
@@ -152,6 +153,8 @@ func (l Callouts) Height() float64 {
 
 // Above draws the labels over a line at y, below under it.
 func (l Callouts) Above(p *canvas.Pen, y float64) { l.draw(p, y, -1) }
+
+// Below: see [Callouts.Above].
 func (l Callouts) Below(p *canvas.Pen, y float64) { l.draw(p, y, 1) }
 
 func (l Callouts) draw(p *canvas.Pen, y, side float64) {

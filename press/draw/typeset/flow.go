@@ -84,7 +84,7 @@ func Set(ps []Paragraph, width float64) []Line {
 }
 
 // breakLines breaks a text into lines of at most a width, the first of them
-// shorter by what stands before it. Unlike [face.wrap] it loses nothing: a word
+// shorter by what stands before it. Unlike [canvas.Style.Wrap] it loses nothing: a word
 // that is too long alone goes on in the next line. A joint is what stood between a
 // line and the next: a blank, nothing inside a word, the end of the line behind
 // the last.

@@ -1,10 +1,8 @@
 package typeset
 
-import (
-	"ramplan/press/draw/canvas"
-)
+import "ramplan/press/draw/canvas"
 
-// Styles of a sheet. Nothing on it is lettered smaller than sheetLeast.
+// Styles of running text on paper. Nothing is lettered smaller than Least.
 var (
 	Least  = canvas.Lettered(1.8)
 	Text   = canvas.Plain(canvas.Black, Least)

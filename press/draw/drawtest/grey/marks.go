@@ -1,3 +1,5 @@
+// Package grey is for tests: it takes the colour away from a drawing and names the marks
+// that then look the same.
 package grey
 
 import (
@@ -14,8 +16,8 @@ import (
 	"ramplan/press/draw/drawtest"
 )
 
-// A mark is one stroke or fill as it reaches the canvas, in px of the page.
-type mark struct {
+// A Mark is one stroke or fill as it reaches the canvas, in px of the page.
+type Mark struct {
 	Fill  bool
 	Ink   canvas.Ink
 	width float64
@@ -31,13 +33,13 @@ type marks struct {
 	ink    canvas.Ink
 	width  float64
 	dash   []vg.Length
-	list   []mark
+	list   []Mark
 }
 
 func newMarks(h float64) *marks { return &marks{height: h} }
 
 // Of draws a picture and gives its marks and its texts.
-func Of(d *canvas.Picture) ([]mark, []canvas.Label) {
+func Of(d *canvas.Picture) ([]Mark, []canvas.Label) {
 	_, h := d.Size()
 	m := newMarks(h)
 	texts := d.On(m)
@@ -56,7 +58,7 @@ func (m *marks) SetColor(c color.Color) {
 }
 
 func (m *marks) add(fill bool, path vg.Path) {
-	q := mark{Fill: fill, Ink: m.ink, width: m.width, dash: fmt.Sprint(len(m.dash))}
+	q := Mark{Fill: fill, Ink: m.ink, width: m.width, dash: fmt.Sprint(len(m.dash))}
 	rising, falling, straight := false, false, len(path) > 0
 	var last [2]float64
 	for _, c := range path {
@@ -91,7 +93,8 @@ func direction(rising, falling bool) string {
 func (m *marks) Stroke(p vg.Path) { m.add(false, p) }
 func (m *marks) Fill(p vg.Path)   { m.add(true, p) }
 
-func (q mark) Box() canvas.Rectangle {
+// Box is the room that a mark takes.
+func (q Mark) Box() canvas.Rectangle {
 	b := canvas.Rect(math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1))
 	for _, a := range q.At {
 		b = canvas.Rect(min(b.X0, a[0]), min(b.Y0, a[1]), max(b.X1, a[0]), max(b.Y1, a[1]))
@@ -100,7 +103,7 @@ func (q mark) Box() canvas.Rectangle {
 }
 
 // grey is the lightness of a mark on paper without its colour, 0 to 100 (CIE L*).
-func (q mark) grey() float64 {
+func (q Mark) grey() float64 {
 	c := q.Ink.Light
 	over := func(v uint8) uint8 { return uint8(255 - q.Ink.Opacity*(255-float64(v)) + 0.5) }
 	y := drawtest.Luminance(color.NRGBA{over(c.R), over(c.G), over(c.B), 255})
@@ -111,7 +114,7 @@ func (q mark) grey() float64 {
 }
 
 // coloured are the inks that say something by their hue; the others are greys.
-func (q mark) coloured() bool {
+func (q Mark) coloured() bool {
 	return slices.Contains([]string{canvas.Good.Name, canvas.Long.Name, canvas.Short.Name, canvas.Accent.Name, canvas.Alert.Name, "other"}, q.Ink.Name)
 }
 
@@ -125,8 +128,8 @@ const (
 // Hatched gives every fill the hatch that is drawn over it, and leaves out what
 // carries no meaning: paper, hatches themselves, and grid, axes, ticks and leaders,
 // which are grey already.
-func Hatched(list []mark) []mark {
-	var out []mark
+func Hatched(list []Mark) []Mark {
+	var out []Mark
 	for i, q := range list {
 		if slices.Contains([]string{canvas.Paper.Name, canvas.Ground.Name, canvas.Faint.Name}, q.Ink.Name) || len(q.At) < 2 {
 			continue
@@ -162,10 +165,10 @@ func Hatched(list []mark) []mark {
 
 // partOf tells whether a mark is only part of a larger one of its ink: the edge of
 // a field, or the head of an arrow at its line.
-func partOf(q mark, list []mark) bool {
+func partOf(q Mark, list []Mark) bool {
 	b := q.Box()
 	head := q.Fill && b.Width() < 12 && b.Height() < 12
-	return slices.ContainsFunc(list, func(o mark) bool {
+	return slices.ContainsFunc(list, func(o Mark) bool {
 		c := o.Box()
 		if o.Ink.Name != q.Ink.Name || c.Width()+c.Height() <= b.Width()+b.Height() {
 			return false
@@ -177,7 +180,7 @@ func partOf(q mark, list []mark) bool {
 }
 
 // sameInGrey tells whether two marks of different inks look the same without colour.
-func sameInGrey(a, b mark) bool {
+func sameInGrey(a, b Mark) bool {
 	if a.Fill != b.Fill || a.Ink.Name == b.Ink.Name || !a.coloured() && !b.coloured() {
 		return false
 	}
@@ -193,7 +196,7 @@ const near = 26
 
 // names are the words that stand in a mark, or else at it, or at the left of its
 // row. Figures are none: they say how much, not what.
-func names(q mark, texts []canvas.Label) []string {
+func names(q Mark, texts []canvas.Label) []string {
 	var in, at []string
 	b := q.Box()
 	for _, l := range texts {
@@ -217,7 +220,7 @@ func names(q mark, texts []canvas.Label) []string {
 }
 
 // touches tells whether a text stands at the line itself, not only in its box.
-func touches(q mark, l canvas.Label) bool {
+func touches(q Mark, l canvas.Label) bool {
 	if q.Fill {
 		return true
 	}
@@ -234,7 +237,7 @@ func touches(q mark, l canvas.Label) bool {
 
 // Lost lists the pairs of marks that differ by their hue alone: alike in
 // grey, and not told apart by words.
-func Lost(list []mark, texts []canvas.Label) []string {
+func Lost(list []Mark, texts []canvas.Label) []string {
 	list = Hatched(list)
 	var out []string
 	for i, a := range list {

@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
@@ -9,11 +8,6 @@ import (
 	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
-
-// Cycle draws the cycle of a plan as SVG.
-func Cycle(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewCycle(p, r, Options{}).SVG(w)
-}
 
 // NewCycle makes the cycle: position against time with the two signals under it,
 // with the part and without an insert.

@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
@@ -10,11 +9,6 @@ import (
 	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
-
-// Force draws the force window of a plan as SVG.
-func Force(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewForce(p, r, Options{}).SVG(w)
-}
 
 // NewForce makes the force window: the curve with its scatter, need and cap as a
 // band of force, what they allow on the axis of settings, and the setting chosen.

@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
@@ -10,11 +9,6 @@ import (
 	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
-
-// PressIn draws the press-in force of a plan as SVG.
-func PressIn(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewPressIn(p, r, Options{}).SVG(w)
-}
 
 // NewPressIn makes the press-in force: what the fit demands on the way in, what
 // the ram gives, and where a tight fit stalls.

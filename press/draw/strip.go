@@ -1,17 +1,11 @@
 package draw
 
 import (
-	"io"
 	"math"
 
 	"ramplan/press"
 	"ramplan/press/draw/canvas"
 )
-
-// Strip draws the decision strip of a plan as SVG.
-func Strip(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewStrip(p, r, Options{}).SVG(w)
-}
 
 // NewStrip makes the decision strip.
 func NewStrip(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
@@ -25,7 +19,7 @@ func NewStrip(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 // at.
 const (
 	stripWide         = 960
-	StripLeast        = 720
+	StripLeast        = 720 // for who makes room for the wide form
 	stripCompact      = 390
 	stripCompactLeast = 340
 )

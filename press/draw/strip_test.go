@@ -141,8 +141,8 @@ func TestSVG(t *testing.T) {
 	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	var one, two bytes.Buffer
-	require.NoError(t, Strip(&one, p, r))
-	require.NoError(t, Strip(&two, p, r))
+	require.NoError(t, NewStrip(p, r, Options{}).SVG(&one))
+	require.NoError(t, NewStrip(p, r, Options{}).SVG(&two))
 	assert.Equal(t, one.String(), two.String())
 	drawtest.WellFormedSVG(t, one.Bytes())
 	s := one.String()
@@ -186,7 +186,7 @@ func BenchmarkStrip(b *testing.B) {
 	r := press.Evaluate(p)
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := Strip(io.Discard, p, r); err != nil {
+		if err := NewStrip(p, r, Options{}).SVG(io.Discard); err != nil {
 			b.Fatal(err)
 		}
 	}

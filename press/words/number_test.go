@@ -129,7 +129,7 @@ func TestApart(t *testing.T) {
 		{150, 150.0004, "150.0000\u202fmm", "150.0004\u202fmm"},
 		{150, 150, "150.00\u202fmm", "150.00\u202fmm"},
 	} {
-		one, other := Positions{2}.both(c.a, c.b)
+		one, other := Positions{decimals: 2}.both(c.a, c.b)
 		assert.Equal(t, []string{c.one, c.other}, []string{one, other})
 	}
 	low, need, gap := forces(2088.9, 2089.2)
@@ -139,7 +139,7 @@ func TestApart(t *testing.T) {
 // TestPositions covers lengths that the decimals of a position would hide, and
 // figures that are rounded to the safe side.
 func TestPositions(t *testing.T) {
-	f := Positions{2}
+	f := Positions{decimals: 2}
 	assert.Equal(t, "115.14\u202fmm", f.At(115.13708592592593))
 	assert.Equal(t, "0.028\u202fmm", f.Length(0.027804543798115883))
 	assert.Equal(t, "0.05\u202fmm", f.Length(0.05))

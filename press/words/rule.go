@@ -42,10 +42,10 @@ func atLeast(r *press.Result) string {
 func fromHome(s float64) string { return "wait at least " + After(s) + " from home" }
 
 // After writes a time that has to have gone by: to 0.01 s, rounded up.
-func After(s float64) string { return Unit(AfterBare(s), "s") }
+func (w Printer) After(s float64) string { return Unit(w.AfterBare(s), "s") }
 
 // AfterBare is the same without its unit.
-func AfterBare(s float64) string { return Fixed(whenOver(s), 2) }
+func (w Printer) AfterBare(s float64) string { return Fixed(whenOver(s), 2) }
 
 // whenOver rounds a time up to what is typed in.
 func whenOver(s float64) float64 { return roundedUp(s, 100) }

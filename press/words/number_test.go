@@ -73,8 +73,8 @@ func TestQuantities(t *testing.T) {
 		{"10\u202fppm", PPM(9.96)},
 		{"100\u202f%", PPM(1e6)},
 		{"0.5\u202fppm", TargetPPM(0.5)},
-		{"2010\u202fppm", ppmOver(2010, 2000)},
-		{"2000.3\u202fppm", ppmOver(2000.3, 2000)},
+		{"2010\u202fppm", say.ppmOver(2010, 2000)},
+		{"2000.3\u202fppm", say.ppmOver(2000.3, 2000)},
 		{"99.9\u202f%", TargetShare(0.999)},
 		{"99.73\u202f%", TargetShare(0.9973)},
 	} {
@@ -132,7 +132,7 @@ func TestApart(t *testing.T) {
 		one, other := Positions{decimals: 2}.both(c.a, c.b)
 		assert.Equal(t, []string{c.one, c.other}, []string{one, other})
 	}
-	low, need, gap := forces(2088.9, 2089.2)
+	low, need, gap := say.forces(2088.9, 2089.2)
 	assert.Equal(t, []string{"2088.9\u202fN", "2089.2\u202fN", "0.3\u202fN"}, []string{low, need, gap})
 }
 

@@ -19,14 +19,14 @@ type Positions struct {
 const leastDecimals = 2
 
 // Positions reads the decimals off the plan's position step.
-func (w Printer) Positions(p *press.Plan) Positions {
+func (say Printer) Positions(p *press.Plan) Positions {
 	_, fraction, _ := strings.Cut(strconv.FormatFloat(p.Station.PositionStep, 'f', -1, 64), ".")
-	return Positions{w, min(max(leastDecimals, len(fraction)), 6)}
+	return Positions{say, min(max(leastDecimals, len(fraction)), 6)}
 }
 
 // positionsIn reads the decimals off the positions that can be set, where only
 // the result is at hand.
-func (w Printer) positionsIn(r *press.Result) Positions {
+func (say Printer) positionsIn(r *press.Result) Positions {
 	set := []*float64{&r.Travel.ApproachEnd, r.Travel.PushEnd}
 	if z := r.Window.Zone; z != nil {
 		set = append(set, z[0], z[1])
@@ -37,7 +37,7 @@ func (w Printer) positionsIn(r *press.Result) Positions {
 			d++
 		}
 	}
-	return Positions{w, d}
+	return Positions{say, d}
 }
 
 // Set writes a position that is typed in, finer where it was set finer than the

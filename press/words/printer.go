@@ -65,25 +65,25 @@ func (s Scale) trimmed(x float64, decimals int, computed string) string {
 }
 
 // Stress writes a stress or a pressure to 1 MPa.
-func (w Printer) Stress(mpa float64) string { return w.Units.Stress.fixed(mpa, 0, "MPa") }
+func (say Printer) Stress(mpa float64) string { return say.Units.Stress.fixed(mpa, 0, "MPa") }
 
 // UnitOfLength is the sign of the unit that positions are shown in.
-func (w Printer) UnitOfLength() string {
-	_, _, unit := w.Units.Length.in(0, 0, "mm")
+func (say Printer) UnitOfLength() string {
+	_, _, unit := say.Units.Length.in(0, 0, "mm")
 	return unit
 }
 
 // Lasting writes how long something takes: seconds, from a minute on minutes and seconds.
-func (w Printer) Lasting(d time.Duration) string {
+func (say Printer) Lasting(d time.Duration) string {
 	s := int(d.Round(time.Second).Seconds())
 	if s < 60 {
 		return Unit(strconv.Itoa(s), "s")
 	}
-	return w.Minutes(d)
+	return say.Minutes(d)
 }
 
 // Minutes writes a time as minutes and seconds.
-func (w Printer) Minutes(d time.Duration) string {
+func (say Printer) Minutes(d time.Duration) string {
 	s := int(d.Round(time.Second).Seconds())
 	return Unit(strconv.Itoa(s/60), "min") + " " + Unit(strconv.Itoa(s%60), "s")
 }

@@ -177,7 +177,7 @@ func TestRowsThatLieClose(t *testing.T) {
 		assert.Regexp(t, `^\d+\.\d{3} to \d+\.\d{3}\x{202f}mm$`, row[1])
 	}
 	assert.Len(t, heights, 5, "four limits and the master")
-	assert.Equal(t, "1.2345", Positions{4}.Fine().Bare(1.23451), "a finer station stays finer")
+	assert.Equal(t, "1.2345", Positions{decimals: 4}.Fine().Bare(1.23451), "a finer station stays finer")
 }
 
 // TestSetpointsAreNotRounded: what was set finer than the step is typed in as it

@@ -328,22 +328,25 @@ func (c *conditional) verdicts(contact, reading float64, total three, seen *[Ver
 		seen[c.see(contact, reading)] = total
 	}
 	z := &c.signals
-	early, end := min(contact, reading)-c.a, reading-z.End // later than the first: early; sooner than the second: no arrival
-	first, last := reading-z.ZoneStart, reading-z.ZoneEnd  // from the second to the first: in the zone
+	// A shift over the first is met early, one under the second brings no arrival, and
+	// between the last two lies the zone.
+	early, end := edge{at: min(contact, reading) - c.a}, edge{at: reading - z.End}
+	first, last := edge{at: reading - z.ZoneStart}, edge{at: reading - z.ZoneEnd}
+	least, most := edge{at: math.Inf(-1)}, edge{at: math.Inf(1)}
 	off := OffOff
 	if z.End >= z.ZoneStart && z.End <= z.ZoneEnd {
 		off = OffOn
 	}
 	may[Early], may[off] = true, true
-	share := func(v Seen, a, b float64) {
-		if !(a < b) && !(c.shift.fixed && a == b) {
+	share := func(v Seen, a, b *edge) {
+		if !(a.at < b.at) && !(c.shift.fixed && a.at == b.at) {
 			return
 		}
 		may[v] = true
 		if c.shift.fixed {
 			return
 		}
-		low, high := c.shift.below(a), c.shift.below(b)
+		low, high := a.below(c.shift), b.below(c.shift)
 		if c.whole { // the table is of one class, whichever the part is
 			seen[v].add(total, max(0, high.all()-low.all()))
 			return
@@ -352,13 +355,41 @@ func (c *conditional) verdicts(contact, reading float64, total three, seen *[Ver
 			seen[v][i] += max(0, high[i]-low[i])
 		}
 	}
-	share(Early, early, math.Inf(1))
-	share(off, math.Inf(-1), min(early, end))
+	share(Early, &early, &most)
+	share(off, &least, lower(&early, &end))
 	if z.ZoneStart > z.ZoneEnd { // never in the zone
-		share(OnOff, end, early)
+		share(OnOff, &end, &early)
 		return
 	}
-	share(OnOn, max(end, last), min(early, first))
-	share(OnOff, max(end, first), early)
-	share(OnOff, end, min(early, last))
+	share(OnOn, upper(&end, &last), lower(&early, &first))
+	share(OnOff, upper(&end, &first), &early)
+	share(OnOff, &end, lower(&early, &last))
+}
+
+// edge is an end of an interval of shifts; it is looked up once.
+type edge struct {
+	at     float64
+	looked bool
+	under  three
+}
+
+func (e *edge) below(h *shift) *three {
+	if !e.looked {
+		e.looked, e.under = true, h.below(e.at)
+	}
+	return &e.under
+}
+
+func lower(a, b *edge) *edge {
+	if a.at < b.at {
+		return a
+	}
+	return b
+}
+
+func upper(a, b *edge) *edge {
+	if a.at > b.at {
+		return a
+	}
+	return b
 }

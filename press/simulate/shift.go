@@ -170,7 +170,7 @@ func (h *shift) table(heights *pieces, kinks []float64, rest *pieces) {
 	low, high := heights.list[0].from, heights.list[len(heights.list)-1].to
 	first, last := rest.list[0].from, rest.list[len(rest.list)-1].to
 	h.first = low + first
-	n := int(min(2048, max(8, math.Ceil((high+last-h.first)/narrowest(rest)))))
+	n := int(min(2048, max(8, math.Ceil((high+last-h.first)/narrowest(rest)/2))))
 	h.step = (high + last - h.first) / float64(n)
 	h.cells = make([]atomic.Pointer[branch], n)
 

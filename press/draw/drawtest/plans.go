@@ -122,7 +122,7 @@ func KindNames() []string {
 // changed.
 func OfTheRun(t testing.TB, c Changes) (*press.Plan, *press.Result) {
 	t.Helper()
-	data, err := os.ReadFile(filepath.Join(presstest.Folder(t), "plans/run/example-run.json"))
+	data, err := os.ReadFile(filepath.Join(presstest.Folder(t), "../static/examples/pivot-bush.json"))
 	require.NoError(t, err)
 	p, ps := press.Decode(data)
 	require.Empty(t, ps)

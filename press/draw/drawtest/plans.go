@@ -4,6 +4,7 @@
 package drawtest
 
 import (
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -24,16 +25,17 @@ type Changes = map[string]string
 func Example(t testing.TB, c Changes) *press.Plan {
 	t.Helper()
 	d := exampleDraft(t)
-	for path, text := range c {
-		if text == "" {
+	paths := slices.Sorted(maps.Keys(c)) // the same plan each time, entry by entry
+	for _, path := range paths {
+		if c[path] == "" {
 			d.Entries = slices.DeleteFunc(d.Entries, func(e press.Entry) bool { return strings.HasPrefix(e.Path, path) })
 		}
 	}
-	for path, text := range c {
+	for _, path := range paths {
 		if strings.HasPrefix(path, "window.") {
 			d.Entries = slices.DeleteFunc(d.Entries, func(e press.Entry) bool { return e.Path == "window" })
 		}
-		if text != "" {
+		if text := c[path]; text != "" {
 			d.Set(path, text)
 		}
 	}

@@ -10,47 +10,19 @@ import (
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/typeset"
+	"ramplan/press/training"
 	"ramplan/press/words"
 )
 
-// Record is a training that took place, as it is printed for the file.
+// A Record is that of an exam, as it is printed for the file: what was missed stands in
+// words in its Misses.
 type Record struct {
-	Who        string
-	When       time.Time
-	Plan       string // name
-	Number     string
-	Revision   string // empty: a draft
-	Digest     string // of the plan
-	Exam       string // whose, such as technician; empty: the one exam of older programs
-	Seed       uint64
-	Items      int
-	Right      int
-	Needed     int
-	Took       time.Duration
-	Limit      time.Duration // 0: none
-	Passed     bool
-	OverTime   bool
-	Unfinished bool     // begun and left
-	TypedIn    bool     // from a code that was made on another device
-	Answered   int      // of one that is not finished
-	Grave      []string // what was answered that failed it whatever the score, each once
-	As         string   // letter of the revision that a draft became; empty without
-	Repeat     bool     // of a set of questions that the person had seen
-	Known      bool     // of one that another person had been given
-	Missed     []RecordMiss
-	Signs      []string // who signs, a line each; nil: learner and trainer
-}
-
-// RecordMiss is an item that was missed, in words; what was given and what is right
-// are empty where they were not kept.
-type RecordMiss struct {
-	Question, Given, Right string
-	Number                 int  // of the question in the exam; 0 where it is not known
-	Alone                  bool // the answer alone failed it
+	training.Record
+	As string // letter of the revision that a draft became; empty without
 }
 
 // asked is what was asked, with its number.
-func (m RecordMiss) asked() string {
+func asked(m training.Miss) string {
 	if m.Number == 0 {
 		return m.Question
 	}
@@ -58,7 +30,7 @@ func (m RecordMiss) asked() string {
 }
 
 // gravestFirst puts the answers that alone failed an exam before the others.
-func gravestFirst(a, b RecordMiss) int {
+func gravestFirst(a, b training.Miss) int {
 	switch {
 	case a.Alone == b.Alone:
 		return 0
@@ -68,7 +40,7 @@ func gravestFirst(a, b RecordMiss) int {
 	return 1
 }
 
-func (m RecordMiss) said() string {
+func said(m training.Miss) string {
 	if m.Right == "" {
 		return ""
 	}
@@ -172,15 +144,12 @@ type record struct {
 func recordText() canvas.Style { return canvas.Plain(canvas.Black, canvas.Lettered(2.5)) }
 
 func layRecord(r Record) *record {
-	r.Missed = slices.Clone(r.Missed)
-	slices.SortStableFunc(r.Missed, gravestFirst) // on the page that is signed
+	r.Misses = slices.Clone(r.Misses)
+	slices.SortStableFunc(r.Misses, gravestFirst) // on the page that is signed
 	d := &record{r: r}
 	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Unfinished: r.Unfinished, Grave: r.Grave}.String()
-	if r.TypedIn {
+	if r.TypedIn() != "" {
 		d.result = words.TypedOutcome(r.Exam, words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave})
-	}
-	if len(r.Signs) == 0 {
-		d.r.Signs = []string{"Learner", "Trainer"}
 	}
 	revision := r.Revision
 	if revision == "" {
@@ -199,9 +168,9 @@ func layRecord(r Record) *record {
 	}
 	d.rows = [][2]string{
 		{"Who", r.Who},
-		{"When", r.When.Format("2006-01-02 15:04 UTC-07:00")},
+		{"When", r.At.Format("2006-01-02 15:04 UTC-07:00")},
 		{"Exam", words.ExamOf(r.Exam)},
-		{"Plan", r.Plan},
+		{"Plan", r.Name},
 		{"Number", r.Number},
 		{"Revision", revision},
 		{"Digest", words.ShortDigest(r.Digest)},
@@ -209,14 +178,14 @@ func layRecord(r Record) *record {
 		{"Score", d.score()},
 		{"Time taken", minutes(r.Took) + ", " + limit},
 	}
-	if r.TypedIn {
+	if r.TypedIn() != "" {
 		d.rows = append(d.rows, [2]string{"This record", words.TypedIn})
 	}
-	for _, m := range r.Missed {
+	for _, m := range r.Misses {
 		small, room := recordText(), typeset.UprightWidth-2*recordMargin-16
 		small.Size = canvas.Lettered(2)
-		pair := [2]typeset.Block{typeset.Fill(small, m.asked(), room)}
-		if text := m.said(); text != "" {
+		pair := [2]typeset.Block{typeset.Fill(small, asked(m), room)}
+		if text := said(m); text != "" {
 			bold := small
 			bold.Bold = true
 			pair[1] = typeset.Fill(bold, text, room)
@@ -285,14 +254,14 @@ func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 	}
 	p.Frame(canvas.Black, canvas.Outline, canvas.Solid, d.box)
 	typeset.WriteBlock(p, d.lines, d.box.X0+12, (d.box.Y0+d.box.Y1-d.lines.Height())/2)
-	signs := bottom - signHeight(d.r)
+	low := bottom - signHeight
 	d.paintMissed(p, d.missedFrom, d.missedTo(bottom), from)
 	if pages > 1 {
-		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, signs-30-recordCaution().Height(), canvas.End, "Page 1 of "+words.Fixed(float64(pages), 0)+": what was missed goes on behind")
+		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, low-30-recordCaution().Height(), canvas.End, "Page 1 of "+words.Fixed(float64(pages), 0)+": what was missed goes on behind")
 	}
-	typeset.WriteBlock(p, recordCaution(), recordMargin, signs-recordCaution().Height()-4)
-	for i, who := range d.r.Signs {
-		line := signs + 52*float64(i+1) - 16
+	typeset.WriteBlock(p, recordCaution(), recordMargin, low-recordCaution().Height()-4)
+	for i, who := range signs {
+		line := low + 52*float64(i+1) - 16
 		p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{recordMargin, line}, [2]float64{recordMargin + 330, line})
 		p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{recordMargin + 360, line}, [2]float64{right, line})
 		p.Text(canvas.Plain(canvas.Quiet, s.Size), recordMargin, line+1.3*s.Size, canvas.Start, s.Clip(who, 330))
@@ -304,12 +273,15 @@ func recordCaution() typeset.Block {
 	return typeset.Fill(recordText(), "Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", typeset.UprightWidth-2*recordMargin)
 }
 
+// signs are who signs, a line each.
+var signs = []string{"Learner", "Trainer"}
+
 // signHeight is what is kept free for those who sign.
-func signHeight(r Record) float64 { return 30 + float64(len(r.Signs))*52 }
+var signHeight = 30 + float64(len(signs))*52
 
 // missedTo is where the misses must end on the page that is signed.
 func (d *record) missedTo(bottom float64) float64 {
-	return bottom - signHeight(d.r) - 40 - recordCaution().Height()
+	return bottom - signHeight - 40 - recordCaution().Height()
 }
 
 // onFrom is where the misses begin on a page behind it.
@@ -319,7 +291,7 @@ func (d *record) onFrom() float64 {
 
 // whose says on a page behind whose record it is.
 func (d *record) whose() typeset.Block {
-	return typeset.Fill(recordText(), d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Plan+" · plan "+words.ShortDigest(d.r.Digest), typeset.UprightWidth-2*recordMargin)
+	return typeset.Fill(recordText(), d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Name+" · plan "+words.ShortDigest(d.r.Digest), typeset.UprightWidth-2*recordMargin)
 }
 
 // paintOn draws a page behind it.
@@ -366,7 +338,7 @@ func (d *record) paintMissed(p *canvas.Pen, y, last float64, from int) {
 		if d.r.Unfinished {
 			text = "It was begun and left. What was answered was not handed in."
 		}
-		if d.r.TypedIn {
+		if d.r.TypedIn() != "" {
 			text = words.NoMissesInCode
 		}
 		typeset.WriteBlock(p, typeset.Fill(s, text, typeset.UprightWidth-2*recordMargin), recordMargin, y)
@@ -385,8 +357,8 @@ func (d *record) desc() string {
 	for _, row := range d.rows {
 		text += " " + row[0] + ": " + row[1] + "."
 	}
-	for _, m := range d.r.Missed {
-		text += " Missed: " + strings.TrimSpace(m.asked()+" "+m.said())
+	for _, m := range d.r.Misses {
+		text += " Missed: " + strings.TrimSpace(asked(m)+" "+said(m))
 	}
 	return text
 }

@@ -11,14 +11,19 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press/draw"
+	"ramplan/press/training"
 )
 
 func TestRecordSheet(t *testing.T) {
-	r := Record{
-		Who: "Learner 7", When: time.Date(2026, 3, 4, 10, 5, 0, 0, time.UTC), Plan: "Bearing sleeve into anemometer hub", Number: "WS-210",
+	r := Record{Record: training.Record{
+		Who: "Learner 7", At: time.Date(2026, 3, 4, 10, 5, 0, 0, time.UTC), Name: "Bearing sleeve into anemometer hub", Number: "WS-210",
 		Revision: "B", Digest: "sha256:0123456789abcdef", Seed: 42, Items: 20, Right: 17, Needed: 16, Took: 432 * time.Second, Limit: 15 * time.Minute, Passed: true,
-		Missed: []RecordMiss{{"Which lamps does a missing insert show?", "Arrival on, zone on", "Arrival off, zone on", 4, true}, {"Would the two lamps find this: Loose fit?", "no answer", "Hardly ever, or never", 7, false}, {Question: strings.Repeat("a long question ", 20)}},
-	}
+		Misses: []training.Miss{
+			{Question: "Which lamps does a missing insert show?", Given: "Arrival on, zone on", Right: "Arrival off, zone on", Number: 4, Alone: true},
+			{Question: "Would the two lamps find this: Loose fit?", Given: "no answer", Right: "Hardly ever, or never", Number: 7},
+			{Question: strings.Repeat("a long question ", 20)},
+		},
+	}}
 	d := NewRecord(r, draw.Options{}).Whole()
 	require.Len(t, NewRecord(r, draw.Options{}).Pages(), 1)
 	assert.Equal(t, cardTexts(d), cardTexts(NewRecord(r, draw.Options{}).Pages()[0]))
@@ -28,7 +33,7 @@ func TestRecordSheet(t *testing.T) {
 		assert.Contains(t, text, part)
 	}
 	for range 200 {
-		r.Missed = append(r.Missed, RecordMiss{Question: "one more that was missed"})
+		r.Misses = append(r.Misses, training.Miss{Question: "one more that was missed"})
 	}
 	assert.NotContains(t, text, "seen set")
 	r.Passed, r.OverTime, r.Repeat, r.Revision = false, true, true, ""
@@ -44,9 +49,9 @@ func TestRecordSheet(t *testing.T) {
 	text = strings.Join(cardTexts(d), " ")
 	assert.Contains(t, text, "Not passed: over the time; answered that a refused part may be passed on; that work may go on after a fault")
 	assert.Contains(t, text, "draft that became revision A")
-	d = NewRecord(Record{Who: "Ada", Grave: []string{"a refused part was passed on"}}, draw.Options{}).Whole()
+	d = NewRecord(Record{Record: training.Record{Who: "Ada", Grave: []string{"a refused part was passed on"}}}, draw.Options{}).Whole()
 	assert.Contains(t, strings.Join(cardTexts(d), " "), "Not passed: answered that a refused part may be passed on")
-	d = NewRecord(Record{Who: "Ada", Exam: "setter", Unfinished: true, Answered: 7, Items: 20}, draw.Options{}).Whole()
+	d = NewRecord(Record{Record: training.Record{Who: "Ada", Exam: "setter", Unfinished: true, Answered: 7, Items: 20}}, draw.Options{}).Whole()
 	labelsApart(t, d, "record of an exam that was left")
 	left := strings.Join(cardTexts(d), " ")
 	for _, part := range []string{"Not finished", "7 of 20 answered, nothing judged", "Setter's exam", "begun and left"} {
@@ -62,9 +67,9 @@ func TestRecordSheet(t *testing.T) {
 // Everything that was missed is printed, on as many pages as it takes, each once and each
 // page saying whose it is; what alone failed an exam stands on the page that is signed.
 func TestEveryMissIsPrinted(t *testing.T) {
-	r := Record{Who: "Ada", Number: "WS-210", Digest: "sha256:0123456789abcdef", Needed: 16, Items: 30}
+	r := Record{Record: training.Record{Who: "Ada", Number: "WS-210", Digest: "sha256:0123456789abcdef", Needed: 16, Items: 30}}
 	for i := range 30 {
-		r.Missed = append(r.Missed, RecordMiss{Question: fmt.Sprintf("Question <%d> ", i+1) + strings.Repeat("A question with a long situation. ", 7), Given: "An answer", Right: "Another", Number: i + 1, Alone: i == 29})
+		r.Misses = append(r.Misses, training.Miss{Question: fmt.Sprintf("Question <%d> ", i+1) + strings.Repeat("A question with a long situation. ", 7), Given: "An answer", Right: "Another", Number: i + 1, Alone: i == 29})
 	}
 	sheet := NewRecord(r, draw.Options{})
 	pages := sheet.Pages()
@@ -89,5 +94,5 @@ func TestEveryMissIsPrinted(t *testing.T) {
 	var pdf bytes.Buffer
 	require.NoError(t, sheet.Write(&pdf, "pdf"))
 	assert.Equal(t, len(pages), strings.Count(pdf.String(), "/Type /Page\n"))
-	assert.Equal(t, 1, r.Missed[0].Number, "the record given is left alone")
+	assert.Equal(t, 1, r.Misses[0].Number, "the record given is left alone")
 }

@@ -96,6 +96,9 @@ func (f Fit) more(left float64) float64 {
 	if f.Travel.Point() {
 		return f.engaged(need, min(max(f.Travel.Mean()-f.Pilot, 0), f.Length))
 	}
+	if f.engaged(need, f.Length) == 0 { // the whole length takes the most
+		return 0
+	}
 	first, last := f.Travel.Support()
 	from, to := max(first, f.Pilot), min(last, f.Pilot+f.Length)
 	all := f.Travel.Above(f.Pilot+f.Length) * f.engaged(need, f.Length)
@@ -129,6 +132,13 @@ func (f Fit) engaged(need, length float64) float64 {
 			return 0
 		}
 		return min(1, max(0, (f.FrictionHigh-need/i)/width))
+	}
+	first, last := f.Interference.Support()
+	switch {
+	case need >= f.FrictionHigh*last: // not even the tightest at the most friction
+		return 0
+	case need < f.FrictionLow*first: // even the loosest at the least
+		return 1
 	}
 	cuts := []float64{f.FrictionLow, f.FrictionHigh}
 	for _, k := range f.Interference.Kinks() {

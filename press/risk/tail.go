@@ -6,8 +6,7 @@ import (
 	"ramplan/press/stack"
 )
 
-// A tail is the lower half of an error's distribution, made ready to be asked very often:
-// stretches as long as the normal part's standard deviation, each a Chebyshev series that
+// A tail is the lower half of a distribution, made ready to be asked very often: stretches as long as the normal part's standard deviation, each a Chebyshev series that
 // is worked out when it is asked for first.
 type tail struct {
 	e         *stack.Sum
@@ -22,9 +21,10 @@ const (
 	tailMoment = math.Pi / tailTerms
 )
 
-// newTail is nil where the error bends too finely.
+// newTail is nil where the distribution bends too finely.
 func newTail(e *stack.Sum) *tail {
-	_, far := e.Support()
+	_, last := e.Support()
+	far := last - e.Mean()
 	length := e.Normal()
 	if length <= 0 || far/length > mostTails {
 		return nil
@@ -40,6 +40,7 @@ func (t *Edges) below(z float64) float64 {
 	return t.tail.below(z)
 }
 
+// below is the same of its mean less z.
 func (t *tail) below(z float64) float64 {
 	if z >= t.far {
 		return 0
@@ -58,12 +59,20 @@ func (t *tail) below(z float64) float64 {
 	return max(0, c[0]+x*b1-b2)
 }
 
+// above gives the probability of more than x.
+func (t *tail) above(x float64) float64 {
+	if z := x - t.e.Mean(); z >= 0 { // both sides are alike
+		return t.below(z)
+	}
+	return 1 - t.below(t.e.Mean()-x)
+}
+
 // series works out one stretch from its values at Chebyshev's points.
 func (t *tail) series(k int) []float64 {
 	var at [tailTerms]float64
 	for i := range at {
 		x := math.Cos(tailMoment * (float64(i) + 0.5))
-		at[i] = t.e.CDF(-t.length * (float64(k) + (x+1)/2))
+		at[i] = t.e.CDF(t.e.Mean() - t.length*(float64(k)+(x+1)/2))
 	}
 	c := make([]float64, tailTerms)
 	for j := range c {

@@ -23,6 +23,8 @@ type Fit struct {
 	Interference  *stack.Sum // µm, what is left of it after smoothing; below 0 there is none
 	Travel        *stack.Sum // mm, of the press-in
 	Pilot, Length float64    // mm, where the fit begins, and how long it is
+
+	tail *tail // of the interference
 }
 
 // Triangle is what the seat takes where it was measured: N, most often Mode.
@@ -39,6 +41,7 @@ type Triangle struct{ Low, Mode, High float64 }
 // Source: total probability over force, travel and friction; the interference by its own
 // distribution.
 func (f Fit) Unseated(p Push) float64 {
+	f.tail = newTail(f.Interference)
 	return p.over(nil, func(left float64) float64 { return f.more(left) })
 }
 
@@ -154,6 +157,9 @@ func (f Fit) engaged(need, length float64) float64 {
 func (f Fit) tight(need, friction float64) float64 {
 	if friction <= 0 {
 		return 0
+	}
+	if f.tail != nil {
+		return f.tail.above(need / friction)
 	}
 	return f.Interference.Above(need / friction)
 }

@@ -88,16 +88,18 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	if sigma < 1e-12*s.sd {
 		sigma = 0
 	}
-	s.sigma = sigma
 	total := sum(widths)
 	s.reach = reach(sigma, widths, s.sd)
-	best, bestCost := split{}, math.Inf(1)
-	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
-		p := trySplit(sigma, widths, m, total)
-		if p.cost < bestCost {
-			best, bestCost = p, p.cost
-		}
+	best := cheapest(sigma, widths, total)
+	// Where no split is fine enough, the narrowest uniforms are taken for normals of the same
+	// spread: that moves a probability by the fourth power of their share of the whole.
+	for math.IsInf(best.cost, 1) && len(widths) > 1 {
+		n := len(widths) - 1
+		sigma = math.Hypot(sigma, widths[n]/math.Sqrt(3))
+		widths = widths[:n]
+		best = cheapest(sigma, widths, total)
 	}
+	s.sigma = sigma
 	s.m = best.m
 	s.boxes = corners(widths[:s.m])
 	s.scale = 1
@@ -105,6 +107,17 @@ func (s *Sum) build(sigma float64, widths []float64) {
 		s.scale /= 2 * a
 	}
 	s.core = newCore(sigma, widths[s.m:], best, s.m)
+}
+
+// cheapest is the split of the least cost; infinite where none is fine enough.
+func cheapest(sigma float64, widths []float64, total float64) split {
+	best := split{cost: math.Inf(1)}
+	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
+		if p := trySplit(sigma, widths, m, total); p.cost < best.cost {
+			best = p
+		}
+	}
+	return best
 }
 
 // reach is a half-width beyond which lies less than 1e-13: the sum of the limits

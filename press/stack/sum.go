@@ -88,17 +88,22 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	if sigma < 1e-12*s.sd {
 		sigma = 0
 	}
-	total := sum(widths)
-	s.reach = reach(sigma, widths, s.sd)
-	best := cheapest(sigma, widths, total)
-	// Where no split is fine enough, the narrowest uniforms are taken for normals of the same
-	// spread: that moves a probability by the fourth power of their share of the whole.
+	best := cheapest(sigma, widths, mostGain)
+	// Without a normal part, very narrow uniforms beside a wide one leave no split that is
+	// fine enough: then rounding errors cost up to 1e-8, and narrower ones still are taken for
+	// normals of the same spread, which moves the corners of the wide one by 1e-7 at most.
+	for _, gain := range []float64{1e6, 1e8} {
+		if math.IsInf(best.cost, 1) {
+			best = cheapest(sigma, widths, gain)
+		}
+	}
 	for math.IsInf(best.cost, 1) && len(widths) > 1 {
 		n := len(widths) - 1
 		sigma = math.Hypot(sigma, widths[n]/math.Sqrt(3))
 		widths = widths[:n]
-		best = cheapest(sigma, widths, total)
+		best = cheapest(sigma, widths, mostGain)
 	}
+	s.reach = reach(sigma, widths, s.sd)
 	s.sigma = sigma
 	s.m = best.m
 	s.boxes = corners(widths[:s.m])
@@ -110,10 +115,11 @@ func (s *Sum) build(sigma float64, widths []float64) {
 }
 
 // cheapest is the split of the least cost; infinite where none is fine enough.
-func cheapest(sigma float64, widths []float64, total float64) split {
+func cheapest(sigma float64, widths []float64, gain float64) split {
+	total := sum(widths)
 	best := split{cost: math.Inf(1)}
 	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
-		if p := trySplit(sigma, widths, m, total); p.cost < best.cost {
+		if p := trySplit(sigma, widths, m, total, gain); p.cost < best.cost {
 			best = p
 		}
 	}

@@ -13,6 +13,8 @@ import (
 	"ramplan/press"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
 )
 
@@ -31,7 +33,7 @@ type drawn struct {
 	tables           []string // on pages behind the sheet
 	every            bool     // of these all that the plan has
 	separation       words.Separation
-	width            draw.Width
+	width            paper.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
 	plans            []string
@@ -65,14 +67,14 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 func drawFlags(c console, args []string) (*drawn, error) {
 	var d drawn
 	var papers []string
-	for _, p := range draw.Papers {
+	for _, p := range paper.Papers {
 		papers = append(papers, p.Name)
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	text(flags, &d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
-	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
-	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
+	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(canvas.Formats(), ", .")+", or a folder; - writes to standard output")
+	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(canvas.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
 	text(flags, &d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
 	var pages, width, separator string
 	text(flags, &pages, "pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
@@ -103,7 +105,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, fmt.Errorf("-data needs -plan, the number of a plan in the archive")
 	}
 	if width != "" {
-		if d.width, err = draw.ParseWidth(width); err != nil {
+		if d.width, err = paper.ParseWidth(width); err != nil {
 			return nil, err
 		}
 	}
@@ -191,10 +193,10 @@ func (d *drawn) chooseFormat() error {
 		}
 	case d.format == rowsFormat && d.folder:
 		return fmt.Errorf("rows go into one file: give -o a name that ends in .csv")
-	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
-		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(draw.Formats(), ", "))
-	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
-		return fmt.Errorf("draw cannot write %q; give -o a name that ends in .%s, or a folder that ends in /", d.to, strings.Join(draw.Formats(), ", ."))
+	case !slices.Contains(canvas.Formats(), d.format) && d.format != ending:
+		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(canvas.Formats(), ", "))
+	case !slices.Contains(canvas.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
+		return fmt.Errorf("draw cannot write %q; give -o a name that ends in .%s, or a folder that ends in /", d.to, strings.Join(canvas.Formats(), ", ."))
 	case len(d.plans) > 1 && !d.folder && d.format != "pdf":
 		return fmt.Errorf("many plans go into one .pdf, or into a folder: give -o a name that ends in .pdf or in /")
 	}
@@ -229,7 +231,7 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 }
 
 // lay reads and lays out one plan.
-func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document, bool) {
+func (d *drawn) lay(ctx context.Context, c console, name string) (*paper.Document, bool) {
 	from, ok := d.read(ctx, c, name)
 	if !ok {
 		return nil, false
@@ -238,9 +240,9 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Paper, o.Pages = d.paper, d.papers(from, result)
-		return draw.NewSheet(from.plan, result, o), true
+		return paper.NewSheet(from.plan, result, o), true
 	}
-	doc, err := draw.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
+	doc, err := paper.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {
 		c.complain("%s: cannot draw: %v", name, err)
 	}
@@ -249,7 +251,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 
 // intoOne draws one plan, or many into one PDF.
 func (d *drawn) intoOne(ctx context.Context, c console) int {
-	var docs []*draw.Document
+	var docs []*paper.Document
 	tell := c.progress("draw")
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
@@ -265,7 +267,7 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 	}
 	if d.format == "pdf" {
 		var b bytes.Buffer
-		if err := draw.WritePDF(&b, docs...); err != nil {
+		if err := paper.WritePDF(&b, docs...); err != nil {
 			c.complain("cannot draw: %v", err)
 			return statusRefused
 		}
@@ -339,7 +341,7 @@ func (d *drawn) filesFor() ([]string, error) {
 
 // pages writes a document: one file as PDF, else one for each page, the first of
 // them under the name itself.
-func (d *drawn) pages(c console, doc *draw.Document, to string) int {
+func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 	count := doc.Pages()
 	if d.format == "pdf" || to == "-" {
 		if n := count - 1; n > 0 && d.format != "pdf" {

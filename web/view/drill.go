@@ -24,7 +24,7 @@ type Drill struct {
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
 func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
-	d, err := drill.New(p, r, words.Reactions(p, r))
+	d, err := drill.New(words.Printer{}, p, r, words.Reactions(p, r))
 	if err != nil {
 		return Drill{P: p, R: r}, "This plan has no push end or no zone yet, so its two lamps mean nothing that could be practised. Mend the plan first."
 	}
@@ -298,7 +298,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 
 // ExamPage is an exam as it is asked.
 func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
-	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(x.Rules.Role)}
+	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x), GraveIntro: drill.GraveIntro(words.Printer{}), Grave: drill.GraveRule(words.Printer{}, x.Rules.Role)}
 	for i := range x.Keys {
 		q, err := v.Question(x.Exercise(i), ItemName(i))
 		if err != nil {

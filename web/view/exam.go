@@ -96,7 +96,7 @@ func (v Drill) exams(chosen string) []page.ExamChoice {
 			continue
 		}
 		out = append(out, page.ExamChoice{
-			Value: string(role), Name: words.ExamOf(string(role)), About: words.ExamAsks(string(role)), Rules: examRules(x), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(role), Chosen: string(role) == chosen,
+			Value: string(role), Name: words.ExamOf(string(role)), About: words.ExamAsks(string(role)), Rules: examRules(x), GraveIntro: drill.GraveIntro(words.Printer{}), Grave: drill.GraveRule(words.Printer{}, role), Chosen: string(role) == chosen,
 		})
 	}
 	return out

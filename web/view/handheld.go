@@ -124,7 +124,7 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 			e.Sets = append(e.Sets, handheldSet{Seed: s.Seed, Items: s.Items, Needed: int(math.Ceil(x.Rules.Pass*float64(len(s.Items)) - 1e-9))})
 		}
 		data.Exams[code] = e
-		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(x.Rules.Role)})
+		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First), GraveIntro: drill.GraveIntro(words.Printer{}), Grave: drill.GraveRule(words.Printer{}, x.Rules.Role)})
 	}
 	for i, e := range taken.Exercises {
 		if err := v.item(&out, &data, i, e); err != nil {

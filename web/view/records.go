@@ -252,7 +252,7 @@ func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
 	var d *drill.Drill
 	if p != nil {
 		r := press.Evaluate(p)
-		d, _ = drill.New(p, r, words.Reactions(p, r))
+		d, _ = drill.New(words.Printer{}, p, r, words.Reactions(p, r))
 	}
 	var out []drill.Miss
 	for _, key := range keys {

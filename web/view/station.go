@@ -41,14 +41,14 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		}
 	}
 	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
-	if a, ok := drill.AtFirstLook(v.P, v.R, on, when); ok && first {
+	if a, ok := drill.AtFirstLook(words.Printer{}, v.P, v.R, on, when); ok && first {
 		out.ReadingFault = ""
 		out.Advice = &page.LampsAdvice{
 			Lamps: "First look, in the probe: " + on.String(), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
 		}
 		return out
 	}
-	a, err := drill.AtStation(v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)
+	a, err := drill.AtStation(words.Printer{}, v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)
 	if err != nil {
 		return out
 	}

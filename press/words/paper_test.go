@@ -195,7 +195,7 @@ func TestSetpointsAreNotRounded(t *testing.T) {
 // TestProbeProvedAgain: a change of the probe, or of the fit that it feels, takes back
 // what was proved of it; without a probe nothing is said of one.
 func TestProbeProvedAgain(t *testing.T) {
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	probed, problems := press.Decode(data)
 	require.Empty(t, problems)

@@ -14,7 +14,7 @@ import (
 // ranExample is the worked example of probe and sequence, with some typed texts changed.
 func ranExample(t *testing.T, c changes) *press.Result {
 	t.Helper()
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	base, ps := press.Decode(data)
 	require.Empty(t, ps)

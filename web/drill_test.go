@@ -23,6 +23,7 @@ import (
 	"ramplan/press/drill"
 	"ramplan/press/words"
 	"ramplan/press/words/lesson"
+	"ramplan/press/words/screen"
 	"ramplan/static"
 	"ramplan/web/view"
 )
@@ -127,7 +128,7 @@ func TestDrillRoundByForms(t *testing.T) {
 			form.Set("a", "no such answer")
 			code, _, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 			assert.Equal(t, http.StatusUnprocessableEntity, code)
-			assert.Contains(t, text, view.OldAnswer)
+			assert.Contains(t, text, screen.Words{}.OldAnswer())
 			assert.NotContains(t, text, "Wrong.")
 		}
 		wrong := !missed && e.Zone == nil

@@ -20,6 +20,7 @@ import (
 	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/press/words/lesson"
+	"ramplan/press/words/screen"
 	"ramplan/web/view"
 )
 
@@ -180,7 +181,7 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 	code, _, text := asked(t, h, http.MethodPost, at, url.Values{"a1": {"step-1"}, "a2": {"2"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)
 	assert.Contains(t, text, "Not handed in yet: question 1 has an answer that cannot be read")
-	assert.Contains(t, text, view.OldAnswer)
+	assert.Contains(t, text, screen.Words{}.OldAnswer())
 	assert.Contains(t, text, lesson.Words{}.BriefCaution())
 	assert.Equal(t, 1, strings.Count(text, " checked"), "what can be read stays chosen")
 	sent(t, h, at, allRight(t, 0))

@@ -121,8 +121,11 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 		return s
 	}
 	s.Closed = ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
+	if station.Known() {
+		s.estimate(ctx, station, o)
+	}
 	tally, complete := station.Count(ctx, o.Parts, o.Seed, o.Work)
-	s.Parts, s.Complete = tally.Parts, complete
+	s.Parts, s.Complete = tally.Parts, complete && ctx.Err() == nil
 	s.Readings = readings(station, &tally)
 	if !station.Known() {
 		return s
@@ -157,6 +160,30 @@ func (s *Simulation) count(t *simulate.Tally) {
 		low, high := simulate.Limits(k, t.Parts)
 		*share = CountedShare{Count: k, PPM: perMillion * float64(k) / float64(max(1, t.Parts)), Low: perMillion * low, High: perMillion * high}
 	}
+}
+
+func (s *Simulation) estimate(ctx context.Context, station *simulate.Station, o SimulationOptions) {
+	e, complete := station.Estimate(ctx, o.Seed, o.Precision, o.Work, nil)
+	if !complete && e.Points == 0 {
+		return
+	}
+	s.Shares = estimated(&e)
+}
+
+func estimated(e *simulate.Estimated) *EstimatedShares {
+	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met}
+	of := func(f simulate.Figure) EstimatedShare {
+		return EstimatedShare{PPM: perMillion * f.Value, Low: perMillion * f.Low, High: perMillion * f.High}
+	}
+	for i, row := range out.Matrix.All() {
+		for j, cell := range row.All() {
+			*cell = of(e.Matrix[i][j])
+		}
+	}
+	for i, share := range out.Named.All() {
+		*share = of(e.Named[i])
+	}
+	return out
 }
 
 // JSON writes the simulation as one object: on one line, or laid out for reading.

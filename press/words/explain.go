@@ -67,6 +67,8 @@ var sentences = map[string]func(*told) string{
 	press.ConformingShareLow:    conformingShareLow,
 	press.FalseAccept:           falseAccept,
 	press.FalseReject:           falseReject,
+	press.TargetMissed:          targetMissed,
+	press.ProcessOutside:        processOutside,
 	press.HeatingOver:           heatingOver,
 	press.ZoneTooShort:          zoneTooShort,
 	press.ImpactContact:         impactContact,

@@ -52,6 +52,9 @@ func settingNotFeasible(t *told) string {
 }
 
 func noAcceptance(t *told) string {
+	if _, placed := t.Figures["step"]; placed {
+		return noPlace(t)
+	}
 	return "Nothing is left to accept: the drawing allows " + t.length("width") + " and each side loses a guard band of " + t.length("guard") +
 		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + t.say.Ratio(t.f("ratio")) +
 		" times half of what is allowed; make the reading surer" + t.say.most(t) + ", widen the requirement, or lower the guard factor."
@@ -90,7 +93,11 @@ func (t *told) row() string {
 
 // byHand tells whether a finding leads to something that was set by hand.
 func (t *told) byHand() bool {
-	return strings.HasPrefix(t.Path, "window.") && t.Path != "window.guard_factor"
+	switch t.Path {
+	case "window.guard_factor", "window.rule", "window.process_sd":
+		return false
+	}
+	return strings.HasPrefix(t.Path, "window.")
 }
 
 func neverGood(t *told) string {

@@ -103,6 +103,10 @@ func (t *told) guard(factor, hand string) string {
 	switch {
 	case t.Path == "window.guard_factor":
 		return factor + ", or "
+	case t.Path == "window.rule":
+		return "the rule of the targets has found none better, so choose another rule, or "
+	case t.Path == "window.process_sd":
+		return "choose another process width, or "
 	case t.byHand():
 		return "move what is set by hand " + hand + " (the guard factor does not move it), or "
 	}

@@ -69,7 +69,7 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return err
 	}
-	p := page.StationPage{DrillHead: d.head("Station in motion"), Height: r.Form.Get("height")}
+	p := page.StationPage{DrillHead: d.head(say.StationInMotion()), Height: r.Form.Get("height")}
 	if d.D == nil {
 		return show(w, r, http.StatusUnprocessableEntity, page.StationOf(p))
 	}
@@ -87,7 +87,7 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 			row, p.Hint = -1, d.HeightHint(h)
 			p.Apart = view.NotInMotion(d.R, row)
 		} else {
-			status, p.Trouble = http.StatusUnprocessableEntity, "The height is no number."
+			status, p.Trouble = http.StatusUnprocessableEntity, say.TheHeightIsNoNumber()
 		}
 	}
 	for i, f := range d.R.Faults {

@@ -76,9 +76,9 @@ func standingDigest(d *press.Draft) string {
 	}
 	plan, faults := d.Check()
 	if plan == nil || len(faults) > 0 {
-		return " · the draft has faults"
+		return say.TheDraftHasFaults()
 	}
-	return " · the draft is plan " + words.ShortDigest(plan.Digest())
+	return say.TheDraftIsPlan(plan.Digest())
 }
 
 // plainFoot stands at the foot of a printed page that is about several states of a plan.
@@ -91,10 +91,10 @@ func plainFoot(d *press.Draft, what string) string {
 		}
 	}
 	if called == "" {
-		called = "New plan"
+		called = say.NewPlan()
 	}
 	return printedToday(called + " · " + what)
 }
 
 // printedToday says what a printed page is, and when it was printed.
-func printedToday(what string) string { return what + " · printed " + words.Today() }
+func printedToday(what string) string { return say.Printed(what) }

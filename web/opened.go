@@ -22,7 +22,7 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 	if err != nil {
 		return err
 	}
-	n := page.Notice{Kind: "done", Text: "This plan was issued before; what you have opened here is a new draft of its own. Work on the issued plan goes on there:"}
+	n := page.Notice{Kind: "done", Text: say.ThisPlanWasIssuedBefore()}
 	for _, f := range found {
 		if f.Plan == b.head.ID {
 			continue

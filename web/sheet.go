@@ -53,7 +53,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if letter == "" || letter == draftSide {
 		plan, faults := out.head.Draft.Check()
 		if plan == nil {
-			return out, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it cannot go on paper.", lines(faults)}, faults}
+			return out, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYetIt(), lines(faults)}, faults}
 		}
 		out.plan = plan
 		if letter == draftSide || plan.Digest() != out.head.Issued {
@@ -88,7 +88,7 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
-		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
+		return rev, refusal{http.StatusNotFound, say.ThereIsNoSuchRevision(), nil}
 	}
 	return rev, err
 }
@@ -113,7 +113,7 @@ func paperOf(r *http.Request) (string, error) {
 			return size, nil
 		}
 	}
-	return "", refusal{http.StatusBadRequest, "There is no such size of paper.", nil}
+	return "", refusal{http.StatusBadRequest, say.ThereIsNoSuchSize(), nil}
 }
 
 // widthOf is the width of a drawing that a request names, and as it names it.
@@ -222,7 +222,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 func separationOf(r *http.Request) (words.Separation, error) {
 	s, known := words.SeparationOf(r.URL.Query().Get("separator"))
 	if !known {
-		return s, refusal{http.StatusBadRequest, "There is no such separator; there are " + strings.Join(words.SeparationNames(), " and ") + ".", nil}
+		return s, refusal{http.StatusBadRequest, say.ThereIsNoSuchSeparator(strings.Join(words.SeparationNames(), " and ")), nil}
 	}
 	return s, nil
 }

@@ -11,7 +11,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/draw"
 	"ramplan/press/drill"
-	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -91,7 +90,7 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	for i, f := range d.R.Faults {
-		p.Rows = append(p.Rows, page.Pick{Value: strconv.Itoa(i), Text: words.Fault(f).Word, Chosen: i == row})
+		p.Rows = append(p.Rows, page.Pick{Value: strconv.Itoa(i), Text: say.Fault(f).Word, Chosen: i == row})
 	}
 	if err := s.motion(&p, scene); err != nil {
 		return err

@@ -3,7 +3,6 @@ package web
 import (
 	"context"
 
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -33,7 +32,7 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 		}
 		text := "Revision " + f.Letter + " of " + name
 		if f.Superseded() {
-			text += ", " + words.SupersededBy(f.Last, "")
+			text += ", " + say.SupersededBy(f.Last, "")
 		}
 		n.Links = append(n.Links, page.Link{Address: planPath(f.Plan, "revisions/"+f.Letter), Text: text})
 	}

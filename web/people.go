@@ -89,7 +89,7 @@ func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[stri
 		for _, role := range drill.Roles {
 			for _, t := range due[role] {
 				key := training.PersonKey(t.Who)
-				out[key] = append(out[key], view.PersonDue{Again: training.PassedOnce(byPlan[id], t.Who, string(role)), What: titleOf(head).Name + " (" + strings.ToLower(words.ExamOf(string(role))) + ")", Why: on.why(t)})
+				out[key] = append(out[key], view.PersonDue{Again: training.PassedOnce(byPlan[id], t.Who, string(role)), What: titleOf(head).Name + " (" + strings.ToLower(say.ExamOf(string(role))) + ")", Why: on.why(t)})
 			}
 		}
 	}
@@ -181,7 +181,7 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		if revision == "" {
 			revision = draftSide
 		}
-		set := cmp.Or(words.SetOf(t.Repeat, t.Known), say.FreshSet())
+		set := cmp.Or(say.SetOf(t.Repeat, t.Known), say.FreshSet())
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, exam, strconv.FormatUint(t.Seed, 10), set,
 			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), separation.Number(words.Exact(100 * t.Pass)), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(words.AllAnswered(t.Grave), "; "),

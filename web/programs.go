@@ -14,7 +14,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drafts"
-	"ramplan/press/words"
 )
 
 // Media types of what is sent to programs: JSON, with the name of its format.
@@ -187,7 +186,7 @@ func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
 		return faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYet(), lines(faults)}, faults}
 	}
 	result := press.Evaluate(plan)
-	words.Explain(result)
+	say.Explain(result)
 	body, err := result.JSON(true)
 	if err != nil {
 		return err

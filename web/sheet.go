@@ -81,7 +81,7 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 	if err != nil || last.Letter == letter {
 		return "", err
 	}
-	return words.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
+	return say.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
 }
 
 // revision gives an issued revision by its letter.
@@ -238,7 +238,7 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // options say of which state it is, on paper and in rows.
 func (p printed) options() draw.SheetOptions {
-	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}
+	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: say.Today()}
 }
 
 // identity tells which plan it is where its rows lie alone.

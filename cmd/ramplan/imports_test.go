@@ -39,9 +39,10 @@ var importRule = map[string]struct{ may, never []string }{
 	"web/view":        {[]string{"press", "press/drafts", "press/issue", "press/words", "press/words/lesson", "press/words/screen", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
 	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "press/words/screen", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/simulate", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/simulate", "press/words", "press/words/shell", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 
 	// The words of one room each, which stand on the printer of press/words.
+	"press/words/shell":  {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/words/screen": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/words/lesson": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 }

@@ -2,8 +2,8 @@ package main
 
 import (
 	"context"
+	"errors"
 	"flag"
-	"fmt"
 	"math"
 	"runtime"
 	"strconv"
@@ -21,10 +21,10 @@ func simulateVerb(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("simulate", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	o := press.SimulationOptions{Parts: 1e6, Seed: 1, Precision: 0.1}
-	flags.Func("parts", "how many parts to count, 1 to 1e12 (default 1e6)", func(s string) (err error) { o.Parts, err = partsOf(s); return err })
-	flags.Func("seed", "which random numbers, 0 to 2⁶⁴ − 1 (default 1)", func(s string) (err error) { o.Seed, err = seedOf(s); return err })
-	flags.Func("precision", "how close the estimate is to come, as a share of it, 0.001 to 1 (default 0.1)", func(s string) (err error) { o.Precision, err = precisionOf(s); return err })
-	asJSON := flags.Bool("json", false, "print JSON, one object a plan")
+	flags.Func("parts", say.HowManyPartsToCount(), func(s string) (err error) { o.Parts, err = partsOf(s); return err })
+	flags.Func("seed", say.WhichRandomNumbers0To(), func(s string) (err error) { o.Seed, err = seedOf(s); return err })
+	flags.Func("precision", say.HowCloseTheEstimateIs(), func(s string) (err error) { o.Precision, err = precisionOf(s); return err })
+	asJSON := flags.Bool("json", false, say.PrintJSONOneObjectA())
 	switch err := flags.Parse(args); {
 	case err == flag.ErrHelp:
 		return statusGood
@@ -36,7 +36,7 @@ func simulateVerb(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	if len(files) == 0 {
-		c.complain("simulate needs the plan files, or - for standard input; try: ramplan simulate PLAN.json")
+		c.complain("%s", say.SimulateNeedsThePlanFiles())
 		return statusRefused
 	}
 	_ = asJSON
@@ -55,12 +55,12 @@ func simulateVerb(ctx context.Context, c console, args []string) int {
 		s := r.Simulate(ctx, o)
 		data, err := s.JSON(len(files) == 1 && name != "-")
 		if err != nil {
-			c.complain("%s: cannot write the simulation: %v", name, err)
+			c.complain("%s", say.CannotWriteTheSimulation(name, err))
 			status = statusRefused
 			continue
 		}
 		if _, err := c.out.Write(data); err != nil {
-			c.complain("cannot write: %v", err)
+			c.complain("%s", say.CannotWrite(err))
 			return statusRefused
 		}
 	}
@@ -71,7 +71,7 @@ func simulateVerb(ctx context.Context, c console, args []string) int {
 func partsOf(s string) (int64, error) {
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil || x != math.Trunc(x) || x < 1 || x > mostParts {
-		return 0, fmt.Errorf("a whole number from 1 to 1e12 is wanted")
+		return 0, errors.New(say.AWholeNumberFrom1())
 	}
 	return int64(x), nil
 }
@@ -79,7 +79,7 @@ func partsOf(s string) (int64, error) {
 func seedOf(s string) (uint64, error) {
 	n, err := strconv.ParseUint(s, 10, 64)
 	if err != nil {
-		return 0, fmt.Errorf("a whole number from 0 to %d is wanted", uint64(math.MaxUint64))
+		return 0, errors.New(say.AWholeNumberFrom0(uint64(math.MaxUint64)))
 	}
 	return n, nil
 }
@@ -87,7 +87,7 @@ func seedOf(s string) (uint64, error) {
 func precisionOf(s string) (float64, error) {
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil || !(x >= 0.001 && x <= 1) {
-		return 0, fmt.Errorf("a share from 0.001 to 1 is wanted")
+		return 0, errors.New(say.AShareFrom0001())
 	}
 	return x, nil
 }

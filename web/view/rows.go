@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -75,7 +74,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	noun := strings.ToLower(rowNouns[base])
 	out := &page.Rows{
 		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
-		Add: "add " + base, AddLabel: "Add a " + noun,
+		Add: "add " + base, AddLabel: say.AddA(noun),
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
 	out.Starts = f.starts(base)
@@ -90,7 +89,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	for _, c := range columns {
 		help := c.Help
 		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
-			help += " In brackets: " + words.ChoiceOf(c.Path, d) + ", while nothing is chosen."
+			help += say.InBracketsWhileNothingIs(c.Path, d)
 		}
 		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
 	}
@@ -126,7 +125,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	out := page.Row{
 		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
 		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),
-		ActsAs: "Buttons of " + strings.ToLower(name), UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
+		ActsAs: say.ButtonsOf(strings.ToLower(name)), UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
 	}
 	f.places[path] = out.ID
 	if base == stepRows {

@@ -42,7 +42,14 @@ func (s *Station) decides(share Share) [][]source {
 	bend := s.bend(s.force, 0)
 	reading = append(reading, source{square(s.scatter * s.compliance), true}, source{square(bend * s.complianceSpread), true})
 	contact := append(s.rowSources(func(r row) float64 { return r.of.contact }), s.positionSources()...)
-	push := append(s.pushSources(), source{square(s.scatter), true})
+	grip := s.pushSources()
+	push := append(grip[:len(grip):len(grip)], source{square(s.scatter), true})
+	if s.joint.kind == touch && s.joint.counter == 0 {
+		push = nil // nothing stalls
+	}
+	if s.joint.kind != interference {
+		grip = nil // nothing is known of what it holds
+	}
 	switch share {
 	case LongShare, ShortShare:
 		return [][]source{height}
@@ -51,15 +58,24 @@ func (s *Station) decides(share Share) [][]source {
 	case UnseatedShare:
 		return [][]source{push}
 	case FalseAcceptUnseated:
-		return [][]source{push, reading}
+		return both(push, reading)
 	case LooseShare, LooseFails:
-		return [][]source{s.pushSources()}
+		return [][]source{grip}
 	case FalseAcceptLoose:
-		return [][]source{s.pushSources(), reading}
+		return both(grip, reading)
 	case FalseAccept:
 		return [][]source{height, reading, push}
 	}
 	return [][]source{height, reading}
+}
+
+// both are the sources of two things that must come together; none where the first cannot
+// be.
+func both(first, second []source) [][]source {
+	if first == nil {
+		return nil
+	}
+	return [][]source{first, second}
 }
 
 func (s *Station) rowSources(times func(row) float64) []source {

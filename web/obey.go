@@ -86,6 +86,9 @@ func (p *posted) obey() (*bench, error) {
 		}
 		if what == "remove" {
 			b.say(view.RowName(base, row) + " was removed. Undo brings it back.")
+			if base == "sequence.steps" && view.HeldIn(b.typed, row) {
+				b.say(view.HoldLost)
+			}
 		}
 		b.typed = moved
 		return b, nil

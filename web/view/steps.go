@@ -2,7 +2,6 @@ package view
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"ramplan/press"
@@ -122,35 +121,4 @@ func (f *form) starts(base string) []page.Start {
 		out = append(out, page.Start{Do: DoSteps + " " + m.name, Label: m.label})
 	}
 	return out
-}
-
-const holdStep = "sequence.hold.step"
-
-// heldStep offers the steps by the numbers of their rows, from which one is taken; what
-// the plan holds counts them from 0. A wait is no step to hold in. What is no step that
-// can be held in is kept, and shown as what it is.
-func (f *form) heldStep(out *page.Field) {
-	out.Kind, out.Unit, out.StandIn, out.Range, out.ReadAs = "choice", "", "", "", ""
-	out.Options = []page.Option{{Label: "none"}}
-	value := strings.TrimSpace(f.text[holdStep])
-	if x, read := press.TypedNumber(value); read && x == float64(int(x)) {
-		value = strconv.Itoa(int(x))
-	}
-	for i := range f.count[stepRows] {
-		row := rowPath(stepRows, i)
-		kind, name := strings.TrimSpace(f.text[row+".kind"]), strings.TrimSpace(f.text[row+".name"])
-		if o := (page.Option{Value: strconv.Itoa(i)}); kind != press.StepWait || o.Value == value {
-			o.Label = strings.TrimSuffix(RowName(stepRows, i)+" "+kind, " ")
-			if name != "" {
-				o.Label += ", " + name
-			}
-			out.Options = append(out.Options, o)
-		}
-	}
-	at := slices.IndexFunc(out.Options, func(o page.Option) bool { return o.Value == value })
-	if at < 0 {
-		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: strconv.Quote(value) + ", counted from 0: no such step"})
-		at = len(out.Options) - 1
-	}
-	out.Options[at].Chosen = true
 }

@@ -30,7 +30,7 @@ type Simulation struct {
 	Readings *SimulatedReadings      `json:"readings"`
 	Closed   ClosedForm              `json:"closed_form"`
 	BadLot   *BadLot                 `json:"bad_lot"`
-	Worst    *struct{}               `json:"worst_day"` // of another section of the design
+	Worst    *model.WorstDay         `json:"worst_day"`
 	Says     []Saying                `json:"says"`
 }
 
@@ -130,6 +130,7 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 		}
 	}
 	if known {
+		s.Worst = r.WorstDay()
 		s.say(station)
 	}
 	return s

@@ -73,6 +73,7 @@ const (
 	mostBoxes = 6
 	mostTerms = 4096
 	mostGain  = 3e4 // rounding errors may be magnified this much
+	rounding  = 1e-16
 )
 
 // build splits the parts into boxes and core.
@@ -91,11 +92,12 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	s.sigma = sigma
 	total := sum(widths)
 	s.reach = reach(sigma, widths, s.sd)
-	best, bestCost := split{}, math.Inf(1)
+	var best split
 	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
 		p := trySplit(sigma, widths, m, total)
-		if p.cost < bestCost {
-			best, bestCost = p, p.cost
+		// Where none comes near enough, as with widths a thousandfold apart, the nearest.
+		if m == 0 || p.cost < best.cost || math.IsInf(best.cost, 1) && p.error < best.error {
+			best = p
 		}
 	}
 	s.m = best.m

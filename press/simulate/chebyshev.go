@@ -141,6 +141,9 @@ func (p *pieces) at(x float64) three {
 		return p.whole
 	}
 	i := p.first[min(int((x-p.list[0].from)/p.step), len(p.first)-1)]
+	for i > 0 && x < p.list[i].from {
+		i--
+	}
 	for i < n-1 && x > p.list[i].to {
 		i++
 	}

@@ -7,7 +7,6 @@ import (
 	"unicode/utf8"
 
 	"ramplan/press"
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 

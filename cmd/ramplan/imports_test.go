@@ -24,7 +24,8 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/verdict":   {nil, []string{"net/http", "os", plot}},
 	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
 	"press/model":     {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/sequence", "press/probe", "press/verdict", "press/risk"}, []string{"net/http", "os", "reflect", "crypto", "encoding", "github.com/go-json-experiment/json", plot}},
-	"press":           {[]string{"curves", "press/fit", "press/model"}, []string{"net/http", plot}},
+	"press/simulate":  {[]string{"press/stack", "press/fit", "press/risk", "press/verdict", "press/model"}, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
+	"press":           {[]string{"curves", "press/fit", "press/model", "press/simulate"}, []string{"net/http", plot}},
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
@@ -38,7 +39,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"web/view":        {[]string{"press", "press/drafts", "press/issue", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
 	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/simulate", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 }
 
 func TestImportRule(t *testing.T) {

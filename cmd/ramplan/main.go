@@ -49,6 +49,7 @@ func verbs() []verb {
 	return []verb{
 		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve, true},
 		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval, false},
+		{"simulate", "simulate [-parts N] [-seed S] [-json] PLAN.json …", "press many parts in at the station, and tell what becomes of them", simulateVerb, true},
 		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb, true},
 		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract, true},
 		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify, true},

@@ -15,7 +15,7 @@ import (
 // changed.
 func ofTheRun(t testing.TB, c changes) (*press.Plan, *press.Result) {
 	t.Helper()
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, ps := press.Decode(data)
 	require.Empty(t, ps)

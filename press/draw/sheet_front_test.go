@@ -68,7 +68,7 @@ func TestFirstPageIsFull(t *testing.T) {
 // TestSheetDrawsTheRun: where the ram runs through steps, the sheet draws these and not the
 // plain cycle.
 func TestSheetDrawsTheRun(t *testing.T) {
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, problems := press.Decode(data)
 	require.Empty(t, problems)

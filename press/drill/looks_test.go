@@ -14,7 +14,7 @@ import (
 // TestTwoLooksInTheDrill: where the probe refuses a row, the drill says so, asks for no
 // lamps of a push that does not come, and knows the first look.
 func TestTwoLooksInTheDrill(t *testing.T) {
-	text, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	text, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, problems := press.Decode(text)
 	require.Empty(t, problems)

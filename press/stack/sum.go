@@ -20,6 +20,7 @@ import (
 type Sum struct {
 	mean  float64
 	sd    float64
+	sigma float64 // of the normal part
 	reach float64 // beyond mean ± reach lies less than 1e-13
 	boxes []box   // the corners of the boxes, with their signs
 	scale float64 // 1 / Π 2a over the boxes
@@ -87,6 +88,7 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	if sigma < 1e-12*s.sd {
 		sigma = 0
 	}
+	s.sigma = sigma
 	total := sum(widths)
 	s.reach = reach(sigma, widths, s.sd)
 	best, bestCost := split{}, math.Inf(1)
@@ -132,6 +134,10 @@ func (s *Sum) Mean() float64 { return s.mean }
 
 // SD is the standard deviation of the sum, mm.
 func (s *Sum) SD() float64 { return s.sd }
+
+// Normal is the standard deviation of the sum's normal part, mm: the scale below which
+// nothing of the distribution bends; 0 where no term is normal.
+func (s *Sum) Normal() float64 { return s.sigma }
 
 // Point tells whether the sum has no spread at all.
 func (s *Sum) Point() bool { return s.reach == 0 }

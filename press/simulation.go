@@ -1,0 +1,200 @@
+package press
+
+import (
+	"context"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
+
+	"ramplan/press/model"
+	"ramplan/press/simulate"
+)
+
+// SimulationFormat is the name of the format of simulations.
+const SimulationFormat = "ramplan.simulation/1"
+
+// A Simulation is what becomes of many parts at the station of a plan. Figures that do
+// not exist are nil.
+type Simulation struct {
+	Format     string  `json:"format"`
+	PlanDigest string  `json:"plan_digest"`
+	File       string  `json:"file,omitempty"`
+	Parts      int64   `json:"parts"` // that were counted
+	Seed       uint64  `json:"seed"`
+	Precision  float64 `json:"precision"`
+	Complete   bool    `json:"complete"` // false: it was stopped
+
+	Verdicts []SimulatedPair         `json:"verdicts"`
+	Matrix   *SimulatedMatrix[int64] `json:"matrix"`
+	Counted  *Named[CountedShare]    `json:"counted"`
+	Shares   *EstimatedShares        `json:"shares"`
+	Readings *SimulatedReadings      `json:"readings"`
+	Closed   ClosedForm              `json:"closed_form"`
+	BadLot   *BadLot                 `json:"bad_lot"`
+	Worst    *struct{}               `json:"worst_day"` // of another section of the design
+	Says     []Saying                `json:"says"`
+}
+
+// SimulatedPair is a verdict with the words that the plan's table holds for it.
+type SimulatedPair struct {
+	Pair  string   `json:"pair"`
+	Words []string `json:"words"`
+}
+
+// CountedShare is a share of the counted parts, with its 95 % limits.
+type CountedShare struct {
+	Count int64   `json:"count"`
+	PPM   float64 `json:"ppm"`
+	Low   float64 `json:"low"`
+	High  float64 `json:"high"`
+}
+
+// EstimatedShare is a share by exact integration and replications, ppm, with its 95 %
+// limits.
+type EstimatedShare struct {
+	PPM  float64 `json:"ppm"`
+	Low  float64 `json:"low"`
+	High float64 `json:"high"`
+}
+
+// EstimatedShares are all of them.
+type EstimatedShares struct {
+	Matrix       SimulatedMatrix[EstimatedShare] `json:"matrix"`
+	Named        Named[EstimatedShare]           `json:"named"`
+	Points       int                             `json:"points"` // of one replication
+	Replications int                             `json:"replications"`
+	Met          bool                            `json:"met"` // as precise as was asked for
+}
+
+// SimulatedReadings is the density of readings of parts that are not met early: where the
+// ram would come to rest if the stroke were endless.
+type SimulatedReadings struct {
+	From    float64               `json:"from"`  // mm
+	Width   float64               `json:"width"` // mm, of one cell
+	Seated  [simulate.Cells]int64 `json:"seated"`
+	Stalled [simulate.Cells]int64 `json:"stalled"`
+	Below   int64                 `json:"below"`
+	Above   int64                 `json:"above"`
+}
+
+// ClosedForm are the shares that the plan's result says, to be held against.
+type ClosedForm struct {
+	ConsumerPPM     *float64 `json:"consumer_ppm"`
+	ProducerPPM     *float64 `json:"producer_ppm"`
+	EarlyContactPPM *float64 `json:"early_contact_ppm"`
+	ConformingShare *float64 `json:"conforming_share"`
+}
+
+// BadLot is the week that somebody remembers: friction at one end for all parts, hole and
+// shaft anywhere within their limits.
+type BadLot struct {
+	UnseatedPPM    float64  `json:"unseated_ppm"`
+	LoosePPM       float64  `json:"loose_ppm"`
+	FalseAcceptPPM *float64 `json:"false_accept_ppm"`
+	FalseRejectPPM *float64 `json:"false_reject_ppm"`
+}
+
+// A Saying is a sentence beside small shares, by code and figures; press/words makes it.
+type Saying struct {
+	Code string `json:"code"`
+}
+
+// SimulationOptions says how many parts are counted, and how precise the estimate is to
+// be.
+type SimulationOptions struct {
+	Parts     int64
+	Seed      uint64
+	Precision float64
+	Work      simulate.Work
+}
+
+// Simulate presses parts in at the station of the plan. Where ctx ends before all is
+// done, the answer holds what there is.
+func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation {
+	s := &Simulation{
+		Format: SimulationFormat, PlanDigest: r.PlanDigest(), File: r.File, Seed: o.Seed, Precision: o.Precision,
+		Says: []Saying{},
+	}
+	station, can := simulate.New(&r.Plan.Input, &r.Outcome)
+	if !can {
+		s.Complete = true
+		return s
+	}
+	s.Closed = ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
+	if station.Known() {
+		s.estimate(ctx, station, o)
+	}
+	tally, complete := station.Count(ctx, o.Parts, o.Seed, o.Work)
+	s.Parts, s.Complete = tally.Parts, complete && ctx.Err() == nil
+	s.Readings = readings(station, &tally)
+	if !station.Known() {
+		return s
+	}
+	s.Verdicts = pairs(r.Verdict.Table)
+	s.count(&tally)
+	return s
+}
+
+// pairs are the five verdicts with what the table says of them.
+func pairs(t model.Table) []SimulatedPair {
+	return []SimulatedPair{{"on_on", t.OnOn}, {"on_off", t.OnOff}, {"off_on", t.OffOn}, {"off_off", t.OffOff}, {"early_contact", []string{}}}
+}
+
+func readings(station *simulate.Station, t *simulate.Tally) *SimulatedReadings {
+	from, width := station.Density()
+	return &SimulatedReadings{From: from, Width: width, Seated: t.Seated, Stalled: t.Stalled, Below: t.Below, Above: t.Above}
+}
+
+const perMillion = 1e6
+
+func (s *Simulation) count(t *simulate.Tally) {
+	s.Matrix = &SimulatedMatrix[int64]{}
+	for i, row := range s.Matrix.All() {
+		for j, cell := range row.All() {
+			*cell = t.Matrix[i][j]
+		}
+	}
+	s.Counted = &Named[CountedShare]{}
+	for i, share := range s.Counted.All() {
+		k := t.Count(simulate.Share(i))
+		low, high := simulate.Limits(k, t.Parts)
+		*share = CountedShare{Count: k, PPM: perMillion * float64(k) / float64(max(1, t.Parts)), Low: perMillion * low, High: perMillion * high}
+	}
+}
+
+func (s *Simulation) estimate(ctx context.Context, station *simulate.Station, o SimulationOptions) {
+	e, complete := station.Estimate(ctx, o.Seed, o.Precision, o.Work, nil)
+	if !complete && e.Points == 0 {
+		return
+	}
+	s.Shares = estimated(&e)
+}
+
+func estimated(e *simulate.Estimated) *EstimatedShares {
+	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met}
+	of := func(f simulate.Figure) EstimatedShare {
+		return EstimatedShare{PPM: perMillion * f.Value, Low: perMillion * f.Low, High: perMillion * f.High}
+	}
+	for i, row := range out.Matrix.All() {
+		for j, cell := range row.All() {
+			*cell = of(e.Matrix[i][j])
+		}
+	}
+	for i, share := range out.Named.All() {
+		*share = of(e.Named[i])
+	}
+	return out
+}
+
+// JSON writes the simulation as one object: on one line, or laid out for reading.
+func (s *Simulation) JSON(lines bool) ([]byte, error) {
+	options := []json.Options{json.WithMarshalers(finite), json.FormatNilSliceAsNull(true)}
+	if lines {
+		options = append(options, jsontext.WithIndent("  "))
+	}
+	data, err := json.Marshal(s, options...)
+	if err != nil {
+		return nil, err
+	}
+	return append(data, '\n'), nil
+}

@@ -42,7 +42,9 @@ func TestProbeAndPressNeverPassALoosePart(t *testing.T) {
 		const parts = 1000
 		// Shoulders at which the probe reads its limit on the mean, or some sd before or past.
 		for _, off := range []float64{-3, -1, 0, 1, 3} {
-			shoulder := q.limit - q.deflection + off*p.Ram.Repeatability/2
+			// Just before it, for where nothing scatters a part at the limit itself stands on
+			// the zone's edge in the press, and both ends count as inside.
+			shoulder := q.limit - q.deflection + off*p.Ram.Repeatability/2 - 1e-6
 			both := 0
 			for range parts {
 				repeat := func() float64 { return p.Ram.Repeatability / 2 * r.NormFloat64() }

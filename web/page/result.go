@@ -50,6 +50,7 @@ type Figure struct {
 type Figures struct {
 	ID, Label string
 	Drawing   string // SVG
+	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
 }
 

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw"
 	"ramplan/web/page"
 )
 
@@ -40,7 +41,11 @@ type Kept struct {
 
 // Drawings of a plan, as SVG.
 // Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+type Drawings struct {
+	Strip, Force, PressIn, Cycle, Probe, Run string
+
+	RunPlaces draw.RunPlaces
+}
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {

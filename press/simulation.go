@@ -120,7 +120,7 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 		s.Complete = true
 		return s
 	}
-	s.Closed = ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
+	s.Closed = r.closedForm()
 	if station.Known() {
 		s.estimate(ctx, station, o)
 	}
@@ -133,6 +133,11 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 	s.Verdicts = pairs(r.Verdict.Table)
 	s.count(&tally)
 	return s
+}
+
+// closedForm are the shares that the result says.
+func (r *Result) closedForm() ClosedForm {
+	return ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
 }
 
 // pairs are the five verdicts with what the table says of them.

@@ -8,6 +8,7 @@ import { offerCopies } from "./copy.js";
 import { acceptColumns } from "./columns.js";
 import { movePoints } from "./curve.js";
 import { roveRows } from "./rows.js";
+import { followShares } from "./shares.js";
 
 const form = document.getElementById("plan");
 if (form) {
@@ -21,6 +22,7 @@ if (form) {
   acceptColumns(form, live);
   movePoints(form, live);
   roveRows(form);
+  followShares(form);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

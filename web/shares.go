@@ -113,10 +113,8 @@ func (s *site) sharesPage(w http.ResponseWriter, r *http.Request, head archive.H
 		o := press.SimulationOptions{Seed: ask.seed, Precision: firstPrecision, Work: s.beside.Work(nil)}
 		if ask.parts > 0 && len(v.Refused) == 0 {
 			o.Parts, o.Precision = ask.parts, sharePrecision
-			v.Known = result.Simulate(r.Context(), o)
-		} else {
-			result.Refine(r.Context(), o, func(sim *press.Simulation) { v.Known = sim })
 		}
+		v.Known = result.Simulate(r.Context(), o)
 	}
 	foot, err := s.standingFoot(r.Context(), head, plan, result, len(faults) > 0)
 	if err != nil {
@@ -134,7 +132,7 @@ func (s *site) sendSimulation(w http.ResponseWriter, r *http.Request, result *pr
 		ask.parts = 1_000_000
 	}
 	sim := result.Simulate(r.Context(), press.SimulationOptions{Parts: ask.parts, Seed: ask.seed, Precision: sharePrecision, Work: s.beside.Work(nil)})
-	data, err := sim.JSON(true)
+	data, err := sim.JSON()
 	if err != nil {
 		return err
 	}
@@ -172,35 +170,38 @@ func (s *site) streamShares(w http.ResponseWriter, r *http.Request, result *pres
 		return to.put(ctx, page.SharesBody(view.Shares(result, sim)).Render)
 	}
 	o := press.SimulationOptions{Parts: ask.parts, Seed: ask.seed, Precision: sharePrecision, Work: s.beside.Work(nil)}
-	known := false
 	var broken error
-	result.Refine(ctx, o, func(sim *press.Simulation) {
-		if known = true; broken == nil {
+	o.Refined = func(sim *press.Simulation) {
+		if broken == nil {
 			if broken = body(sim); broken != nil {
-				stop()
+				stop() // nobody reads it any more
 			}
 		}
-	})
-	switch {
-	case broken != nil:
-		return nil // nobody reads it any more
-	case !known:
-		return body(nil)
-	case ask.parts == 0:
-		return nil
 	}
-	return s.streamCount(ctx, to, body, result, o)
+	if ask.parts == 0 {
+		sim := result.Simulate(ctx, o)
+		if ctx.Err() != nil {
+			return nil
+		}
+		return body(sim)
+	}
+	return s.streamCount(ctx, stop, to, body, result, o)
 }
 
 // told is how often the progress of a count is said.
 const told = 250 * time.Millisecond
 
 // streamCount counts parts, and says how far it is.
-func (s *site) streamCount(ctx context.Context, to stream, body func(*press.Simulation) error, result *press.Result, o press.SimulationOptions) error {
+func (s *site) streamCount(ctx context.Context, stop func(), to stream, body func(*press.Simulation) error, result *press.Result, o press.SimulationOptions) error {
 	var done atomic.Int64
 	o.Work = s.beside.Work(func(n int64) { done.Add(n) })
-	ctx, stop := context.WithCancel(ctx)
-	defer stop()
+	better := make(chan *press.Simulation) // estimates are written here, one at a time with the progress
+	o.Refined = func(sim *press.Simulation) {
+		select {
+		case better <- sim:
+		case <-ctx.Done():
+		}
+	}
 	var sim *press.Simulation
 	end := make(chan error, 1)
 	go func() {
@@ -209,19 +210,21 @@ func (s *site) streamCount(ctx context.Context, to stream, body func(*press.Simu
 	tick := time.NewTicker(told)
 	defer tick.Stop()
 	for {
+		var broken error
 		select {
 		case err := <-end:
-			if err != nil {
+			if err != nil || ctx.Err() != nil {
 				return err
 			}
 			return body(sim)
+		case sim := <-better:
+			broken = body(sim)
 		case <-tick.C:
-			err := to.put(ctx, page.Progress(words.Printer{}.SharesProgress(done.Load(), o.Parts)).Render)
-			if err != nil {
-				stop()
-				<-end
-				return nil // nobody reads it any more
-			}
+			broken = to.put(ctx, page.Progress(words.Printer{}.SharesProgress(done.Load(), o.Parts)).Render)
+		}
+		if broken != nil { // nobody reads it any more
+			stop()
+			return <-end
 		}
 	}
 }

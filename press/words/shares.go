@@ -1,20 +1,21 @@
 package words
 
 import (
-	"math"
 	"strconv"
 
 	"ramplan/press"
 )
 
-// A ShareRow is one of the shares of all parts that are made: by the closed form where it
-// has one, and as it is simulated, with its 95 % limits.
+// A ShareRow is one of the shares of all parts that are made, ppm: by the closed form where
+// it has one, and as it is simulated, with its 95 % limits.
 type ShareRow struct {
 	Label, Means string
 	Closed       string // empty: no closed form
 	Share        string
+	Marks        string // of what must be known beside it
 	Limits       string
 	Counted      string // empty: no parts were counted
+	Lot          string // in a bad lot; empty: not asked of it
 	Strong       bool   // one of the two that the targets are about
 	Apart        bool   // begins another group
 }
@@ -22,115 +23,138 @@ type ShareRow struct {
 // Shares lists what the station lets through, what it refuses, and what the parts are. Where
 // a kind of joint cannot have a share, it is left out.
 func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
-	n := s.Shares.Named
-	var c press.Named[press.CountedShare]
-	if s.Counted != nil {
-		c = *s.Counted
+	seats, grips := r.Plan.Joint.Kind != press.Touch, r.Plan.Joint.Kind == press.Interference
+	bad := press.BadLot{}
+	if s.BadLot != nil {
+		bad = *s.BadLot
 	}
 	all := []struct {
-		row     ShareRow
-		closed  *float64
-		share   press.EstimatedShare
-		counted press.CountedShare
-		has     bool
+		key    string
+		row    ShareRow
+		closed *float64
+		lot    *float64
+		has    bool
 	}{
-		{ShareRow{Label: "Accepted, not conforming", Means: "both signals on, and yet not as drawn", Strong: true}, nil, n.FalseAccept, c.FalseAccept, true},
-		{ShareRow{Label: "of it too tall or too short", Means: "seated, outside the drawing's limits"}, s.Closed.ConsumerPPM, n.FalseAcceptHeight, c.FalseAcceptHeight, true},
-		{ShareRow{Label: "of it not seated", Means: "stalled before the seat, by a tight fit or a weak ram"}, nil, n.FalseAcceptUnseated, c.FalseAcceptUnseated, r.Plan.Joint.Kind != press.Touch},
-		{ShareRow{Label: "of it loose", Means: "grip under what is required, with its safety factor"}, nil, n.FalseAcceptLoose, c.FalseAcceptLoose, r.Plan.Joint.Kind == press.Interference},
-		{ShareRow{Label: "Conforming, refused", Means: "as drawn, but not both signals on", Strong: true}, s.Closed.ProducerPPM, n.FalseReject, c.FalseReject, true},
-		{ShareRow{Label: "Met in the approach", Means: "the ram meets the part before the slow push begins"}, s.Closed.EarlyContactPPM, n.EarlyContact, c.EarlyContact, true},
-		{ShareRow{Label: "All parts not seated", Means: "whatever the signals say", Apart: true}, nil, n.Unseated, c.Unseated, r.Plan.Joint.Kind != press.Touch},
-		{ShareRow{Label: "All parts too tall"}, nil, n.Long, c.Long, true},
-		{ShareRow{Label: "All parts too short"}, nil, n.Short, c.Short, true},
-		{ShareRow{Label: "All parts loose", Means: "under the margin: lowest friction, safety factor in"}, nil, n.Loose, c.Loose, r.Plan.Joint.Kind == press.Interference},
-		{ShareRow{Label: "All parts that would let go", Means: "under the required holding force itself, with the friction of each part"}, nil, n.LooseFails, c.LooseFails, r.Plan.Joint.Kind == press.Interference},
-		{ShareRow{Label: "All parts accepted"}, nil, n.Accepted, c.Accepted, true},
+		{"false_accept", ShareRow{Label: "Accepted, not conforming", Means: "both signals on, and yet not as drawn", Strong: true}, nil, &bad.FalseAcceptPPM, true},
+		{"false_accept_height", ShareRow{Label: "of it too tall or too short", Means: "seated, outside the limits of the drawing"}, s.Closed.ConsumerPPM, nil, true},
+		{"false_accept_unseated", ShareRow{Label: "of it not seated", Means: "stalled before the seat, by a tight fit or a weak ram"}, nil, nil, seats},
+		{"false_accept_loose", ShareRow{Label: "of it loose", Means: "under the margin"}, nil, nil, grips},
+		{"false_reject", ShareRow{Label: "Conforming, refused", Means: "as drawn, but not both signals on", Strong: true}, s.Closed.ProducerPPM, &bad.FalseRejectPPM, true},
+		{"early_contact", ShareRow{Label: "Met in the approach", Means: "before the slow push begins"}, s.Closed.EarlyContactPPM, nil, true},
+		{"unseated", ShareRow{Label: "All that are not seated", Means: "whatever the signals say", Apart: true}, nil, &bad.UnseatedPPM, seats},
+		{"long", ShareRow{Label: "All that are too tall"}, nil, nil, true},
+		{"short", ShareRow{Label: "All that are too short"}, nil, nil, true},
+		{"loose", ShareRow{Label: "All that are loose, under the margin", Means: "lowest friction, safety factor in"}, nil, &bad.LoosePPM, grips},
+		{"loose_fails", ShareRow{Label: "All that would let go", Means: "under the required force itself, by the friction of each"}, nil, nil, grips},
+		{"accepted", ShareRow{Label: "All that are accepted"}, nil, nil, true},
 	}
+	marks := shareMarks(s)
 	var out []ShareRow
 	for _, a := range all {
 		if !a.has {
 			continue
 		}
+		row := a.row
 		if a.closed != nil {
-			a.row.Closed = say.PPM(*a.closed)
+			row.Closed = SimulatedPPM(*a.closed)
 		}
-		a.row.Share, a.row.Limits = say.shareWithin(a.share)
+		row.Share, row.Limits = shareWithin(*s.Shares.Named.Of(a.key))
+		row.Marks = marks[a.key]
 		if s.Counted != nil {
-			a.row.Counted = count(a.counted.Count)
+			row.Counted = count(s.Counted.Of(a.key).Count)
 		}
-		out = append(out, a.row)
+		if s.BadLot != nil && a.lot != nil {
+			row.Lot = SimulatedPPM(*a.lot)
+		}
+		out = append(out, row)
 	}
 	return out
 }
 
-// shareWithin writes a share and its limits with as many digits as they can bear.
-func (say Printer) shareWithin(e press.EstimatedShare) (share, limits string) {
-	if e.PPM == 0 && e.High == 0 {
-		return say.PPM(0), "none can be"
-	}
-	if e.Low == 0 {
-		return say.PPM(e.PPM), "under" + thin + say.PPM(e.High)
-	}
-	return say.PPM(e.PPM), say.between(e.Low, e.High)
-}
-
-// between writes two limits in one unit, with a digit more than a share has alone.
-func (say Printer) between(low, high float64) string {
+// shareWithin writes a share and its limits.
+func shareWithin(e press.EstimatedShare) (share, limits string) {
 	switch {
-	case high >= manyPPM:
-		return Fixed(low/1e4, 2) + " to " + Unit(Fixed(high/1e4, 2), "%")
-	case high < leastPPM:
-		return say.PPM(high)
-	case low < leastPPM:
-		return Fixed(0, 0) + " to " + Unit(ppmDigits(high, 3), "ppm")
+	case e.High == 0:
+		return SimulatedPPM(e.PPM), "none can be"
+	case e.Low == 0:
+		return SimulatedPPM(e.PPM), "under" + thin + SimulatedPPM(e.High)
 	}
-	digits := 3 // and as many as tell the two apart
-	for digits < 6 && ppmDigits(low, digits) == ppmDigits(high, digits) {
-		digits++
-	}
-	return ppmDigits(low, digits) + " to " + Unit(ppmDigits(high, digits), "ppm")
+	return SimulatedPPM(e.PPM), SimulatedPPM(e.Low) + " to " + SimulatedPPM(e.High)
 }
 
-// Truths name what a part can be, in the order of the simulation's matrix.
-func (say Printer) Truths() []string {
-	return []string{"not seated", "too tall", "too short", "loose", "conforming"}
+var noteMarks = [...]string{"¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
+
+// markOf is the mark of what is said beside shares, the one with this index; empty: it is
+// about all of them.
+func markOf(s *press.Simulation, index int) string {
+	n := 0
+	for i, one := range s.Says {
+		if len(one.Shares) == 0 {
+			continue
+		}
+		if i == index {
+			return noteMarks[min(n, len(noteMarks)-1)]
+		}
+		n++
+	}
+	return ""
 }
 
-// SharesSeen name what the station says, in the order of the simulation's matrix.
+func shareMarks(s *press.Simulation) map[string]string {
+	out := map[string]string{}
+	for i, one := range s.Says {
+		for _, key := range one.Shares {
+			out[key] += markOf(s, i)
+		}
+	}
+	return out
+}
+
+// SharesSay are the sentences that stand under the shares, each with the mark by which the
+// figures lead to it.
+func (say Printer) SharesSay(s *press.Simulation) []string {
+	var out []string
+	for i := range s.Says {
+		text := saying(&s.Says[i])
+		if mark := markOf(s, i); mark != "" {
+			text = mark + " " + text
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+// SharesSeen name what the station says, in the order of the simulation's matrix, with the
+// words of the plan's table.
 func (say Printer) SharesSeen(s *press.Simulation) []string {
-	names := []string{"on | on", "on | off", "off | on", "off | off", "met in the approach"}
-	for i, v := range s.Verdicts {
-		for j, word := range v.Words {
-			if j == 0 {
-				names[i] += ": "
-			} else {
-				names[i] += " or "
-			}
-			names[i] += Say(word)
+	names := make([]string, len(Seens))
+	for i, name := range Seens {
+		names[i] = name
+		if i < len(s.Verdicts) && len(s.Verdicts[i].Words) > 0 {
+			names[i] += ": " + SayAll(s.Verdicts[i].Words)
 		}
 	}
 	return names
 }
 
-// MatrixCell writes one cell of the matrix.
+// MatrixCell writes one cell of the matrix, ppm.
 func (say Printer) MatrixCell(e press.EstimatedShare) string {
-	if e.PPM == 0 && e.High == 0 {
+	if e.High == 0 {
 		return none
 	}
-	return say.PPM(e.PPM)
+	return SimulatedPPM(e.PPM)
 }
 
 // SharesFrom says what the estimate rests on, so that somebody else can repeat it.
 func (say Printer) SharesFrom(s *press.Simulation) string {
-	text := "Estimated from " + count(int64(s.Shares.Replications)) + " times " + count(int64(s.Shares.Points)) + " points, seed " + strconv.FormatUint(s.Seed, 10) + ", with 95 % limits"
+	text := "Estimated from " + count(int64(s.Shares.Replications)) + " times " + count(int64(s.Shares.Points)) + " points, seed " + strconv.FormatUint(s.Seed, 10)
 	if s.Shares.Met {
-		return text + ": as precise as asked for, " + say.Share(s.Precision) + " of each leading share or of 1 ppm."
+		return text + ": as close as was asked for, " + say.Share(s.Precision) + " of each leading share or of 1" + thin + "ppm."
 	}
 	return text + "."
 }
 
-// SharesCounted says how many parts were counted.
+// SharesCounted says how many parts were counted; empty for none.
 func (say Printer) SharesCounted(s *press.Simulation) string {
 	if s.Parts == 0 {
 		return ""
@@ -142,9 +166,14 @@ func (say Printer) SharesCounted(s *press.Simulation) string {
 	return text + "."
 }
 
+// SharesLot says what a bad lot is.
+func (say Printer) SharesLot() string {
+	return "Bad lot: friction at one end for all parts, hole and shaft anywhere within their limits. The average tells the year, the bad lot the week that somebody remembers."
+}
+
 // SharesProgress says how far a count is.
 func (say Printer) SharesProgress(done, all int64) string {
-	return count(done) + " of " + count(all) + " parts counted, " + say.Share(math.Floor(100*float64(done)/float64(max(1, all)))/100) + "."
+	return count(done) + " of " + count(all) + " parts counted."
 }
 
 // NoShares says why there are none.
@@ -154,7 +183,7 @@ func (say Printer) NoShares() string {
 
 // SharesIntro says what the figures are.
 func (say Printer) SharesIntro() string {
-	return "Of all parts that are made, sizes, friction, force and position drawn as the plan has them. The closed form knows heights and reading errors only; the simulation also has parts that stall, parts that are loose and parts that are met too early."
+	return "In a million of all parts that are made, with sizes, friction, force and position drawn as the plan has them. The closed form knows heights and reading errors only; the simulation also has parts that stall, parts that are loose and parts that are met too early."
 }
 
 func count(n int64) string { return Fixed(float64(n), 0) }

@@ -10,6 +10,7 @@ type Shares struct {
 	Says    []string // what must be known beside small shares
 	Nothing string   // said in place of the shares
 	Counted bool     // the rows have a column of counted parts
+	Lot     bool     // and one of a bad lot
 }
 
 // A ShareRow is one of the shares.
@@ -17,8 +18,10 @@ type ShareRow struct {
 	Label, Means string
 	Closed       string
 	Share        string
+	Marks        string // of what must be known beside it
 	Limits       string
 	Counted      string
+	Lot          string
 	Strong       bool // one of the two that the targets are about
 	Apart        bool // begins another group
 }

@@ -9,23 +9,24 @@ import (
 )
 
 // Shares gives the shares of a plan as far as they are known: estimated, counted, or both.
-// brief leaves out what only the page of the shares has room for.
 func Shares(r *press.Result, s *press.Simulation) page.Shares {
 	var say words.Printer
 	if s == nil || s.Shares == nil {
 		return page.Shares{Nothing: say.NoShares()}
 	}
-	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Parts > 0}
+	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s)}
 	for _, row := range say.Shares(r, s) {
 		out.Rows = append(out.Rows, page.ShareRow(row))
 	}
-	truths := say.Truths()
 	for i, row := range s.Shares.Matrix.All() {
-		m := page.MatrixRow{Truth: truths[i]}
+		m := page.MatrixRow{Truth: words.Truths[i]}
 		for _, cell := range row.All() {
 			m.Cells = append(m.Cells, say.MatrixCell(*cell))
 		}
 		out.Matrix = append(out.Matrix, m)
+	}
+	if out.Lot {
+		out.Rests = append(out.Rests, say.SharesLot())
 	}
 	out.Rests = append(out.Rests, say.SharesFrom(s))
 	if text := say.SharesCounted(s); text != "" {

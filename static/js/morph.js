@@ -12,6 +12,7 @@ export function morph(from, to, keep) {
   if (from.id === "refusal") return; // not from the answer, and stays
   if (to.hasAttribute("data-kept")) return; // the server knows that this is shown
   attributes(from, to, keep);
+  if (to.hasAttribute("data-stream")) return; // what is inside comes from another answer
   if (from.nodeName === "TEXTAREA") {
     if (!keep.entry(from)) from.value = to.value;
     return;

@@ -12,6 +12,7 @@ type Result struct {
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
+	Shares    BenchShares
 	Findings  []Finding
 	Count     string
 	Groups    []Figures

@@ -66,6 +66,9 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	}
 	if b.Plan != nil {
 		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
+		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
+			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
+		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
 			out.Result.Older = say.OlderThanTheEntriesThis()

@@ -1,6 +1,7 @@
 package simulate
 
 import (
+	"context"
 	"math"
 	"testing"
 
@@ -90,7 +91,11 @@ func closing() *Station {
 	return s
 }
 
+func sqrt(n int) float64 { return math.Sqrt(float64(n)) }
+
 func ppmOf(share float64) float64 { return share * 1e6 }
 
 // near is for counts: four standard deviations of n parts at a share.
 func near(share float64, n int64) float64 { return 4 * math.Sqrt(share*(1-share)/float64(n)) }
+
+func ctx() context.Context { return context.Background() }

@@ -83,7 +83,7 @@ func (h *shift) branch(from, to float64, depth int) *branch {
 	if mid := (from + to) / 2; depth < mostHalves && p.rest() > tableError && from < mid && mid < to {
 		return &branch{middle: mid}
 	}
-	return &branch{piece: p}
+	return &branch{piece: p.trim(trace)}
 }
 
 // newShift sorts the rows that move contact and seat alike, and those beside.

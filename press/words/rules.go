@@ -30,6 +30,9 @@ func (say Printer) RuleHelp(p *press.Plan, rule string) string {
 	case press.ByProcess:
 		return "within the guard bands, " + Exact(p.Window.ProcessSD) + " standard deviations about the nominal reading"
 	}
+	if p.Window.GuardFactor == 1 {
+		return "inside the drawing by the uncertainty of a reading"
+	}
 	return "inside the drawing by " + Exact(p.Window.GuardFactor) + " times the uncertainty of a reading"
 }
 

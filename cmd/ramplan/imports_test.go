@@ -43,8 +43,8 @@ var importRule = map[string]struct{ may, never []string }{
 	// The rooms of the drawings: each stands on those above it. Who draws knows what is
 	// drawn; who writes letters and files does not.
 	"press/draw/canvas":        {nil, []string{"net/http"}},
-	"press/draw/typeset":       {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot + "/vg/vgimg"}},
-	"press/draw":               {[]string{"press", "press/words", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os"}},
+	"press/draw/typeset":       {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot}},
+	"press/draw":               {[]string{"press", "press/words", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
 	"press/draw/paper":         {[]string{"press", "press/words", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
 	"press/draw/drawtest":      {[]string{"press", "press/presstest"}, nil},
 	"press/draw/drawtest/grey": {[]string{"press/draw/canvas", "press/draw/drawtest"}, nil},

@@ -3,8 +3,6 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/vg"
-
 	"ramplan/press"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/typeset"
@@ -232,6 +230,6 @@ func bands(list []press.Band) (low, mid, high [][2]float64) {
 }
 
 // vertical draws a line through the plot.
-func (c *chart) vertical(p *canvas.Pen, k canvas.Ink, dash []vg.Length, x, from float64) {
+func (c *chart) vertical(p *canvas.Pen, k canvas.Ink, dash canvas.Dash, x, from float64) {
 	p.Line(k, canvas.ThinLine, dash, [2]float64{canvas.Crisp(x), from}, [2]float64{canvas.Crisp(x), c.plot.Y1})
 }

@@ -3,8 +3,6 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/vg"
-
 	"ramplan/press/draw/canvas"
 )
 
@@ -36,7 +34,7 @@ func (l *lens) missingTip(p *canvas.Pen, r lensRow) {
 
 // rod draws a rod that comes from the left and ends at a position, the first of
 // its texts that fits on the side that has room.
-func (l *lens) rod(p *canvas.Pen, box canvas.Rectangle, at float64, dash []vg.Length, st canvas.Style, texts ...string) {
+func (l *lens) rod(p *canvas.Pen, box canvas.Rectangle, at float64, dash canvas.Dash, st canvas.Style, texts ...string) {
 	x := l.scale.At(at)
 	text := texts[len(texts)-1]
 	for _, t := range texts {

@@ -3,8 +3,6 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/vg"
-
 	"ramplan/press/draw/canvas"
 )
 
@@ -25,7 +23,7 @@ const (
 	runLeft       = 88
 )
 
-var dotted = []vg.Length{1.5, 3}
+var dotted = canvas.Dash{1.5, 3}
 
 func layRun(m *runModel, o Options) *runDrawing {
 	d := &runDrawing{m: m, chart: newChart(o, m.title, runRight), above: o.Compact}
@@ -258,7 +256,7 @@ func (d *runDrawing) below(p *canvas.Pen, y float64) {
 	}
 	y += canvas.Leading * canvas.Small
 	x := float64(canvas.Margin)
-	meant := func(dash []vg.Length, text string) {
+	meant := func(dash canvas.Dash, text string) {
 		st := canvas.Plain(canvas.Quiet, canvas.Small)
 		p.Line(canvas.Black, canvas.Outline, dash, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
 		p.Text(st, x+legendLine, y, canvas.Start, text)
@@ -272,7 +270,7 @@ func (d *runDrawing) below(p *canvas.Pen, y float64) {
 	}
 }
 
-func (d *runDrawing) otherDash() []vg.Length {
+func (d *runDrawing) otherDash() canvas.Dash {
 	if d.m.hold {
 		return dotted
 	}

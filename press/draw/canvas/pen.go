@@ -62,7 +62,7 @@ func (p *Pen) path(points ...[2]float64) vg.Path {
 	return path
 }
 
-func (p *Pen) stroke(k Ink, width float64, dash []vg.Length, path vg.Path) {
+func (p *Pen) stroke(k Ink, width float64, dash Dash, path vg.Path) {
 	p.c.SetColor(k)
 	p.c.SetLineWidth(vg.Length(width * p.k()))
 	if p.k() != 1 {
@@ -76,7 +76,7 @@ func (p *Pen) stroke(k Ink, width float64, dash []vg.Length, path vg.Path) {
 }
 
 // Line draws an open line.
-func (p *Pen) Line(k Ink, width float64, dash []vg.Length, points ...[2]float64) {
+func (p *Pen) Line(k Ink, width float64, dash Dash, points ...[2]float64) {
 	if len(points) > 1 {
 		p.stroke(k, width, dash, p.path(points...))
 	}
@@ -119,7 +119,7 @@ func (p *Pen) Fill(k Ink, r Rectangle) {
 }
 
 // Frame draws the edge of a rectangle.
-func (p *Pen) Frame(k Ink, width float64, dash []vg.Length, r Rectangle) {
+func (p *Pen) Frame(k Ink, width float64, dash Dash, r Rectangle) {
 	path := p.path(r.corners()...)
 	path.Close()
 	p.stroke(k, width, dash, path)

@@ -77,8 +77,12 @@ const familyList = "'Liberation Sans', Arial, Helvetica, sans-serif"
 // Margin around a drawing, px.
 const Margin = 16
 
+// A Dash is how a line is broken: the px of its pieces and gaps in turn; nil: not at all.
+type Dash []vg.Length
+
+// The dashes.
 var (
-	Solid    []vg.Length
-	Dashed   = []vg.Length{5, 3}
-	Centring = []vg.Length{10, 3, 2, 3} // centre line: long dash, short dash
+	Solid    Dash
+	Dashed   = Dash{5, 3}
+	Centring = Dash{10, 3, 2, 3} // centre line: long dash, short dash
 )

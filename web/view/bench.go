@@ -40,8 +40,9 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-// Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+// Probe and Run are empty where the plan has none, the last three where its risks are not
+// known.
+type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run, Shift, Spread, Wear string }
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {

@@ -88,6 +88,12 @@ func power(ppm float64) float64 {
 	return math.Log10(min(max(ppm, math.Pow10(leastPower)), math.Pow10(mostPower)))
 }
 
+// Room of the drawings of both risks, px.
+const (
+	daysLabels = 110 // at the right, for the names of the lines
+	daysRaise  = 12  // under the name of the y axis
+)
+
 type daysDrawing struct {
 	*chart
 	m     *daysModel
@@ -96,7 +102,7 @@ type daysDrawing struct {
 
 func layDays(m *daysModel, o Options) *daysDrawing {
 	o.Flat = true
-	d := &daysDrawing{m: m, chart: newChart(o, m.title, 132)}
+	d := &daysDrawing{m: m, chart: newChart(o, m.title, daysLabels)}
 	d.plot.X0 += 12
 	d.plot.Y1 += 28
 	d.xName, d.yName = m.xName, "ppm of all parts"
@@ -115,7 +121,7 @@ func layDays(m *daysModel, o Options) *daysDrawing {
 		labels = append(labels, typeset.Callout{X: d.x.At(l.at), Lines: []string{l.text}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	d.marks = typeset.LayCallouts(labels, canvas.Margin, d.width-canvas.Margin)
-	d.raise(d.marks.Height())
+	d.raise(max(d.marks.Height(), daysRaise))
 	d.scales(first[0], last[0], leastPower, mostPower)
 	d.ends = []endLabel{
 		{d.y.At(power(last[1])), "wrong accepted", canvas.Black, true},

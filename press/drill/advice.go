@@ -143,12 +143,19 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 		s, told = s+"; whether it is good by the drawing cannot be told from the reading", false
 	}
 	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-		if told {
+		ruled := (words.Printer{}).Ruled(d.p) != ""
+		switch {
+		case told && ruled:
+			s += ", yet it is refused: the window stays inside the drawing"
+		case told:
 			s += ", yet it is refused: it lies within the guard band"
-		} else {
+		default:
 			s += ", and it is refused: it lies so near to a limit"
 		}
 		a.Meaning = "Refused within the guard band: measure it."
+		if ruled {
+			a.Meaning = "Refused near a limit of the drawing: measure it."
+		}
 		if a.Clear {
 			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
 			a.Checks = a.Checks[:min(3, len(a.Checks))]

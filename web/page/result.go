@@ -9,6 +9,7 @@ type Result struct {
 	Setpoints []Figure
 	Copy      string // the setpoints as text
 	Rules     *Rules
+	Days      *Days
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
@@ -34,6 +35,9 @@ func (r *Result) Drawings() []*string {
 	out := []*string{&r.Strip}
 	for i := range r.Groups {
 		out = append(out, &r.Groups[i].Drawing)
+	}
+	if d := r.Days; d != nil {
+		out = append(out, &d.Shift, &d.Spread, &d.Wear)
 	}
 	return out
 }

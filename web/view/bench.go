@@ -40,9 +40,10 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-// Probe and Run are empty where the plan has none.
+// Probe and Run are empty where the plan has none, Shift, Spread and Wear where its risks
+// are not known.
 type Drawings struct {
-	Strip, Force, PressIn, Cycle, Probe, Run string
+	Strip, Force, PressIn, Cycle, Probe, Run, Shift, Spread, Wear string
 
 	RunPlaces draw.RunPlaces
 }

@@ -135,7 +135,7 @@ func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) 
 		return explain(err)
 	}
 	if h.write == nil {
-		return &Failure{Text: "The archive was opened to look at only: nothing was saved."}
+		return &Failure{Text: say.TheArchiveWasOpenedTo()}
 	}
 	tx, err := h.write.BeginTx(ctx, nil)
 	if err != nil {

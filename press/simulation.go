@@ -31,7 +31,7 @@ type Simulation struct {
 	Readings *SimulatedReadings      `json:"readings"`
 	Closed   ClosedForm              `json:"closed_form"`
 	BadLot   *BadLot                 `json:"bad_lot"`
-	Worst    *struct{}               `json:"worst_day"` // of another section of the design
+	Worst    *WorstDay               `json:"worst_day"`
 	Says     []Saying                `json:"says"`
 }
 
@@ -130,7 +130,7 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 	if !station.Known() {
 		return s
 	}
-	s.Verdicts = pairs(r.Verdict.Table)
+	s.Verdicts, s.Worst = pairs(r.Verdict.Table), r.WorstDay()
 	s.count(&tally)
 	return s
 }

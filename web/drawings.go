@@ -5,6 +5,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
 	"ramplan/web/view"
 )
 
@@ -15,7 +16,7 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 	var out view.Drawings
 	type drawing struct {
 		to   *string
-		make func(*press.Plan, *press.Result, draw.Options) *draw.Picture
+		make func(*press.Plan, *press.Result, draw.Options) *canvas.Picture
 		o    draw.Options
 		room string
 	}

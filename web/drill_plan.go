@@ -6,7 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
-	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/issue"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -97,8 +97,8 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, p.options())
+	return send(w, r, p, "card", func() (*paper.Document, error) {
+		return paper.NewSingle("card", d.P, d.R, 0, false, p.options())
 	})
 }
 

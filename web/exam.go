@@ -252,14 +252,10 @@ func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.Dri
 // training is the record of a sitting that was handed in.
 func (x *sitting) training() training.Record {
 	rules := x.exam.Rules
-	var misses []training.Miss
-	for _, m := range x.exam.Misses(x.answers(), *x.score) {
-		misses = append(misses, training.Miss(m))
-	}
 	return training.Record{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest(), Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
-		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: x.exam.Misses(x.answers(), *x.score), Grave: x.score.Grave,
 	}
 }
 

@@ -60,6 +60,20 @@ func (p *posted) obey() (*bench, error) {
 		b.typed, b.growth = filled, view.Growth{}
 		b.say(said)
 		return b, nil
+	case view.DoRule, view.DoTry:
+		take := view.Choose
+		if what == view.DoTry {
+			take = view.Try
+		}
+		taken, said, ok := take(b.typed, rest)
+		if !ok {
+			b.notices = append(b.notices, page.Notice{Kind: "refused", Text: view.NotTried})
+			b.refused = true
+			return b, nil
+		}
+		b.typed = taken
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: said, Back: true})
+		return b, nil
 	case "unshelve":
 		b.typed = view.Unshelve(b.typed)
 		return b, nil

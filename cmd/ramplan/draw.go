@@ -14,6 +14,8 @@ import (
 	"ramplan/press"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
 )
 
@@ -32,7 +34,7 @@ type drawn struct {
 	tables           []string // on pages behind the sheet
 	every            bool     // of these all that the plan has
 	separation       words.Separation
-	width            draw.Width
+	width            paper.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
 	plans            []string
@@ -66,14 +68,14 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 func drawFlags(c console, args []string) (*drawn, error) {
 	var d drawn
 	var papers []string
-	for _, p := range draw.Papers {
+	for _, p := range paper.Papers {
 		papers = append(papers, p.Name)
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	text(flags, &d.what, "what", sheetName, say.WhatToDrawOrWhich(sheetName, strings.Join(draw.Names(), ", "), drillName))
-	text(flags, &d.to, "o", "-", say.FileToWriteEndingIn(strings.Join(draw.Formats(), ", .")))
-	text(flags, &d.format, "format", "", say.FormatInAFolderOr(strings.Join(draw.Formats(), ", ")))
+	text(flags, &d.to, "o", "-", say.FileToWriteEndingIn(strings.Join(canvas.Formats(), ", .")))
+	text(flags, &d.format, "format", "", say.FormatInAFolderOr(strings.Join(canvas.Formats(), ", ")))
 	text(flags, &d.paper, "size", papers[0], say.SizeOfTheSheet(strings.Join(papers, ", ")))
 	var pages, width, separator string
 	text(flags, &pages, "pages", "", say.PagesBehindTheSheetJoined(strings.Join(words.PaperNames(), ", ")))
@@ -104,7 +106,7 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		return nil, errors.New(say.DataNeedsPlanTheNumber())
 	}
 	if width != "" {
-		if d.width, err = draw.ParseWidth(width); err != nil {
+		if d.width, err = paper.ParseWidth(width); err != nil {
 			return nil, err
 		}
 	}
@@ -192,10 +194,10 @@ func (d *drawn) chooseFormat() error {
 		}
 	case d.format == rowsFormat && d.folder:
 		return errors.New(say.RowsGoIntoOneFile())
-	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
-		return errors.New(say.DrawKnowsNoFormatThere(d.format, strings.Join(draw.Formats(), ", ")))
-	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
-		return errors.New(say.DrawCannotWriteGiveO(d.to, strings.Join(draw.Formats(), ", .")))
+	case !slices.Contains(canvas.Formats(), d.format) && d.format != ending:
+		return errors.New(say.DrawKnowsNoFormatThere(d.format, strings.Join(canvas.Formats(), ", ")))
+	case !slices.Contains(canvas.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
+		return errors.New(say.DrawCannotWriteGiveO(d.to, strings.Join(canvas.Formats(), ", .")))
 	case len(d.plans) > 1 && !d.folder && d.format != "pdf":
 		return errors.New(say.ManyPlansGoIntoOne())
 	}
@@ -230,7 +232,7 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 }
 
 // lay reads and lays out one plan.
-func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document, bool) {
+func (d *drawn) lay(ctx context.Context, c console, name string) (*paper.Document, bool) {
 	from, ok := d.read(ctx, c, name)
 	if !ok {
 		return nil, false
@@ -239,9 +241,9 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Paper, o.Pages = d.paper, d.papers(from, result)
-		return draw.NewSheet(from.plan, result, o), true
+		return paper.NewSheet(from.plan, result, o), true
 	}
-	doc, err := draw.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
+	doc, err := paper.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {
 		c.complain("%s", say.CannotDraw(name, err))
 	}
@@ -250,7 +252,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 
 // intoOne draws one plan, or many into one PDF.
 func (d *drawn) intoOne(ctx context.Context, c console) int {
-	var docs []*draw.Document
+	var docs []*paper.Document
 	tell := c.progress("draw")
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
@@ -266,7 +268,7 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 	}
 	if d.format == "pdf" {
 		var b bytes.Buffer
-		if err := draw.WritePDF(&b, docs...); err != nil {
+		if err := paper.WritePDF(&b, docs...); err != nil {
 			c.complain("%s", say.CannotDrawA(err))
 			return statusRefused
 		}
@@ -340,7 +342,7 @@ func (d *drawn) filesFor() ([]string, error) {
 
 // pages writes a document: one file as PDF, else one for each page, the first of
 // them under the name itself.
-func (d *drawn) pages(c console, doc *draw.Document, to string) int {
+func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 	count := doc.Pages()
 	if d.format == "pdf" || to == "-" {
 		if n := count - 1; n > 0 && d.format != "pdf" {

@@ -3,7 +3,7 @@ package main
 import (
 	"flag"
 
-	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
 )
 
 // fontFlag asks for a font of letters that the drawings' own typeface lacks.
@@ -15,15 +15,15 @@ func fontFlag(flags *flag.FlagSet) *string {
 
 // useFonts puts the font that was named before those of the machine.
 func useFonts(named string) error {
-	machine := draw.MachineFonts()
+	machine := canvas.MachineFonts()
 	if named == "" {
-		draw.UseFonts(machine)
+		canvas.UseFonts(machine)
 		return nil
 	}
-	first, err := draw.FontFile(named)
+	first, err := canvas.FontFile(named)
 	if err != nil {
 		return err
 	}
-	draw.UseFonts(draw.FirstOf(first, machine))
+	canvas.UseFonts(canvas.FirstOf(first, machine))
 	return nil
 }

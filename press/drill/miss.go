@@ -3,23 +3,19 @@ package drill
 import (
 	"slices"
 	"strings"
+
+	"ramplan/press/training"
 )
 
-// A Miss is an item that was missed, in words: what was asked with its situation,
-// what was answered, and what would have been right.
-type Miss struct {
-	Question, Given, Right string
-	Number                 int  // of the question in its exam, from 1; 0 where it is not known
-	Alone                  bool // the answer alone failed the exam
-}
-
 // Misses gives what was missed in an exam, in the order of its score.
-func (x *Exam) Misses(answers map[string]Answer, s Score) []Miss {
-	var out []Miss
+func (x *Exam) Misses(answers map[string]Answer, s Score) []training.Miss {
+	var out []training.Miss
 	for i, key := range x.Keys {
 		if slices.Contains(s.Missed, key) {
 			e := x.Exercise(i)
-			out = append(out, Miss{e.InWords(), e.Said(answers[key]), e.RightInWords(), i + 1, e.Judge(answers[key]).Grave != ""})
+			out = append(out, training.Miss{
+				Question: e.InWords(), Given: e.Said(answers[key]), Right: e.RightInWords(), Number: i + 1, Alone: e.Judge(answers[key]).Grave != "",
+			})
 		}
 	}
 	return out

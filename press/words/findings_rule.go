@@ -1,7 +1,5 @@
 package words
 
-import "ramplan/press"
-
 // targetMissed speaks of targets that no window meets.
 func targetMissed(t *told) string {
 	accept, reject := t.say.TargetPPM(t.f("accept")), t.say.TargetPPM(t.f("reject"))
@@ -47,15 +45,4 @@ func processOutside(t *told) string {
 	low, high := t.pos.both(t.f("low"), t.f("high"))
 	return "What the process makes, readings of " + t.at("reading") + " ±" + t.length("reach") + ", lies beside what the drawing allows, " + low + " to " + high +
 		": the window is that of the guard band; bring the mean of the parts to the middle of the requirement."
-}
-
-// Rule names the rule by which a window is proposed.
-func Rule(rule string) string {
-	switch rule {
-	case press.ByTarget:
-		return "target"
-	case press.ByProcess:
-		return "process"
-	}
-	return "guard"
 }

@@ -8,6 +8,7 @@ type Result struct {
 	Strip     string // SVG
 	Setpoints []Figure
 	Copy      string // the setpoints as text
+	Rules     *Rules
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous

@@ -5,34 +5,20 @@ import (
 	"net/url"
 	"strconv"
 	"strings"
-	"time"
 
 	"ramplan/press"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
-// A Training is a record of an exam.
+// A Training is a record of an exam with what stands around it.
 type Training struct {
-	Address, Station     string // of the record, and of the records of its station
-	Who                  string
-	At                   time.Time
-	Plan, Number         string // name and number of the plan as it was
-	Revision, Digest     string
-	Exam                 string // whose, such as technician
-	Seed                 uint64
-	Items, Right, Needed int
-	Pass                 float64
-	Limit, Took          time.Duration
-	OverTime, Passed     bool
-	Repeat, Known        bool
-	Damaged, Unfinished  bool
-	Answered             int      // of one that is not finished
-	Became               string   // letter of the revision that is what was a draft then
-	Grave                []string // what failed it whatever the score
-	Again                string   // why an exam has to be taken again; empty where that is not asked
-	TypedIn              string   // the code that it was typed in from; empty for an exam that was taken here
+	training.Record
+	Address, Station string // of the record, and of the records of its station
+	Became           string // letter of the revision that is what was a draft then
+	Again            string // why an exam has to be taken again; empty where that is not asked
 }
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
@@ -43,7 +29,7 @@ func (t Training) line() page.TrainingLine {
 		Score: t.score(), State: t.state(), When: say.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
 		Repeat: say.SetOf(t.Repeat, t.Known), Why: t.Again,
 	}
-	if t.TypedIn != "" {
+	if t.TypedIn() != "" {
 		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
 	}
 	if t.Damaged {
@@ -53,12 +39,12 @@ func (t Training) line() page.TrainingLine {
 }
 
 func (t Training) plan() string {
-	return strings.TrimSpace(t.Number + " " + Title{Name: t.Plan}.page().Name)
+	return strings.TrimSpace(t.Number + " " + Title{Name: t.Name}.page().Name)
 }
 
 func (t Training) result() string {
 	o := words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}
-	if t.TypedIn != "" {
+	if t.TypedIn() != "" {
 		return say.TypedOutcome(t.Exam, o)
 	}
 	return o.String()
@@ -201,16 +187,13 @@ func (v Personal) Page(assets page.Assets) page.PersonPage {
 	}
 }
 
-// A Record is one record with what was missed, in words.
-type Record struct {
-	Training
-	Missed []drill.Miss
-}
+// A Record is one record, with what was missed in words.
+type Record struct{ Training }
 
 // Page gives the page of one record.
 func (v Record) Page(assets page.Assets) page.RecordPage {
 	out := page.RecordPage{Assets: assets, Line: v.line()}
-	for _, m := range v.Missed {
+	for _, m := range v.Misses {
 		line := page.MissLine{Question: numbered(m) + m.Question, Given: m.Given, Right: m.Right}
 		if m.Alone {
 			line.Alone = words.AloneFails
@@ -233,12 +216,12 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 		{Name: "Score", Text: score},
 		{Name: "Time", Text: took}, {Name: say.SeedOfTheExam(), Text: strconv.FormatUint(v.Seed, 10)},
 	}
-	if v.TypedIn != "" {
+	if code := v.TypedIn(); code != "" {
 		out.Untold = words.NoMissesInCode
-		if c, err := drill.ParseCode(v.TypedIn); err == nil {
+		if c, err := drill.ParseCode(code); err == nil {
 			out.Facts = append(out.Facts, page.Fact{Name: say.TakenOnByThatDevices(), Text: c.Day})
 		}
-		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: v.TypedIn})
+		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: code})
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Files = append(out.Files, page.Link{Address: v.Address + "/sheet." + format, Text: strings.ToUpper(format)})
@@ -248,15 +231,15 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 
 // ItemTitles says what items of a plan's drill ask, by the plan of that time; where
 // it is not at hand, by their kind.
-func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
+func ItemTitles(p *press.Plan, keys []string, seed uint64) []training.Miss {
 	var d *drill.Drill
 	if p != nil {
 		r := press.Evaluate(p)
 		d, _ = drill.New(say.Printer, p, r, say.Reactions(p, r))
 	}
-	var out []drill.Miss
+	var out []training.Miss
 	for _, key := range keys {
-		m := drill.Miss{}
+		m := training.Miss{}
 		if d != nil {
 			m.Question = d.Title(key, seed)
 		}
@@ -272,7 +255,7 @@ func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
 }
 
 // numbered is what stands before a question that was missed: its number in the exam.
-func numbered(m drill.Miss) string {
+func numbered(m training.Miss) string {
 	if m.Number == 0 {
 		return ""
 	}
@@ -280,7 +263,7 @@ func numbered(m drill.Miss) string {
 }
 
 // MissesInWords puts what was missed into one text.
-func MissesInWords(all []drill.Miss) string {
+func MissesInWords(all []training.Miss) string {
 	var out []string
 	for _, m := range all {
 		s := numbered(m) + m.Question

@@ -23,6 +23,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Digest:    r.PlanDigest(),
 		Strip:     d.Strip,
 		Setpoints: w.setpoints(),
+		Rules:     w.rules(),
 		Table:     w.table(),
 		TableHead: say.TableHead(r),
 		Findings:  w.findings(),

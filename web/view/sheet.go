@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
 	"ramplan/press/words/screen"
 	"ramplan/web/page"
@@ -76,7 +78,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 			continue
 		}
 		d := page.DrawingFiles{Label: label(say), Image: s.drawing(what + ".svg")}
-		for _, format := range draw.Formats() {
+		for _, format := range canvas.Formats() {
 			d.Files = append(d.Files, page.Link{Address: s.Address + "/drawings/" + what + "." + format, Text: strings.ToUpper(format)})
 		}
 		out.Drawings = append(out.Drawings, d)
@@ -101,7 +103,7 @@ func (s Sheet) rows(name string) []page.Link {
 // widths are what a drawing alone can be as wide as.
 func (s Sheet) widths() []page.Option {
 	out := []page.Option{{Label: say.AsItIsDrawn(), Chosen: s.Width == ""}}
-	for _, w := range draw.Widths {
+	for _, w := range paper.Widths {
 		out = append(out, page.Option{Value: w.Name, Label: w.Name + ", " + words.Unit(words.Trimmed(float64(w.MM), 0), "mm"), Chosen: s.Width == w.Name})
 	}
 	return out

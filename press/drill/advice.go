@@ -137,7 +137,7 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 	case h-u > q.HeightHigh:
 		s += d.say.ByTheDrawingThatIs(press.Long)
 	case h+u < q.HeightLow:
-		s += d.say.ByTheDrawingThatIs12(press.Short)
+		s += d.say.ByTheDrawingItIs(press.Short)
 	case h-u >= q.HeightLow-1e-9 && h+u <= q.HeightHigh+1e-9:
 		s += d.say.ByTheDrawingThatIs13(press.Good)
 	default:

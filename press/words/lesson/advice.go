@@ -82,7 +82,7 @@ func (say Words) ByTheDrawingThatIs(long string) string {
 	return "; by the drawing that is " + words.Say(long)
 }
 
-func (say Words) ByTheDrawingThatIs12(short string) string {
+func (say Words) ByTheDrawingItIs(short string) string {
 	return "; by the drawing that is " + words.Say(short)
 }
 

@@ -77,13 +77,13 @@ func assetRoutes(r chi.Router) {
 }
 
 func notFound(http.ResponseWriter, *http.Request) error {
-	return refusal{http.StatusNotFound, "There is no such page.", nil}
+	return refusal{http.StatusNotFound, say.ThereIsNoSuchPage(), nil}
 }
 
 // wrongMethod says in Allow how the address can be asked.
 func wrongMethod(w http.ResponseWriter, r *http.Request) error {
 	w.Header().Set("Allow", strings.Join(allowed(r), ", "))
-	return refusal{http.StatusMethodNotAllowed, "This page cannot be asked for in this way.", nil}
+	return refusal{http.StatusMethodNotAllowed, say.ThisPageCannotBeAsked(), nil}
 }
 
 // allowed are the methods that an address answers.
@@ -117,7 +117,7 @@ func backTo(beside string) http.Handler {
 	})
 }
 
-var errNoPlan = refusal{http.StatusNotFound, "There is no such plan in this archive.", []string{"It may have been removed with the bin; look on the shelf."}}
+var errNoPlan = refusal{http.StatusNotFound, say.ThereIsNoSuchPlan(), []string{say.ItMayHaveBeenRemovedWith()}}
 
 // planID reads which plan a request is about.
 func planID(r *http.Request) (archive.ID, error) {

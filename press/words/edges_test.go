@@ -24,7 +24,7 @@ func TestNothingIsSaidOfWhatLiesPastTheNest(t *testing.T) {
 	require.True(t, stops)
 	require.NotNil(t, r.Samples)
 	require.Greater(t, r.Window.Overlap[1], stop.Reading)
-	said := plain(strings.Join(append(passes(p, r), catches(p, r)), "; "))
+	said := plain(strings.Join(append(say.passes(p, r), Printer{}.catches(p, r)), "; "))
 	assert.Contains(t, said, "passes parts by any amount too short")
 	assert.Contains(t, said, "but none for being too short: the nest itself stops the ram")
 	assert.NotRegexp(t, `\d mm too short`, said)
@@ -32,7 +32,7 @@ func TestNothingIsSaidOfWhatLiesPastTheNest(t *testing.T) {
 	short := LimitSamples(p, r)[3]
 	assert.Equal(t, "none: the nest stops the ram before", short.Heights(p))
 	assert.False(t, short.Pressed())
-	for _, push := range shiftPushes(p, r) {
+	for _, push := range say.shiftPushes(p, r) {
 		assert.NotContains(t, push.what, "too short")
 	}
 	for _, name := range []string{press.RowShortest, press.RowShort} {

@@ -102,7 +102,7 @@ func TestCauses(t *testing.T) {
 			for _, f := range r.Findings {
 				if f.Severity == press.Blocker {
 					alone := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{f}}}
-					assert.NotEqual(t, "a blocker was found", cause(alone), code)
+					assert.NotEqual(t, "a blocker was found", say.cause(alone), code)
 				}
 			}
 		}

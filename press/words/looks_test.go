@@ -14,7 +14,7 @@ import (
 // probed is the worked example with a probe and steps.
 func probed(t *testing.T) (*press.Plan, *press.Result) {
 	t.Helper()
-	text, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	text, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, problems := press.Decode(text)
 	require.Empty(t, problems)

@@ -101,7 +101,7 @@ func TestTheRuleOfTheEmptyNestFollowsThePlan(t *testing.T) {
 	r := press.Evaluate(p)
 	stop, stops := r.NestStops()
 	require.True(t, stops)
-	push := shiftPushes(p, r)[0]
+	push := say.shiftPushes(p, r)[0]
 	assert.Contains(t, push.lamps, "arrival on")
 	assert.Contains(t, ReadingRule(p, r), "it must show "+push.lamps)
 	assert.Equal(t, Pair{true, stop.Zone}.String(), push.lamps)

@@ -31,7 +31,7 @@ func TestTheReadingRuleSaysItsTimes(t *testing.T) {
 	open.Cycle.WatchTime = nil
 	assert.NotContains(t, ReadingRule(p, open), "at least")
 	found := false
-	for _, s := range typedIn(p, open) {
+	for _, s := range say.typedIn(p, open) {
 		found = found || s.Name == "watch_time" && s.Value == none && s.Number == nil
 	}
 	assert.True(t, found, "a watch time that is not known is said so")

@@ -45,7 +45,7 @@ func TestMasterHasLimits(t *testing.T) {
 		assert.Contains(t, text, want, name)
 		assert.NotContains(t, text, "about 115", name)
 	}
-	share, limits, ok := masterWear(p, r)
+	share, limits, ok := say.masterWear(p, r)
 	require.True(t, ok)
 	assert.Equal(t, want, limits)
 	worn := row(r, press.RowNestWorn)

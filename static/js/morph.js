@@ -50,6 +50,7 @@ function attributes(from, to, keep) {
 // own tells whether an attribute is the user's: what was opened stays open, and
 // what was typed, ticked or chosen stays.
 function own(element, name, keep) {
+  if (name === "data-picked") return true; // by the pointer or the focus
   switch (element.nodeName) {
     case "DETAILS":
       return name === "open" && keep.fold(element);

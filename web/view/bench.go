@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
+	"ramplan/press/draw"
 	"ramplan/web/page"
 )
 
@@ -41,7 +41,7 @@ func (b Bench) Make() *Made {
 	out := &Made{form: form.page(), name: strings.TrimSpace(form.text["title.name"]), faults: form.list()}
 	if b.Plan != nil {
 		out.result = result(b.Plan, b.Result, b.Drawings, form.places)
-		out.headline, out.glance = words.Headline(b.Plan, b.Result), words.Glance(b.Plan, b.Result)
+		out.headline, out.glance = say.Headline(b.Plan, b.Result), say.Glance(b.Plan, b.Result)
 	}
 	return out
 }
@@ -64,7 +64,11 @@ type Kept struct {
 
 // Drawings of a plan, as SVG.
 // Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+type Drawings struct {
+	Strip, Force, PressIn, Cycle, Probe, Run string
+
+	RunPlaces draw.RunPlaces
+}
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
@@ -75,7 +79,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	out := page.Bench{
 		Assets:  assets,
 		Title:   "ramplan",
-		Name:    "New plan",
+		Name:    say.NewPlan(),
 		Form:    made.form,
 		State:   b.standing(),
 		Notices: b.Notices,
@@ -86,14 +90,14 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Glance:   made.glance,
 	}
 	if made.name != "" {
-		out.Title, out.Name = made.name+" · ramplan", made.name
+		out.Title, out.Name = say.Ramplan(made.name), made.name
 	}
 	if b.Plan != nil {
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
-			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
+			out.Result.Older = say.OlderThanTheEntriesThis()
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, words.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
+		out.Result.Copy = copied(b.Plan, b.Result, say.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
 		out.Perfect = out.Result.Perfect
 	}
 	out.Address = b.Kept.Address
@@ -110,18 +114,18 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 
 func (k Kept) standing() string {
 	if k.Older != "" {
-		return words.StandingOld(k.Older, k.Revision)
+		return say.StandingOld(k.Older, k.Revision)
 	}
-	return words.Standing(k.Revision, k.AsIssued)
+	return say.Standing(k.Revision, k.AsIssued)
 }
 
 // alarm says in a few words, where it is always in sight, that nothing is saved.
 func (k Kept) alarm() string {
 	switch {
 	case k.Failure != "":
-		return "Not saved: what to do stands at the top of the page."
+		return say.NotSavedWhatToDo()
 	case k.Stale:
-		return "Not saved: another window changed this plan. What to do stands at the top of the page."
+		return say.NotSavedAnotherWindowChanged()
 	}
 	return ""
 }
@@ -131,9 +135,9 @@ func (b Bench) standing() page.State {
 	state := b.state()
 	switch {
 	case b.Kept.Failure != "":
-		return page.State{Kind: "unsaved", Text: b.Kept.Failure + " What you typed is kept in this page."}
+		return page.State{Kind: "unsaved", Text: say.WhatYouTypedIsKept(b.Kept.Failure)}
 	case b.Kept.Stale:
-		return page.State{Kind: "unsaved", Text: "Not saved: another window changed this plan."}
+		return page.State{Kind: "unsaved", Text: say.NotSavedAnotherWindowChangedThis()}
 	}
 	state.Text += " Saved."
 	return state
@@ -142,7 +146,7 @@ func (b Bench) standing() page.State {
 // state says in one line how the entries stand.
 func (b Bench) state() page.State {
 	if len(b.Faults) == 0 {
-		return page.State{Kind: "valid", Text: "Up to date with the entries."}
+		return page.State{Kind: "valid", Text: say.UpToDateWithThe()}
 	}
 	missing := 0
 	for _, p := range b.Faults {
@@ -153,11 +157,11 @@ func (b Bench) state() page.State {
 	wrong := len(b.Faults) - missing
 	switch {
 	case wrong == 0:
-		return page.State{Kind: "incomplete", Text: counted(missing, "entry is", "entries are") + " still needed."}
+		return page.State{Kind: "incomplete", Text: say.StillNeeded(counted(missing, "entry is", "entries are"))}
 	case missing == 0:
-		return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries."}
+		return page.State{Kind: "wrong", Text: say.InTheEntries(counted(wrong, "fault is", "faults are"))}
 	}
-	return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries, and " + counted(missing, "entry is", "entries are") + " still needed."}
+	return page.State{Kind: "wrong", Text: say.InTheEntriesAndStill(counted(wrong, "fault is", "faults are"), counted(missing, "entry is", "entries are"))}
 }
 
 // list is every fault of the entries, each leading to its field.
@@ -166,7 +170,7 @@ func (f *form) list() []page.Fault {
 	for _, p := range f.faults {
 		where := label(p.Path)
 		if where == "" {
-			where = "The plan"
+			where = say.ThePlan()
 		}
 		out = append(out, page.Fault{Link: f.places.link(p.Path), Where: where, Text: p.Message})
 	}

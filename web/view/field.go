@@ -49,7 +49,7 @@ func (f *form) pairFault(path string) []string {
 		return nil
 	}
 	field, _ := press.FieldAt(second)
-	return []string{"less than the " + Shown(field, f.text[second]) + " of “" + field.Label + "” is needed"}
+	return []string{say.LessThanTheOfIs(Shown(field, f.text[second]), field.Label)}
 }
 
 // idle shows that an entry is of no use beside what is chosen next to it: the
@@ -59,9 +59,9 @@ func (f *form) idle(out *page.Field) {
 	if !is || strings.TrimSpace(f.text[row+"].shape"]) == press.Normal {
 		return
 	}
-	out.Idle, out.StandIn = true, "if normal"
+	out.Idle, out.StandIn = true, say.IfNormal()
 	if out.Value != "" {
-		out.ReadAs = "used with normal only"
+		out.ReadAs = say.UsedWithNormalOnly()
 	}
 }
 
@@ -100,15 +100,15 @@ func standIn(f *press.Field) string {
 func options(f *press.Field, value string) []page.Option {
 	var out []page.Option
 	if f.Required {
-		out = append(out, page.Option{Label: "choose …"})
+		out = append(out, page.Option{Label: say.Choose()})
 	} else if d, ok := f.Default.(string); ok {
-		label := words.ChoiceOf(f.Path, d) + " (not given)"
+		label := say.NotGiven(f.Path, d)
 		if strings.Contains(f.Path, "[]") { // a row has room for a word
 			label = "(" + words.ChoiceOf(f.Path, d) + ")"
 		}
 		out = append(out, page.Option{Label: label})
 	} else {
-		out = append(out, page.Option{Label: "not given"})
+		out = append(out, page.Option{Label: say.NoEntry()})
 	}
 	for _, c := range f.Choices {
 		out = append(out, page.Option{Value: c, Label: words.ChoiceOf(f.Path, c)})

@@ -6,21 +6,22 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
 // subgroups are the parts of a section that stand in a frame of their own, each
 // with the entries, or what holds them, that belong to it.
 var subgroups = []struct {
-	label string
+	label func(screen.Words) string
 	paths []string
 }{
-	{"Curve", []string{"ram.curve"}},
-	{"Deviations, in place of a fit code", []string{"joint.hole", "joint.shaft"}},
-	{"Friction", []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
-	{"Hub", []string{"joint.hub"}},
-	{"Insert", []string{"joint.insert"}},
-	{"Service temperature, change from room temperature", []string{"joint.service_change"}},
+	{screen.Words.Curve, []string{"ram.curve"}},
+	{screen.Words.DeviationsInPlaceOfA, []string{"joint.hole", "joint.shaft"}},
+	{screen.Words.Friction, []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
+	{screen.Words.Hub, []string{"joint.hub"}},
+	{screen.Words.Insert, []string{"joint.insert"}},
+	{screen.Words.ServiceTemperatureChangeFromRoom, []string{"joint.service_change"}},
 }
 
 // upFront are the optional fields that are asked at once and not on demand.
@@ -104,7 +105,7 @@ func (f *form) section(s *sectionStated) page.Section {
 	add(first)
 	for i, g := range subs {
 		if len(g.Fields) > 0 {
-			g.ID, g.Label = anchor(subgroups[i].paths[0])+"-sub", subgroups[i].label
+			g.ID, g.Label = anchor(subgroups[i].paths[0])+"-sub", subgroups[i].label(say)
 			for _, path := range subgroups[i].paths {
 				if _, taken := f.places[path]; !taken {
 					f.places[path] = g.ID
@@ -136,11 +137,11 @@ func (f *form) fold(g *page.Group, s press.Section) {
 			given++
 		}
 	}
-	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", "More about the "+strings.ToLower(s.Label), true
+	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", say.MoreAboutThe(strings.ToLower(s.Label)), true
 	g.Open = given > 0
 	g.Note = strconv.Itoa(given) + " of " + strconv.Itoa(len(g.Fields)) + " given"
 	if given == 0 {
-		g.Note = "none given"
+		g.Note = say.NoneGiven()
 	}
 }
 

@@ -69,7 +69,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	noun := strings.ToLower(rowNouns[base])
 	out := &page.Rows{
 		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
-		Add: "add " + base, AddLabel: "Add a " + noun,
+		Add: "add " + base, AddLabel: say.AddA(noun),
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
 	out.Starts = f.starts(base)
@@ -105,7 +105,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	out := page.Row{
 		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
 		Remove: "remove" + which, RemoveAs: "Remove " + spoken,
-		ActsAs: "Buttons of " + spoken, UpAs: "Move " + spoken + " up", DownAs: "Move " + spoken + " down",
+		ActsAs: say.ButtonsOf(spoken), UpAs: "Move " + spoken + " up", DownAs: "Move " + spoken + " down",
 		Fields: make([]page.Field, 0, len(columns)),
 	}
 	f.places[path] = out.ID

@@ -7,7 +7,6 @@ import (
 	"unicode/utf8"
 
 	"ramplan/press"
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -81,7 +80,7 @@ func statedOf(f *press.Field) page.Field {
 		Required: f.Required,
 	}
 	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
-		out.Help += " Left empty: " + out.StandIn + "."
+		out.Help += say.LeftEmpty(out.StandIn)
 		out.StandIn = ""
 	}
 	if !strings.Contains(f.Path, "[]") { // rows explain their columns once
@@ -125,7 +124,7 @@ func headsOf(columns []*press.Field) []page.Column {
 	for _, c := range columns {
 		help := c.Help
 		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
-			help += " In brackets: " + words.ChoiceOf(c.Path, d) + ", while nothing is chosen."
+			help += say.InBracketsWhileNothingIs(c.Path, d)
 		}
 		out = append(out, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
 	}

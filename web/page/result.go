@@ -13,6 +13,7 @@ type Result struct {
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
+	Shares    BenchShares
 	Findings  []Finding
 	Count     string
 	Groups    []Figures
@@ -54,6 +55,7 @@ type Figure struct {
 type Figures struct {
 	ID, Label string
 	Drawing   string // SVG
+	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
 }
 

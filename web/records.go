@@ -71,7 +71,7 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 			v.Due = append(v.Due, view.Due{Exam: string(role), All: list})
 		}
 	}
-	p := v.Page(assets.drillPage().With(plainFoot(head.Draft, "training records"+standingDigest(head.Draft))))
+	p := v.Page(assets.drillPage().With(plainFoot(head.Draft, say.TrainingRecords(standingDigest(head.Draft)))))
 	p.Code = typed
 	if p.UnderWay, err = s.underWay(r.Context(), id); err != nil {
 		return err
@@ -127,7 +127,7 @@ func (s *site) recordOf(r *http.Request) (training.Record, error) {
 			return t, err
 		}
 	}
-	return training.Record{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
+	return training.Record{}, refusal{http.StatusNotFound, say.ThereIsNoSuchRecord(), []string{say.ItMayHaveBeenRemoved()}}
 }
 
 // missed says what somebody missed: as the record has it in words, or, in a record
@@ -164,7 +164,7 @@ func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
 	}
 	t.Misses = s.missed(r.Context(), t)
 	v := view.Record{Training: s.viewTrainings(r.Context(), []training.Record{t})[0]}
-	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage().With(printedToday("Training record of "+t.Who)))))
+	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage().With(printedToday(say.TrainingRecordOf(t.Who))))))
 }
 
 // signRecord answers GET /records/{record}/sheet.{format}.
@@ -178,7 +178,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 		return notFound(w, r)
 	}
 	if t.Damaged {
-		return refusal{http.StatusConflict, "This record is damaged: it is not what was stored, so it is not printed.", nil}
+		return refusal{http.StatusConflict, say.ThisRecordIsDamagedIt(), nil}
 	}
 	t.Misses = s.missed(r.Context(), t)
 	record := paper.Record{Record: t, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{})}

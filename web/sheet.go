@@ -54,7 +54,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if letter == "" || letter == draftSide {
 		plan, faults := out.head.Draft.Check()
 		if plan == nil {
-			return out, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it cannot go on paper.", lines(faults)}, faults}
+			return out, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYetIt(), lines(faults)}, faults}
 		}
 		out.plan = plan
 		if letter == draftSide || plan.Digest() != out.head.Issued {
@@ -82,14 +82,14 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 	if err != nil || last.Letter == letter {
 		return "", err
 	}
-	return words.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
+	return say.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
 }
 
 // revision gives an issued revision by its letter.
 func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
-		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
+		return rev, refusal{http.StatusNotFound, say.ThereIsNoSuchRevision(), nil}
 	}
 	return rev, err
 }
@@ -114,7 +114,7 @@ func paperOf(r *http.Request) (string, error) {
 			return size, nil
 		}
 	}
-	return "", refusal{http.StatusBadRequest, "There is no such size of paper.", nil}
+	return "", refusal{http.StatusBadRequest, say.ThereIsNoSuchSize(), nil}
 }
 
 // widthOf is the width of a drawing that a request names, and as it names it.
@@ -223,7 +223,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 func separationOf(r *http.Request) (words.Separation, error) {
 	s, known := words.SeparationOf(r.URL.Query().Get("separator"))
 	if !known {
-		return s, refusal{http.StatusBadRequest, "There is no such separator; there are " + strings.Join(words.SeparationNames(), " and ") + ".", nil}
+		return s, refusal{http.StatusBadRequest, say.ThereIsNoSuchSeparator(strings.Join(words.SeparationNames(), " and ")), nil}
 	}
 	return s, nil
 }
@@ -239,7 +239,7 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // options say of which state it is, on paper and in rows.
 func (p printed) options() paper.SheetOptions {
-	return paper.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}
+	return paper.SheetOptions{Issue: p.issue, Superseded: p.old, Day: say.Today()}
 }
 
 // identity tells which plan it is where its rows lie alone.

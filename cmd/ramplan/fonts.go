@@ -9,7 +9,7 @@ import (
 // fontFlag asks for a font of letters that the drawings' own typeface lacks.
 func fontFlag(flags *flag.FlagSet) *string {
 	var file string
-	text(flags, &file, "font", "", "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)")
+	text(flags, &file, "font", "", say.FontFileForNamesIn())
 	return &file
 }
 

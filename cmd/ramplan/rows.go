@@ -37,5 +37,5 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 
 // options say of which state of a plan paper and rows are.
 func (s source) options() paper.SheetOptions {
-	return paper.SheetOptions{Source: s.bytes, Issue: s.issue, Superseded: s.superseded, Day: words.Today()}
+	return paper.SheetOptions{Source: s.bytes, Issue: s.issue, Superseded: s.superseded, Day: say.Today()}
 }

@@ -18,7 +18,7 @@ import (
 // TestWrite: every drawing in every format, the same bytes every time, whoever
 // else is drawing.
 func TestWrite(t *testing.T) {
-	assert.Equal(t, []string{"strip", "force", "press", "cycle", "card", "run", "probe"}, Names())
+	assert.Equal(t, []string{"strip", "force", "press", "cycle", "card", "run", "probe", "shift", "spread", "wear"}, Names())
 	assert.Equal(t, []string{"svg", "png", "pdf"}, canvas.Formats())
 	starts := map[string]string{"svg": "<svg ", "png": "\x89PNG\r\n\x1a\n", "pdf": "%PDF-1."}
 	p := drawtest.Example(t, nil)

@@ -52,6 +52,17 @@ func TestRowsOfAKeptPlan(t *testing.T) {
 	assert.FileExists(t, "new/WS-210-draft.pdf", "the whole number, though it looks like a name with an ending")
 }
 
+// TestEveryVerbReadsItsCommandLine: a flag that a verb does not have is refused, whatever the
+// verb.
+func TestEveryVerbReadsItsCommandLine(t *testing.T) {
+	for _, v := range verbs() {
+		status, out, errs := command(t, "", v.name, "-nothing")
+		assert.Equal(t, statusRefused, status, v.name)
+		assert.Empty(t, out, v.name)
+		assert.NotEmpty(t, errs, v.name)
+	}
+}
+
 // TestNothingIsDropped: whatever stands on a command line is used, or refused with
 // its reason. Files bear the names of flags, so that a flag that is taken for a file
 // would be found.

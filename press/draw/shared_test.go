@@ -50,15 +50,16 @@ func TestLook(t *testing.T) {
 	}
 }
 
-// pictures are all drawings.
-var pictures = map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture{
-	"strip":   NewStrip,
-	"force":   NewForce,
-	"pressin": NewPressIn,
-	"cycle":   NewCycle,
-	"run":     NewRun,
-	"probe":   NewProbe,
-}
+// pictures are all drawings but the card, which has one form.
+var pictures = func() map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture {
+	out := map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture{}
+	for _, d := range drawings {
+		if d.name != "card" {
+			out[d.name] = d.make
+		}
+	}
+	return out
+}()
 
 func cardTexts(d *canvas.Picture) []string {
 	var out []string

@@ -3,6 +3,7 @@ package draw
 import (
 	"bytes"
 	"io"
+	"strings"
 	"sync"
 	"testing"
 
@@ -46,7 +47,7 @@ func TestWriteUnknown(t *testing.T) {
 	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	var b bytes.Buffer
-	assert.EqualError(t, Write(&b, "svg", "stripe", p, r), `draw: no drawing is called "stripe"; there are strip, force, press, cycle, card, run, probe, shift, spread, wear`)
+	assert.EqualError(t, Write(&b, "svg", "stripe", p, r), `draw: no drawing is called "stripe"; there are `+strings.Join(Names(), ", "))
 	assert.EqualError(t, Write(&b, "gif", "strip", p, r), `draw: no format is called "gif"; there are svg, png, pdf`)
 	assert.EqualError(t, NewStrip(p, r, Options{}).Write(&b, ""), `draw: no format is called ""; there are svg, png, pdf`)
 	assert.Zero(t, b.Len())

@@ -32,7 +32,8 @@ type Sheet struct {
 }
 
 // drawingLabels name the drawings that can be had alone, where the plan has them.
-var drawingLabels = map[string]func(screen.Words) string{"strip": screen.Words.DecisionStrip, "force": screen.Words.ForceWindow, "press": screen.Words.PressInForce, "cycle": screen.Words.Cycle, "run": screen.Words.Run, "probe": screen.Words.Probe}
+var drawingLabels = map[string]func(screen.Words) string{"strip": screen.Words.DecisionStrip, "force": screen.Words.ForceWindow, "press": screen.Words.PressInForce, "cycle": screen.Words.Cycle, "run": screen.Words.Run, "probe": screen.Words.Probe,
+	"shift": screen.Words.Shift, "spread": screen.Words.Spread, "wear": screen.Words.Wear}
 
 // Page gives the page of the sheet.
 func (s Sheet) Page(assets page.Assets) page.SheetPage {

@@ -212,6 +212,15 @@ func (say Words) Probe() string {
 	return "Probe"
 }
 
+// Shift labels the drawing of the risks of a mean that is off.
+func (say Words) Shift() string { return "Risks of a mean that is off" }
+
+// Spread labels that of the risks of parts that vary more.
+func (say Words) Spread() string { return "Risks of wider parts" }
+
+// Wear labels that of the risks of a worn nest.
+func (say Words) Wear() string { return "Risks of a worn nest" }
+
 func (say Words) PlainCycle() string {
 	return "Plain cycle"
 }

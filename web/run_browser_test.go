@@ -153,3 +153,33 @@ func TestAxeRun(t *testing.T) {
 	b, _ := checked(t, runSite(t))
 	b.checkStates([]axeState{{"run", "#f-probe, #f-sequence, #probe, #run", nil}})
 }
+
+// TestWholeCycleIsPlayed: the page of the station in motion plays every step of the plan,
+// the hold case too. Totals without handling are those of the worked example.
+func TestWholeCycleIsPlayed(t *testing.T) {
+	b, srv := visit(t, runSite(t))
+	b.do(chromedp.Navigate(srv.URL + "/plans/1/motion?row=0"))
+	b.until("document.querySelector('[data-run-controls]')?.hidden === false")
+	const says = "document.querySelector('[data-run-says]').textContent"
+	step := func(what string) {
+		eval[any](b, "document.querySelector('[data-run-do="+what+"]').click() ?? 0")
+	}
+	assert.Contains(t, eval[string](b, says), "Step 1")
+	seen := map[string]bool{}
+	for range 40 {
+		step("next")
+		for i := 1; i <= 9; i++ {
+			seen[fmt.Sprint(i)] = seen[fmt.Sprint(i)] || strings.HasPrefix(eval[string](b, says), fmt.Sprintf("Step %d ", i)) || strings.HasPrefix(eval[string](b, says), fmt.Sprintf("Step %d.", i))
+		}
+	}
+	for i := 2; i <= 9; i++ {
+		assert.True(t, seen[fmt.Sprint(i)], "step %d", i)
+	}
+	assert.Contains(t, eval[string](b, says), "4.72\u202fs")
+	eval[any](b, "(() => { const e = document.querySelector('[data-run-way]'); e.value = '1'; e.dispatchEvent(new Event('change')); document.querySelector('[data-run-speed]').value = '1'; return 0; })()")
+	step("play")
+	b.until(says + ".includes('76.56') && document.querySelector('[data-run-do=play]').textContent === 'Pause'")
+	b.until(says + ".includes('5.90') && document.querySelector('[data-run-do=play]').textContent === 'Play'")
+	assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), eval[int](b, "innerWidth"))
+	assert.Empty(t, b.complaints())
+}

@@ -6,21 +6,22 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
 // NewRun makes the run: the position of the ram against time, step by step, with the
 // signals under it.
-func NewRun(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewRun(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	switch {
 	case p.Sequence == nil:
-		return stated("run", words.NoSteps, o, stripWideLeast, stripCompactLeast)
+		return stated("run", words.NoSteps, o, StripLeast, stripCompactLeast)
 	case r.Sequence == nil:
-		return stated("run", words.NoStepFigures, o, stripWideLeast, stripCompactLeast)
+		return stated("run", words.NoStepFigures, o, StripLeast, stripCompactLeast)
 	}
 	m := newRunModel(p, r)
 	d := layRun(m, o)
-	return &Picture{kind: "run", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "run", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // runModel is what the run shows, as data.

@@ -30,12 +30,12 @@ func PlacesOfRun(p *press.Plan, r *press.Result, o Options) RunPlaces {
 		return RunPlaces{}
 	}
 	d := layRun(newRunModel(p, r), o)
-	out := RunPlaces{Width: d.width, Height: d.height, Top: d.plot.y0, Bottom: d.plot.y1 + 4}
+	out := RunPlaces{Width: d.width, Height: d.height, Top: d.plot.Y0, Bottom: d.plot.Y1 + 4}
 	if n := len(d.lanes); n > 0 {
-		out.Bottom = d.lanes[n-1].y1 + 4
+		out.Bottom = d.lanes[n-1].Y1 + 4
 	}
 	for _, s := range d.m.steps {
-		out.Steps = append(out.Steps, RunGround{s.step, d.x.x(s.from), d.x.x(s.to)})
+		out.Steps = append(out.Steps, RunGround{s.step, d.x.At(s.from), d.x.At(s.to)})
 	}
 	h := p.Sequence.Hold
 	if h == nil {

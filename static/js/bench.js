@@ -9,6 +9,7 @@ import { acceptColumns } from "./columns.js";
 import { movePoints } from "./curve.js";
 import { roveRows } from "./rows.js";
 import { moveHold, pickSteps } from "./run.js";
+import { followShares } from "./shares.js";
 
 const form = document.getElementById("plan");
 if (form) {
@@ -24,6 +25,7 @@ if (form) {
   roveRows(form);
   pickSteps(document.getElementById("main"));
   moveHold(document.getElementById("main"), form);
+  followShares(form);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

@@ -5,12 +5,14 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/draw/drawtest"
 )
 
 // TestRunIsPlayed: what is played is the whole cycle of the worked example, and its hold
 // case. Totals without handling, rest and signal changes are those of the worked example.
 func TestRunIsPlayed(t *testing.T) {
-	p, r := ofTheRun(t, nil)
+	p, r := drawtest.OfTheRun(t, nil)
 	ways := WaysOfRun(p, r, Options{})
 	require.Len(t, ways, 3)
 	assert.Equal(t, []string{"The nominal part", "With the hold case", "Without an insert"}, []string{ways[0].Name, ways[1].Name, ways[2].Name})

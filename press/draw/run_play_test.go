@@ -32,7 +32,7 @@ func TestRunIsPlayed(t *testing.T) {
 	assert.GreaterOrEqual(t, rests, 2, "it stands where the hold brought it to rest")
 	on := false
 	for _, q := range ways[0].Poses {
-		if q.Time > 2.8 && q.Time < 3.04 {
+		if q.Time > 2.798 && q.Time < 3.04 {
 			on = true
 			assert.Contains(t, q.Says, "Arrival on, own zone on, station zone off")
 			assert.Contains(t, q.Says, "Step 5")

@@ -106,6 +106,6 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 func (l library) drillPage() page.Assets {
 	a := l.plainPage()
 	a.Styles = append(a.Styles, l.address("css/shelf.css"), l.address("css/drill.css"), l.address("css/records.css"))
-	a.Scripts = []string{l.address("js/station.js")}
+	a.Scripts = []string{l.address("js/station.js"), l.address("js/runplay.js")}
 	return a
 }

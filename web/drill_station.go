@@ -3,6 +3,7 @@ package web
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"net/http"
 	"slices"
 	"strconv"
@@ -109,6 +110,9 @@ func (s scenes) motion(p *page.StationPage, scene draw.Scene) error {
 		cursors = append(cursors, draw.StripCursor(s.p, s.r, o))
 	}
 	p.Strip = strip.String()
+	if err := s.whole(p); err != nil {
+		return err
+	}
 	for form, o := range map[string]draw.Options{"wide": {ID: "station-wide"}, "compact": {Compact: true, ID: "station-compact"}} {
 		d := draw.NewStation(s.p, s.r, scene, o)
 		begin := d.Poses()[0]
@@ -129,6 +133,30 @@ func (s scenes) motion(p *page.StationPage, scene draw.Scene) error {
 	}
 	p.Cursor = string(cursor)
 	return s.stills(p, scene)
+}
+
+// whole is the whole cycle of a plan that lists steps, to be played on its drawing.
+func (s scenes) whole(p *page.StationPage) error {
+	o := draw.Options{Compact: true, ID: "whole-run"}
+	ways := draw.WaysOfRun(s.p, s.r, o)
+	if ways == nil {
+		return nil
+	}
+	d := draw.NewRun(s.p, s.r, o)
+	var svg bytes.Buffer
+	if err := d.SVG(&svg); err != nil {
+		return err
+	}
+	data, err := json.Marshal(ways)
+	if err != nil {
+		return err
+	}
+	w, h := d.Size()
+	p.Run = &page.RunPlayed{SVG: svg.String(), Box: fmt.Sprintf("0 0 %g %g", w, h), Ways: string(data)}
+	for i, way := range ways {
+		p.Run.Names = append(p.Run.Names, page.Pick{Value: strconv.Itoa(i), Text: way.Name})
+	}
+	return nil
 }
 
 // stills are the steps, in words and in pictures.

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"net/http"
 	"os"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -15,15 +17,20 @@ import (
 	"ramplan/press/archive"
 )
 
-// runSite serves the worked example of a probe and a sequence, with some texts changed.
+// runSite serves the worked example of a probe and a sequence, with some texts changed; an
+// empty one takes everything away that begins with its path.
 func runSite(t testing.TB, changes ...string) http.Handler {
 	t.Helper()
-	data, err := os.ReadFile("../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, faults := press.Decode(data)
 	require.Empty(t, faults)
 	d := p.Draft()
 	for i := 0; i+1 < len(changes); i += 2 {
+		if changes[i+1] == "" {
+			d.Entries = slices.DeleteFunc(d.Entries, func(e press.Entry) bool { return strings.HasPrefix(e.Path, changes[i]) })
+			continue
+		}
 		d.Set(changes[i], changes[i+1])
 	}
 	a, err := archive.Open(t.Context(), t.TempDir(), archive.Options{First: []*press.Draft{d}})
@@ -68,7 +75,7 @@ func TestHoldIsDragged(t *testing.T) {
 
 // TestHoldIsBegun: without a hold case a button begins one, in the longest move half way.
 func TestHoldIsBegun(t *testing.T) {
-	b, _ := visit(t, runSite(t, "sequence.hold.step", "", "sequence.hold.at", "", "sequence.hold.time", "", "sequence.hold.pass", ""))
+	b, _ := visit(t, runSite(t, "sequence.hold", ""))
 	assert.False(t, eval[bool](b, "document.getElementById('run-hold') !== null"))
 	eval[any](b, "document.querySelector('button[value=hold]').click() ?? 0")
 	b.until("document.getElementById('run-hold') !== null")
@@ -104,24 +111,15 @@ func TestStepIsPickedOut(t *testing.T) {
 func TestTemplatesByKeyboard(t *testing.T) {
 	for _, c := range []struct {
 		name, kinds string
-		open        map[string]string // what the template leaves to the planner
+		open        [][2]string // what the template leaves to the planner, in order
 	}{
 		{"Plain cycle", "probe press move", nil},
-		{"Picture on the way", "move wait probe press move", map[string]string{"0-to": "60"}},
-		{"Stack shaken on", "probe press move shift move", map[string]string{"2-to": "60"}},
-		{"Two speeds", "move probe press move move", map[string]string{"0-to": "120", "3-to": "150"}},
+		{"Picture on the way", "move wait probe press move", [][2]string{{"0-to", "60"}}},
+		{"Stack shaken on", "probe press move shift move", [][2]string{{"2-to", "60"}}},
+		{"Two speeds", "move probe press move move", [][2]string{{"0-to", "120"}, {"3-to", "150"}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			var gone []string
-			for i := range 9 {
-				for _, key := range []string{"kind", "name", "to", "by", "times", "pause", "speed", "accel", "decel", "hand_over", "on_hold", "zone[0]", "zone[1]", "time"} {
-					gone = append(gone, fmt.Sprintf("sequence.steps[%d].%s", i, key), "")
-				}
-			}
-			for _, key := range []string{"relative_from", "station_zone[0]", "station_zone[1]", "hold.step", "hold.pass", "hold.at", "hold.time"} {
-				gone = append(gone, "sequence."+key, "")
-			}
-			b, _ := visit(t, runSite(t, gone...))
+			b, _ := visit(t, runSite(t, "sequence", ""))
 			b.do(chromedp.EmulateViewport(1440, 900))
 			eval[any](b, "document.querySelector('#f-probe input').focus() ?? 0")
 			const said = "document.activeElement.textContent.trim()"
@@ -133,15 +131,14 @@ func TestTemplatesByKeyboard(t *testing.T) {
 			require.Equal(t, c.name, eval[string](b, said), "reached by Tab")
 			b.do(chromedp.KeyEvent(kb.Enter))
 			b.until("document.getElementById('f-sequence-steps-0') !== null")
-			for id, text := range c.open {
-				for range 80 {
-					if eval[string](b, "document.activeElement.id") == "f-sequence-steps-"+id {
-						break
-					}
-					b.do(chromedp.KeyEvent(kb.Tab, chromedp.KeyModifiers(tabWay(b, id))))
+			for i, entry := range c.open {
+				id := "f-sequence-steps-" + entry[0]
+				for presses := 0; eval[string](b, "document.activeElement.id") != id; presses++ {
+					require.Less(t, presses, 60, "%s is reached by Tab", id)
+					require.Positive(t, i, "the first entry that is left open has the focus")
+					b.do(chromedp.KeyEvent(kb.Tab))
 				}
-				require.Equal(t, "f-sequence-steps-"+id, eval[string](b, "document.activeElement.id"))
-				b.do(chromedp.KeyEvent(text))
+				b.do(chromedp.KeyEvent(entry[1]))
 			}
 			b.until("document.querySelector('#run .drawing') !== null && document.getElementById('state').textContent.includes('Up to date')")
 			assert.Equal(t, c.kinds, eval[string](b, "[...document.querySelectorAll('[id^=f-sequence-steps-][id$=-kind]')].map((e) => e.value).join(' ')"))
@@ -150,17 +147,39 @@ func TestTemplatesByKeyboard(t *testing.T) {
 	}
 }
 
-// tabWay is Shift where an entry lies before what has the focus.
-func tabWay(b *tab, id string) (m chromedp.Modifier) {
-	if eval[bool](b, fmt.Sprintf("Boolean(document.activeElement.compareDocumentPosition(document.getElementById('f-sequence-steps-%s')) & Node.DOCUMENT_POSITION_PRECEDING)", id)) {
-		return chromedp.ModifierShift
-	}
-	return 0
-}
-
 // TestAxeRun looks at the sections of probe and steps, in both themes, wide and narrow,
 // where they must not scroll sideways either.
 func TestAxeRun(t *testing.T) {
 	b, _ := checked(t, runSite(t))
 	b.checkStates([]axeState{{"run", "#f-probe, #f-sequence, #probe, #run", nil}})
+}
+
+// TestWholeCycleIsPlayed: the page of the station in motion plays every step of the plan,
+// the hold case too. Totals without handling are those of the worked example.
+func TestWholeCycleIsPlayed(t *testing.T) {
+	b, srv := visit(t, runSite(t))
+	b.do(chromedp.Navigate(srv.URL + "/plans/1/motion?row=0"))
+	b.until("document.querySelector('[data-run-controls]')?.hidden === false")
+	const says = "document.querySelector('[data-run-says]').textContent"
+	step := func(what string) {
+		eval[any](b, "document.querySelector('[data-run-do="+what+"]').click() ?? 0")
+	}
+	assert.Contains(t, eval[string](b, says), "Step 1")
+	seen := map[string]bool{}
+	for range 40 {
+		step("next")
+		for i := 1; i <= 9; i++ {
+			seen[fmt.Sprint(i)] = seen[fmt.Sprint(i)] || strings.HasPrefix(eval[string](b, says), fmt.Sprintf("Step %d ", i)) || strings.HasPrefix(eval[string](b, says), fmt.Sprintf("Step %d.", i))
+		}
+	}
+	for i := 2; i <= 9; i++ {
+		assert.True(t, seen[fmt.Sprint(i)], "step %d", i)
+	}
+	assert.Contains(t, eval[string](b, says), "4.72\u202fs")
+	eval[any](b, "(() => { const e = document.querySelector('[data-run-way]'); e.value = '1'; e.dispatchEvent(new Event('change')); document.querySelector('[data-run-speed]').value = '1'; return 0; })()")
+	step("play")
+	b.until(says + ".includes('76.56') && document.querySelector('[data-run-do=play]').textContent === 'Pause'")
+	b.until(says + ".includes('5.90') && document.querySelector('[data-run-do=play]').textContent === 'Play'")
+	assert.LessOrEqual(t, eval[int](b, "document.documentElement.scrollWidth"), eval[int](b, "innerWidth"))
+	assert.Empty(t, b.complaints())
 }

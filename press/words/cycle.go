@@ -69,7 +69,7 @@ func CyclePhases(c *press.Cycle) []CyclePhase {
 func (say Printer) StepsNotDrawn(r *press.Result) string {
 	switch {
 	case r.Sequence != nil:
-		return "The steps of this plan are not drawn here: the picture shows approach, push and return alone."
+		return "This picture shows approach, push and return alone; the steps of this plan have a drawing of their own."
 	case TwoLooks(r):
 		return "The probe of this plan is not drawn here: the picture shows approach, push and return alone."
 	}

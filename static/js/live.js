@@ -229,6 +229,12 @@ function fill(field, value) {
 // settle puts the focus where a button's work can be seen.
 function settle(what) {
   const [verb, list] = what.split(" ");
+  if (verb === "steps") { // what a template leaves open is typed next
+    const steps = document.getElementById("f-sequence-steps-rows");
+    (steps?.querySelector(".missing input") ?? steps)?.focus();
+    return;
+  }
+  if (verb === "hold") document.getElementById("run-hold")?.focus();
   const rows = list && document.getElementById("f-" + list.replaceAll(".", "-") + "-rows");
   document.getElementById("points-doubts")?.scrollIntoView({ block: "nearest" });
   const idle = document.activeElement === document.body || document.activeElement?.nodeName === "BUTTON";

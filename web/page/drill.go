@@ -180,6 +180,14 @@ type StationPage struct {
 	Apart   string // what of the cycle the picture leaves out
 	Steps   []string
 	Stills  []StationStill
+	Run     *RunPlayed // the whole cycle, where the plan lists steps
+}
+
+// RunPlayed is the whole cycle, which a script plays on its drawing.
+type RunPlayed struct {
+	SVG, Box string
+	Ways     string // JSON
+	Names    []Pick
 }
 
 // A StationFigure is one form of the side view with what moves it.

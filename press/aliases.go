@@ -79,6 +79,7 @@ type (
 	Target       = model.Target
 	TargetChange = model.TargetChange
 	FieldValue   = model.FieldValue
+	RuleWindow   = model.RuleWindow
 	WorstDay     = model.WorstDay
 	Shares       = model.Shares
 	WorstShares  = model.WorstShares

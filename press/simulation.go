@@ -30,7 +30,7 @@ type Simulation struct {
 	Readings *SimulatedReadings      `json:"readings"`
 	Closed   ClosedForm              `json:"closed_form"`
 	BadLot   *BadLot                 `json:"bad_lot"`
-	Worst    *model.WorstDay         `json:"worst_day"`
+	Worst    *WorstDay               `json:"worst_day"`
 	Says     []Saying                `json:"says"`
 }
 

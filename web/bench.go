@@ -59,7 +59,7 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 	}
 	b := &bench{head: head, window: rand.Text(), typed: view.Take(head.Draft.Entries, nil)}
 	if len(head.Draft.Entries) == 0 {
-		b.notices = append(b.notices, page.Notice{Kind: "done", Text: "This is a new, empty plan. It is saved as you type."})
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: say.ThisIsANewEmpty()})
 	}
 	if r.URL.Query().Has(justOpened) {
 		if err := s.sayIssued(r.Context(), b); err != nil {
@@ -166,6 +166,8 @@ func (s *site) besides(id archive.ID, do string) string {
 	switch do {
 	case "go faults":
 		return planPath(id, "faults")
+	case "go shares":
+		return planPath(id, "shares")
 	case "go sheet":
 		return planPath(id, "sheet")
 	case "go drill":

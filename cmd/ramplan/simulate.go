@@ -52,10 +52,10 @@ func simulateFlags(c console, args []string) (*simulated, error) {
 	var parts, seed, precision string
 	flags := flag.NewFlagSet("simulate", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	text(flags, &parts, "parts", "1e6", "`NUMBER` of parts to count, 1 to 1e12")
-	text(flags, &seed, "seed", "1", "`SEED` of the random numbers, 0 to 18446744073709551615")
-	text(flags, &precision, "precision", "0.1", "how close the estimate is to come, as a `SHARE` of itself, 0.001 to 1")
-	flags.BoolVar(&s.asJSON, "json", false, "print JSON, one object a line and plan")
+	text(flags, &parts, "parts", "1e6", say.PartsFlag())
+	text(flags, &seed, "seed", "1", say.SeedFlag())
+	text(flags, &precision, "precision", "0.1", say.PrecisionFlag())
+	flags.BoolVar(&s.asJSON, "json", false, say.SimulateJSONFlag())
 	if err := flags.Parse(args); err != nil {
 		if err == flag.ErrHelp {
 			return nil, err
@@ -70,13 +70,13 @@ func simulateFlags(c console, args []string) (*simulated, error) {
 		return nil, err
 	}
 	if s.Seed, err = strconv.ParseUint(seed, 10, 64); err != nil {
-		return nil, fmt.Errorf("-seed %s: a whole number from 0 to %d is wanted", seed, uint64(math.MaxUint64))
+		return nil, errors.New(say.SeedRefused(seed, math.MaxUint64))
 	}
 	if s.Precision, err = strconv.ParseFloat(precision, 64); err != nil || !(s.Precision >= 0.001 && s.Precision <= 1) {
-		return nil, fmt.Errorf("-precision %s: a number from 0.001 to 1 is wanted", precision)
+		return nil, errors.New(say.PrecisionRefused(precision))
 	}
 	if len(s.files) == 0 {
-		return nil, errors.New("simulate needs the plan files, or - for standard input; try: ramplan simulate PLAN.json")
+		return nil, errors.New(say.SimulateNeedsThePlanFiles())
 	}
 	return &s, nil
 }
@@ -86,7 +86,7 @@ func partsOf(s string) (int64, error) {
 	const most = 1e12
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil || x != math.Trunc(x) || x < 1 || x > most {
-		return 0, fmt.Errorf("-parts %s: a whole number from 1 to 1e12 is wanted", s)
+		return 0, errors.New(say.PartsRefused(s))
 	}
 	return int64(x), nil
 }
@@ -125,7 +125,7 @@ func (s *simulated) run(ctx context.Context, c console) int {
 			go func() {
 				defer func() {
 					if v := recover(); v != nil {
-						done[i] <- printed{err: fmt.Errorf("a fault in this program: %v", v)}
+						done[i] <- printed{err: errors.New(say.FaultInThisProgram(fmt.Sprint(v)))}
 					}
 				}()
 				done[i] <- s.simulate(ctx, r)
@@ -142,7 +142,7 @@ func (s *simulated) run(ctx context.Context, c console) int {
 		}
 		bar.pause()
 		if _, err := c.out.Write(one.text); err != nil {
-			c.complain("cannot write: %v", err)
+			c.complain("%s", say.CannotWrite(err))
 			return statusRefused
 		}
 	}

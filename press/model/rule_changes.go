@@ -11,6 +11,7 @@ type TargetChange struct {
 	Path string   `json:"path"`
 	To   *float64 `json:"to"` // a value that does it, in the unit of the path; nil where not even its limit does
 
+	From    float64      `json:"-"` // the value that it has
 	Entries []FieldValue `json:"-"` // what is typed in for it
 }
 
@@ -60,7 +61,7 @@ const thousandths = 1000
 func (l *lever) pull(in *Input) TargetChange {
 	does := func(k int) bool { return in.with(l.entries(l.at(k))).meetsTarget() }
 	if l.from == l.limit || l.entries == nil || !does(thousandths) {
-		return TargetChange{Path: l.path}
+		return TargetChange{Path: l.path, From: l.from}
 	}
 	not, yes := 0, thousandths
 	for yes-not > 1 {
@@ -71,7 +72,7 @@ func (l *lever) pull(in *Input) TargetChange {
 		}
 	}
 	to := l.at(yes)
-	return TargetChange{Path: l.path, To: &to, Entries: l.entries(to)}
+	return TargetChange{Path: l.path, From: l.from, To: &to, Entries: l.entries(to)}
 }
 
 // at is the value after so many thousandths of the way.
@@ -97,11 +98,7 @@ func plain(x float64) float64 {
 
 // meetsTarget tells whether the window that is proposed for a station meets its targets.
 func (in *Input) meetsTarget() bool {
-	w := &work{p: in, r: &Outcome{}}
-	w.parts, _ = stackUp(in.Parts, in.Station.Nest)
-	w.joint, _ = in.Joint.pressIn(w.parts.travel)
-	w.window()
-	t := w.r.Window.Target
+	t := in.placed().r.Window.Target
 	return t != nil && t.Met
 }
 

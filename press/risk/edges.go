@@ -22,6 +22,7 @@ type Edges struct {
 	p     Population
 	e     *stack.Sum
 	panes []pane // in rising s; nil: each position is integrated by itself
+	tail  *tail  // of the error, for the panes
 }
 
 // A pane is one point of the sum of the rows that height and reading share, with the
@@ -108,7 +109,7 @@ func (t *Edges) sum(x float64) End {
 	for i := first; i < last; i++ {
 		n := &t.panes[i]
 		z := at + n.at
-		below := t.e.CDF(-math.Abs(z)) // the error is symmetric about zero
+		below := t.below(math.Abs(z)) // the error is symmetric about zero
 		above := 1 - below
 		if z > 0 {
 			below, above = above, below

@@ -12,14 +12,18 @@ func (t *Edges) spread() {
 	if t.e.Point() {
 		return
 	}
+	t.tail = newTail(t.e)
 	if p.Height.Point() {
 		s := p.Height.Mean()
 		t.fill([]pane{{at: s, is: p.given(s)}})
 		return
 	}
+	if t.tail == nil {
+		return
+	}
 	first, last := p.Height.Support()
 	longest := 2 * t.e.Normal() // of a stretch: Gauss's 12 points are exact to 1e-14 on it
-	if longest <= 0 || 12*(last-first)/longest > mostPanes {
+	if 12*(last-first)/longest > mostPanes {
 		return
 	}
 	var panes []pane
@@ -32,7 +36,7 @@ func (t *Edges) spread() {
 		pieces := max(1, int((b-a)/longest+1))
 		for k := range pieces {
 			from, to := a+(b-a)*float64(k)/float64(pieces), a+(b-a)*float64(k+1)/float64(pieces)
-			if panes = p.stretch(panes, from, to, p.total(from, to), 12); len(panes) > mostPanes {
+			if panes = p.stretch(panes, p.points(from, to), 12); len(panes) > mostPanes {
 				return
 			}
 		}
@@ -40,25 +44,15 @@ func (t *Edges) spread() {
 	t.fill(panes)
 }
 
-// stretch lays panes on one stretch, halved until its halves agree with the whole.
-func (p Population) stretch(panes []pane, a, b float64, whole classes, depth int) []pane {
-	mid := (a + b) / 2
-	left, right := p.total(a, mid), p.total(mid, b)
-	if depth > 0 && differ(left.plus(right), whole) {
-		return p.stretch(p.stretch(panes, a, mid, left, depth-1), mid, b, right, depth-1)
-	}
-	return p.lay(p.lay(panes, a, mid), mid, b)
+// points are those of Gauss's rule on one stretch.
+type points struct {
+	from, to float64
+	panes    [12]pane
+	total    classes
 }
 
-func differ(a, b classes) bool {
-	const much = 1e-13
-	off := func(a, b float64) bool { return !(a-b < much && b-a < much) }
-	return off(a.long, b.long) || off(a.good, b.good) || off(a.short, b.short)
-}
-
-// total is what Gauss's rule makes of one stretch.
-func (p Population) total(a, b float64) classes {
-	var v classes
+func (p Population) points(a, b float64) *points {
+	out := &points{from: a, to: b}
 	middle := p.given((a + b) / 2)
 	for i, x := range nodes {
 		s := (a+b)/2 + (b-a)/2*x
@@ -66,23 +60,26 @@ func (p Population) total(a, b float64) classes {
 		if !p.sharp() {
 			is = p.given(s)
 		}
-		v = v.plus(is.times(weights[i] * p.Height.PDF(s) * (b - a) / 2))
+		out.panes[i] = pane{at: s, is: is.times(weights[i] * p.Height.PDF(s) * (b - a) / 2)}
+		out.total = out.total.plus(out.panes[i].is)
 	}
-	return v
+	return out
 }
 
-// lay puts the points of one stretch behind the panes.
-func (p Population) lay(panes []pane, a, b float64) []pane {
-	middle := p.given((a + b) / 2)
-	for i, x := range nodes {
-		s := (a+b)/2 + (b-a)/2*x
-		is := middle
-		if !p.sharp() {
-			is = p.given(s)
-		}
-		panes = append(panes, pane{at: s, is: is.times(weights[i] * p.Height.PDF(s) * (b - a) / 2)})
+// stretch lays panes on one stretch, halved until its halves agree with the whole.
+func (p Population) stretch(panes []pane, whole *points, depth int) []pane {
+	mid := (whole.from + whole.to) / 2
+	left, right := p.points(whole.from, mid), p.points(mid, whole.to)
+	if depth > 0 && differ(left.total.plus(right.total), whole.total) {
+		return p.stretch(p.stretch(panes, left, depth-1), right, depth-1)
 	}
-	return panes
+	return append(append(panes, left.panes[:]...), right.panes[:]...)
+}
+
+func differ(a, b classes) bool {
+	const much = 1e-13
+	off := func(a, b float64) bool { return !(a-b < much && b-a < much) }
+	return off(a.long, b.long) || off(a.good, b.good) || off(a.short, b.short)
 }
 
 // fill adds up what stands before and behind each pane.

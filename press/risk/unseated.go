@@ -23,6 +23,8 @@ type Fit struct {
 	Interference  *stack.Sum // µm, what is left of it after smoothing; below 0 there is none
 	Travel        *stack.Sum // mm, of the press-in
 	Pilot, Length float64    // mm, where the fit begins, and how long it is
+
+	tail *tail // of the interference
 }
 
 // Triangle is what the seat takes where it was measured: N, most often Mode.
@@ -39,6 +41,7 @@ type Triangle struct{ Low, Mode, High float64 }
 // Source: total probability over force, travel and friction; the interference by its own
 // distribution.
 func (f Fit) Unseated(p Push) float64 {
+	f.tail = newTail(f.Interference)
 	return p.over(nil, func(left float64) float64 { return f.more(left) })
 }
 
@@ -96,6 +99,9 @@ func (f Fit) more(left float64) float64 {
 	if f.Travel.Point() {
 		return f.engaged(need, min(max(f.Travel.Mean()-f.Pilot, 0), f.Length))
 	}
+	if f.engaged(need, f.Length) == 0 { // the whole length takes the most
+		return 0
+	}
 	first, last := f.Travel.Support()
 	from, to := max(first, f.Pilot), min(last, f.Pilot+f.Length)
 	all := f.Travel.Above(f.Pilot+f.Length) * f.engaged(need, f.Length)
@@ -130,6 +136,13 @@ func (f Fit) engaged(need, length float64) float64 {
 		}
 		return min(1, max(0, (f.FrictionHigh-need/i)/width))
 	}
+	first, last := f.Interference.Support()
+	switch {
+	case need >= f.FrictionHigh*last: // not even the tightest at the most friction
+		return 0
+	case need < f.FrictionLow*first: // even the loosest at the least
+		return 1
+	}
 	cuts := []float64{f.FrictionLow, f.FrictionHigh}
 	for _, k := range f.Interference.Kinks() {
 		if k > 0 && need/k > f.FrictionLow && need/k < f.FrictionHigh {
@@ -144,6 +157,9 @@ func (f Fit) engaged(need, length float64) float64 {
 func (f Fit) tight(need, friction float64) float64 {
 	if friction <= 0 {
 		return 0
+	}
+	if f.tail != nil {
+		return f.tail.above(need / friction)
 	}
 	return f.Interference.Above(need / friction)
 }

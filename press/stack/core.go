@@ -32,13 +32,12 @@ type split struct {
 	terms int
 	reach float64
 	cost  float64
-	error float64 // in probability, about
 }
 
 // trySplit tells what m boxes would cost; infinite where the accuracy is out of
-// reach, and how near it then comes.
-func trySplit(sigma float64, widths []float64, m int, total float64) split {
-	p := split{m: m, cost: math.Inf(1), error: math.Inf(1)}
+// reach.
+func trySplit(sigma float64, widths []float64, m int, total, most float64) split {
+	p := split{m: m, cost: math.Inf(1)}
 	rest := widths[m:]
 	scale := 1.0
 	for _, a := range widths[:m] {
@@ -53,8 +52,11 @@ func trySplit(sigma float64, widths []float64, m int, total float64) split {
 	for i := range m {
 		gain *= 2 * (total + p.reach) / float64(i+1)
 	}
-	if p.reach == 0 {
-		if p.error = gain * rounding; gain <= mostGain && (m > 0 || len(widths) == 0) {
+	switch {
+	case gain > most:
+		return p
+	case p.reach == 0:
+		if m > 0 || len(widths) == 0 {
 			p.cost = float64(int(1)<<m) * 4
 		}
 		return p
@@ -74,8 +76,8 @@ func trySplit(sigma float64, widths []float64, m int, total float64) split {
 			continue // the tail of the sum does not fall fast enough to be bounded
 		}
 		tail := env * float64(n) / p.reach / math.Pow(omega, float64(m)) * scale * size
-		p.terms, p.error = n, max(tail, gain*rounding)
-		if tail < wanted && gain <= mostGain {
+		if tail < wanted {
+			p.terms = n
 			p.cost = float64(int(1)<<m) * float64(n+8)
 			break
 		}

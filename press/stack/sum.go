@@ -73,7 +73,6 @@ const (
 	mostBoxes = 6
 	mostTerms = 4096
 	mostGain  = 3e4 // rounding errors may be magnified this much
-	rounding  = 1e-16
 )
 
 // build splits the parts into boxes and core.
@@ -89,17 +88,23 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	if sigma < 1e-12*s.sd {
 		sigma = 0
 	}
-	s.sigma = sigma
-	total := sum(widths)
-	s.reach = reach(sigma, widths, s.sd)
-	var best split
-	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
-		p := trySplit(sigma, widths, m, total)
-		// Where none comes near enough, as with widths a thousandfold apart, the nearest.
-		if m == 0 || p.cost < best.cost || math.IsInf(best.cost, 1) && p.error < best.error {
-			best = p
+	best := cheapest(sigma, widths, mostGain)
+	// Without a normal part, very narrow uniforms beside a wide one leave no split that is
+	// fine enough: then rounding errors cost up to 1e-8, and narrower ones still are taken for
+	// normals of the same spread, which moves the corners of the wide one by 1e-7 at most.
+	for _, gain := range []float64{1e6, 1e8} {
+		if math.IsInf(best.cost, 1) {
+			best = cheapest(sigma, widths, gain)
 		}
 	}
+	for math.IsInf(best.cost, 1) && len(widths) > 1 {
+		n := len(widths) - 1
+		sigma = math.Hypot(sigma, widths[n]/math.Sqrt(3))
+		widths = widths[:n]
+		best = cheapest(sigma, widths, mostGain)
+	}
+	s.reach = reach(sigma, widths, s.sd)
+	s.sigma = sigma
 	s.m = best.m
 	s.boxes = corners(widths[:s.m])
 	s.scale = 1
@@ -107,6 +112,18 @@ func (s *Sum) build(sigma float64, widths []float64) {
 		s.scale /= 2 * a
 	}
 	s.core = newCore(sigma, widths[s.m:], best, s.m)
+}
+
+// cheapest is the split of the least cost; infinite where none is fine enough.
+func cheapest(sigma float64, widths []float64, gain float64) split {
+	total := sum(widths)
+	best := split{cost: math.Inf(1)}
+	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
+		if p := trySplit(sigma, widths, m, total, gain); p.cost < best.cost {
+			best = p
+		}
+	}
+	return best
 }
 
 // reach is a half-width beyond which lies less than 1e-13: the sum of the limits

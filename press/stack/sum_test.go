@@ -191,3 +191,17 @@ func BenchmarkCDF(b *testing.B) {
 		s.CDF(0.01)
 	}
 }
+
+// A wide uniform with two very narrow ones is next to the wide one alone: beyond its ends
+// by more than the narrow ones reach there is nothing, and within all but them it rises in
+// a straight line. By hand.
+func TestWideWithVeryNarrow(t *testing.T) {
+	for _, narrow := range []float64{1e-3, 1e-4, 6e-5, 1e-5, 1e-6, 1e-7} {
+		s := NewSum([]Term{{Row{Half: 0.02}, 1}, {Row{Half: narrow, Shape: Triangular}, 1}})
+		for _, x := range []float64{-0.0185, -0.01, 0, 0.003, 0.0185} {
+			assert.InDelta(t, (x+0.02)/0.04, s.CDF(x), 2e-8, "%v at %v", narrow, x)
+		}
+		assert.InDelta(t, 25, s.PDF(0.01), 1e-4, "%v", narrow)
+		assert.InDelta(t, 0, s.CDF(-0.0211), 1e-9, "%v", narrow)
+	}
+}

@@ -1,15 +1,13 @@
 package words
 
-import "ramplan/press"
-
 // targetMissed speaks of targets that no window meets.
 func targetMissed(t *told) string {
-	accept, reject := TargetPPM(t.f("accept")), TargetPPM(t.f("reject"))
+	accept, reject := t.say.TargetPPM(t.f("accept")), t.say.TargetPPM(t.f("reject"))
 	s := "No window within the drawing keeps both targets, false accept " + accept + " and false reject " + reject + day(t) +
-		": the one proposed comes closest, with a share " + times(t.f("measure")) + " its target"
+		": the one proposed comes closest, with a share " + t.say.times(t.f("measure")) + " its target"
 	if t.f("by_hand") == 1 {
 		s = "The window that was set by hand misses its targets, false accept " + accept + " and false reject " + reject + day(t) +
-			", with a share " + times(t.f("measure")) + " its target"
+			", with a share " + t.say.times(t.f("measure")) + " its target"
 	}
 	return s + ": make the reading surer, narrow the parts, or allow more."
 }
@@ -23,14 +21,14 @@ func day(t *told) string {
 }
 
 // times writes how often a figure goes into another, more than once.
-func times(x float64) string {
+func (say Printer) times(x float64) string {
 	if x < 1.005 { // rounding would make it once
 		return "just over"
 	}
 	if x >= 1000 {
 		return "over 1000 times"
 	}
-	return Ratio(x) + " times"
+	return say.Ratio(x) + " times"
 }
 
 // noPlace speaks of a window for targets that finds no two positions.
@@ -47,15 +45,4 @@ func processOutside(t *told) string {
 	low, high := t.pos.both(t.f("low"), t.f("high"))
 	return "What the process makes, readings of " + t.at("reading") + " ±" + t.length("reach") + ", lies beside what the drawing allows, " + low + " to " + high +
 		": the window is that of the guard band; bring the mean of the parts to the middle of the requirement."
-}
-
-// Rule names the rule by which a window is proposed.
-func Rule(rule string) string {
-	switch rule {
-	case press.ByTarget:
-		return "target"
-	case press.ByProcess:
-		return "process"
-	}
-	return "guard"
 }

@@ -63,6 +63,9 @@ const fineDecimals = 3
 // something else: to 0.001 mm, whatever the station's positions can be set to.
 func (f Positions) Fine() Positions { return Positions{f.Printer, max(fineDecimals, f.decimals)} }
 
+// With writes with another number of decimals.
+func (f Positions) With(decimals int) Positions { return Positions{f.Printer, decimals} }
+
 // Decimals of a position.
 func (f Positions) Decimals() int { return f.decimals }
 

@@ -56,14 +56,14 @@ func SimulatedPPM(x float64) string {
 }
 
 // Truths are what a simulated part can be, in the order of the matrix.
-var Truths = [5]string{"Not seated", "Too tall", "Too low", "Loose", "Conforming"}
+var Truths = [5]string{"Not seated", "Too tall", "Too short", "Loose", "Conforming"}
 
 // Seens are what the station can say of it, likewise.
 var Seens = [5]string{"both signals", "arrival only", "zone only", "neither", "met early"}
 
 // NamedShares are the named shares of all parts, in their order.
 var NamedShares = [13]string{
-	"Not seated", "Too tall", "Too low", "Loose: under the margin", "Conforming", "Accepted", "Met early",
+	"Not seated", "Too tall", "Too short", "Loose: under the margin", "Conforming", "Accepted", "Met early",
 	"False accept", "  of a wrong height", "  not seated", "  loose", "False reject", "Loose: fails",
 }
 
@@ -116,11 +116,7 @@ func SimulationText(r *press.Result, s *press.Simulation) []TextTable {
 	}
 	said := TextTable{}
 	for _, one := range s.Says {
-		line := saying(&one)
-		if len(one.Shares) > 0 {
-			line = sayShares(one.Shares) + ": " + line
-		}
-		said.Notes = append(said.Notes, line)
+		said.Notes = append(said.Notes, withShares(&one))
 	}
 	return append(out, said)
 }
@@ -178,6 +174,14 @@ func closedText(s *press.Simulation) TextTable {
 		t.Rows = append(t.Rows, []string{one.name, text})
 	}
 	return t
+}
+
+// withShares is the sentence with the shares that it is about.
+func withShares(one *press.Saying) string {
+	if len(one.Shares) == 0 {
+		return saying(one)
+	}
+	return sayShares(one.Shares) + ": " + saying(one)
 }
 
 // sayShares lists named shares by their keys, as they are said in a sentence.

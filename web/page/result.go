@@ -8,9 +8,11 @@ type Result struct {
 	Strip     string // SVG
 	Setpoints []Figure
 	Copy      string // the setpoints as text
+	Rules     *Rules
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
+	Shares    BenchShares
 	Findings  []Finding
 	Count     string
 	Groups    []Figures
@@ -49,6 +51,7 @@ type Figure struct {
 type Figures struct {
 	ID, Label string
 	Drawing   string // SVG
+	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
 }
 

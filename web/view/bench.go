@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
+	"ramplan/press/draw"
 	"ramplan/web/page"
 )
 
@@ -41,7 +41,11 @@ type Kept struct {
 
 // Drawings of a plan, as SVG.
 // Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+type Drawings struct {
+	Strip, Force, PressIn, Cycle, Probe, Run string
+
+	RunPlaces draw.RunPlaces
+}
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
@@ -56,19 +60,22 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Faults:  form.list(),
 	}
 	name := strings.TrimSpace(form.text["title.name"])
-	out.Name = "New plan"
+	out.Name = say.NewPlan()
 	if name != "" {
-		out.Title, out.Name = name+" · ramplan", name
+		out.Title, out.Name = say.Ramplan(name), name
 	}
 	if b.Plan != nil {
 		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
+		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
+			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
+		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
-			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
+			out.Result.Older = say.OlderThanTheEntriesThis()
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, words.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
-		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
-		out.Glance = words.Glance(b.Plan, b.Result)
+		out.Result.Copy = copied(b.Plan, b.Result, say.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
+		out.Headline, out.Perfect = say.Headline(b.Plan, b.Result), out.Result.Perfect
+		out.Glance = say.Glance(b.Plan, b.Result)
 	}
 	out.Address = b.Kept.Address
 	out.Alarm = b.Kept.alarm()
@@ -84,18 +91,18 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 
 func (k Kept) standing() string {
 	if k.Older != "" {
-		return words.StandingOld(k.Older, k.Revision)
+		return say.StandingOld(k.Older, k.Revision)
 	}
-	return words.Standing(k.Revision, k.AsIssued)
+	return say.Standing(k.Revision, k.AsIssued)
 }
 
 // alarm says in a few words, where it is always in sight, that nothing is saved.
 func (k Kept) alarm() string {
 	switch {
 	case k.Failure != "":
-		return "Not saved: what to do stands at the top of the page."
+		return say.NotSavedWhatToDo()
 	case k.Stale:
-		return "Not saved: another window changed this plan. What to do stands at the top of the page."
+		return say.NotSavedAnotherWindowChanged()
 	}
 	return ""
 }
@@ -105,9 +112,9 @@ func (b Bench) standing() page.State {
 	state := b.state()
 	switch {
 	case b.Kept.Failure != "":
-		return page.State{Kind: "unsaved", Text: b.Kept.Failure + " What you typed is kept in this page."}
+		return page.State{Kind: "unsaved", Text: say.WhatYouTypedIsKept(b.Kept.Failure)}
 	case b.Kept.Stale:
-		return page.State{Kind: "unsaved", Text: "Not saved: another window changed this plan."}
+		return page.State{Kind: "unsaved", Text: say.NotSavedAnotherWindowChangedThis()}
 	}
 	state.Text += " Saved."
 	return state
@@ -116,7 +123,7 @@ func (b Bench) standing() page.State {
 // state says in one line how the entries stand.
 func (b Bench) state() page.State {
 	if len(b.Faults) == 0 {
-		return page.State{Kind: "valid", Text: "Up to date with the entries."}
+		return page.State{Kind: "valid", Text: say.UpToDateWithThe()}
 	}
 	missing := 0
 	for _, p := range b.Faults {
@@ -127,11 +134,11 @@ func (b Bench) state() page.State {
 	wrong := len(b.Faults) - missing
 	switch {
 	case wrong == 0:
-		return page.State{Kind: "incomplete", Text: counted(missing, "entry is", "entries are") + " still needed."}
+		return page.State{Kind: "incomplete", Text: say.StillNeeded(counted(missing, "entry is", "entries are"))}
 	case missing == 0:
-		return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries."}
+		return page.State{Kind: "wrong", Text: say.InTheEntries(counted(wrong, "fault is", "faults are"))}
 	}
-	return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries, and " + counted(missing, "entry is", "entries are") + " still needed."}
+	return page.State{Kind: "wrong", Text: say.InTheEntriesAndStill(counted(wrong, "fault is", "faults are"), counted(missing, "entry is", "entries are"))}
 }
 
 // list is every fault of the entries, each leading to its field.
@@ -140,7 +147,7 @@ func (f *form) list() []page.Fault {
 	for _, p := range f.faults {
 		where := label(p.Path)
 		if where == "" {
-			where = "The plan"
+			where = say.ThePlan()
 		}
 		out = append(out, page.Fault{Link: f.places.link(p.Path), Where: where, Text: p.Message})
 	}

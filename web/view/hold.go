@@ -45,7 +45,7 @@ func HeldIn(t Typed, step int) bool {
 }
 
 // HoldLost says what becomes of the hold case when its step is removed.
-const HoldLost = "The hold case was in this step: choose another step for it, or take its figures away."
+func HoldLost() string { return say.HoldLost() }
 
 // stepTyped reads the number of a step, counted from 0.
 func stepTyped(text string) (int, bool) {
@@ -79,7 +79,7 @@ func (f *form) heldStep(out *page.Field) {
 	}
 	at := slices.IndexFunc(out.Options, func(o page.Option) bool { return o.Value == value })
 	if at < 0 {
-		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: strconv.Quote(value) + ", counted from 0: no such step"})
+		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: say.CountedFrom0NoSuch(value)})
 		at = len(out.Options) - 1
 	}
 	out.Options[at].Chosen = true

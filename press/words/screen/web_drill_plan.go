@@ -1,0 +1,5 @@
+package screen
+
+func (say Words) TheDraftIsNoSoundPlan() string {
+	return "The draft is no sound plan yet: there is nothing to practise on."
+}

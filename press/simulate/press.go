@@ -93,8 +93,7 @@ func (p *press) draw(g *generator, n int) {
 	}
 	to := d.position[:n]
 	clear(to)
-	spread(to, p.repeatability, g.addNormal)
-	spread(to, p.reference, g.addNormal)
+	spread(to, math.Hypot(p.repeatability, p.reference), g.addNormal) // both are normal, and so is their sum
 	spread(to, p.drift, g.addUniform)
 
 	clear(d.force[:n])
@@ -105,8 +104,7 @@ func (p *press) draw(g *generator, n int) {
 	switch q := &p.joint; q.kind {
 	case interference:
 		set(d.interference[:n], q.middle)
-		spread(d.interference[:n], q.hole/3, g.addNormal)
-		spread(d.interference[:n], q.shaft/3, g.addNormal)
+		spread(d.interference[:n], math.Hypot(q.hole, q.shaft)/3, g.addNormal) // of two normal laws
 		set(d.smoothed[:n], (q.roughLow+q.roughHigh)/2)
 		spread(d.smoothed[:n], (q.roughHigh-q.roughLow)/2, g.addUniform)
 		set(d.friction[:n], (q.frictionLow+q.frictionHigh)/2)

@@ -63,7 +63,7 @@ func (l *lens) kinds() []lensRow {
 		return lensRow{name, note, canvas.Rectangle{Y1: height}, paint}
 	}
 	rows := []lensRow{
-		row("requirement", "guard bands "+m.pos.Length(m.guard), 40, (*lens).requirement),
+		row("requirement", m.left(), 40, (*lens).requirement),
 		row("seated readings", "uncertain by ±"+m.pos.Length(m.uncertainty), bell, (*lens).density),
 		row("", "ram position, mm", 24, (*lens).ruler),
 		row("tip of the ram", "at rest", 26, (*lens).tip),

@@ -75,7 +75,7 @@ func TestTargetsAreMetAsSaid(t *testing.T) {
 func TestNoOtherWindowIsBetter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := randomRule(t, ByTarget)
-		in.Station.PositionStep = 0.02 // nine positions or so
+		in.Station.PositionStep = 0.03 // six positions or so
 		out := Evaluate(in)
 		if !out.Pressable() || out.Window.Target.Measure == nil {
 			return
@@ -297,6 +297,7 @@ func BenchmarkTargetChanges(b *testing.B) {
 }
 
 func BenchmarkWorstDay(b *testing.B) {
+	// A new evaluation each time: an outcome works its day out once.
 	out := Evaluate(example())
-	perCore(b, func() { out.WorstDay() })
+	perCore(b, func() { out.work.worstDay() })
 }

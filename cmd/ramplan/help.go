@@ -18,6 +18,7 @@ func help(ctx context.Context, c console, args []string) int {
 	}
 	fmt.Fprintln(c.out)
 	fmt.Fprintln(c.out, say.EvalEndsWith0When())
+	fmt.Fprintln(c.out, say.SimulateEndsWith0Also())
 	fmt.Fprintln(c.out, say.CheckAndBackupEndWith())
 	fmt.Fprintln(c.out, say.ExtractEndsWith1When())
 	fmt.Fprintln(c.out, say.VerifyEndsWith0For())

@@ -49,7 +49,7 @@ func verbs() []verb {
 	return []verb{
 		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", say.ServeTheBenchToThe(), serve, true},
 		{"eval", "eval PLAN.json …", say.PrintTheResultOfEach(), eval, false},
-		{"simulate", "simulate [-parts N] [-seed S] [-json] PLAN.json …", say.PressManyPartsInAt(), simulateVerb, true},
+		{"simulate", "simulate [-parts N] [-json] PLAN.json …", say.PressManyPartsInAt(), simulateVerb, true},
 		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", say.PutPlansOnPaperAs(), drawVerb, true},
 		{"extract", "extract [-o FILE] SHEET", say.TakeThePlanOutOf(), extract, true},
 		{"verify", "verify [-data DIR] SHEET|DIGITS", say.TellWhetherASheetA(), verify, true},

@@ -99,7 +99,7 @@ func (w Work) each(ctx context.Context, n int64, worker func() func(piece int64)
 // before one that was not finished.
 // Range: parts up to 10¹²; memory does not grow with them.
 // Special cases: where the signals are not known, Matrix, and with it Fails, says nothing.
-// Source: plain Monte Carlo; streams by their numbers as in DEVELOPERS.md.
+// Source: plain Monte Carlo, JCGM 101:2008, clause 7.
 func (s *Station) Count(ctx context.Context, parts int64, seed uint64, w Work) (Tally, bool) {
 	blocks := (parts + Block - 1) / Block
 	run := inOrder{waiting: map[int64]*Tally{}}

@@ -57,12 +57,22 @@ func mix(x uint64) uint64 {
 // middle of their cell.
 func open(x uint64) float64 { return (float64(x>>11) + 0.5) * 0x1p-53 }
 
-// addUniform adds to each number a draw between −half and half.
+// signed turns 32 random bits into a number between −1 and 1, in the middle of its cell:
+// as fine as 5e-10 of a half-width.
+func signed(x uint32) float64 { return (float64(int32(x)) + 0.5) * 0x1p-31 }
+
+// addUniform adds to each number a draw between −half and half; two share the bits of one
+// call.
 func (g *generator) addUniform(to []float64, half float64) {
 	s, x := *g, uint64(0)
-	for j := range to {
+	for ; len(to) > 1; to = to[2:] {
 		s, x = s.next()
-		to[j] += half * (float64(int64(x)>>10) + 0.5) * 0x1p-53
+		to[0] += half * signed(uint32(x>>32))
+		to[1] += half * signed(uint32(x))
+	}
+	if len(to) > 0 {
+		s, x = s.next()
+		to[0] += half * signed(uint32(x>>32))
 	}
 	*g = s
 }
@@ -70,11 +80,10 @@ func (g *generator) addUniform(to []float64, half float64) {
 // addTriangular adds to each number a draw of the symmetric triangle between −half and
 // half: the sum of two uniform draws of half the width.
 func (g *generator) addTriangular(to []float64, half float64) {
-	s, x, y := *g, uint64(0), uint64(0)
+	s, x := *g, uint64(0)
 	for j := range to {
 		s, x = s.next()
-		s, y = s.next()
-		to[j] += half * (float64(int64(x)>>11) + float64(int64(y)>>11) + 1) * 0x1p-53
+		to[j] += half / 2 * (signed(uint32(x>>32)) + signed(uint32(x)))
 	}
 	*g = s
 }

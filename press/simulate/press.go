@@ -49,7 +49,8 @@ func (s sums) unit() (sums, float64) {
 
 // drawn are the numbers of one lot.
 type drawn struct {
-	groups                           [][lot]float64
+	group                            [lot]float64
+	contact, seat, height, travel    [lot]float64 // mm, what the rows add up to
 	position                         [lot]float64 // mm, error of every position
 	force, compliance                [lot]float64 // standard normal
 	interference, smoothed, friction [lot]float64 // µm, µm, –
@@ -64,16 +65,18 @@ type press struct {
 }
 
 func newPress(s *Station) *press {
-	p := &press{Station: s, groups: groups(s.rows)}
-	p.drawn.groups = make([][lot]float64, len(p.groups))
-	return p
+	return &press{Station: s, groups: groups(s.rows)}
 }
 
 // draw fills the numbers of n parts.
 func (p *press) draw(g *generator, n int) {
 	d := &p.drawn
+	set(d.contact[:n], p.mean.contact)
+	set(d.seat[:n], p.mean.seat)
+	set(d.height[:n], p.mean.height)
+	set(d.travel[:n], p.mean.travel)
 	for i := range p.groups {
-		to := d.groups[i][:n]
+		to := d.group[:n]
 		clear(to)
 		for _, r := range p.groups[i].rows {
 			switch r.shape {
@@ -85,16 +88,20 @@ func (p *press) draw(g *generator, n int) {
 				g.addUniform(to, r.half)
 			}
 		}
+		of := &p.groups[i].of
+		add(d.contact[:n], to, of.contact)
+		add(d.seat[:n], to, of.seat)
+		add(d.height[:n], to, of.height)
+		add(d.travel[:n], to, of.travel)
 	}
-	spread := func(to []float64, of float64, add func([]float64, float64)) {
+	spread := func(to []float64, of float64, by func([]float64, float64)) {
 		if of > 0 {
-			add(to, of)
+			by(to, of)
 		}
 	}
 	to := d.position[:n]
 	clear(to)
-	spread(to, p.repeatability, g.addNormal)
-	spread(to, p.reference, g.addNormal)
+	spread(to, math.Hypot(p.repeatability, p.reference), g.addNormal) // both are normal, and so is their sum
 	spread(to, p.drift, g.addUniform)
 
 	clear(d.force[:n])
@@ -105,8 +112,7 @@ func (p *press) draw(g *generator, n int) {
 	switch q := &p.joint; q.kind {
 	case interference:
 		set(d.interference[:n], q.middle)
-		spread(d.interference[:n], q.hole/3, g.addNormal)
-		spread(d.interference[:n], q.shaft/3, g.addNormal)
+		spread(d.interference[:n], math.Hypot(q.hole, q.shaft)/3, g.addNormal) // of two normal laws
 		set(d.smoothed[:n], (q.roughLow+q.roughHigh)/2)
 		spread(d.smoothed[:n], (q.roughHigh-q.roughLow)/2, g.addUniform)
 		set(d.friction[:n], (q.frictionLow+q.frictionHigh)/2)
@@ -119,6 +125,16 @@ func (p *press) draw(g *generator, n int) {
 				d.friction[j] = q.measured(u)
 			}
 		}
+	}
+}
+
+// add adds numbers so many times.
+func add(to, what []float64, times float64) {
+	if times == 0 {
+		return
+	}
+	for j, x := range what {
+		to[j] += times * x
 	}
 }
 
@@ -154,15 +170,11 @@ func (p *press) judge(n int, t *Tally) {
 	t.Parts += int64(n)
 	perCell := 1 / p.width
 	for j := range n {
-		h := p.mean
-		for i := range p.groups {
-			h.add(p.groups[i].of, d.groups[i][j])
-		}
 		force := p.force + d.force[j]
 		// The force was drawn in newtons, the compliance as a share.
 		bend := (force - p.nestForce) * p.compliance * (1 + d.compliance[j])
 		shift := p.nest + d.position[j]
-		w := way{drag: q.drag, seat: q.counter, travel: max(0, h.travel)}
+		w := way{drag: q.drag, seat: q.counter, travel: max(0, d.travel[j])}
 
 		truth := Conforming
 		demand, fails := w.drag+w.seat, false
@@ -180,18 +192,18 @@ func (p *press) judge(n int, t *Tally) {
 			w.seat += d.friction[j]
 			demand += d.friction[j]
 		}
-		contact, reading := shift-h.contact, shift+bend
+		contact, reading := shift-d.contact[j], shift+bend
 		density := &t.Seated
 		switch {
 		case demand > force:
 			truth, fails = Unseated, false
-			reading += q.stall(w, force) - h.contact
+			reading += q.stall(w, force) - d.contact[j]
 			density = &t.Stalled
 		default:
-			reading -= h.seat
-			if h.height > p.high {
+			reading -= d.seat[j]
+			if d.height[j] > p.high {
 				truth, fails = Long, false
-			} else if h.height < p.low {
+			} else if d.height[j] < p.low {
 				truth, fails = Short, false
 			}
 		}

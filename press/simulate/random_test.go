@@ -119,3 +119,54 @@ func evaluatedAny(t *rapid.T, in *model.Input) (*Station, *model.Outcome) {
 	}
 	return s, out
 }
+
+// More rows than there are direction numbers are drawn plainly, and the estimate holds.
+func TestManyRowsAreDrawn(t *testing.T) {
+	in := example()
+	in.Parts[0].Nominal -= 2.5
+	for i := range 50 { // half of each is pressed in
+		in.Parts = append(in.Parts, model.Part{Nominal: 0.05, Minus: 0.01, Plus: 0.01, Contact: 1.5, Seat: 1, Shape: []string{model.Uniform, model.Triangular}[i%2], Sigmas: 3})
+	}
+	s := station(t, in)
+	c := newConditional(s, anyLot)
+	require.True(t, c.whole)
+	require.Greater(t, c.dimensions, mostSobol)
+	e, tally := estimated(t, s), counted(t, s, 3)
+	for _, share := range []Share{FalseReject, LongShare, ShortShare, Accepted} {
+		f := e.Named[share]
+		require.InDelta(t, f.Value, float64(tally.Count(share))/many, near(f.Value, many)+2*(f.High-f.Value), "share %d", share)
+	}
+	require.Positive(t, tally.Count(FalseReject))
+}
+
+// Limits hold on a station where everything happens: over all shares and seeds, what many
+// more points find lies within them about as often as they say.
+func TestCoverageOfAllShares(t *testing.T) {
+	s := station(t, busy())
+	exact, _ := s.Estimate(ctx(), 1<<40, 0.0005, Work{}, nil)
+	held, all := 0, 0
+	for seed := range uint64(repetitions() / 5) {
+		e, _ := s.Estimate(ctx(), seed, 1, Work{}, nil)
+		require.Equal(t, 512, e.Points)
+		count := func(f, want Figure) {
+			if slack := want.High - want.Low; want.Value > 0 && slack < (f.High-f.Low)/5 {
+				all++
+				if f.Low <= want.Value && want.Value <= f.High {
+					held++
+				}
+			}
+		}
+		for i, f := range e.Named {
+			count(f, exact.Named[i])
+		}
+		for i := range e.Matrix {
+			for j, f := range e.Matrix[i] {
+				count(f, exact.Matrix[i][j])
+			}
+		}
+	}
+	t.Logf("%d of %d", held, all)
+	require.Greater(t, all, 20*repetitions()/5/2)
+	// Cells of one run hang together, so this leaves room: 95 % is stated.
+	require.Greater(t, float64(held), 0.91*float64(all))
+}

@@ -20,9 +20,8 @@ import (
 // datum. Each reading is something less V, so that a verdict is an interval of V, and a
 // truth by height one of C. below gives P(class of C, V < s).
 type shift struct {
-	total three   // of the three classes
-	fixed bool    // V has no spread
-	at    float64 // its value then
+	total three // of the three classes
+	fixed bool  // V has no spread
 
 	direct func(s float64) three // where that is quick
 

@@ -12,6 +12,10 @@ func (say Words) EvalEndsWith0When() string {
 	return "eval ends with 0 when no plan has a blocker, 1 when one has, 2 when a file could not be read."
 }
 
+func (say Words) SimulateEndsWith0Also() string {
+	return "simulate ends with 0, also for a plan with a blocker, 2 when a plan or a flag could not be read, 130 when it was interrupted."
+}
+
 func (say Words) CheckAndBackupEndWith() string {
 	return "check and backup end with 0 when nothing is damaged, 1 when something is, 2 when they could not do it."
 }

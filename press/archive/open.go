@@ -140,7 +140,7 @@ func (a *Archive) changeIn(ctx context.Context, do func(context.Context, *handle
 		return explain(err)
 	}
 	if h.write == nil {
-		return &Failure{Text: "The archive was opened to look at only: nothing was saved."}
+		return &Failure{Text: say.TheArchiveWasOpenedTo()}
 	}
 	h.compile(ctx)
 	tx, err := h.write.BeginTx(ctx, nil)

@@ -137,19 +137,16 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 	case h-u > q.HeightHigh:
 		s += d.say.ByTheDrawingThatIs(press.Long)
 	case h+u < q.HeightLow:
-		s += d.say.ByTheDrawingThatIs12(press.Short)
+		s += d.say.ByTheDrawingItIs(press.Short)
 	case h-u >= q.HeightLow-1e-9 && h+u <= q.HeightHigh+1e-9:
 		s += d.say.ByTheDrawingThatIs13(press.Good)
 	default:
 		s, told = d.say.WhetherItIsGoodBy(s), false
 	}
 	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-		if told {
-			s += d.say.YetItIsRefusedIt(d.p)
-		} else {
-			s += d.say.AndItIsRefusedIt()
-		}
-		a.Meaning = d.say.RefusedWithinTheGuardBand(d.p)
+		ruled := d.say.Ruled(d.p) != ""
+		s += d.say.YetRefused(told, ruled)
+		a.Meaning = d.say.RefusedNear(ruled)
 		if a.Clear {
 			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, d.say.IsMeasure)...)
 			a.Checks = a.Checks[:min(3, len(a.Checks))]

@@ -62,7 +62,7 @@ func TestQuantities(t *testing.T) {
 		{"1.74\u202fs", Seconds(1.7311)}, // rounded as what has to go by
 		{"1.74\u202fs", After(1.7311)},
 		{"1.73\u202fs", Seconds(1.73)},
-		{"180\u202fmm/s", Speed(180)},
+		{"180\u202fmm/s", say.Speed(180)},
 		{"−3.2\u202fµm", Microns(-3.21)},
 		{"1600\u202fppm", PPM(1584.493)},
 		{"0.010\u202fppm", PPM(0.01)},
@@ -72,11 +72,11 @@ func TestQuantities(t *testing.T) {
 		{"9.9\u202fppm", PPM(9.94)},
 		{"10\u202fppm", PPM(9.96)},
 		{"100\u202f%", PPM(1e6)},
-		{"0.5\u202fppm", TargetPPM(0.5)},
+		{"0.5\u202fppm", say.TargetPPM(0.5)},
 		{"2010\u202fppm", say.ppmOver(2010, 2000)},
 		{"2000.3\u202fppm", say.ppmOver(2000.3, 2000)},
-		{"99.9\u202f%", TargetShare(0.999)},
-		{"99.73\u202f%", TargetShare(0.9973)},
+		{"99.9\u202f%", say.TargetShare(0.999)},
+		{"99.73\u202f%", say.TargetShare(0.9973)},
 	} {
 		assert.Equal(t, c.want, c.got)
 	}

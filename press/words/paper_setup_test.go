@@ -95,7 +95,7 @@ func TestSamplesAreOneStory(t *testing.T) {
 	}
 	assert.Contains(t, samples.Lead, otherAnswer)
 	r := press.Evaluate(p)
-	assert.Equal(t, "5 of each height are made. "+say.samplesPressed(p, r), SamplesMade(p, r))
+	assert.Equal(t, "5 of each height are made. "+say.samplesPressed(p, r), say.SamplesMade(p, r))
 	control := allOf(paperOf(t, "control", p))
 	assert.Contains(t, control, "|all 5 of each height|at set-up, and after a change as on its own page|")
 	assert.Contains(t, control, "One push of each: empty nest, without an insert, master that is good, sample too tall, sample too short, loose sample|6 pushes|every four hours|")

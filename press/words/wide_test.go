@@ -16,7 +16,7 @@ import (
 func TestAWideWindowPromisesNothingImpossible(t *testing.T) {
 	p := example(t, changes{"window.zone_start": "85"})
 	r := press.Evaluate(p)
-	for _, x := range LimitSamples(p, r) {
+	for _, x := range say.LimitSamples(p, r) {
 		if x.Good && !x.Missing {
 			assert.LessOrEqual(t, x.To, p.Requirement.HeightHigh+1e-9, x.Name)
 		}

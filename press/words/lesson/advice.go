@@ -1,7 +1,6 @@
 package lesson
 
 import (
-	"ramplan/press"
 	"ramplan/press/words"
 )
 
@@ -83,7 +82,7 @@ func (say Words) ByTheDrawingThatIs(long string) string {
 	return "; by the drawing that is " + words.Say(long)
 }
 
-func (say Words) ByTheDrawingThatIs12(short string) string {
+func (say Words) ByTheDrawingItIs(short string) string {
 	return "; by the drawing that is " + words.Say(short)
 }
 
@@ -95,22 +94,26 @@ func (say Words) WhetherItIsGoodBy(s string) string {
 	return s + "; whether it is good by the drawing cannot be told from the reading"
 }
 
-func (say Words) YetItIsRefusedIt(p *press.Plan) string {
-	if say.Ruled(p) != "" {
-		return ", yet it is refused: the window stays inside the drawing"
-	}
-	return ", yet it is refused: it lies within the guard band"
+func (say Words) MeasureItsHeightFromTo(heightLow float64, heightHigh float64) string {
+	return "Measure its height: from " + say.Bare(heightLow) + " to " + say.At(heightHigh) + " it is good by the drawing."
 }
 
-func (say Words) AndItIsRefusedIt() string { return ", and it is refused: it lies so near to a limit" }
+// YetRefused says why a part within the drawing, where that can be told, is refused; ruled:
+// the window stays inside the drawing by another rule than a guard band.
+func (say Words) YetRefused(told, ruled bool) string {
+	switch {
+	case told && ruled:
+		return ", yet it is refused: the window stays inside the drawing"
+	case told:
+		return ", yet it is refused: it lies within the guard band"
+	}
+	return ", and it is refused: it lies so near to a limit"
+}
 
-func (say Words) RefusedWithinTheGuardBand(p *press.Plan) string {
-	if say.Ruled(p) != "" {
+// RefusedNear is what such a refusal means.
+func (say Words) RefusedNear(ruled bool) string {
+	if ruled {
 		return "Refused near a limit of the drawing: measure it."
 	}
 	return "Refused within the guard band: measure it."
-}
-
-func (say Words) MeasureItsHeightFromTo(heightLow float64, heightHigh float64) string {
-	return "Measure its height: from " + say.Bare(heightLow) + " to " + say.At(heightHigh) + " it is good by the drawing."
 }

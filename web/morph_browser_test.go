@@ -34,7 +34,15 @@ const unlikeWhole = `(async () => {
 		return shown(a) + " in place of " + shown(b);
 	};
 	for (const id of ["lead", "figures", "glance", "jumps", "faults"]) {
-		const [here, there] = [document.getElementById(id), whole.getElementById(id)];
+		const [here, there] = [document.getElementById(id), whole.getElementById(id)].map((e) => {
+			const own = e.cloneNode(true);
+			for (const place of own.querySelectorAll("[data-stream]")) { // the shares come by another way
+				place.querySelector(".sharesbody")?.remove();
+				place.removeAttribute("data-whole");
+				place.className = "sharesof";
+			}
+			return own;
+		});
 		if (!here.isEqualNode(there)) unlike.push(id + ": " + where(here, there));
 	}
 	for (const section of document.querySelectorAll(".sec")) {

@@ -14,8 +14,11 @@ export function morph(from, to, keep) {
   if (to.hasAttribute("data-kept")) return; // the server knows that this is shown
   // The browser compares quicker than a script; what is typed it does not compare.
   if ((keep.entries || !holdsEntries(from)) && from.isEqualNode(to)) return;
+  if (to.hasAttribute("data-stream")) {
+    from.dataset.of = to.dataset.of; // what is inside comes from another answer
+    return;
+  }
   attributes(from, to, keep);
-  if (to.hasAttribute("data-stream")) return; // what is inside comes from another answer
   if (from.nodeName === "TEXTAREA") {
     if (!keep.entry(from)) from.value = to.value;
     return;

@@ -33,6 +33,7 @@ export function put(place, html) {
 // is typed, and asked for anew when the answer to it is shown.
 export function followShares(form) {
   let under = null; // the question under way
+  let whole = ""; // whose shares are all there
 
   const drop = () => {
     under?.abort();
@@ -42,16 +43,22 @@ export function followShares(form) {
 
   const ask = async () => {
     const place = document.getElementById("shares");
-    if (!place || (place.dataset.whole === place.dataset.of && !place.classList.contains("older"))) return;
-    drop();
-    const mine = (under = new AbortController());
+    if (!place) return;
     const of = place.dataset.of;
+    if (whole === of && place.querySelector(".sharesbody")) {
+      place.classList.remove("older");
+      return;
+    }
+    drop();
+    whole = "";
+    const mine = (under = new AbortController());
     try {
       await stream(place.dataset.stream + "?of=" + encodeURIComponent(of), mine.signal, (html) => {
         if (mine.signal.aborted) return;
         put(place, html);
         place.classList.remove("older");
       });
+      whole = of;
       place.dataset.whole = of;
     } catch {
       // Dropped, or the server is gone: what is shown stays marked as older.

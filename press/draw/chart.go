@@ -18,6 +18,7 @@ type chart struct {
 	yNameAt       float64    // baseline of the name of the y axis
 	ends          []endLabel // at the right, for the lines that reach it
 	decimals      int        // of the figures of the x axis
+	closeX        bool       // figures of the x axis stand close
 	noX           bool       // nothing is measured along the x axis
 	stepY         float64    // px from figure to figure of the y axis, about
 }
@@ -112,7 +113,11 @@ func (c *chart) ticksX() []float64 {
 	}
 	st := canvas.Plain(canvas.Quiet, canvas.Small)
 	widest := math.Max(st.Width(figure(c.x.From, 2)), st.Width(figure(c.x.To, 2)))
-	ticks, decimals := c.x.Ticks(int((c.plot.X1 - c.plot.X0) / (widest + 24)))
+	gap := 24.0
+	if c.closeX {
+		gap = 2
+	}
+	ticks, decimals := c.x.Ticks(int((c.plot.X1 - c.plot.X0) / (widest + gap)))
 	c.decimals = decimals
 	return ticks
 }

@@ -101,11 +101,11 @@ type daysDrawing struct {
 }
 
 func layDays(m *daysModel, o Options) *daysDrawing {
-	o.Flat = true
+	o.Flat = true // small, three beside one another
 	d := &daysDrawing{m: m, chart: newChart(o, m.title, daysLabels)}
 	d.plot.X0 += 12
 	d.plot.Y1 += 28
-	d.xName, d.yName = m.xName, "ppm of all parts"
+	d.xName, d.yName, d.closeX = m.xName, "ppm of all parts", true
 	if len(m.rows) == 0 {
 		d.noX = true
 		d.height = math.Ceil(d.plot.Y0)

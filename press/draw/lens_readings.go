@@ -67,7 +67,7 @@ func (l *lens) requirementWords(p *canvas.Pen, r lensRow, x0, x1 float64) {
 	text := "required " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.Bare(m.requirement[1])
 	if m.nothingLeft {
 		st = canvas.Bold(canvas.Alert, canvas.Small)
-		text = "the guard bands overlap by " + m.pos.Length(m.acceptance[0]-m.acceptance[1])
+		text = say.TheGuardBandsOverlapBy(m.pos, m.acceptance[0]-m.acceptance[1])
 	}
 	half := st.Width(text) / 2
 	at := math.Max(r.box.X0+half+6, math.Min((x0+x1)/2, r.box.X1-half-6))

@@ -1,0 +1,19 @@
+package label
+
+func (say Words) LooseNoGrip() string { return "loose: no grip" }
+
+func (say Words) TightStallsOnItsWay() string { return "tight: stalls on its way" }
+
+func (say Words) GoOn() string { return "go on" }
+
+func (say Words) RefusedLooseOrMissing() string { return "refused: loose or missing" }
+
+func (say Words) Findings() string { return "Findings" }
+
+func (say Words) WhatThisLogicCannotDetect() string { return "What this logic cannot detect" }
+
+func (say Words) Cautions() string { return "Cautions" }
+
+func (say Words) NotesOfThePlan() string { return "Notes of the plan" }
+
+func (say Words) FieldsOfTheTitleBlock() string { return "Fields of the title block, whole" }

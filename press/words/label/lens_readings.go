@@ -1,0 +1,9 @@
+package label
+
+import (
+	"ramplan/press/words"
+)
+
+func (say Words) TheGuardBandsOverlapBy(pos words.Positions, from float64) string {
+	return "the guard bands overlap by " + pos.Length(from)
+}

@@ -4,7 +4,6 @@ import (
 	"context"
 
 	"github.com/go-json-experiment/json"
-	"github.com/go-json-experiment/json/jsontext"
 
 	"ramplan/press/model"
 	"ramplan/press/simulate"
@@ -86,53 +85,77 @@ type ClosedForm struct {
 }
 
 // BadLot is the week that somebody remembers: friction at one end for all parts, hole and
-// shaft anywhere within their limits.
+// shaft anywhere within their limits. There is none of a joint without a fit.
 type BadLot struct {
-	UnseatedPPM    float64  `json:"unseated_ppm"`
-	LoosePPM       float64  `json:"loose_ppm"`
-	FalseAcceptPPM *float64 `json:"false_accept_ppm"`
-	FalseRejectPPM *float64 `json:"false_reject_ppm"`
+	UnseatedPPM    float64 `json:"unseated_ppm"`
+	LoosePPM       float64 `json:"loose_ppm"`
+	FalseAcceptPPM float64 `json:"false_accept_ppm"`
+	FalseRejectPPM float64 `json:"false_reject_ppm"`
 }
 
-// A Saying is a sentence beside small shares, by code and figures; press/words makes it.
-type Saying struct {
-	Code string `json:"code"`
-}
-
-// SimulationOptions says how many parts are counted, and how precise the estimate is to
-// be.
+// SimulationOptions says what is simulated.
 type SimulationOptions struct {
-	Parts     int64
-	Seed      uint64
-	Precision float64
+	Parts     int64   // to be counted; 0: none, only estimated
+	Seed      uint64  // of the random numbers
+	Precision float64 // to what share of itself, or of 1 ppm, the estimate is to come
 	Work      simulate.Work
+
+	// Refined is told of each answer on the way, with as many points as were done, before
+	// anything is counted; nil: nobody asks. It may keep what it gets.
+	Refined func(*Simulation)
 }
 
 // Simulate presses parts in at the station of the plan. Where ctx ends before all is
 // done, the answer holds what there is.
 func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation {
-	s := &Simulation{
-		Format: SimulationFormat, PlanDigest: r.PlanDigest(), File: r.File, Seed: o.Seed, Precision: o.Precision,
-		Says: []Saying{},
-	}
+	s := &Simulation{Format: SimulationFormat, PlanDigest: r.PlanDigest(), File: r.File, Seed: o.Seed, Precision: o.Precision, Says: []Saying{}}
 	station, can := simulate.New(&r.Plan.Input, &r.Outcome)
 	if !can {
 		s.Complete = true
 		return s
 	}
 	s.Closed = ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
-	if station.Known() {
+	known := station.Known()
+	if known {
+		s.Verdicts = pairs(r.Verdict.Table)
 		s.estimate(ctx, station, o)
 	}
-	tally, complete := station.Count(ctx, o.Parts, o.Seed, o.Work)
-	s.Parts, s.Complete = tally.Parts, complete && ctx.Err() == nil
-	s.Readings = readings(station, &tally)
-	if !station.Known() {
-		return s
+	s.Complete = ctx.Err() == nil
+	if o.Parts > 0 {
+		tally, complete := station.Count(ctx, o.Parts, o.Seed, o.Work)
+		s.Parts, s.Complete = tally.Parts, s.Complete && complete
+		s.Readings = readings(station, &tally)
+		if known {
+			s.count(&tally)
+		}
 	}
-	s.Verdicts, s.Worst = pairs(r.Verdict.Table), r.WorstDay()
-	s.count(&tally)
+	if known {
+		s.Worst = r.WorstDay()
+		s.say(station)
+	}
 	return s
+}
+
+// estimate finds the shares of all parts and of a bad lot.
+func (s *Simulation) estimate(ctx context.Context, station *simulate.Station, o SimulationOptions) {
+	var refined func(simulate.Estimated)
+	if o.Refined != nil {
+		refined = func(e simulate.Estimated) {
+			one := *s
+			one.Shares, one.Says = estimated(&e), []Saying{}
+			one.say(station)
+			o.Refined(&one)
+		}
+	}
+	if e, _ := station.Estimate(ctx, o.Seed, o.Precision, o.Work, refined); e.Points > 0 {
+		s.Shares = estimated(&e)
+	}
+	if lot, is := station.BadLot(ctx, o.Seed, o.Precision, o.Work); is {
+		s.BadLot = &BadLot{
+			UnseatedPPM: perMillion * lot.Unseated, LoosePPM: perMillion * lot.Loose,
+			FalseAcceptPPM: perMillion * lot.FalseAccept, FalseRejectPPM: perMillion * lot.FalseReject,
+		}
+	}
 }
 
 // pairs are the five verdicts with what the table says of them.
@@ -162,14 +185,6 @@ func (s *Simulation) count(t *simulate.Tally) {
 	}
 }
 
-func (s *Simulation) estimate(ctx context.Context, station *simulate.Station, o SimulationOptions) {
-	e, complete := station.Estimate(ctx, o.Seed, o.Precision, o.Work, nil)
-	if !complete && e.Points == 0 {
-		return
-	}
-	s.Shares = estimated(&e)
-}
-
 func estimated(e *simulate.Estimated) *EstimatedShares {
 	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met}
 	of := func(f simulate.Figure) EstimatedShare {
@@ -186,13 +201,9 @@ func estimated(e *simulate.Estimated) *EstimatedShares {
 	return out
 }
 
-// JSON writes the simulation as one object: on one line, or laid out for reading.
-func (s *Simulation) JSON(lines bool) ([]byte, error) {
-	options := []json.Options{json.WithMarshalers(finite), json.FormatNilSliceAsNull(true)}
-	if lines {
-		options = append(options, jsontext.WithIndent("  "))
-	}
-	data, err := json.Marshal(s, options...)
+// JSON writes the simulation as one object on one line.
+func (s *Simulation) JSON() ([]byte, error) {
+	data, err := json.Marshal(s, json.WithMarshalers(finite), json.FormatNilSliceAsNull(true))
 	if err != nil {
 		return nil, err
 	}

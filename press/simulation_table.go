@@ -1,6 +1,10 @@
 package press
 
-import "ramplan/press/simulate"
+import (
+	"slices"
+
+	"ramplan/press/simulate"
+)
 
 // ByTruth is something for each thing that a part can be.
 type ByTruth[T any] struct {
@@ -55,3 +59,6 @@ func (n *Named[T]) All() [simulate.Shares]*T {
 	return [simulate.Shares]*T{&n.Unseated, &n.Long, &n.Short, &n.Loose, &n.Conforming, &n.Accepted, &n.EarlyContact,
 		&n.FalseAccept, &n.FalseAcceptHeight, &n.FalseAcceptUnseated, &n.FalseAcceptLoose, &n.FalseReject, &n.LooseFails}
 }
+
+// Of gives the share of this name; there is one.
+func (n *Named[T]) Of(name string) *T { return n.All()[slices.Index(shareNames[:], name)] }

@@ -166,6 +166,8 @@ func (s *site) besides(id archive.ID, do string) string {
 	switch do {
 	case "go faults":
 		return planPath(id, "faults")
+	case "go shares":
+		return planPath(id, "shares")
 	case "go sheet":
 		return planPath(id, "sheet")
 	case "go drill":

@@ -88,6 +88,15 @@ func (p *posted) obey() (*bench, error) {
 		}
 		b.typed = filled
 		return b, nil
+	case view.DoHold:
+		held, ok := view.Hold(b.typed)
+		if !ok {
+			b.refused = true
+			b.say(say.NoHoldWasBegunThe())
+			return b, nil
+		}
+		b.typed = held
+		return b, nil
 	case "add", "remove", "repeat", "up", "down":
 		base, digits, _ := strings.Cut(rest, " ")
 		row, err := strconv.Atoi(digits)

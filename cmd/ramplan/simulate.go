@@ -1,93 +1,211 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"flag"
+	"fmt"
+	"io"
 	"math"
 	"runtime"
 	"strconv"
+	"strings"
+	"text/tabwriter"
+	"unicode/utf8"
 
 	"ramplan/press"
 	"ramplan/press/simulate"
+	"ramplan/press/words"
 )
 
-// How many parts a simulation may count.
-const mostParts = 1e12
+// statusInterrupted is what a shell expects of a program that ^C has ended.
+const statusInterrupted = 130
+
+// simulated is what the command line asks simulate for.
+type simulated struct {
+	press.SimulationOptions
+	asJSON bool
+	files  []string
+}
 
 // simulateVerb presses many parts in at the stations of plans, and prints what becomes of
-// them.
+// them. Simulating is no judgement: a blocker changes nothing.
 func simulateVerb(ctx context.Context, c console, args []string) int {
-	flags := flag.NewFlagSet("simulate", flag.ContinueOnError)
-	flags.SetOutput(c.err)
-	o := press.SimulationOptions{Parts: 1e6, Seed: 1, Precision: 0.1}
-	flags.Func("parts", say.HowManyPartsToCount(), func(s string) (err error) { o.Parts, err = partsOf(s); return err })
-	flags.Func("seed", say.WhichRandomNumbers0To(), func(s string) (err error) { o.Seed, err = seedOf(s); return err })
-	flags.Func("precision", say.HowCloseTheEstimateIs(), func(s string) (err error) { o.Precision, err = precisionOf(s); return err })
-	asJSON := flags.Bool("json", false, say.PrintJSONOneObjectA())
-	switch err := flags.Parse(args); {
+	s, err := simulateFlags(c, args)
+	switch {
 	case err == flag.ErrHelp:
 		return statusGood
 	case err != nil:
+		c.complain("%v", err)
 		return statusRefused
+	case s == nil:
+		return statusRefused // the flags have said why
 	}
-	files, err := names(flags, args)
-	if err != nil {
-		return c.give(err)
+	return s.run(ctx, c)
+}
+
+// simulateFlags reads the command line; nil without an error where the flags said what is
+// wrong.
+func simulateFlags(c console, args []string) (*simulated, error) {
+	var s simulated
+	var parts, seed, precision string
+	flags := flag.NewFlagSet("simulate", flag.ContinueOnError)
+	flags.SetOutput(c.err)
+	text(flags, &parts, "parts", "1e6", say.PartsFlag())
+	text(flags, &seed, "seed", "1", say.SeedFlag())
+	text(flags, &precision, "precision", "0.1", say.PrecisionFlag())
+	flags.BoolVar(&s.asJSON, "json", false, say.SimulateJSONFlag())
+	if err := flags.Parse(args); err != nil {
+		if err == flag.ErrHelp {
+			return nil, err
+		}
+		return nil, nil
 	}
-	if len(files) == 0 {
-		c.complain("%s", say.SimulateNeedsThePlanFiles())
-		return statusRefused
+	var err error
+	if s.files, err = names(flags, args); err != nil {
+		return nil, err
 	}
-	_ = asJSON
+	if s.Parts, err = partsOf(parts); err != nil {
+		return nil, err
+	}
+	if s.Seed, err = strconv.ParseUint(seed, 10, 64); err != nil {
+		return nil, errors.New(say.SeedRefused(seed, math.MaxUint64))
+	}
+	if s.Precision, err = strconv.ParseFloat(precision, 64); err != nil || !(s.Precision >= 0.001 && s.Precision <= 1) {
+		return nil, errors.New(say.PrecisionRefused(precision))
+	}
+	if len(s.files) == 0 {
+		return nil, errors.New(say.SimulateNeedsThePlanFiles())
+	}
+	return &s, nil
+}
+
+// partsOf reads a number of parts, written out or as 1e7.
+func partsOf(s string) (int64, error) {
+	const most = 1e12
+	x, err := strconv.ParseFloat(s, 64)
+	if err != nil || x != math.Trunc(x) || x < 1 || x > most {
+		return 0, errors.New(say.PartsRefused(s))
+	}
+	return int64(x), nil
+}
+
+// run simulates as many plans at a time as there are processors, and prints them in the
+// order in which they were given.
+func (s *simulated) run(ctx context.Context, c console) int {
 	status := statusGood
-	o.Work.Slots = simulate.NewSlots(runtime.GOMAXPROCS(0))
-	for _, name := range files {
+	var plans []*press.Result
+	var files []string
+	for _, name := range s.files {
 		plan, ok := c.readPlan(name)
 		if !ok {
 			status = statusRefused
 			continue
 		}
 		r := press.Evaluate(plan)
-		if len(files) > 1 {
+		if len(s.files) > 1 {
 			r.File = name
 		}
-		s := r.Simulate(ctx, o)
-		data, err := s.JSON(len(files) == 1 && name != "-")
-		if err != nil {
-			c.complain("%s", say.CannotWriteTheSimulation(name, err))
+		plans, files = append(plans, r), append(files, name)
+	}
+	cores := runtime.GOMAXPROCS(0)
+	s.Work.Slots = simulate.NewSlots(cores)
+	bar := newBar(c.err, s.Parts*int64(len(plans)))
+	s.Work.Progress = bar.add
+	done := make([]chan printed, len(plans))
+	for i := range done {
+		done[i] = make(chan printed, 1)
+	}
+	atOnce := make(chan struct{}, cores)
+	go func() {
+		defer func() { _ = recover() }() // nothing here panics; whoever waits is told by each plan
+		for i, r := range plans {
+			atOnce <- struct{}{}
+			go func() {
+				defer func() {
+					if v := recover(); v != nil {
+						done[i] <- printed{err: errors.New(say.FaultInThisProgram(fmt.Sprint(v)))}
+					}
+				}()
+				done[i] <- s.simulate(ctx, r)
+			}()
+		}
+	}()
+	for i := range plans {
+		one := <-done[i]
+		<-atOnce
+		if one.err != nil {
+			c.complain("%s: %v", files[i], one.err)
 			status = statusRefused
 			continue
 		}
-		if _, err := c.out.Write(data); err != nil {
+		bar.pause()
+		if _, err := c.out.Write(one.text); err != nil {
 			c.complain("%s", say.CannotWrite(err))
 			return statusRefused
 		}
 	}
+	bar.pause()
+	if ctx.Err() != nil {
+		c.complain("stopped")
+		return statusInterrupted
+	}
 	return status
 }
 
-// partsOf reads a number of parts, written out or as 1e7.
-func partsOf(s string) (int64, error) {
-	x, err := strconv.ParseFloat(s, 64)
-	if err != nil || x != math.Trunc(x) || x < 1 || x > mostParts {
-		return 0, errors.New(say.AWholeNumberFrom1())
-	}
-	return int64(x), nil
+// printed is what is printed of one plan.
+type printed struct {
+	text []byte
+	err  error
 }
 
-func seedOf(s string) (uint64, error) {
-	n, err := strconv.ParseUint(s, 10, 64)
-	if err != nil {
-		return 0, errors.New(say.AWholeNumberFrom0(uint64(math.MaxUint64)))
+// simulate presses in at one station. Of a plan that was not begun when all was stopped,
+// nothing is printed.
+func (s *simulated) simulate(ctx context.Context, r *press.Result) printed {
+	if ctx.Err() != nil {
+		return printed{}
 	}
-	return n, nil
+	answer := r.Simulate(ctx, s.SimulationOptions)
+	if !answer.Complete && answer.Parts == 0 && answer.Shares == nil {
+		return printed{}
+	}
+	words.ExplainSimulation(answer)
+	if s.asJSON {
+		text, err := answer.JSON()
+		return printed{text, err}
+	}
+	var b bytes.Buffer
+	for _, t := range words.SimulationText(r, answer) {
+		layOut(&b, t)
+	}
+	return printed{text: b.Bytes()}
 }
 
-func precisionOf(s string) (float64, error) {
-	x, err := strconv.ParseFloat(s, 64)
-	if err != nil || !(x >= 0.001 && x <= 1) {
-		return 0, errors.New(say.AShareFrom0001())
+// layOut writes a table in columns, numbers to the right.
+func layOut(b *bytes.Buffer, t words.TextTable) {
+	if t.Title != "" {
+		fmt.Fprintln(b, t.Title)
 	}
-	return x, nil
+	if len(t.Rows) > 0 {
+		columns(b, append([][]string{t.Head}, t.Rows...))
+	}
+	for _, note := range t.Notes {
+		fmt.Fprintln(b, note)
+	}
+	fmt.Fprintln(b)
+}
+
+// columns sets the first column to the left and all others to the right.
+func columns(b io.Writer, rows [][]string) {
+	first := 0
+	for _, row := range rows {
+		first = max(first, utf8.RuneCountInString(row[0]))
+	}
+	w := tabwriter.NewWriter(b, 0, 0, 2, ' ', tabwriter.AlignRight)
+	for _, row := range rows {
+		name := row[0] + strings.Repeat(" ", first-utf8.RuneCountInString(row[0]))
+		fmt.Fprintln(w, name+"\t"+strings.Join(row[1:], "\t")+"\t")
+	}
+	_ = w.Flush() // into memory
 }

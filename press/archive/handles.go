@@ -21,6 +21,8 @@ type handles struct {
 	log   os.FileInfo // of its log
 	write *sql.DB     // one connection; nil for those who only look
 	read  *sql.DB
+
+	toRead, toWrite compiled // the query of a head
 }
 
 // connect opens a file and brings it to the newest schema. A new one is filled in
@@ -143,11 +145,14 @@ func (a *Archive) reopen(ctx context.Context) (*handles, error) {
 	return h, nil
 }
 
-// reader gives what to read from. A removed file is read as long as it is open,
-// so that it can be copied out.
-func (a *Archive) reader(ctx context.Context) *sql.DB {
+// reader gives what to read from.
+func (a *Archive) reader(ctx context.Context) *sql.DB { return a.readable(ctx).read }
+
+// readable gives the connections to read from. A removed file is read as long as it is
+// open, so that it can be copied out.
+func (a *Archive) readable(ctx context.Context) *handles {
 	if h, err := a.current(ctx); err == nil {
-		return h.read
+		return h
 	}
-	return a.handles.Load().read
+	return a.handles.Load()
 }

@@ -15,17 +15,24 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 
 	add(say.DecisionStripOf(p.Title.Name))
 	add(say.StrokeOfApproachFromHome(pos, p.Ram.Stroke, p.Station.Home, t.ApproachEnd, t.Contact, m.seat))
-	add(say.GoodByTheDrawingReadings(between(m.requirement), pos, m.guard))
-	if m.nothingLeft {
-		add(say.NothingIsLeftBetweenThe())
-	} else {
-		add(say.InsideTheGuardBands(between(m.acceptance)))
+	switch {
+	case m.ruled == "":
+		add(say.GoodByTheDrawingReadings(between(m.requirement), pos, m.guard))
+		if m.nothingLeft {
+			add(say.NothingIsLeftBetweenThe())
+		} else {
+			add(say.InsideTheGuardBands(between(m.acceptance)))
+		}
+	case m.nothingLeft:
+		add(say.GoodButNoWindow(between(m.requirement), m.ruled))
+	default:
+		add(say.GoodAndWindow(between(m.requirement), m.ruled, between(m.acceptance)))
 	}
 	if m.zoneStart != nil && m.zoneEnd != nil {
 		add("Zone " + between(press.Pair{*m.zoneStart, *m.zoneEnd}))
 	}
 	if m.end != nil {
-		add(say.PushEnd12(pos, *m.end))
+		add(say.PushEndStands(pos, *m.end))
 	}
 	if m.overlap != nil {
 		add(say.BothSignalsAreOnFrom(between(*m.overlap)))

@@ -63,7 +63,7 @@ func (l *lens) kinds() []lensRow {
 		return lensRow{name, note, canvas.Rectangle{Y1: height}, paint}
 	}
 	rows := []lensRow{
-		row("requirement", say.GuardBands(m.pos, m.guard), 40, (*lens).requirement),
+		row("requirement", m.left(), 40, (*lens).requirement),
 		row(say.SeatedReadings(), say.UncertainBy(m.pos, m.uncertainty), bell, (*lens).density),
 		row("", say.RamPositionMm(), 24, (*lens).ruler),
 		row(say.TipOfTheRam(), say.AtRestLabel(), 26, (*lens).tip),

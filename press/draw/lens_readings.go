@@ -27,14 +27,25 @@ func (l *lens) requirement(p *canvas.Pen, r lensRow) {
 	}
 	a0, a1 := l.scale.At(m.acceptance[0]), l.scale.At(m.acceptance[1])
 	band := canvas.Rect(x0, y+5, x1, y+15)
-	if m.nothingLeft {
+	switch {
+	case m.nothingLeft && m.ruled != "":
+		p.Hatch(canvas.Alert, canvas.CrossHatch, band)
+	case m.nothingLeft:
 		l.crossed(p, a1, a0, y+10)
-	} else {
+	default:
 		p.Fill(canvas.Good.Tint(canvas.FillTint), band)
 		drawGuard(p, canvas.Rect(x0, band.Y0, a0, band.Y1))
 		drawGuard(p, canvas.Rect(a1, band.Y0, x1, band.Y1))
 	}
 	l.requirementWords(p, r, x0, x1)
+}
+
+// left says what the window leaves out of the requirement.
+func (m *stripModel) left() string {
+	if m.ruled != "" {
+		return "window " + m.ruled
+	}
+	return say.GuardBands12(m.pos, m.guard)
 }
 
 // drawGuard draws one guard band.
@@ -68,6 +79,9 @@ func (l *lens) requirementWords(p *canvas.Pen, r lensRow, x0, x1 float64) {
 	if m.nothingLeft {
 		st = canvas.Bold(canvas.Alert, canvas.Small)
 		text = say.TheGuardBandsOverlapBy(m.pos, m.acceptance[0]-m.acceptance[1])
+		if m.ruled != "" {
+			text = say.NoWindow(m.ruled)
+		}
 	}
 	half := st.Width(text) / 2
 	at := math.Max(r.box.X0+half+6, math.Min((x0+x1)/2, r.box.X1-half-6))

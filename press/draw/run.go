@@ -45,6 +45,7 @@ type runModel struct {
 
 // runStep is one step, all its passes together.
 type runStep struct {
+	step         int // counted from 0
 	number, name string
 	pushes       bool
 	from, to     float64 // s
@@ -101,7 +102,7 @@ func (m *runModel) step(p *press.Plan, r *press.Result, i int, x press.StepRun) 
 	if n := len(m.steps); x.Pass > 1 && n > 0 {
 		m.steps[n-1].to = ends
 	} else {
-		m.steps = append(m.steps, runStep{words.Fixed(float64(x.Step+1), 0), words.StepName(p, x.Step), x.Kind == press.StepProbe || x.Kind == press.StepPress, x.Begins, ends})
+		m.steps = append(m.steps, runStep{x.Step, words.Fixed(float64(x.Step+1), 0), words.StepName(p, x.Step), x.Kind == press.StepProbe || x.Kind == press.StepPress, x.Begins, ends})
 	}
 	switch {
 	case i > 0 && x.StartSpeed > 0 && r.Sequence.Steps[i-1].Kind != press.StepProbe: // after a probe the ram stands

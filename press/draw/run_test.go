@@ -20,7 +20,7 @@ func TestRunShows(t *testing.T) {
 	m := newRunModel(p, r)
 	assert.Equal(t, "7.72 s a part, 3.00 s of it handling; the zone signal comes on twice", words.Plain(m.title))
 	require.Len(t, m.steps, 9)
-	assert.Equal(t, runStep{"8", "shake the stack on", false, m.steps[6].to, m.steps[8].from}, m.steps[7], "its three passes are one step")
+	assert.Equal(t, runStep{7, "8", "shake the stack on", false, m.steps[6].to, m.steps[8].from}, m.steps[7], "its three passes are one step")
 	assert.Len(t, m.joins, 2, "into the probe, and off the part")
 	assert.Len(t, m.rests, 8)
 	assert.Equal(t, []string{"arrival", "own zone", "station zone"}, []string{m.lanes[0].name, m.lanes[1].name, m.lanes[2].name})

@@ -21,6 +21,9 @@ var drawings = []struct {
 	{"card", NewCard},
 	{"run", NewRun},
 	{"probe", NewProbe},
+	{"shift", NewShift},
+	{"spread", NewSpread},
+	{"wear", NewWear},
 }
 
 // Names lists the drawings that [Write] and [New] know.
@@ -33,13 +36,17 @@ func Names() []string {
 }
 
 // Applies tells whether a drawing shows more than that the plan has nothing for it: the
-// probe and the run are of plans that have them.
+// probe and the run are of plans that have them, what becomes of the risks of such of which
+// they are known.
 func Applies(what string, r *press.Result) bool {
 	switch what {
 	case "probe":
 		return r.Probe.InUse && r.Probe.End != nil && r.Probe.Detection != nil
 	case "run":
 		return r.Sequence != nil
+	case "shift", "spread", "wear":
+		d := r.WorstDay()
+		return d != nil && d.Average != nil
 	}
 	return true
 }

@@ -144,12 +144,9 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 		s, told = d.say.WhetherItIsGoodBy(s), false
 	}
 	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-		if told {
-			s += d.say.YetItIsRefusedIt()
-		} else {
-			s += d.say.AndItIsRefusedIt()
-		}
-		a.Meaning = d.say.RefusedWithinTheGuardBand()
+		ruled := d.say.Ruled(d.p) != ""
+		s += d.say.YetRefused(told, ruled)
+		a.Meaning = d.say.RefusedNear(ruled)
 		if a.Clear {
 			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, d.say.IsMeasure)...)
 			a.Checks = a.Checks[:min(3, len(a.Checks))]

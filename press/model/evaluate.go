@@ -96,6 +96,9 @@ type work struct {
 
 	toTarget sync.Once
 	changes  []TargetChange
+
+	onDay sync.Once
+	day   *WorstDay
 }
 
 func ptr[T any](v T) *T { return &v }

@@ -18,6 +18,8 @@ type WorstDay struct {
 	Shift              [][3]float64 `json:"shift"`                 // mm by which the mean height is off, consumer ppm, producer ppm
 	Spread             [][3]float64 `json:"spread"`                // factor on the parts' tolerances, consumer ppm, producer ppm
 	Wear               *Wear        `json:"wear"`
+
+	WearCurve [][3]float64 `json:"-"` // mm, consumer ppm, producer ppm, up to the drawing's width
 }
 
 // Shares are the two risks of all parts.
@@ -55,13 +57,18 @@ type Wear struct {
 	FalseReject *float64 `json:"false_reject"`
 }
 
-// WorstDay works out the worst day of a plan (page on risk, section 8); nil where the
-// window is not known. It is no part of the evaluation.
+// WorstDay gives the worst day of a plan; nil where the window is not known. It is no part
+// of the evaluation, and worked out when it is asked for first.
 func (r *Outcome) WorstDay() *WorstDay {
 	w := r.work
 	if w == nil || !w.zone.known || !w.parts.pressable() {
 		return nil
 	}
+	w.onDay.Do(func() { w.day = w.worstDay() })
+	return w.day
+}
+
+func (w *work) worstDay() *WorstDay {
 	d := &days{in: w.p, q: &w.parts, s: &w.seated}
 	d.window = risk.Window{Low: w.zone.first, High: w.zone.last, Empty: !w.zone.overlap}
 	d.all = w.p.population(d.q, d.s)
@@ -74,7 +81,8 @@ func (r *Outcome) WorstDay() *WorstDay {
 	out.Average = ptr(d.shares(0, d.average()))
 	out.Worst = ptr(d.worst(w.p.worstDay(d.q, d.s)))
 	out.Terms = d.terms(limits, true)
-	out.Shift, out.Spread, out.Wear = d.shift(), d.spread(), d.wear()
+	out.Shift, out.Spread = d.shift(), d.spread()
+	out.Wear, out.WearCurve = d.wear()
 	return out
 }
 
@@ -181,7 +189,7 @@ func (d *days) spread() [][3]float64 {
 
 // wear sinks the nest face: every reading lies deeper, the heights stay. A window can be
 // worn past, so that the first wear over the target is looked for step by step.
-func (d *days) wear() *Wear {
+func (d *days) wear() (*Wear, [][3]float64) {
 	edges := d.all.Edges(d.average())
 	at := func(w float64) Shares {
 		consumer, producer := 0.0, edges.Good
@@ -216,5 +224,12 @@ func (d *days) wear() *Wear {
 		look(&out.FalseAccept, before, after, accepts)
 		look(&out.FalseReject, before, after, rejects)
 	}
-	return &out
+	var curve [][3]float64
+	const points = 60
+	for k := range points + 1 {
+		w := most / 2 * float64(k) / points
+		s := at(w)
+		curve = append(curve, [3]float64{w, s.ConsumerPPM, s.ProducerPPM})
+	}
+	return &out, curve
 }

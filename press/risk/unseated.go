@@ -25,6 +25,7 @@ type Fit struct {
 	Pilot, Length float64    // mm, where the fit begins, and how long it is
 
 	tail *tail // of the interference
+	rub  *memo // share that needs more than a product of friction and interference
 }
 
 // Triangle is what the seat takes where it was measured: N, most often Mode.
@@ -42,6 +43,9 @@ type Triangle struct{ Low, Mode, High float64 }
 // distribution.
 func (f Fit) Unseated(p Push) float64 {
 	f.tail = newTail(f.Interference)
+	if _, last := f.Interference.Support(); f.tail != nil && last > 0 {
+		f.rub = newMemo(f.FrictionHigh*last, f.FrictionLow*f.Interference.Normal(), f.rubs)
+	}
 	return p.over(nil, func(left float64) float64 { return f.more(left) })
 }
 
@@ -143,6 +147,16 @@ func (f Fit) engaged(need, length float64) float64 {
 	case need < f.FrictionLow*first: // even the loosest at the least
 		return 1
 	}
+	if f.rub != nil {
+		return min(1, max(0, f.rub.at(need)))
+	}
+	return f.rubs(need)
+}
+
+// rubs is the share that needs more than a product of friction and interference, over the
+// whole range of friction.
+func (f Fit) rubs(need float64) float64 {
+	width := f.FrictionHigh - f.FrictionLow
 	cuts := []float64{f.FrictionLow, f.FrictionHigh}
 	for _, k := range f.Interference.Kinks() {
 		if k > 0 && need/k > f.FrictionLow && need/k < f.FrictionHigh {

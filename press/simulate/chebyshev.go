@@ -20,6 +20,8 @@ const degree = 12 // of a piece, plus one
 type piece struct {
 	from, to float64
 	c        [degree]three
+	terms    int  // that are not next to nothing
+	alone    bool // the second and third function are nothing
 }
 
 // nodesOf holds the places, from −1 to 1, at which a function is taken, and the matrix
@@ -53,7 +55,7 @@ func through(from, to float64, f func(float64) three) *piece {
 			}
 		}
 	}
-	return p
+	return p.trim(0)
 }
 
 // rest is how large the last coefficients are: about the error.
@@ -67,12 +69,34 @@ func (p *piece) rest() float64 {
 	return most
 }
 
+// trace is what a coefficient, in shares of all parts, may lack.
+const trace = 1e-16
+
+// trim finds what need not be added up.
+func (p *piece) trim(trace float64) *piece {
+	p.terms, p.alone = 1, true
+	for k, c := range p.c {
+		if math.Abs(c[0]) > trace || math.Abs(c[1]) > trace || math.Abs(c[2]) > trace {
+			p.terms = k + 1
+		}
+		p.alone = p.alone && c[1] == 0 && c[2] == 0
+	}
+	return p
+}
+
 // at evaluates the three functions (Clenshaw's recurrence).
 func (p *piece) at(x float64) three {
 	z := (2*x - p.from - p.to) / (p.to - p.from)
-	var b1, b2 three
 	zz := 2 * z
-	for k := degree - 1; k > 0; k-- {
+	if p.alone {
+		b1, b2 := 0.0, 0.0
+		for k := p.terms - 1; k > 0; k-- {
+			b1, b2 = p.c[k][0]+zz*b1-b2, b1
+		}
+		return three{p.c[0][0] + z*b1 - b2}
+	}
+	var b1, b2 three
+	for k := p.terms - 1; k > 0; k-- {
 		c := &p.c[k]
 		b1[0], b2[0] = c[0]+zz*b1[0]-b2[0], b1[0]
 		b1[1], b2[1] = c[1]+zz*b1[1]-b2[1], b1[1]
@@ -109,7 +133,7 @@ func (p *piece) integrated(before three) *piece {
 		}
 		out.c[0][i] = before[i] - atStart
 	}
-	return out
+	return out.trim(trace)
 }
 
 // end is the value at the end of the piece.
@@ -141,6 +165,9 @@ func (p *pieces) at(x float64) three {
 		return p.whole
 	}
 	i := p.first[min(int((x-p.list[0].from)/p.step), len(p.first)-1)]
+	for i > 0 && x < p.list[i].from {
+		i--
+	}
 	for i < n-1 && x > p.list[i].to {
 		i++
 	}

@@ -34,10 +34,8 @@ const (
 // V.4.
 type conditional struct {
 	*Station
-	shift     *shift
-	drawn     []drawnGroup // rows that are sampled
-	whole     bool         // all of them are: the height is known
-	tightness law          // interference, or measured force
+	*split
+	tightness law // interference, or measured force
 	friction  [2]float64
 
 	// Which coordinate of a point is what; −1: no spread.
@@ -53,7 +51,8 @@ type drawnGroup struct {
 }
 
 func newConditional(s *Station, lot lotOf) *conditional {
-	c := &conditional{Station: s, onForce: -1, onFriction: -1, onTail: -1, onSmoothing: -1, onStiffness: -1}
+	s.once.Do(func() { s.split = s.newSplit() })
+	c := &conditional{Station: s, split: s.split, onForce: -1, onFriction: -1, onTail: -1, onSmoothing: -1, onStiffness: -1}
 	q := &s.joint
 	next := func(spread bool) int {
 		if !spread {
@@ -93,6 +92,21 @@ func newConditional(s *Station, lot lotOf) *conditional {
 	c.onStiffness = next(s.complianceSpread > 0)
 	c.firstRow = c.dimensions
 
+	for i := range c.drawn {
+		c.dimensions += c.drawn[i].dimensions()
+	}
+	return c
+}
+
+// split is which rows are integrated and which are sampled: the same for every lot.
+type split struct {
+	shift *shift
+	drawn []drawnGroup // rows that are sampled
+	whole bool         // all of them are: the height is known
+}
+
+func (s *Station) newSplit() *split {
+	out := &split{}
 	var drawn, together []row
 	for _, r := range s.rows {
 		switch {
@@ -100,19 +114,20 @@ func newConditional(s *Station, lot lotOf) *conditional {
 			together = append(together, r)
 		default:
 			drawn = append(drawn, r)
-			c.whole = c.whole || r.of.height != 0
+			out.whole = out.whole || r.of.height != 0
 		}
 	}
-	if c.whole {
+	if out.whole {
 		drawn, together = s.rows, nil
 	}
-	c.draw(drawn)
-	c.shift = newShift(together, s.mean, s.position(), s.low, s.high)
-	return c
+	out.drawn = sampled(drawn)
+	out.shift = newShift(together, s.mean, s.position(), s.low, s.high)
+	return out
 }
 
-// draw takes coordinates for rows, the widest first.
-func (c *conditional) draw(rows []row) {
+// sampled sorts rows that are sampled, the widest of each proportion first.
+func sampled(rows []row) []drawnGroup {
+	var out []drawnGroup
 	for _, g := range groups(rows) {
 		d := drawnGroup{of: g.of}
 		for _, r := range g.rows {
@@ -131,9 +146,9 @@ func (c *conditional) draw(rows []row) {
 			}
 			return 0
 		})
-		c.dimensions += len(d.rows) + int(indicator(d.sd > 0))
-		c.drawn = append(c.drawn, d)
+		out = append(out, d)
 	}
+	return out
 }
 
 // position are the errors of every position as terms about nothing.

@@ -55,6 +55,31 @@ func (s *Station) Estimate(ctx context.Context, seed uint64, precision float64, 
 	return s.estimate(ctx, newConditional(s, anyLot), seed, precision, w, refined)
 }
 
+// BadLot is what a bad lot makes of the shares, from 0 to 1.
+type BadLot struct{ Unseated, Loose, FalseAccept, FalseReject float64 }
+
+// BadLot estimates the shares of a lot in which all has come together: friction at one end
+// of its range for all parts, hole and shaft anywhere within their limits.
+//
+// Arguments, range: as for [Station.Estimate].
+// Result: unseated with the friction at its high end, loose at its low end, the other two
+// the larger figure of both; false where there is no such lot, since the joint has no fit,
+// or where ctx ends before.
+// Source: uniform where only limits are known, JCGM 100:2008, 4.3.7; friction of one lot
+// at one end: common practice, no source.
+func (s *Station) BadLot(ctx context.Context, seed uint64, precision float64, w Work) (BadLot, bool) {
+	if s.joint.kind != interference {
+		return BadLot{}, false
+	}
+	tight, done := s.estimate(ctx, newConditional(s, tightLot), seed, precision, w, nil)
+	if !done {
+		return BadLot{}, false
+	}
+	slack, done := s.estimate(ctx, newConditional(s, slackLot), seed, precision, w, nil)
+	worse := func(share Share) float64 { return max(tight.Named[share].Value, slack.Named[share].Value) }
+	return BadLot{tight.Named[UnseatedShare].Value, slack.Named[LooseShare].Value, worse(FalseAccept), worse(FalseReject)}, done
+}
+
 func (s *Station) estimate(ctx context.Context, c *conditional, seed uint64, precision float64, w Work, refined func(Estimated)) (answer Estimated, complete bool) {
 	if !s.known {
 		panic("simulate: an estimate without signals")

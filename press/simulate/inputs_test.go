@@ -1,6 +1,7 @@
 package simulate
 
 import (
+	"context"
 	"math"
 	"testing"
 
@@ -50,6 +51,15 @@ func station(t testing.TB, in *model.Input) *Station {
 
 func evaluated(t testing.TB, in *model.Input) (*Station, *model.Outcome) {
 	t.Helper()
+	drive(t, in)
+	out := model.Evaluate(in)
+	s, ok := New(in, out)
+	require.True(t, ok)
+	return s, out
+}
+
+// drive puts the curve through the points.
+func drive(t require.TestingT, in *model.Input) {
 	points := make([]curves.Point, len(in.Ram.Curve.Points))
 	for i, p := range in.Ram.Curve.Points {
 		points[i] = curves.Point{Setting: p[0], Force: p[1]}
@@ -57,10 +67,6 @@ func evaluated(t testing.TB, in *model.Input) (*Station, *model.Outcome) {
 	c, err := curves.New(points, curves.Interpolation(in.Ram.Curve.Interpolation))
 	require.NoError(t, err)
 	in.Drive = c
-	out := model.Evaluate(in)
-	s, ok := New(in, out)
-	require.True(t, ok)
-	return s, out
 }
 
 // touched is a station that only touches its parts: one row about 10 mm, the drawing
@@ -85,7 +91,11 @@ func closing() *Station {
 	return s
 }
 
+func sqrt(n int) float64 { return math.Sqrt(float64(n)) }
+
 func ppmOf(share float64) float64 { return share * 1e6 }
 
 // near is for counts: four standard deviations of n parts at a share.
 func near(share float64, n int64) float64 { return 4 * math.Sqrt(share*(1-share)/float64(n)) }
+
+func ctx() context.Context { return context.Background() }

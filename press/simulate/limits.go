@@ -11,7 +11,7 @@ import "gonum.org/v1/gonum/mathext"
 // Result: shares from 0 to 1.
 // Range: any.
 // Special cases: k = 0: low is 0; k = n: high is 1; n = 0: 0 to 1.
-// Source: C. J. Clopper, E. S. Pearson, Biometrika 26 (1934), 404; ISO 3534-1 names it.
+// Source: C. J. Clopper, E. S. Pearson, Biometrika 26 (1934), 404.
 func Limits(k, n int64) (low, high float64) {
 	high = 1
 	if k > 0 {

@@ -83,7 +83,7 @@ func (h *shift) branch(from, to float64, depth int) *branch {
 	if mid := (from + to) / 2; depth < mostHalves && p.rest() > tableError && from < mid && mid < to {
 		return &branch{middle: mid}
 	}
-	return &branch{piece: p}
+	return &branch{piece: p.trim(trace)}
 }
 
 // newShift sorts the rows that move contact and seat alike, and those beside.
@@ -143,7 +143,7 @@ func makeShift(p, w, b *stack.Sum, low, high float64) *shift {
 			}
 		}
 	}
-	slices.Sort(cuts)
+	cuts = apart(cuts)
 	heights := cumulated(func(x float64) three { return classes(x).times(p.PDF(x)) }, cuts)
 	h.total = heights.whole
 	if w.Point() {
@@ -256,6 +256,13 @@ func cutsOf(s *stack.Sum) []float64 {
 			cuts = append(cuts, k)
 		}
 	}
+	return apart(cuts)
+}
+
+// apart sorts cuts and leaves out those that lie next to another: no stretch is so narrow
+// that its ends are noise.
+func apart(cuts []float64) []float64 {
 	slices.Sort(cuts)
-	return slices.CompactFunc(cuts, func(a, b float64) bool { return math.Abs(b-a) < 1e-12*(to-from) })
+	least := 1e-12 * (cuts[len(cuts)-1] - cuts[0])
+	return slices.CompactFunc(cuts, func(a, b float64) bool { return math.Abs(b-a) < least })
 }

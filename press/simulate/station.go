@@ -2,6 +2,7 @@ package simulate
 
 import (
 	"math"
+	"sync"
 
 	"ramplan/press/model"
 	"ramplan/press/stack"
@@ -41,6 +42,9 @@ type Station struct {
 	a       float64 // mm, the approach end
 	signals verdict.Signals
 	known   bool // the signals are
+
+	once  sync.Once // an estimate splits the rows when there is the first
+	split *split
 
 	first, width float64 // mm, where the density of readings begins, and each of its cells
 }

@@ -111,6 +111,24 @@ func TestTriangularRow(t *testing.T) {
 	}
 }
 
+// Widths a thousandfold apart without a normal row among them are not lost: within the
+// wide one, further from its ends than the narrow ones reach, they make no difference.
+func TestWidthsFarApart(t *testing.T) {
+	triangular := func(half float64) Term { return Term{Row{Half: half, Shape: Triangular}, 1} }
+	for _, narrow := range [][]Term{
+		{triangular(0.00025)}, {triangular(1e-4)}, {uniform(2e-4), uniform(3e-5)}, {triangular(1e-5), uniform(3e-5)}, {triangular(1e-6)},
+		{uniform(1e-3), uniform(9e-4), uniform(8e-4), uniform(1e-5)},
+	} {
+		s := NewSum(append([]Term{uniform(0.1)}, narrow...))
+		require.False(t, s.Point())
+		for x := -0.09; x < 0.095; x += 0.01 {
+			// By hand: a uniform law of 0.2 mm.
+			assert.InDelta(t, 0.5+x/0.2, s.CDF(x), 1e-8, "%v at %v", narrow, x)
+			assert.InDelta(t, 5, s.PDF(x), 1e-3, "%v at %v", narrow, x)
+		}
+	}
+}
+
 func TestSumBecomesNormal(t *testing.T) {
 	terms := make([]Term, 200)
 	for i := range terms {

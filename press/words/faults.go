@@ -60,6 +60,9 @@ func (say Printer) FaultMeans(p *press.Plan, r *press.Result, f press.FaultRow) 
 		}
 	case edgeDoubtful:
 		if !accepted(f) {
+			if say.Ruled(p) != "" {
+				return s + " It may still be within the drawing: the window stays inside on purpose."
+			}
 			return s + " It may still be within the drawing: the guard band is kept on purpose."
 		}
 	}

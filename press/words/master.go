@@ -55,7 +55,9 @@ func (say Printer) bandNotes(p *press.Plan, r *press.Result) []string {
 	} else if !math.IsInf(narrow, 1) {
 		out = append(out, "A measured height lies in its band with all of its uncertainty. The narrowest band is "+pos.At(narrow)+" wide: have that sample measured as finely as that, or widen the window.")
 	}
-	if good {
+	if good && say.Ruled(p) != "" {
+		out = append(out, "The good samples stand well inside the drawing: nearer to its limits the edges of the window and the uncertainty of the reading make the station refuse good parts now and then.")
+	} else if good {
 		out = append(out, "The good samples stand well inside the drawing: nearer to its limits lie the guard bands and the uncertainty of the reading, where the station refuses good parts now and then.")
 	}
 	return out

@@ -18,6 +18,17 @@ func (say Printer) RuleName(rule string) string {
 	return "By the guard band"
 }
 
+// Ruled says for what a window was proposed; empty where it is by the guard bands.
+func (say Printer) Ruled(p *press.Plan) string {
+	switch p.Window.Rule {
+	case press.ByTarget:
+		return "for the targets"
+	case press.ByProcess:
+		return "around the process"
+	}
+	return ""
+}
+
 // RuleHelp says in one line what a rule does.
 func (say Printer) RuleHelp(p *press.Plan, rule string) string {
 	switch rule {
@@ -29,6 +40,9 @@ func (say Printer) RuleHelp(p *press.Plan, rule string) string {
 		return "the narrowest that keeps both targets tenfold " + day + ", else the one nearest to them"
 	case press.ByProcess:
 		return "within the guard bands, " + Exact(p.Window.ProcessSD) + " standard deviations about the nominal reading"
+	}
+	if p.Window.GuardFactor == 1 {
+		return "inside the drawing by the uncertainty of a reading"
 	}
 	return "inside the drawing by " + Exact(p.Window.GuardFactor) + " times the uncertainty of a reading"
 }

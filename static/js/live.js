@@ -212,6 +212,7 @@ function show(form, main, what, changed) {
   document.getElementById("redo").disabled = main.dataset.redo !== "yes";
   for (const [name, value] of typed) fill(form.elements[name], value);
   if (what !== "recompute") settle(what);
+  form.dispatchEvent(new Event("shown"));
 }
 
 function valueOf(field) {

@@ -12,6 +12,7 @@ export function morph(from, to, keep) {
   if (from.id === "refusal") return; // not from the answer, and stays
   if (to.hasAttribute("data-kept")) return; // the server knows that this is shown
   attributes(from, to, keep);
+  if (to.hasAttribute("data-stream")) return; // what is inside comes from another answer
   if (from.nodeName === "TEXTAREA") {
     if (!keep.entry(from)) from.value = to.value;
     return;
@@ -39,6 +40,7 @@ function attributes(from, to, keep) {
 // own tells whether an attribute is the user's: what was opened stays open, and
 // what was typed, ticked or chosen stays.
 function own(element, name, keep) {
+  if (name === "data-picked") return true; // by the pointer or the focus
   switch (element.nodeName) {
     case "DETAILS":
       return name === "open" && keep.fold(element);

@@ -9,9 +9,11 @@ type Result struct {
 	Setpoints []Figure
 	Copy      string // the setpoints as text
 	Rules     *Rules
+	Days      *Days
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
+	Shares    BenchShares
 	Findings  []Finding
 	Count     string
 	Groups    []Figures
@@ -34,6 +36,9 @@ func (r *Result) Drawings() []*string {
 	for i := range r.Groups {
 		out = append(out, &r.Groups[i].Drawing)
 	}
+	if d := r.Days; d != nil {
+		out = append(out, &d.Shift, &d.Spread, &d.Wear)
+	}
 	return out
 }
 
@@ -50,6 +55,7 @@ type Figure struct {
 type Figures struct {
 	ID, Label string
 	Drawing   string // SVG
+	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
 }
 

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw"
 	"ramplan/web/page"
 )
 
@@ -39,8 +40,13 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-// Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+// Probe and Run are empty where the plan has none, Shift, Spread and Wear where its risks
+// are not known.
+type Drawings struct {
+	Strip, Force, PressIn, Cycle, Probe, Run, Shift, Spread, Wear string
+
+	RunPlaces draw.RunPlaces
+}
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
@@ -61,6 +67,9 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	}
 	if b.Plan != nil {
 		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
+		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
+			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
+		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
 			out.Result.Older = say.OlderThanTheEntriesThis()

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode/utf8"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -17,51 +16,21 @@ const longestStandIn = 17
 // field makes the input of one field at one path.
 func (f *form) field(field *press.Field, path string) page.Field {
 	text := f.text[path]
-	out := page.Field{
-		ID:       anchor(path),
-		Name:     path,
-		Label:    field.Label,
-		Unit:     field.Unit,
-		Help:     field.Help,
-		Range:    sentence(field.Range()),
-		Value:    Shown(field, text),
-		OwnUnit:  field.Bare(text) != text,
-		ReadAs:   readAs(field, text),
-		StandIn:  standIn(field),
-		Required: field.Required,
-		Messages: slices.Concat(f.faults.At(path), f.pairFault(path)),
-	}
-	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
-		out.Help += say.LeftEmpty(out.StandIn)
-		out.StandIn = ""
-	}
-	if !strings.Contains(field.Path, "[]") { // rows explain their columns once
-		out.Word = entryLink(field)
-	}
+	out := stated().fields[field]
+	out.ID, out.Name = anchor(path), path
+	out.Value, out.OwnUnit, out.ReadAs = Shown(field, text), field.Bare(text) != text, readAs(field, text)
+	out.Messages = slices.Concat(f.faults.At(path), f.pairFault(path))
 	f.idle(&out)
 	f.places[path] = out.ID
-	if field.Unit != "" {
-		out.Spoken = "in " + field.Unit
-	}
 	out.Missing = strings.TrimSpace(text) == "" && onlyMissing(f.faults, path)
 	if out.Missing && out.Messages[0] != "not given; "+field.Allowed() {
 		out.Why = needOf(out.Messages)
 	}
 	switch field.Kind {
-	case press.Number:
-		out.Kind = "number"
 	case press.Flag:
-		out.Kind = "flag"
 		out.Checked = out.Value == "true"
 	case press.Choice:
-		out.Kind = "choice"
 		out.Options = options(field, out.Value)
-	default:
-		out.Kind = "text"
-		if field.Lines > 1 {
-			out.Kind = "area"
-		}
-		out.Wide = wideText(field)
 	}
 	if path == holdStep {
 		f.heldStep(&out)

@@ -21,7 +21,7 @@ func (w writer) groups(d Drawings) []page.Figures {
 	cycle := d.Cycle
 	if rows := w.run(); rows != nil {
 		cycle = "" // the ram runs through the steps and not through the plain cycle
-		out = append(out, page.Figures{ID: "run", Label: say.WhereEachStepEnds(), Drawing: d.Run, Rows: rows})
+		out = append(out, page.Figures{ID: "run", Label: say.WhereEachStepEnds(), Drawing: d.Run, Rows: rows, Run: w.onRun(d.RunPlaces)})
 	}
 	return append(out,
 		page.Figures{ID: "cycle", Label: say.OneCycle(), Drawing: cycle, Rows: w.cycle()},

@@ -48,7 +48,7 @@ func (w writer) run() []page.Figure {
 		if x.Pass > 1 {
 			name += say.Pass(x.Pass)
 		}
-		f := page.Figure{Label: name, Value: w.pos.Bare(x.End[1]), Unit: "mm", Exact: words.Exact(x.End[1])}
+		f := page.Figure{Label: name, Link: w.places.link(rowPath(stepRows, x.Step)), Value: w.pos.Bare(x.End[1]), Unit: "mm", Exact: words.Exact(x.End[1])}
 		if x.End[0] != x.End[2] {
 			f.Value = w.pos.Bare(x.End[0]) + " to " + w.pos.Bare(x.End[2])
 			f.Note = "nominal " + w.pos.Bare(x.End[1]) + "; "

@@ -26,7 +26,7 @@ func (w writer) rules() *page.Rules {
 	}
 	out := &page.Rules{Lead: w.pos.RulesLead(), Says: w.pos.TargetSays(w.p, w.r)}
 	if rows[0].ByHand {
-		out.ByHand = "Zone start and push stroke are set by hand: no rule moves them. Empty one of them to have it proposed."
+		out.ByHand = say.ZoneStartAndPushStroke()
 	}
 	for _, row := range rows {
 		line := page.RuleRow{
@@ -38,7 +38,7 @@ func (w writer) rules() *page.Rules {
 			line.Accept, line.Reject = w.pos.PPM(*row.ConsumerPPM), w.pos.PPM(*row.ProducerPPM)
 		}
 		if row.TargetMissed && row.ZoneStart != nil {
-			line.Missed = "misses the targets"
+			line.Missed = say.MissesTheTargets()
 		}
 		out.Rows = append(out.Rows, line)
 	}

@@ -24,17 +24,20 @@ func (f *form) stepHas(c *press.Field, i int) bool {
 	return slices.Contains(c.Steps, strings.TrimSpace(f.text[rowPath(stepRows, i)+".kind"]))
 }
 
-// opened tells whether an entry of the probe or the sequence is asked for: of a probe only
-// whether there is one until there is, of a sequence only its steps until it has some.
-func (f *form) opened(field *press.Field) bool {
-	switch {
-	case within(field.Path, "probe"):
-		return field.Path == "probe.use" || f.probing() || f.typedIn("probe", "probe.use")
-	case within(field.Path, "sequence"):
-		return field.Path == stepRows || f.count[stepRows] > 0 || f.typedIn("sequence", stepRows)
+// opened tells whether the entries of a section are asked for: of a probe only whether
+// there is one until there is, of a sequence only its steps until it has some.
+func (f *form) opened(section string) bool {
+	switch section {
+	case "probe":
+		return f.probing() || f.typedIn(section, "probe.use")
+	case "sequence":
+		return f.count[stepRows] > 0 || f.typedIn(section, stepRows)
 	}
 	return true
 }
+
+// opens tells whether a field opens its section.
+func opens(f *press.Field) bool { return f.Path == "probe.use" || f.Path == stepRows }
 
 func (f *form) probing() bool { return strings.TrimSpace(f.text["probe.use"]) == "true" }
 

@@ -94,16 +94,26 @@ func (say Words) WhetherItIsGoodBy(s string) string {
 	return s + "; whether it is good by the drawing cannot be told from the reading"
 }
 
-func (say Words) YetItIsRefusedIt() string {
-	return ", yet it is refused: it lies within the guard band"
-}
-
-func (say Words) AndItIsRefusedIt() string { return ", and it is refused: it lies so near to a limit" }
-
-func (say Words) RefusedWithinTheGuardBand() string {
-	return "Refused within the guard band: measure it."
-}
-
 func (say Words) MeasureItsHeightFromTo(heightLow float64, heightHigh float64) string {
 	return "Measure its height: from " + say.Bare(heightLow) + " to " + say.At(heightHigh) + " it is good by the drawing."
+}
+
+// YetRefused says why a part within the drawing, where that can be told, is refused; ruled:
+// the window stays inside the drawing by another rule than a guard band.
+func (say Words) YetRefused(told, ruled bool) string {
+	switch {
+	case told && ruled:
+		return ", yet it is refused: the window stays inside the drawing"
+	case told:
+		return ", yet it is refused: it lies within the guard band"
+	}
+	return ", and it is refused: it lies so near to a limit"
+}
+
+// RefusedNear is what such a refusal means.
+func (say Words) RefusedNear(ruled bool) string {
+	if ruled {
+		return "Refused near a limit of the drawing: measure it."
+	}
+	return "Refused within the guard band: measure it."
 }

@@ -11,7 +11,6 @@ import (
 
 // NewShift draws what becomes of both risks when the parts are off their mean.
 func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	return newDays(p, r, o, "shift", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.ShiftTitle(p, d), say.ShiftText(p, d)
 		m.rows, m.xName, m.now = d.Shift, say.MeanHeightOffByMm(), "now"
@@ -20,7 +19,6 @@ func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 
 // NewSpread draws what becomes of them when the parts spread wider.
 func NewSpread(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	return newDays(p, r, o, "spread", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.SpreadTitle(p, d), say.SpreadText(d)
 		m.rows, m.xName, m.now, m.nowAt = d.Spread, say.TolerancesOfThePartsTimes(), "now", 1
@@ -29,7 +27,6 @@ func NewSpread(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 
 // NewWear draws what becomes of them while the nest wears.
 func NewWear(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	pos := say.Positions(p).Fine()
 	return newDays(p, r, o, "wear", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.WearTitle(p, d), say.WearText(p, d)
@@ -67,7 +64,7 @@ func newDays(p *press.Plan, r *press.Result, o Options, kind string, fill func(*
 	if d := r.WorstDay(); d != nil && d.Average != nil {
 		fill(m, d)
 	} else {
-		m.title, m.desc = words.Printer{}.DaysUnknown(), words.Printer{}.DaysUnknown()+"."
+		m.title, m.desc = say.DaysUnknown(), say.DaysUnknown()+"."
 	}
 	if m.rows != nil {
 		m.desc = m.title + ". " + m.desc

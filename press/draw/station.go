@@ -217,7 +217,7 @@ func (d *Station) guarded(on words.Pair) string {
 	if x := d.r.ReadingOf(h); w.Acceptance != nil && x >= w.Acceptance[0] && x <= w.Acceptance[1] {
 		return words.RefusedByWindow
 	}
-	if (words.Printer{}).Ruled(d.p) != "" {
+	if say.Ruled(d.p) != "" {
 		return words.RefusedByRule
 	}
 	return words.RefusedByGuard

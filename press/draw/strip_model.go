@@ -94,7 +94,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	if a := r.Window.Acceptance; a != nil {
 		m.acceptance = *a
 	}
-	m.ruled = words.Printer{}.Ruled(p)
+	m.ruled = say.Ruled(p)
 	m.rest = m.seat
 	if m.end != nil && *m.end < m.seat {
 		m.rest = *m.end

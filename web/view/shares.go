@@ -10,7 +10,6 @@ import (
 
 // Shares gives the shares of a plan as far as they are known: estimated, counted, or both.
 func Shares(r *press.Result, s *press.Simulation) page.Shares {
-	var say words.Printer
 	if s == nil || s.Shares == nil {
 		return page.Shares{Nothing: say.NoShares()}
 	}

@@ -20,7 +20,9 @@ func (say Words) InsideTheGuardBands(between string) string {
 	return "Inside the guard bands: " + between
 }
 
-func (say Words) PushEndStands(pos words.Positions, end float64) string { return "Push end " + pos.At(end) }
+func (say Words) PushEndStands(pos words.Positions, end float64) string {
+	return "Push end " + pos.At(end)
+}
 
 func (say Words) BothSignalsAreOnFrom(between string) string {
 	return "Both signals are on from " + between

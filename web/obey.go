@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -67,7 +68,7 @@ func (p *posted) obey() (*bench, error) {
 		}
 		taken, said, ok := take(b.typed, rest)
 		if !ok {
-			b.notices = append(b.notices, page.Notice{Kind: "refused", Text: view.NotTried})
+			b.notices = append(b.notices, page.Notice{Kind: "refused", Text: words.Printer{}.NotTried()})
 			b.refused = true
 			return b, nil
 		}

@@ -17,7 +17,7 @@ import (
 // TestWrite: every drawing in every format, the same bytes every time, whoever
 // else is drawing.
 func TestWrite(t *testing.T) {
-	assert.Equal(t, []string{"strip", "force", "press", "cycle", "card", "run", "probe"}, Names())
+	assert.Equal(t, []string{"strip", "force", "press", "cycle", "card", "run", "probe", "shift", "spread", "wear"}, Names())
 	assert.Equal(t, []string{"svg", "png", "pdf"}, canvas.Formats())
 	starts := map[string]string{"svg": "<svg ", "png": "\x89PNG\r\n\x1a\n", "pdf": "%PDF-1."}
 	p := drawtest.Example(t, nil)
@@ -46,7 +46,7 @@ func TestWriteUnknown(t *testing.T) {
 	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	var b bytes.Buffer
-	assert.EqualError(t, Write(&b, "svg", "stripe", p, r), `draw: no drawing is called "stripe"; there are strip, force, press, cycle, card, run, probe`)
+	assert.EqualError(t, Write(&b, "svg", "stripe", p, r), `draw: no drawing is called "stripe"; there are strip, force, press, cycle, card, run, probe, shift, spread, wear`)
 	assert.EqualError(t, Write(&b, "gif", "strip", p, r), `draw: no format is called "gif"; there are svg, png, pdf`)
 	assert.EqualError(t, NewStrip(p, r, Options{}).Write(&b, ""), `draw: no format is called ""; there are svg, png, pdf`)
 	assert.Zero(t, b.Len())

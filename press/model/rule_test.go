@@ -75,7 +75,7 @@ func TestTargetsAreMetAsSaid(t *testing.T) {
 func TestNoOtherWindowIsBetter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := randomRule(t, ByTarget)
-		in.Station.PositionStep = 0.02 // nine positions or so
+		in.Station.PositionStep = 0.03 // six positions or so
 		out := Evaluate(in)
 		if !out.Pressable() || out.Window.Target.Measure == nil {
 			return

@@ -77,6 +77,7 @@ var papers = []struct {
 	{"proving", "Set-up and proving", Printer.provingTable},
 	{"setpoints", "Setpoint list", Printer.setpointTable},
 	{stepsPaper, "Steps", Printer.stepTable},
+	{DaysPaper, "Worst day", Printer.daysTable},
 	{"basis", "What the plan rests on", Printer.basisTable},
 }
 

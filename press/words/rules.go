@@ -162,3 +162,16 @@ func (say Printer) Tried(t ChangeText) string {
 func (say Printer) RuleSet(rule string) string {
 	return "Zone start and push end are proposed " + lowerFirst(say.RuleName(rule)) + "."
 }
+
+// RulesByHand is said where both edges of the window are set by hand.
+func (say Printer) RulesByHand() string {
+	return "Zone start and push stroke are set by hand: no rule moves them. Empty one of them to have it proposed."
+}
+
+// RuleMisses is said of a window that was looked for the targets and misses them.
+func (say Printer) RuleMisses() string { return "misses the targets" }
+
+// NotTried is said where a change cannot be taken into the entries.
+func (say Printer) NotTried() string {
+	return "This cannot be done with the entries as they are now. Nothing was changed."
+}

@@ -204,6 +204,7 @@ function show(form, main, what, changed) {
   document.title = main.dataset.title;
   document.documentElement.dataset.foot = main.dataset.foot;
   morph(document.getElementById("main"), main, {
+    entries: what === "recompute",
     entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name?.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),

@@ -27,8 +27,9 @@ type Result struct {
 	Trade     []string // cautions of the trade
 }
 
-// KeptDrawing stands for a drawing that the window shows already.
-const KeptDrawing = `<svg data-kept></svg>`
+// KeptDrawing stands for a drawing that the window shows already. A drawing ends its line,
+// and so does this: what stands around it is then the same too.
+const KeptDrawing = "<svg data-kept></svg>\n"
 
 // Drawings are the places of all drawings, in order.
 func (r *Result) Drawings() []*string {

@@ -20,7 +20,30 @@ type Bench struct {
 	Paste    *page.Paste
 	Growth   Growth
 	Doubts   []page.Doubt // about the points just read
+	Made     *Made        // of all that, where it was made already
 	Kept     Kept
+}
+
+// Made is what a page shows of the entries and of what they lead to, however they stand in
+// the archive: it can be made while they are saved.
+type Made struct {
+	form             page.Form
+	name             string // as typed
+	faults           []page.Fault
+	result           *page.Result
+	headline, glance string
+}
+
+// Make makes it.
+func (b Bench) Make() *Made {
+	form := newForm(b.Typed, b.Faults)
+	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
+	out := &Made{form: form.page(), name: strings.TrimSpace(form.text["title.name"]), faults: form.list()}
+	if b.Plan != nil {
+		out.result = result(b.Plan, b.Result, b.Drawings, form.places)
+		out.headline, out.glance = say.Headline(b.Plan, b.Result), say.Glance(b.Plan, b.Result)
+	}
+	return out
 }
 
 // Kept is how the entries stand in the archive.
@@ -50,23 +73,27 @@ type Drawings struct {
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
-	form := newForm(b.Typed, b.Faults)
-	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
+	made := b.Made
+	if made == nil {
+		made = b.Make()
+	}
 	out := page.Bench{
 		Assets:  assets,
 		Title:   "ramplan",
-		Form:    form.page(),
+		Name:    say.NewPlan(),
+		Form:    made.form,
 		State:   b.standing(),
 		Notices: b.Notices,
-		Faults:  form.list(),
+		Faults:  made.faults,
+		Result:  made.result,
+
+		Headline: made.headline,
+		Glance:   made.glance,
 	}
-	name := strings.TrimSpace(form.text["title.name"])
-	out.Name = say.NewPlan()
-	if name != "" {
-		out.Title, out.Name = say.Ramplan(name), name
+	if made.name != "" {
+		out.Title, out.Name = say.Ramplan(made.name), made.name
 	}
 	if b.Plan != nil {
-		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
 		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
 			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
 		}
@@ -75,8 +102,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 			out.Result.Older = say.OlderThanTheEntriesThis()
 		}
 		out.Result.Copy = copied(b.Plan, b.Result, say.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
-		out.Headline, out.Perfect = say.Headline(b.Plan, b.Result), out.Result.Perfect
-		out.Glance = say.Glance(b.Plan, b.Result)
+		out.Perfect = out.Result.Perfect
 	}
 	out.Address = b.Kept.Address
 	out.Alarm = b.Kept.alarm()

@@ -14,9 +14,6 @@ const (
 	DoTry  = "try"
 )
 
-// NotTried is said where a change cannot be taken into the entries.
-const NotTried = "This cannot be done with the entries as they are now. Nothing was changed."
-
 // rules sets the windows of the three rules side by side; nil where nothing can be pressed
 // in.
 func (w writer) rules() *page.Rules {
@@ -26,7 +23,7 @@ func (w writer) rules() *page.Rules {
 	}
 	out := &page.Rules{Lead: w.pos.RulesLead(), Says: w.pos.TargetSays(w.p, w.r)}
 	if rows[0].ByHand {
-		out.ByHand = say.ZoneStartAndPushStroke()
+		out.ByHand = w.pos.RulesByHand()
 	}
 	for _, row := range rows {
 		line := page.RuleRow{
@@ -38,7 +35,7 @@ func (w writer) rules() *page.Rules {
 			line.Accept, line.Reject = w.pos.PPM(*row.ConsumerPPM), w.pos.PPM(*row.ProducerPPM)
 		}
 		if row.TargetMissed && row.ZoneStart != nil {
-			line.Missed = say.MissesTheTargets()
+			line.Missed = w.pos.RuleMisses()
 		}
 		out.Rows = append(out.Rows, line)
 	}

@@ -56,6 +56,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	s.front()
 	for _, g := range o.Pages {
 		s.table(g)
+		if g.Name == words.DaysPaper && len(g.Rows) > 0 {
+			s.days()
+		}
 	}
 	return s.document()
 }

@@ -130,7 +130,9 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 		}
 	}
 	if known {
-		s.Worst = r.WorstDay()
+		if ctx.Err() == nil || s.Parts > 0 { // else nobody waits for it
+			s.Worst = r.WorstDay()
+		}
 		s.say(station)
 	}
 	return s

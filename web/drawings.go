@@ -35,12 +35,6 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		out.RunPlaces = draw.PlacesOfRun(p, r, o)
 		list = append(list, drawing{&out.Run, draw.NewRun, o, ""})
 	}
-	if draw.Applies("shift", r) {
-		list = append(list,
-			drawing{&out.Shift, draw.NewShift, draw.Options{Compact: true, ID: "shift-drawing"}, ""},
-			drawing{&out.Spread, draw.NewSpread, draw.Options{Compact: true, ID: "spread-drawing"}, ""},
-			drawing{&out.Wear, draw.NewWear, draw.Options{Compact: true, ID: "wear-drawing"}, ""})
-	}
 	for _, d := range list {
 		if d.room != "" && room != "" && d.room != room {
 			continue
@@ -50,6 +44,29 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 			return view.Drawings{}, err
 		}
 		*d.to += svg.String()
+	}
+	return out, nil
+}
+
+// drawnDays draws how a plan fares on other days than the average; nothing where its risks
+// are not known. It takes longer than all that the bench draws for every key, and comes
+// with the shares.
+func drawnDays(p *press.Plan, r *press.Result) (out view.DayDrawings, err error) {
+	if !draw.Applies("shift", r) {
+		return out, nil
+	}
+	for _, d := range []struct {
+		to   *string
+		make func(*press.Plan, *press.Result, draw.Options) *canvas.Picture
+		id   string
+	}{
+		{&out.Shift, draw.NewShift, "shift-drawing"}, {&out.Spread, draw.NewSpread, "spread-drawing"}, {&out.Wear, draw.NewWear, "wear-drawing"},
+	} {
+		var svg strings.Builder
+		if err := d.make(p, r, draw.Options{Compact: true, ID: d.id}).SVG(&svg); err != nil {
+			return out, err
+		}
+		*d.to = svg.String()
 	}
 	return out, nil
 }

@@ -50,6 +50,7 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}", "/plans/77", [7]int{404, 404, 400, 428, 428, 405, 405}, "GET, HEAD, POST, PUT, DELETE"},
 		{"/plans/{id}/result", "/plans/1/result", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/faults", "/plans/1/faults", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/shares", "/plans/1/shares", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/file", "/plans/1/file", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/choice", "/plans/1/choice", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/shelved", "/plans/1/shelved", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},

@@ -31,6 +31,7 @@ func TestRoutes(t *testing.T) {
 		"GET /plans/{id}/drill/exam",
 		"POST /plans/{id}/choice",
 		"POST /plans/{id}/shelved",
+		"GET /plans/{id}/shares",
 		"GET /plans/{id}/sheet",
 		"GET /plans/{id}/sheet.{format}",
 		"GET /plans/{id}/rows/{name}.csv",

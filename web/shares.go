@@ -90,7 +90,7 @@ func (s *site) showShares(w http.ResponseWriter, r *http.Request) error {
 		if of := query.Get("of"); result == nil || of != "" && of != result.PlanDigest() {
 			return refusal{http.StatusConflict, words.SharesMoved, nil}
 		}
-		return s.streamShares(w, r, result, ask)
+		return s.streamShares(w, r, plan, result, ask)
 	}
 	return s.sharesPage(w, r, head, plan, faults, result, ask)
 }
@@ -115,6 +115,10 @@ func (s *site) sharesPage(w http.ResponseWriter, r *http.Request, head archive.H
 			o.Parts, o.Precision = ask.parts, sharePrecision
 		}
 		v.Known = result.Simulate(r.Context(), o)
+		var err error
+		if v.Days, err = days(plan, result); err != nil {
+			return err
+		}
 	}
 	foot, err := s.standingFoot(r.Context(), head, plan, result, len(faults) > 0)
 	if err != nil {
@@ -160,14 +164,22 @@ func (t stream) put(ctx context.Context, render func(context.Context, io.Writer)
 
 // streamShares sends the estimate each time that it is better, then the parts counted. It
 // ends when nobody reads it any more.
-func (s *site) streamShares(w http.ResponseWriter, r *http.Request, result *press.Result, ask countAsked) error {
+func (s *site) streamShares(w http.ResponseWriter, r *http.Request, plan *press.Plan, result *press.Result, ask countAsked) error {
 	ctx, stop := context.WithCancel(r.Context())
 	defer stop()
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.Header().Set("Cache-Control", "no-store")
 	to := stream{w, http.NewResponseController(w)}
-	body := func(sim *press.Simulation) error {
-		return to.put(ctx, page.SharesBody(view.Shares(result, sim)).Render)
+	put := func(sim *press.Simulation, on *page.Days) error {
+		return to.put(ctx, page.SharesBody(view.Shares(result, sim, on)).Render)
+	}
+	body := func(sim *press.Simulation) error { return put(sim, nil) }
+	last := func(sim *press.Simulation) error {
+		on, err := days(plan, result)
+		if err != nil {
+			return err
+		}
+		return put(sim, on)
 	}
 	o := press.SimulationOptions{Parts: ask.parts, Seed: ask.seed, Precision: sharePrecision, Work: s.beside.Work(nil)}
 	var broken error
@@ -183,16 +195,16 @@ func (s *site) streamShares(w http.ResponseWriter, r *http.Request, result *pres
 		if ctx.Err() != nil {
 			return nil
 		}
-		return body(sim)
+		return last(sim)
 	}
-	return s.streamCount(ctx, stop, to, body, result, o)
+	return s.streamCount(ctx, stop, to, body, last, result, o)
 }
 
 // told is how often the progress of a count is said.
 const told = 250 * time.Millisecond
 
 // streamCount counts parts, and says how far it is.
-func (s *site) streamCount(ctx context.Context, stop func(), to stream, body func(*press.Simulation) error, result *press.Result, o press.SimulationOptions) error {
+func (s *site) streamCount(ctx context.Context, stop func(), to stream, body, last func(*press.Simulation) error, result *press.Result, o press.SimulationOptions) error {
 	var done atomic.Int64
 	o.Work = s.beside.Work(func(n int64) { done.Add(n) })
 	better := make(chan *press.Simulation) // estimates are written here, one at a time with the progress
@@ -216,7 +228,7 @@ func (s *site) streamCount(ctx context.Context, stop func(), to stream, body fun
 			if err != nil || ctx.Err() != nil {
 				return err
 			}
-			return body(sim)
+			return last(sim)
 		case sim := <-better:
 			broken = body(sim)
 		case <-tick.C:
@@ -227,4 +239,10 @@ func (s *site) streamCount(ctx context.Context, stop func(), to stream, body fun
 			return <-end
 		}
 	}
+}
+
+// days are those of the plan, in words and drawings.
+func days(p *press.Plan, r *press.Result) (*page.Days, error) {
+	d, err := drawnDays(p, r)
+	return view.Days(p, r, d), err
 }

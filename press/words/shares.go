@@ -56,7 +56,7 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 		}
 		row := a.row
 		if a.closed != nil {
-			row.Closed = SimulatedPPM(*a.closed)
+			row.Closed = closedPPM(*a.closed)
 		}
 		row.Share, row.Limits = shareWithin(*s.Shares.Named.Of(a.key))
 		row.Marks = marks[a.key]
@@ -71,18 +71,29 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 	return out
 }
 
+// closedPPM writes a share of the closed form, which is good to a hundredth of a ppm.
+func closedPPM(x float64) string {
+	if x < leastPPM {
+		return "<" + thin + Fixed(leastPPM, 2)
+	}
+	return SimulatedPPM(x)
+}
+
 // shareWithin writes a share and its limits.
 func shareWithin(e press.EstimatedShare) (share, limits string) {
 	switch {
 	case e.High == 0:
 		return SimulatedPPM(e.PPM), "none can be"
+	case e.High < leastSimulated:
+		return SimulatedPPM(e.PPM), "under" + thin + Trimmed(leastSimulated, 4)
 	case e.Low == 0:
 		return SimulatedPPM(e.PPM), "under" + thin + SimulatedPPM(e.High)
 	}
 	return SimulatedPPM(e.PPM), SimulatedPPM(e.Low) + " to " + SimulatedPPM(e.High)
 }
 
-var noteMarks = [...]string{"¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
+// noteMarks are no digits, which behind a figure would be a power of it.
+var noteMarks = [...]string{"†", "‡", "§", "¶", "‖"}
 
 // markOf is the mark of what is said beside shares, the one with this index; empty: it is
 // about all of them.

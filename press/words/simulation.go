@@ -39,14 +39,16 @@ var differs = map[string]string{
 	press.ByForce:  "mostly because force and stiffness act together at each part's own force, which the closed form adds up apart.",
 }
 
+// leastSimulated is the least share, ppm, that the tables of the simulation are good for.
+const leastSimulated = 1e-4
+
 // SimulatedPPM writes a simulated share in ppm, to three digits, without its unit.
 func SimulatedPPM(x float64) string {
-	const least = 1e-4
 	switch {
 	case x == 0:
 		return "0"
-	case x < least:
-		return "<" + thin + Trimmed(least, 4)
+	case x < leastSimulated:
+		return "<" + thin + Trimmed(leastSimulated, 4)
 	case x > 1e6-0.5 && x < 1e6:
 		return ">" + thin + Fixed(999999, 0)
 	case x > 1e6-1e4: // what is missing is what matters

@@ -26,7 +26,7 @@ func days(d *Days) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<section class=\"days\" aria-labelledby=\"days-h\" id=\"days\"><h2 id=\"days-h\">The worst day</h2><p class=\"help\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<section class=\"days\" aria-labelledby=\"days-h\" id=\"days\"><h3 id=\"days-h\">The worst day</h3><p class=\"help\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -9,7 +9,6 @@ type Result struct {
 	Setpoints []Figure
 	Copy      string // the setpoints as text
 	Rules     *Rules
-	Days      *Days
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
@@ -36,9 +35,6 @@ func (r *Result) Drawings() []*string {
 	out := []*string{&r.Strip}
 	for i := range r.Groups {
 		out = append(out, &r.Groups[i].Drawing)
-	}
-	if d := r.Days; d != nil {
-		out = append(out, &d.Shift, &d.Spread, &d.Wear)
 	}
 	return out
 }

@@ -9,6 +9,7 @@ type Shares struct {
 	Rests   []string // what the figures rest on
 	Says    []string // what must be known beside small shares
 	Nothing string   // said in place of the shares
+	Days    *Days    // nil: not yet, or not known
 	Counted bool     // the rows have a column of counted parts
 	Lot     bool     // and one of a bad lot
 }

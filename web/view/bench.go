@@ -63,10 +63,9 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-// Probe and Run are empty where the plan has none, Shift, Spread and Wear where its risks
-// are not known.
+// Probe and Run are empty where the plan has none.
 type Drawings struct {
-	Strip, Force, PressIn, Cycle, Probe, Run, Shift, Spread, Wear string
+	Strip, Force, PressIn, Cycle, Probe, Run string
 
 	RunPlaces draw.RunPlaces
 }

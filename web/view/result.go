@@ -24,7 +24,6 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		Strip:     d.Strip,
 		Setpoints: w.setpoints(),
 		Rules:     w.rules(),
-		Days:      w.days(d),
 		Table:     w.table(),
 		TableHead: say.TableHead(r),
 		Findings:  w.findings(),

@@ -9,11 +9,11 @@ import (
 )
 
 // Shares gives the shares of a plan as far as they are known: estimated, counted, or both.
-func Shares(r *press.Result, s *press.Simulation) page.Shares {
+func Shares(r *press.Result, s *press.Simulation, days *page.Days) page.Shares {
 	if s == nil || s.Shares == nil {
 		return page.Shares{Nothing: say.NoShares()}
 	}
-	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s)}
+	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s), Days: days}
 	for _, row := range say.Shares(r, s) {
 		out.Rows = append(out.Rows, page.ShareRow(row))
 	}
@@ -46,6 +46,7 @@ type SharesPage struct {
 	Seed    string
 	Refused []string // what is wrong with that
 	Known   *press.Simulation
+	Days    *page.Days
 }
 
 // Page gives the page of the shares.
@@ -66,7 +67,7 @@ func (f SharesPage) Page(assets page.Assets) page.SharesPage {
 	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
 	out.Title = say.SharesOfRamplan(out.Name)
 	out.Headline, out.Blocked = say.Headline(f.Plan, f.Result), f.Result.Blocked()
-	shares := Shares(f.Result, f.Known)
+	shares := Shares(f.Result, f.Known, f.Days)
 	out.Shares = &shares
 	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
 	out.Digest = f.Result.PlanDigest()

@@ -1,0 +1,36 @@
+package web
+
+import (
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+)
+
+const sharesText = "(document.querySelector('#shares .sharesbody')?.textContent ?? '')"
+
+// TestSharesBrowser: the bench's shares come by themselves, are marked as older while
+// something is typed, and are those of the new plan after it; the page counts, and a count
+// can be stopped.
+func TestSharesBrowser(t *testing.T) {
+	b, srv := visit(t, example(t))
+	b.until(sharesText + ".includes('Accepted, not conforming')")
+	of := eval[string](b, "document.getElementById('shares').dataset.of")
+	b.until("document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of")
+	was := eval[string](b, sharesText)
+	b.retype("f-requirement-height_high", "25.07")
+	b.until("document.getElementById('shares').dataset.of !== '" + of + "' && document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of && !document.getElementById('shares').classList.contains('older')")
+	assert.NotEqual(t, was, eval[string](b, sharesText))
+	b.retype("f-requirement-height_high", "x")
+	b.until("document.querySelector('.outcome.older') !== null && !document.getElementById('shares').classList.contains('older')")
+
+	b.do(chromedp.Navigate(srv.URL + "/plans/1/shares"))
+	b.until("document.documentElement.classList.contains('live') && document.getElementById('stop').disabled && " + sharesText + ".includes('Bad lot')")
+	eval[any](b, "document.getElementById('parts').value = '1e12'; document.querySelector('#asked button:not([type])').click() ?? 0")
+	b.until("document.getElementById('progress').textContent.includes('of 1')")
+	assert.False(t, eval[bool](b, "document.getElementById('stop').disabled"))
+	eval[any](b, "document.getElementById('stop').click() ?? 0")
+	b.until("document.getElementById('progress').textContent.startsWith('Stopped')")
+	eval[any](b, "document.getElementById('parts').value = '20000'; document.querySelector('#asked button:not([type])').click() ?? 0")
+	b.until(sharesText + ".includes('parts counted one by one')")
+}

@@ -1,0 +1,141 @@
+package web
+
+import (
+	"context"
+	"encoding/json"
+	"io"
+	"net/http"
+	"net/http/httptest"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/static"
+)
+
+func askShares(ctx context.Context, t testing.TB, address string, header ...string) *http.Response {
+	t.Helper()
+	req, err := http.NewRequestWithContext(ctx, http.MethodGet, address, nil)
+	require.NoError(t, err)
+	for i := 0; i < len(header); i += 2 {
+		req.Header.Set(header[i], header[i+1])
+	}
+	resp, err := http.DefaultClient.Do(req)
+	require.NoError(t, err)
+	t.Cleanup(func() { resp.Body.Close() })
+	return resp
+}
+
+// The page says the figures of the simulation, the closed form beside them, and what it
+// all rests on; a form that cannot be done is said, with what was typed kept.
+func TestSharesPage(t *testing.T) {
+	s := plainPageOf(t, "/plans/1/shares?parts=20000&seed=7")
+	require.Equal(t, http.StatusOK, s.status)
+	assert.Len(t, elements(s.root, "h1"), 1)
+	plan, faults := press.Decode(static.Example())
+	require.Empty(t, faults)
+	r := press.Evaluate(plan)
+	sim := r.Simulate(t.Context(), press.SimulationOptions{Parts: 20000, Seed: 7, Precision: sharePrecision})
+	shown := text(s.root)
+	for _, row := range (words.Printer{}).Shares(r, sim) {
+		for _, want := range []string{row.Label, row.Closed, row.Share, row.Limits, row.Counted} {
+			assert.Contains(t, shown, want)
+		}
+	}
+	for _, one := range (words.Printer{}).SharesSay(sim) {
+		assert.Contains(t, shown, one)
+	}
+	assert.Contains(t, shown, "20\u202f000 parts counted one by one, seed 7")
+
+	s = plainPageOf(t, "/plans/1/shares?parts=1.5&seed=x")
+	assert.Equal(t, http.StatusUnprocessableEntity, s.status)
+	assert.Contains(t, text(s.root), words.PartsRefused)
+	assert.Contains(t, text(s.root), words.SeedRefused)
+	assert.Contains(t, s.body, `value="1.5"`)
+	s = plainPageOf(t, "/plans/1/shares?parts=1e12")
+	assert.Equal(t, http.StatusUnprocessableEntity, s.status, "nobody waits for that without a script")
+	assert.Contains(t, text(s.root), words.TooManyToWaitFor)
+}
+
+// Programs get the simulation as the command line prints it.
+func TestSharesForPrograms(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	defer srv.Close()
+	resp := askShares(t.Context(), t, srv.URL+"/plans/1/shares?parts=5000&seed=3", "Accept", "application/json")
+	require.Equal(t, http.StatusOK, resp.StatusCode)
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	plan, _ := press.Decode(static.Example())
+	want, err := press.Evaluate(plan).Simulate(t.Context(), press.SimulationOptions{Parts: 5000, Seed: 3, Precision: sharePrecision}).JSON()
+	require.NoError(t, err)
+	assert.JSONEq(t, string(want), string(body))
+	resp = askShares(t.Context(), t, srv.URL+"/plans/1/shares?parts=x", "Accept", "application/json")
+	assert.Equal(t, http.StatusUnprocessableEntity, resp.StatusCode)
+}
+
+// The stream gives whole pieces, each from more points or with more in it than the one
+// before; that of another plan than the bench shows is refused.
+func TestSharesStream(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	defer srv.Close()
+	at := srv.URL + "/plans/1/shares"
+	resp := askShares(t.Context(), t, at+"?parts=300000", partHeader, "shares")
+	require.Equal(t, http.StatusOK, resp.StatusCode)
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	pieces := strings.Split(string(body), recordEnd)
+	require.Empty(t, pieces[len(pieces)-1], "the last piece is whole as well")
+	pieces = slices.DeleteFunc(pieces[:len(pieces)-1], func(p string) bool { return strings.HasPrefix(p, "<output>") })
+	require.GreaterOrEqual(t, len(pieces), 2)
+	assert.NotContains(t, pieces[0], "parts counted one by one", "the estimate does not wait for the count")
+	assert.Contains(t, pieces[len(pieces)-1], "300\u202f000 parts counted one by one")
+
+	plan, _ := press.Decode(static.Example())
+	resp = askShares(t.Context(), t, at+"?of="+press.Evaluate(plan).PlanDigest(), partHeader, "shares")
+	assert.Equal(t, http.StatusOK, resp.StatusCode)
+	resp = askShares(t.Context(), t, at+"?of=sha256:0", partHeader, "shares")
+	assert.Equal(t, http.StatusConflict, resp.StatusCode)
+}
+
+// A count that would take days ends when nobody reads it any more: the server can be
+// stopped, as it waits for what it still does.
+func TestSharesDropped(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	ctx, leave := context.WithCancel(t.Context())
+	resp := askShares(ctx, t, srv.URL+"/plans/1/shares?parts=1e12", partHeader, "shares")
+	read, end := make([]byte, 1), make(chan struct{})
+	_, err := resp.Body.Read(read)
+	require.NoError(t, err, "the first answer comes at once")
+	leave()
+	go func() { srv.Close(); close(end) }()
+	select {
+	case <-end:
+	case <-time.After(2 * time.Minute):
+		t.Fatal("the count goes on though nobody reads it")
+	}
+}
+
+// A plan that is none yet has no shares, and says so to people and programs.
+func TestSharesOfNothing(t *testing.T) {
+	store := exampleArchive(t)
+	srv := httptest.NewServer(New(store))
+	defer srv.Close()
+	resp, err := http.Post(srv.URL+"/plans", formType, strings.NewReader(":do=new"))
+	require.NoError(t, err)
+	resp.Body.Close()
+	at := strings.TrimSuffix(resp.Request.URL.Path, "/") + "/shares"
+	resp = askShares(t.Context(), t, srv.URL+at)
+	assert.Equal(t, http.StatusUnprocessableEntity, resp.StatusCode)
+	body, err := io.ReadAll(resp.Body)
+	require.NoError(t, err)
+	assert.Contains(t, string(body), "no sound plan yet")
+	resp = askShares(t.Context(), t, srv.URL+at, "Accept", "application/json")
+	assert.Equal(t, http.StatusUnprocessableEntity, resp.StatusCode)
+	assert.True(t, json.NewDecoder(resp.Body).Decode(new(map[string]any)) == nil)
+}

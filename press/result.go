@@ -9,7 +9,9 @@ import (
 // ResultFormat is the name of the result format.
 const ResultFormat = "ramplan.result/1"
 
-// A Result is a plan with everything that it leads to.
+// A Result is a plan with everything that it leads to. [Evaluate] makes it. One that is put
+// together by hand has its figures and nothing behind them: what is computed when it is asked
+// for (traces, courses, chances, the digest) panics there and says so.
 type Result struct {
 	Plan *Plan
 	File string // from which the plan came; often none
@@ -25,4 +27,9 @@ func Evaluate(p *Plan) *Result {
 }
 
 // PlanDigest names the plan of the result. It is computed when it is asked for first.
-func (r *Result) PlanDigest() string { return r.digest() }
+func (r *Result) PlanDigest() string {
+	if r.digest == nil {
+		panic("press: this result was not made by Evaluate: its plan has no digest")
+	}
+	return r.digest()
+}

@@ -93,7 +93,7 @@ func (p *posted) obey() (*bench, error) {
 		held, ok := view.Hold(b.typed)
 		if !ok {
 			b.refused = true
-			b.say("No hold was begun: the plan is not sound yet, has one already, or no step of it moves.")
+			b.say(say.NoHoldWasBegunThe())
 			return b, nil
 		}
 		b.typed = held

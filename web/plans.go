@@ -18,6 +18,26 @@ type listed struct {
 	Changed  time.Time  `json:"changed"`
 	Version  int64      `json:"version"` // of the draft
 	Binned   bool       `json:"binned"`
+	Asked    *askedFor  `json:"asked,omitempty"` // what has the digest that was searched for
+}
+
+// An askedFor is the revision, or the state of the draft, whose digest was searched for.
+type askedFor struct {
+	Revision string     `json:"revision,omitempty"`
+	State    int64      `json:"state,omitempty"`
+	At       *time.Time `json:"at,omitempty"`     // of the state
+	Stands   *bool      `json:"stands,omitempty"` // the state is the draft of today
+}
+
+// askedOf says by what a plan was found; nil for a search by words.
+func askedOf(it *archive.Item, st *archive.FoundState) *askedFor {
+	switch {
+	case it.Asked != "":
+		return &askedFor{Revision: it.Asked}
+	case st != nil:
+		return &askedFor{State: st.N, At: &st.At, Stands: &st.Stands}
+	}
+	return nil
 }
 
 // listPlans answers GET /plans.
@@ -27,6 +47,10 @@ func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
 	}
 	q := query(r)
 	q.Binned = r.URL.Query().Get("bin") == "yes"
+	states, err := s.statesAsked(r.Context(), &q)
+	if err != nil {
+		return err
+	}
 	items, total, err := s.store.List(r.Context(), q)
 	if err != nil {
 		return err
@@ -36,7 +60,7 @@ func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
 		Total int      `json:"total"`
 	}{Plans: []listed{}, Total: total}
 	for _, it := range items {
-		l := listed{ID: it.ID, Href: planPath(it.ID, ""), Name: it.Name, Number: it.Number, Changed: it.Changed, Version: it.Version, Binned: !it.Binned.IsZero()}
+		l := listed{ID: it.ID, Href: planPath(it.ID, ""), Name: it.Name, Number: it.Number, Changed: it.Changed, Version: it.Version, Binned: !it.Binned.IsZero(), Asked: askedOf(&it, states[it.ID])}
 		if it.Revision != "" {
 			l.Revision = &it.Revision
 		}

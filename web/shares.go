@@ -232,7 +232,7 @@ func (s *site) streamCount(ctx context.Context, stop func(), to stream, body, la
 		case sim := <-better:
 			broken = body(sim)
 		case <-tick.C:
-			broken = to.put(ctx, page.Progress(words.Printer{}.SharesProgress(done.Load(), o.Parts)).Render)
+			broken = to.put(ctx, page.Progress(say.SharesProgress(done.Load(), o.Parts)).Render)
 		}
 		if broken != nil { // nobody reads it any more
 			stop()

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"io"
 	"net/http"
 	"net/url"
 	"regexp"
@@ -93,4 +94,26 @@ func TestDigestShowsItsState(t *testing.T) {
 	asIssued := s.get("/?q=" + second)
 	assert.Contains(t, text(asIssued.byID("cards")), "Revision A has this digest; it is the last that was issued. It is shown here.")
 	assert.Equal(t, now, strip(*asIssued))
+}
+
+// A program that searches the shelf for a digest is told what has it, as the page is: the
+// state of a draft that was never issued too, and the revision. Words are told nothing of it.
+func TestProgramsFindDrafts(t *testing.T) {
+	s := start(t)
+	digest := regexp.MustCompile(`id="digest">Plan sha256:([0-9a-f]{12})`).FindStringSubmatch(s.get(benchPath).body)[1]
+	list := func(q string) string {
+		r, err := http.NewRequestWithContext(t.Context(), http.MethodGet, s.base+"/plans?q="+q, nil)
+		require.NoError(t, err)
+		r.Header.Set("Accept", "application/json")
+		resp, err := http.DefaultClient.Do(r)
+		require.NoError(t, err)
+		defer resp.Body.Close()
+		body, err := io.ReadAll(resp.Body)
+		require.NoError(t, err)
+		return string(body)
+	}
+	assert.Regexp(t, `"asked": \{\s+"state": 1,\s+"at": "[^"]+",\s+"stands": true`, list(digest))
+	assert.NotContains(t, list("WS-210"), "asked")
+	issued(s.get("/plans/1/revisions"), version(s.get("/plans/1/revisions")), map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
+	assert.Regexp(t, `"asked": \{\s+"revision": "A"\s+\}`, list(digest))
 }

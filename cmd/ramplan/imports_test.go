@@ -44,14 +44,15 @@ var importRule = map[string]struct{ may, never []string }{
 	// drawn; who writes letters and files does not.
 	"press/draw/canvas":        {nil, []string{"net/http"}},
 	"press/draw/typeset":       {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot}},
-	"press/draw":               {[]string{"press", "press/words", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
-	"press/draw/paper":         {[]string{"press", "press/words", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
+	"press/draw":               {[]string{"press", "press/words", "press/words/label", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
+	"press/draw/paper":         {[]string{"press", "press/words", "press/words/label", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
 	"press/draw/drawtest":      {[]string{"press", "press/presstest"}, nil},
 	"press/draw/drawtest/grey": {[]string{"press/draw/canvas", "press/draw/drawtest"}, nil},
 
 	// The words of one room each, which stand on the printer of press/words.
 	"press/words/shell":  {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/words/kept":   {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
+	"press/words/label":  {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/words/screen": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 	"press/words/lesson": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 }

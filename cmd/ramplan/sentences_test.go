@@ -20,7 +20,29 @@ import (
 // code or a choice is said in words. What is left is of three kinds: text of the document
 // itself (labels and help of the field table, faults of an entry), errors of packages that
 // stand below words, and what no person reads (headers, patterns, formats).
-var sentencesOutside = map[string]int{}
+var sentencesOutside = map[string]int{
+	"cmd/ramplan":              15,
+	"curves":                   28,
+	"press":                    326,
+	"press/archive":            81,
+	"press/carry":              11,
+	"press/drafts":             7,
+	"press/draw":               1,
+	"press/draw/canvas":        20,
+	"press/draw/drawtest":      10,
+	"press/draw/drawtest/grey": 1,
+	"press/draw/paper":         5,
+	"press/drill":              5,
+	"press/fit":                8,
+	"press/issue":              18,
+	"press/model":              6,
+	"press/presstest":          14,
+	"press/simulate":           2,
+	"press/training":           1,
+	"web":                      55,
+	"web/page":                 4,
+	"web/view":                 2,
+}
 
 // statement is what looks like a sentence and is a question to the database.
 var statement = regexp.MustCompile(`(?is)^\s*(select|insert (or|into)|update \w+ set|delete from|create (table|index|virtual|trigger)|alter table|drop table|with recursive|vacuum into|pragma )` +

@@ -24,7 +24,7 @@ const (
 
 // NewCard makes the card of a draft; its size is that of the paper.
 func NewCard(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	return NewCardOf(p, r, words.IdentityOf(p, r, "", ""), o)
+	return NewCardOf(p, r, say.IdentityOf(p, r, "", ""), o)
 }
 
 // NewCardOf makes the reference card for the wall at the station: one upright A4
@@ -48,14 +48,14 @@ func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *ca
 			c = layCard(p, r, id, own, c.size/canvas.Lettered(1), free)
 			c.bottom = height - cardMargin
 		}
-		return canvas.NewPicture(canvas.Layout{Kind: "card", ID: o.ID, Title: "Card for the station: " + p.Title.Name, Desc: c.desc(), Width: typeset.UprightWidth, Height: height, Paint: c.paint})
+		return canvas.NewPicture(canvas.Layout{Kind: "card", ID: o.ID, Title: say.CardForTheStation(p.Title.Name), Desc: c.desc(), Width: typeset.UprightWidth, Height: height, Paint: c.paint})
 	})
 }
 
 // ownChecks are the first checks that the plan's own reaction list gives.
 func ownChecks(p *press.Plan, r *press.Result) map[words.Pair]string {
 	out := map[words.Pair]string{}
-	for _, x := range words.Reactions(p, r) {
+	for _, x := range say.Reactions(p, r) {
 		if x.Own && x.Situation == words.One {
 			out[x.Pair] = x.Checks[0]
 		}
@@ -108,20 +108,20 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
-	c.reads = words.CardReads(r)
+	c.reads = say.CardReads(r)
 	c.when, c.whenTop = typeset.Fill((canvas.Bold(canvas.Black, cardLists*c.size)), c.reads, typeset.UprightWidth-2*cardMargin), y
 	y += c.when.Height() + 1.05*c.lampStyle().Size + 6 // and the names of the lamps
 	left := c.textLeft()
 	room := typeset.UprightWidth - cardMargin - left
-	for _, t := range words.PairTexts(p, r) {
-		check := words.CardCheck(t)
+	for _, t := range say.PairTexts(p, r) {
+		check := say.CardCheck(t)
 		if x, ok := own[t.Pair]; ok {
 			check = x
 		}
 		plain := canvas.Plain(canvas.Black, c.size)
 		q := cardPair{text: t, top: y, body: []typeset.Block{
 			typeset.Fill((canvas.Bold(canvas.Black, 1.15*c.size)), words.CardVerdict(t), room),
-			typeset.Fill(plain, words.CardAct(t), room), typeset.Fill(plain, check, room).Most(2),
+			typeset.Fill(plain, say.CardAct(t), room), typeset.Fill(plain, check, room).Most(2),
 		}}
 		for _, b := range q.body {
 			q.high += b.Height()
@@ -131,18 +131,18 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 		y += q.high
 	}
 	if len(c.pairs) == 0 {
-		c.none = typeset.Fill((canvas.Bold(canvas.Black, c.size)), "This plan has no push end or no zone yet: the lamps mean nothing.", typeset.UprightWidth-2*cardMargin)
+		c.none = typeset.Fill((canvas.Bold(canvas.Black, c.size)), say.ThisPlanHasNoPush(), typeset.UprightWidth-2*cardMargin)
 		y += c.none.Height()
 	}
 	y += 6
-	unseen := words.Sentence(words.CardUnseen(p, r))
-	samples := words.CardSamples(p, r)
+	unseen := words.Sentence(say.CardUnseen(p, r))
+	samples := say.CardSamples(p, r)
 	if len(samples) == 0 {
-		samples = []string{"None: no height is accepted."}
+		samples = []string{say.NoneNoHeightIsAccepted()}
 	}
 	for _, l := range []cardList{
-		{head: words.CardSamplesHead(p), text: samples},
-		{head: "The lamps do not see", text: []string{unseen}},
+		{head: say.CardSamplesHead(p), text: samples},
+		{head: say.TheLampsDoNotSee(), text: []string{unseen}},
 		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
 		l.top, l.pad = y, free/2
@@ -167,7 +167,7 @@ func cardFootOf(id words.Identity) string {
 		number = nil
 	}
 	st := cardFootStyle()
-	for _, list := range [][]string{slices.Concat(number, parts, []string{"instructions of the works go first"}), slices.Concat(number, parts)} {
+	for _, list := range [][]string{slices.Concat(number, parts, []string{say.InstructionsOfTheWorksGo()}), slices.Concat(number, parts)} {
 		if line := strings.Join(list, " · "); st.Width(line) <= typeset.UprightWidth-2*cardMargin {
 			return line
 		}
@@ -194,12 +194,12 @@ func (c *card) paint(p *canvas.Pen) {
 	title.Size = max(title.Size, 0.8*c.size)
 	p.Text(title, cardMargin, y, canvas.Start, title.Clip(c.name, typeset.UprightWidth-2*cardMargin))
 	if c.draft || c.broken || c.old {
-		text := "DRAFT: do not judge parts by this card"
+		text := say.DraftDoNotJudgeParts()
 		switch {
 		case c.broken:
-			text = "NOT READY: do not judge parts by this"
+			text = say.NotReadyDoNotJudge()
 		case c.old:
-			text = "SUPERSEDED: do not judge parts by this"
+			text = say.SupersededDoNotJudgeParts()
 		}
 		s := canvas.Bold(canvas.Paper, 0.9*c.size)
 		bar := canvas.Rect(cardMargin, y+0.3*c.size, typeset.UprightWidth-cardMargin, y+1.45*c.size)

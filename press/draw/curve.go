@@ -30,7 +30,7 @@ const (
 // it is not known.
 func NewCurve(t *press.CurveTrace, setting *float64, o Options) *Curve {
 	d := layCurve(t, setting, o)
-	title := words.CurveTitle(t, d.setting, d.force)
+	title := say.CurveTitle(t, d.setting, d.force)
 	return &Curve{canvas.NewPicture(canvas.Layout{Kind: "curve", ID: o.ID, Title: title, Desc: d.describe(title), Width: d.width, Height: d.height, Paint: d.paint}), d}
 }
 
@@ -85,7 +85,7 @@ func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
 	d.yNameAt = canvas.Margin/2 + canvas.Small
 	d.plot = canvas.Rect(left, top, d.width-canvas.Margin, top+curvePlot)
 	d.scales(x0, x1, 0, y1)
-	d.xName, d.yName = "setting, %", "force of the curve, N"
+	d.xName, d.yName = say.SettingAxis(), say.ForceOfTheCurveN()
 	d.height = math.Ceil(d.bottom() + canvas.Margin/2)
 	return d
 }
@@ -133,7 +133,7 @@ func (d *curveDrawing) describe(title string) string {
 	}
 	const most = 40
 	if len(s) > most {
-		s = append(s[:most], "and "+words.Fixed(float64(len(s)-most), 0)+" more points")
+		s = append(s[:most], say.AndMorePoints(float64(len(s)-most)))
 	}
 	return s[0] + " " + strings.Join(s[1:], "; ") + "."
 }
@@ -170,7 +170,7 @@ func (d *curveDrawing) chosen(p *canvas.Pen) {
 	p.Line(canvas.Accent, canvas.ThinLine, canvas.Dashed, [2]float64{d.plot.X0, canvas.Crisp(y)}, [2]float64{canvas.Crisp(x), canvas.Crisp(y)})
 	p.Line(canvas.Accent, canvas.ThinLine, canvas.Solid, [2]float64{canvas.Crisp(x), d.plot.Y0 - 2}, [2]float64{canvas.Crisp(x), d.plot.Y1})
 	st := canvas.Bold(canvas.Accent, canvas.Small)
-	text := words.CurveSetting(*d.setting, d.force)
+	text := say.CurveSetting(*d.setting, d.force)
 	half := st.Width(text) / 2
 	p.Text(st, math.Max(d.plot.X0+half, math.Min(x, d.plot.X1-half)), d.plot.Y0-6, canvas.Middle, text)
 }

@@ -56,8 +56,8 @@ type reading struct {
 
 func newCycleModel(p *press.Plan, r *press.Result, t press.Traces) *cycleModel {
 	c := &r.Cycle
-	m := &cycleModel{title: words.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, low: p.Station.Home, high: p.Station.Home}
-	if note := words.StepsNotDrawn(r); note != "" {
+	m := &cycleModel{title: say.CycleTitle(r), part: t.Part, missing: t.Missing, watch: c.WatchTime, low: p.Station.Home, high: p.Station.Home}
+	if note := say.StepsNotDrawn(r); note != "" {
 		return m.alone(r, t, note)
 	}
 	now := 0.0
@@ -101,15 +101,15 @@ func (m *cycleModel) alone(r *press.Result, t press.Traces, note string) *cycleM
 		}
 	}
 	for i, x := range m.phases {
-		m.phases[i].lasts = words.Seconds(x.to - x.from)
+		m.phases[i].lasts = say.Seconds(x.to - x.from)
 	}
-	m.handling = words.CyclePhase{Name: "handling", Seconds: r.Cycle.Handling, Bare: words.SecondsBare(r.Cycle.Handling)}
+	m.handling = words.CyclePhase{Name: "handling", Seconds: r.Cycle.Handling, Bare: say.SecondsBare(r.Cycle.Handling)}
 	m.spans(t)
 	if r.Verdict != nil {
 		m.signals(r, t)
 	}
 	m.title = note
-	m.desc = note + " " + words.CycleTitle(r) + "."
+	m.desc = note + " " + say.CycleTitle(r) + "."
 	return m
 }
 
@@ -132,7 +132,7 @@ func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 		moments   []press.Moment
 		stages    []press.Stage
 		dashed    bool
-	}{{press.RowNominal, "with the part", t.Part, t.PartStages, false}, {press.RowMissing, "without an insert", t.Missing, t.MissingStages, true}} {
+	}{{press.RowNominal, say.WithThePart(), t.Part, t.PartStages, false}, {press.RowMissing, say.WithoutAnInsert(), t.Missing, t.MissingStages, true}} {
 		row := faultRow(r, s.row)
 		if row == nil || s.row == press.RowMissing && words.RefusedFirst(*row) {
 			continue
@@ -150,16 +150,16 @@ func (m *cycleModel) signals(r *press.Result, t press.Traces) {
 // gives it, without it at the watch time.
 func (m *cycleModel) readings(r *press.Result) {
 	if row := faultRow(r, press.RowNominal); row != nil && row.Time != nil && row.Arrival != nil && *row.Arrival {
-		m.reads = append(m.reads, reading{at: *row.Time, when: "read, with arrival"})
+		m.reads = append(m.reads, reading{at: *row.Time, when: say.ReadWithArrival()})
 	}
 	if m.watch == nil {
 		return
 	}
-	if len(m.reads) > 0 && words.After(m.reads[0].at) == words.After(*m.watch) {
-		m.reads = []reading{{at: *m.watch, when: "read, with or without arrival"}}
+	if len(m.reads) > 0 && say.After(m.reads[0].at) == say.After(*m.watch) {
+		m.reads = []reading{{at: *m.watch, when: say.ReadWithOrWithoutArrival()}}
 		return
 	}
-	m.reads = append(m.reads, reading{at: *m.watch, when: "read, without"})
+	m.reads = append(m.reads, reading{at: *m.watch, when: say.ReadWithout()})
 }
 
 // reach takes the axis as far as the signals are read, which may be after the ram is home:
@@ -239,23 +239,23 @@ func (m *cycleModel) describe(r *press.Result) string {
 			phases = append(phases, x.Name+" "+x.Text())
 		}
 	}
-	s := []string{"Position of the ram against time. " + words.UpperFirst(strings.Join(phases, ", ")) + ": together " + words.Seconds(c.Total) + "."}
+	s := []string{say.PositionOfTheRamAgainst(strings.Join(phases, ", "), c.Total)}
 	if c.MissingWatched != nil {
-		s = append(s, "Without an insert: "+words.Seconds(*c.MissingWatched)+", "+words.MissingCycle(r)+".")
+		s = append(s, say.TimeWithoutAnInsert(*c.MissingWatched, r))
 	}
 	if c.WatchTime != nil {
-		s = append(s, "When nothing has arrived after "+words.After(*c.WatchTime)+", nothing will"+words.ByMotion(r)+".")
+		s = append(s, say.WhenNothingHasArrivedAfter(*c.WatchTime, r))
 	}
 	for _, q := range m.reads {
-		s = append(s, "At "+words.After(q.at)+": "+q.when+".")
+		s = append(s, "At "+say.After(q.at)+": "+q.when+".")
 	}
 	for _, l := range m.lanes {
 		var when []string
 		for _, q := range l.on {
-			when = append(when, "from "+words.Seconds(q[0])+" to "+words.Seconds(q[1]))
+			when = append(when, "from "+say.Seconds(q[0])+" to "+say.Seconds(q[1]))
 		}
 		if len(when) == 0 {
-			when = []string{"never on"}
+			when = []string{say.NeverOn()}
 		}
 		s = append(s, strings.ToUpper(l.name[:1])+l.name[1:]+" "+l.note+": "+strings.Join(when, ", ")+".")
 	}

@@ -6,7 +6,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/typeset"
-	"ramplan/press/words"
 )
 
 // cycleDrawing is the cycle laid out in px.
@@ -44,7 +43,7 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	d.plot.Y1 -= 40
 	pad := 0.04 * (m.high - m.low)
 	d.scales(0, 1.02*m.end, m.low-pad, m.high+pad)
-	d.xName, d.yName = "time, s", "ram position, mm"
+	d.xName, d.yName = say.TimeS(), say.RamPositionMm()
 	y := d.plot.Y1 + 12
 	for range m.lanes {
 		if d.above {
@@ -67,7 +66,7 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 func (d *cycleDrawing) readMarks() []typeset.Callout {
 	var out []typeset.Callout
 	for _, q := range d.m.reads {
-		x, at := d.x.At(q.at), words.After(q.at)
+		x, at := d.x.At(q.at), say.After(q.at)
 		if q.beyond {
 			x, at = d.plot.X1, at+" →"
 		}
@@ -114,11 +113,14 @@ func (d *cycleDrawing) way(p *canvas.Pen, moments []press.Moment, missing bool) 
 }
 
 // The legend of the two lines, and its sizes, px.
+var (
+	withPart    = say.WithThePart()
+	withoutPart = say.WithoutAnInsert()
+)
+
 const (
-	withPart    = "with the part"
-	withoutPart = "without an insert"
-	legendLine  = 28 // up to its text
-	legendGap   = 16
+	legendLine = 28 // up to its text
+	legendGap  = 16
 )
 
 // legend says which line is which.

@@ -11,29 +11,26 @@ import (
 
 // NewShift draws what becomes of both risks when the parts are off their mean.
 func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	return newDays(p, r, o, "shift", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.ShiftTitle(p, d), say.ShiftText(p, d)
-		m.rows, m.xName, m.now = d.Shift, "mean height off by, mm", "now"
+		m.rows, m.xName, m.now = d.Shift, say.MeanHeightOffByMm(), "now"
 	})
 }
 
 // NewSpread draws what becomes of them when the parts spread wider.
 func NewSpread(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	return newDays(p, r, o, "spread", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.SpreadTitle(p, d), say.SpreadText(d)
-		m.rows, m.xName, m.now, m.nowAt = d.Spread, "tolerances of the parts, times", "now", 1
+		m.rows, m.xName, m.now, m.nowAt = d.Spread, say.TolerancesOfThePartsTimes(), "now", 1
 	})
 }
 
 // NewWear draws what becomes of them while the nest wears.
 func NewWear(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
-	var say words.Printer
 	pos := say.Positions(p).Fine()
 	return newDays(p, r, o, "wear", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.WearTitle(p, d), say.WearText(p, d)
-		m.rows, m.xName = d.WearCurve, "nest worn by, mm"
+		m.rows, m.xName = d.WearCurve, say.NestWornByMm()
 		last := m.rows[len(m.rows)-1][0]
 		for _, x := range []*float64{d.Wear.FalseReject, d.Wear.FalseAccept} {
 			if x != nil && *x > 0 && *x < last {
@@ -67,7 +64,7 @@ func newDays(p *press.Plan, r *press.Result, o Options, kind string, fill func(*
 	if d := r.WorstDay(); d != nil && d.Average != nil {
 		fill(m, d)
 	} else {
-		m.title, m.desc = words.Printer{}.DaysUnknown(), words.Printer{}.DaysUnknown()+"."
+		m.title, m.desc = say.DaysUnknown(), say.DaysUnknown()+"."
 	}
 	if m.rows != nil {
 		m.desc = m.title + ". " + m.desc
@@ -105,7 +102,7 @@ func layDays(m *daysModel, o Options) *daysDrawing {
 	d := &daysDrawing{m: m, chart: newChart(o, m.title, daysLabels)}
 	d.plot.X0 += 12
 	d.plot.Y1 += 28
-	d.xName, d.yName, d.closeX = m.xName, "ppm of all parts", true
+	d.xName, d.yName, d.closeX = m.xName, say.PpmOfAllParts(), true
 	if len(m.rows) == 0 {
 		d.noX = true
 		d.height = math.Ceil(d.plot.Y0)
@@ -124,13 +121,13 @@ func layDays(m *daysModel, o Options) *daysDrawing {
 	d.raise(max(d.marks.Height(), daysRaise))
 	d.scales(first[0], last[0], leastPower, mostPower)
 	d.ends = []endLabel{
-		{d.y.At(power(last[1])), "wrong accepted", canvas.Black, true},
-		{d.y.At(power(last[2])), "good refused", canvas.Accent, true},
-		{d.y.At(power(m.accept)), "its target", canvas.Black, false},
-		{d.y.At(power(m.reject)), "its target", canvas.Accent, false},
+		{d.y.At(power(last[1])), say.WrongAccepted(), canvas.Black, true},
+		{d.y.At(power(last[2])), say.GoodRefused(), canvas.Accent, true},
+		{d.y.At(power(m.accept)), say.ItsTarget(), canvas.Black, false},
+		{d.y.At(power(m.reject)), say.ItsTarget(), canvas.Accent, false},
 	}
 	if m.accept == m.reject {
-		d.ends = append(d.ends[:2], endLabel{d.y.At(power(m.accept)), "both targets", canvas.Quiet, false})
+		d.ends = append(d.ends[:2], endLabel{d.y.At(power(m.accept)), say.BothTargets(), canvas.Quiet, false})
 	}
 	d.height = math.Ceil(d.bottom() + canvas.Margin/2)
 	return d

@@ -11,37 +11,36 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 	pos, t := m.pos, &r.Travel
 	between := func(a press.Pair) string { return pos.Bare(a[0]) + " to " + pos.At(a[1]) }
 	var s []string
-	add := func(parts ...string) { s = append(s, strings.Join(parts, "")+".") }
+	add := func(sentence string) { s = append(s, sentence+".") }
 
-	add("Decision strip of ", p.Title.Name)
-	add("Stroke of ", pos.At(p.Ram.Stroke), ": approach from home ", pos.Bare(p.Station.Home), " to ", pos.At(t.ApproachEnd),
-		", slow contact at ", pos.At(t.Contact), ", the nominal part read at ", pos.At(m.seat))
+	add(say.DecisionStripOf(p.Title.Name))
+	add(say.StrokeOfApproachFromHome(pos, p.Ram.Stroke, p.Station.Home, t.ApproachEnd, t.Contact, m.seat))
 	switch {
 	case m.ruled == "":
-		add("Good by the drawing: readings ", between(m.requirement), "; guard bands of ", pos.Length(m.guard))
+		add(say.GoodByTheDrawingReadings(between(m.requirement), pos, m.guard))
 		if m.nothingLeft {
-			add("Nothing is left between the guard bands")
+			add(say.NothingIsLeftBetweenThe())
 		} else {
-			add("Inside the guard bands: ", between(m.acceptance))
+			add(say.InsideTheGuardBands(between(m.acceptance)))
 		}
 	case m.nothingLeft:
-		add("Good by the drawing: readings ", between(m.requirement), "; no window ", m.ruled)
+		add(say.GoodButNoWindow(between(m.requirement), m.ruled))
 	default:
-		add("Good by the drawing: readings ", between(m.requirement), "; window ", m.ruled, ": ", between(m.acceptance))
+		add(say.GoodAndWindow(between(m.requirement), m.ruled, between(m.acceptance)))
 	}
 	if m.zoneStart != nil && m.zoneEnd != nil {
-		add("Zone ", between(press.Pair{*m.zoneStart, *m.zoneEnd}))
+		add("Zone " + between(press.Pair{*m.zoneStart, *m.zoneEnd}))
 	}
 	if m.end != nil {
-		add("Push end ", pos.At(*m.end))
+		add(say.PushEndStands(pos, *m.end))
 	}
 	if m.overlap != nil {
-		add("Both signals are on from ", between(*m.overlap))
+		add(say.BothSignalsAreOnFrom(between(*m.overlap)))
 	} else {
-		add("No reading gives both signals")
+		add(say.NoReadingGivesBothSignals())
 	}
 	if m.missing != nil {
-		add("Without an insert the ram rests at ", pos.At(*m.missing))
+		add(say.WithoutAnInsertTheRam(pos, *m.missing))
 	}
 	for _, q := range m.pairs {
 		s = append(s, "With "+q.Pair.String()+": "+q.Verdict+".")

@@ -7,7 +7,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/typeset"
-	"ramplan/press/words"
 )
 
 // NewForce makes the force window: the curve with its scatter, need and cap as a
@@ -34,7 +33,7 @@ type forceModel struct {
 
 func newForceModel(p *press.Plan, r *press.Result, t press.Traces) *forceModel {
 	f := r.Force
-	m := &forceModel{title: words.ForceTitle(r), curve: t.Force, need: f.Need, most: f.Cap, allowed: f.Settings, steps: f.Steps, step: p.Ram.SettingStep, settable: t.Steps, force: f}
+	m := &forceModel{title: say.ForceTitle(r), curve: t.Force, need: f.Need, most: f.Cap, allowed: f.Settings, steps: f.Steps, step: p.Ram.SettingStep, settable: t.Steps, force: f}
 	m.top, m.bottom = math.Max(0, f.High), math.Min(0, f.Low)
 	for _, b := range t.Force {
 		m.top, m.bottom = math.Max(m.top, b.High), math.Min(m.bottom, b.Low)
@@ -74,15 +73,15 @@ func (m *forceModel) pushAt(setting float64) press.Band {
 func (m *forceModel) describe() string {
 	f := m.force
 	s := []string{
-		"Push force against setting, from " + words.Setting(m.settable[0]) + " to " + words.Setting(m.settable[1]) + ".",
-		"Needed: " + words.Force(m.need) + ". Part and tool may bear: " + words.Force(m.most) + ".",
+		say.PushForceAgainstSettingFrom(m.settable[0], m.settable[1]),
+		say.NeededPartAndToolMay(m.need, m.most),
 	}
 	if m.allowed != nil {
-		s = append(s, "Settings from "+words.Setting(m.allowed[0])+" to "+words.Setting(m.allowed[1])+" lie in the window.")
+		s = append(s, say.SettingsFromToLieIn(m.allowed[0], m.allowed[1]))
 	} else {
-		s = append(s, "No setting lies in the window.")
+		s = append(s, say.NoSettingLiesInThe())
 	}
-	s = append(s, "At "+words.Setting(f.Setting)+" the ram pushes "+words.Force(f.Low)+" to "+words.Force(f.High)+", typically "+words.Force(f.Typical)+".")
+	s = append(s, say.AtTheRamPushesTo(f.Setting, f.Low, f.High, f.Typical))
 	return strings.Join(s, " ")
 }
 
@@ -107,9 +106,9 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 		first, last = m.curve[0].At, m.curve[n-1].At
 	}
 	d.scales(first, last, m.bottom, m.top)
-	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
+	d.xName, d.yName = say.SettingOfTheRatedMotor(), say.PushForceAtTheTool()
 	if d.thin = d.thinned(); d.thin > 1 {
-		d.xName = "setting, %; to be set every " + words.Setting(m.step) + ", a tick every " + words.Setting(m.step*d.thin)
+		d.xName = say.SettingToBeSetEvery(m.step, m.step*d.thin)
 		d.xName = d.xNameStyle().Clip(d.xName, d.width-1.5*canvas.Margin)
 	}
 	d.endLabels()
@@ -142,13 +141,13 @@ func (d *forceDrawing) endLabels() {
 	add := func(v float64, text string, k canvas.Ink, strong bool) {
 		d.ends = append(d.ends, endLabel{d.y.At(v), text + beyond(v, m.top), k, strong})
 	}
-	add(m.most, "cap "+words.Force(m.most), canvas.Black, true)
-	add(m.need, "need "+words.Force(m.need), canvas.Black, true)
+	add(m.most, "cap "+say.Force(m.most), canvas.Black, true)
+	add(m.need, "need "+say.Force(m.need), canvas.Black, true)
 	if n := len(m.curve); n > 0 {
 		b := m.curve[n-1]
-		add(b.High, "strong ram", canvas.Quiet, false)
+		add(b.High, say.StrongRam(), canvas.Quiet, false)
 		add(b.Typical, "typical", canvas.Black, false)
-		add(b.Low, "weak ram", canvas.Quiet, false)
+		add(b.Low, say.WeakRam(), canvas.Quiet, false)
 	}
 }
 
@@ -164,15 +163,15 @@ func (d *forceDrawing) settingLabels() []typeset.Callout {
 	m := d.m
 	var out []typeset.Callout
 	add := func(v float64, name string, k canvas.Style) {
-		out = append(out, typeset.Callout{X: d.x.At(v), Lines: []string{words.Setting(v), name}, Style: k})
+		out = append(out, typeset.Callout{X: d.x.At(v), Lines: []string{say.Setting(v), name}, Style: k})
 	}
 	edge := canvas.Bold(canvas.Good, canvas.Small)
 	if m.steps != nil {
 		if m.steps[0] != m.force.Setting {
-			add(m.steps[0], "first step", edge)
+			add(m.steps[0], say.FirstStep(), edge)
 		}
 		if m.steps[1] != m.force.Setting && m.steps[1] != m.steps[0] {
-			add(m.steps[1], "last step", edge)
+			add(m.steps[1], say.LastStep(), edge)
 		}
 	}
 	set := canvas.Bold(canvas.Black, canvas.Body)
@@ -220,7 +219,7 @@ func (d *forceDrawing) window(p *canvas.Pen) {
 // wanted names the band where the curve leaves room for it.
 func (d *forceDrawing) wanted(p *canvas.Pen, need, most float64) {
 	st := canvas.Bold(canvas.Good, canvas.Small)
-	text := "seats every part, overloads none"
+	text := say.SeatsEveryPartOverloadsNone()
 	x, y := d.plot.X0+10, (need+most)/2+4
 	if need-most < 20 || x+st.Width(text) > d.plot.X1-10 {
 		return

@@ -64,21 +64,21 @@ func (l *lens) kinds() []lensRow {
 	}
 	rows := []lensRow{
 		row("requirement", m.left(), 40, (*lens).requirement),
-		row("seated readings", "uncertain by ±"+m.pos.Length(m.uncertainty), bell, (*lens).density),
-		row("", "ram position, mm", 24, (*lens).ruler),
-		row("tip of the ram", "at rest", 26, (*lens).tip),
+		row(say.SeatedReadings(), say.UncertainBy(m.pos, m.uncertainty), bell, (*lens).density),
+		row("", say.RamPositionMm(), 24, (*lens).ruler),
+		row(say.TipOfTheRam(), say.AtRestLabel(), 26, (*lens).tip),
 	}
 	if m.looks || m.missing != nil && l.scale.Has(*m.missing) {
-		rows = append(rows, row("without an insert", "the ram rests here", 26, (*lens).missingTip))
+		rows = append(rows, row(say.WithoutAnInsert(), say.TheRamRestsHere(), 26, (*lens).missingTip))
 	}
-	rows = append(rows, row("zone and push end", l.zoneNote(), 28, (*lens).zone))
+	rows = append(rows, row(say.ZoneAndPushEnd(), l.zoneNote(), 28, (*lens).zone))
 	if m.end != nil {
-		rows = append(rows, row("arrival signal", "", 26, (*lens).arrival))
+		rows = append(rows, row(say.ArrivalSignal(), "", 26, (*lens).arrival))
 	}
 	if len(m.fields) > 0 {
 		rows = append(rows,
-			row("zone signal", "", 26, (*lens).zoneSignal),
-			row("verdict", "of the two signals", verdict, (*lens).verdicts))
+			row(say.ZoneSignal(), "", 26, (*lens).zoneSignal),
+			row("verdict", say.OfTheTwoSignals(), verdict, (*lens).verdicts))
 	}
 	return rows
 }
@@ -89,11 +89,11 @@ func (l *lens) zoneNote() string {
 	case m.zoneStart != nil && m.zoneEnd != nil:
 		return m.pos.Bare(*m.zoneStart) + " to " + m.pos.Bare(*m.zoneEnd)
 	case m.zoneStart != nil:
-		return "zone from " + m.pos.Bare(*m.zoneStart)
+		return say.ZoneFrom(m.pos, *m.zoneStart)
 	case m.zoneEnd != nil:
-		return "zone to " + m.pos.Bare(*m.zoneEnd)
+		return say.ZoneTo(m.pos, *m.zoneEnd)
 	}
-	return "not known"
+	return say.NotKnown()
 }
 
 // edgeLabels are the positions to set, under the lens.
@@ -112,9 +112,9 @@ func (l *lens) edgeLabels() []typeset.Callout {
 		}
 		out = append(out, typeset.Callout{X: l.scale.At(*v), Lines: []string{text, name}, Style: canvas.Bold(canvas.Black, canvas.Body)})
 	}
-	add("zone start", l.m.zoneStart)
-	add("push end", l.m.end)
-	add("zone end", l.m.zoneEnd)
+	add(say.ZoneStart(), l.m.zoneStart)
+	add(say.PushEnd(), l.m.end)
+	add(say.ZoneEnd(), l.m.zoneEnd)
 	for i := range out {
 		out[i].Style.Size = canvas.Small + 1
 	}

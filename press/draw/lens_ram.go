@@ -9,9 +9,9 @@ import (
 // tip draws the end of the ram as it rests on the nominal part.
 func (l *lens) tip(p *canvas.Pen, r lensRow) {
 	m := l.m
-	texts := []string{"nominal part " + m.pos.Bare(m.seat)}
+	texts := []string{say.NominalPart(m.pos, m.seat)}
 	if m.rest < m.seat {
-		texts = []string{"stops at the push end; nominal part " + m.pos.Bare(m.seat), "stops before nominal " + m.pos.Bare(m.seat)}
+		texts = []string{say.StopsAtThePushEnd(m.pos, m.seat), say.StopsBeforeNominal(m.pos, m.seat)}
 	}
 	l.rod(p, r.box, m.rest, canvas.Solid, canvas.Plain(canvas.Black, canvas.Small), texts...)
 }
@@ -22,12 +22,12 @@ func (l *lens) missingTip(p *canvas.Pen, r lensRow) {
 	if m.missing == nil {
 		return
 	}
-	st, text := canvas.Plain(canvas.Black, canvas.Small), "no insert "+m.pos.Bare(*m.missing)
+	st, text := canvas.Plain(canvas.Black, canvas.Small), say.NoInsert(m.pos, *m.missing)
 	switch {
 	case m.checked:
-		text += ", told by the other check only"
+		text += say.ToldByTheOtherCheck()
 	case m.looks:
-		st, text = canvas.Bold(canvas.Alert, canvas.Small), "looks good: no insert "+m.pos.Bare(*m.missing)
+		st, text = canvas.Bold(canvas.Alert, canvas.Small), say.LooksGoodNoInsert(m.pos, *m.missing)
 	}
 	l.rod(p, r.box, *m.missing, canvas.Dashed, st, text)
 }

@@ -5,7 +5,6 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/draw/canvas"
-	"ramplan/press/words"
 )
 
 // Minis draws the small strips of the fault catalogue: for each row where the
@@ -43,18 +42,18 @@ func (s *Minis) Row(row press.FaultRow, o Options) *canvas.Picture {
 
 func (s *Minis) lay(row press.FaultRow, o Options) *mini {
 	width := o.width(miniWidth, miniLeast)
-	return &mini{m: s.m, name: words.Fault(row).Word, rest: restOf(s.m, row), width: width, scale: canvas.NewScale(s.lens[0], s.lens[1], 1, width-1)}
+	return &mini{m: s.m, name: say.Fault(row).Word, rest: restOf(s.m, row), width: width, scale: canvas.NewScale(s.lens[0], s.lens[1], 1, width-1)}
 }
 
 // desc says the figures that the small strips of a plan share.
 func (s *Minis) desc() string {
 	m := s.m
-	text := "Required readings " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.At(m.requirement[1])
+	text := say.RequiredReadingsTo(m.pos, m.requirement[0], m.requirement[1])
 	if m.zoneStart != nil && m.zoneEnd != nil {
-		text += ", zone " + m.pos.Bare(*m.zoneStart) + " to " + m.pos.At(*m.zoneEnd)
+		text += say.ZoneBetween(m.pos, *m.zoneStart, *m.zoneEnd)
 	}
 	if m.end != nil {
-		text += ", push end " + m.pos.At(*m.end)
+		text += say.PushEndAt(m.pos, *m.end)
 	}
 	return text + "."
 }
@@ -83,13 +82,13 @@ const readingDecimals = 3
 func (r rest) words() string {
 	switch {
 	case r.early:
-		return "met in the approach"
+		return say.MetInTheApproach()
 	case r.at == nil:
-		return "no push end known"
+		return say.NoPushEndKnown()
 	case r.met:
 		return figure(*r.at, readingDecimals)
 	}
-	return "nothing met"
+	return say.NothingMet()
 }
 
 // mini is one small strip, laid out in px.
@@ -106,13 +105,13 @@ func (d *mini) title() string {
 	r := d.rest
 	switch {
 	case r.early:
-		return d.name + ": met in the approach, before the push begins"
+		return say.MetInTheApproachBefore(d.name)
 	case r.at == nil:
-		return d.name + ": nobody knows where the ram comes to rest"
+		return say.NobodyKnowsWhereTheRam(d.name)
 	case r.met:
-		return d.name + ": the ram comes to rest at " + words.Unit(figure(*r.at, readingDecimals), "mm")
+		return say.TheRamComesToRest(d.name, figure(*r.at, readingDecimals))
 	}
-	return d.name + ": the ram meets nothing and stops at the push end, " + d.m.pos.At(*r.at)
+	return say.TheRamMeetsNothingAnd(d.name, d.m.pos, *r.at)
 }
 
 // tip is the px of the resting place; ok is false where it lies outside.

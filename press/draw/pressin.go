@@ -32,8 +32,8 @@ type pressInModel struct {
 
 func newPressInModel(p *press.Plan, r *press.Result, t press.Traces) *pressInModel {
 	m := &pressInModel{
-		title: words.PressInTitle(p, r, t.Tight, t.Stall), demand: t.Demand, travel: math.Max(r.Travel.PressIn, 0),
-		force: r.Force, tight: t.Tight, stall: t.Stall, pos: words.PositionsOf(p),
+		title: say.PressInTitle(p, r, t.Tight, t.Stall), demand: t.Demand, travel: math.Max(r.Travel.PressIn, 0),
+		force: r.Force, tight: t.Tight, stall: t.Stall, pos: say.Positions(p),
 	}
 	m.top, m.bottom = math.Max(0, r.Force.High), math.Min(0, r.Force.Low)
 	reach := 3 * math.Max(m.top, -m.bottom)
@@ -52,10 +52,10 @@ func (m *pressInModel) describe(r *press.Result) string {
 	s := []string{m.title + "."}
 	if r.Joint != nil {
 		d := r.Joint.Demand
-		s = append(s, "At the seat, "+m.pos.At(m.travel)+" from first contact, the fit demands "+words.Force(d[0])+" to "+words.Force(d[2])+", typically "+words.Force(d[1])+".")
+		s = append(s, say.AtTheSeatFromFirst(m.pos, m.travel, d[0], d[2], d[1]))
 	}
 	f := m.force
-	s = append(s, "The ram gives "+words.Force(f.Low)+" to "+words.Force(f.High)+", typically "+words.Force(f.Typical)+".")
+	s = append(s, say.TheRamGivesToTypically(f.Low, f.High, f.Typical))
 	return strings.Join(s, " ")
 }
 
@@ -78,21 +78,21 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	d.marks = typeset.LayCallouts(d.depthLabels(), canvas.Margin, d.width-canvas.Margin)
 	d.raise(d.marks.Height())
 	d.scales(0, 1.04*reach, m.bottom, m.top)
-	d.xName, d.yName = "depth from first contact, mm", "force, N"
+	d.xName, d.yName = say.DepthFromFirstContactMm(), say.ForceN()
 	if len(m.demand) == 0 {
 		d.noX = true
 	}
 	d.ends = append(d.ends,
-		endLabel{d.y.At(m.force.High), "strong ram", canvas.Quiet, false},
-		endLabel{d.y.At(m.force.Typical), "ram " + words.Force(m.force.Typical), canvas.Black, true},
-		endLabel{d.y.At(m.force.Low), "weak ram", canvas.Quiet, false})
+		endLabel{d.y.At(m.force.High), say.StrongRam(), canvas.Quiet, false},
+		endLabel{d.y.At(m.force.Typical), "ram " + say.Force(m.force.Typical), canvas.Black, true},
+		endLabel{d.y.At(m.force.Low), say.WeakRam(), canvas.Quiet, false})
 	if n := len(m.demand); n > 0 {
 		b := m.demand[n-1]
 		for _, e := range []struct {
 			v    float64
 			text string
 			bold bool
-		}{{b.High, "tightest fit" + beyond(b.High, m.top), false}, {b.Typical, "fit " + words.Force(b.Typical) + beyond(b.Typical, m.top), true}, {b.Low, "loosest fit", false}} {
+		}{{b.High, say.TightestFit(beyond(b.High, m.top)), false}, {b.Typical, "fit " + say.Force(b.Typical) + beyond(b.Typical, m.top), true}, {b.Low, say.LoosestFit(), false}} {
 			k := canvas.Quiet
 			if e.bold {
 				k = canvas.Accent
@@ -112,10 +112,10 @@ func (d *pressInDrawing) depthLabels() []typeset.Callout {
 	}
 	out = append(out, typeset.Callout{X: d.x.At(m.travel), Lines: []string{"seat", m.pos.Bare(m.travel)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	if m.tight != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*m.tight), Lines: []string{"tightest fit stalls a weak ram", m.pos.Bare(*m.tight)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*m.tight), Lines: []string{say.TightestFitStallsAWeak(), m.pos.Bare(*m.tight)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
 	}
 	if m.stall != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*m.stall), Lines: []string{"typical fit stalls", m.pos.Bare(*m.stall)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*m.stall), Lines: []string{say.TypicalFitStalls(), m.pos.Bare(*m.stall)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
 	}
 	return out
 }
@@ -167,7 +167,7 @@ func (d *pressInDrawing) paint(p *canvas.Pen) {
 // nothing says why there is no curve.
 func (d *pressInDrawing) nothing(p *canvas.Pen) {
 	st := canvas.Plain(canvas.Quiet, canvas.Body)
-	lines := canvas.Plain(canvas.Black, canvas.Body).Wrap("The parts only touch: no depth, no press-in force.", d.plot.X1-d.plot.X0-20)
+	lines := canvas.Plain(canvas.Black, canvas.Body).Wrap(say.ThePartsOnlyTouchNo(), d.plot.X1-d.plot.X0-20)
 	y := (math.Max(d.y.At(d.m.force.Low), d.plot.Y0) + d.plot.Y1) / 2
 	y = math.Min(y, d.plot.Y1-6-canvas.Leading*canvas.Body*float64(len(lines)-1))
 	for i, l := range lines {

@@ -49,7 +49,7 @@ type probeModel struct {
 func newProbeModel(p *press.Plan, r *press.Result) *probeModel {
 	b := &r.Probe
 	m := &probeModel{
-		title: words.ProbeTitle(r), pos: words.PositionsOf(p), approach: r.Travel.ApproachEnd, contact: r.Travel.Contact,
+		title: say.ProbeTitle(r), pos: say.Positions(p), approach: r.Travel.ApproachEnd, contact: r.Travel.Contact,
 		nominal: b.StallNominal, loosest: b.StallLoosest, end: *b.End, seat: r.Travel.SeatReading,
 		effective: b.Detection.Effective, refused: b.Detection.Refused, above: b.PassedAbove,
 	}
@@ -86,26 +86,26 @@ func newProbeModel(p *press.Plan, r *press.Result) *probeModel {
 
 func (m *probeModel) describe(r *press.Result) string {
 	b := &r.Probe
-	s := []string{m.title + ".", "The probe pushes at " + words.Setting(*b.Setting) + " from " + m.pos.At(m.approach) + " and ends at " + m.pos.At(m.end) + "."}
+	s := []string{m.title + ".", say.TheProbePushesAtFrom(*b.Setting, m.pos, m.approach, m.end)}
 	if m.nominal != nil {
-		s = append(s, "The nominal part stalls it at "+m.pos.At(*m.nominal)+".")
+		s = append(s, say.TheNominalPartStallsIt(m.pos, *m.nominal))
 	} else {
-		s = append(s, "The nominal part does not stall it.")
+		s = append(s, say.TheNominalPartDoesNot())
 	}
 	if m.loosest != nil {
-		s = append(s, "The loosest sound part stalls it at "+m.pos.At(*m.loosest)+".")
+		s = append(s, say.TheLoosestSoundPartStalls(m.pos, *m.loosest))
 	} else {
-		s = append(s, "The loosest sound part does not stall it.")
+		s = append(s, say.TheLoosestSoundPartDoes())
 	}
 	if m.zone != nil {
-		s = append(s, "The zone begins at "+m.pos.At(*m.zone)+".")
+		s = append(s, say.TheZoneBeginsAt(m.pos, *m.zone))
 	}
-	s = append(s, "Arrival before the end: go on. No arrival: refused, loose or missing.")
+	s = append(s, say.ArrivalBeforeTheEndGo())
 	if m.below != nil {
-		s = append(s, "Under an effective interference of "+words.Microns(*m.below)+" a part is refused surely.")
+		s = append(s, say.UnderAnEffectiveInterferenceOf(*m.below))
 	}
 	if m.above != nil {
-		s = append(s, "Over "+words.Microns(*m.above)+" it passes surely.")
+		s = append(s, say.OverItPassesSurely(*m.above))
 	}
 	return strings.Join(s, " ")
 }
@@ -145,7 +145,7 @@ func layProbe(m *probeModel, o Options) *probeDrawing {
 		d.plot.Y1 = d.plot.Y0 + plotHeightFlat
 	}
 	d.y = canvas.NewScale(0, 100, d.plot.Y1, d.plot.Y0)
-	d.xName, d.yName = "effective interference, µm", "chance that the probe refuses, %"
+	d.xName, d.yName = say.EffectiveInterferenceΜm(), say.ChanceThatTheProbeRefuses()
 	d.height = math.Ceil(d.bottom() + canvas.Margin)
 	return d
 }
@@ -159,11 +159,11 @@ func (d *probeDrawing) places() []typeset.Callout {
 			out = append(out, typeset.Callout{X: d.ruler.At(*at), Lines: []string{name, m.pos.Bare(*at)}, Style: canvas.Style{Ink: canvas.Black, Size: canvas.Small, Bold: strong}})
 		}
 	}
-	add("approach end", &m.approach, false)
+	add(say.ApproachEnd(), &m.approach, false)
 	add("contact", &m.contact, false)
-	add("nominal stalls", m.nominal, true)
-	add("loosest sound part", m.loosest, false)
-	add("probe end", &m.end, true)
+	add(say.NominalStalls(), m.nominal, true)
+	add(say.LoosestSoundPart(), m.loosest, false)
+	add(say.ProbeEnd(), &m.end, true)
 	add("zone", m.zone, false)
 	add("seat", &m.seat, false)
 	return out
@@ -173,10 +173,10 @@ func (d *probeDrawing) places() []typeset.Callout {
 func (d *probeDrawing) limits() []typeset.Callout {
 	var out []typeset.Callout
 	if b := d.m.below; b != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*b), Lines: []string{"refused below", words.Microns(*b)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*b), Lines: []string{say.RefusedBelow(), say.Microns(*b)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	if a := d.m.above; a != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*a), Lines: []string{"passed above", words.Microns(*a)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*a), Lines: []string{say.PassedAbove(), say.Microns(*a)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	return out
 }
@@ -243,9 +243,9 @@ func (d *probeDrawing) signal(p *canvas.Pen, y float64) {
 	}
 }
 
-const (
-	goesOn       = "go on"
-	refusedWords = "refused: loose or missing"
+var (
+	goesOn       = say.GoOn()
+	refusedWords = say.RefusedLooseOrMissing()
 )
 
 // verdicts are what follows from it. The field past the end is hatched, and its words
@@ -267,7 +267,7 @@ func (d *probeDrawing) verdicts(p *canvas.Pen, y float64) {
 	text := refusedWords + " →"
 	w := st.Width(text)
 	if w+st.Width(goesOn)+40 > box.X1-box.X0 {
-		text, w = "refused →", st.Width("refused →")
+		text, w = say.Refused(), st.Width(say.Refused())
 	}
 	p.Text(st, box.X1-8, y+18, canvas.End, text)
 	p.Text(st, (box.X0+box.X1-8-w)/2, y+18, canvas.Middle, goesOn)
@@ -288,7 +288,7 @@ func (d *probeDrawing) axis(p *canvas.Pen, y float64) {
 			free = x + half + 8
 		}
 	}
-	p.Text(st, d.ruler.X1, y+17+axisName, canvas.End, "ram reading in the probe, mm")
+	p.Text(st, d.ruler.X1, y+17+axisName, canvas.End, say.RamReadingInTheProbe())
 }
 
 // chance is the chance of refusal; the fit's range lies as a bar on the axis.
@@ -309,9 +309,9 @@ func (d *probeDrawing) chance(p *canvas.Pen) {
 		x0, x1 := d.x.At(f[0]), d.x.At(f[2])
 		p.Fill(canvas.Black.Tint(canvas.BandTint), canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
 		p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
-		if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width("the fit's range") < d.plot.X1-x0 {
-			x := math.Min((x0+x1)/2, d.plot.X1-st.Width("the fit's range")/2-2)
-			p.OnPaper(st, x, d.plot.Y1-13, canvas.Middle, "the fit's range")
+		if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width(say.TheFitsRange()) < d.plot.X1-x0 {
+			x := math.Min((x0+x1)/2, d.plot.X1-st.Width(say.TheFitsRange())/2-2)
+			p.OnPaper(st, x, d.plot.Y1-13, canvas.Middle, say.TheFitsRange())
 		}
 	}
 	d.chart.frame(p)

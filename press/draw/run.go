@@ -1,7 +1,6 @@
 package draw
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -73,15 +72,15 @@ type runLevel struct {
 
 func newRunModel(p *press.Plan, r *press.Result) *runModel {
 	s := r.Sequence
-	m := &runModel{title: words.RunTitle(r), way: s.Nominal.Timeline, end: s.Nominal.Total, slowFrom: r.Travel.ApproachEnd}
+	m := &runModel{title: say.RunTitle(r), way: s.Nominal.Timeline, end: s.Nominal.Total, slowFrom: r.Travel.ApproachEnd}
 	for i, x := range s.Steps {
 		m.step(p, r, i, x)
 	}
 	m.otherWay(r)
 	m.lanes = runLanes(p, s)
-	m.levels = []runLevel{{p.Station.Home, "home"}, {p.Station.Nest, "nest"}, {r.Travel.ApproachEnd, "approach end"}}
+	m.levels = []runLevel{{p.Station.Home, "home"}, {p.Station.Nest, "nest"}, {r.Travel.ApproachEnd, say.ApproachEnd()}}
 	if e := r.Travel.PushEnd; e != nil {
-		m.levels = append(m.levels, runLevel{*e, "push end"})
+		m.levels = append(m.levels, runLevel{*e, say.PushEnd()})
 	}
 	m.low, m.high = p.Station.Home, p.Station.Home
 	for _, l := range m.levels {
@@ -212,7 +211,7 @@ func sampled(way []press.Instant, from float64, n int) [][2]float64 {
 func (m *runModel) otherWay(r *press.Result) {
 	s := r.Sequence
 	if s.Hold != nil {
-		m.other, m.otherName, m.hold = s.Hold.Timeline, "when it has to hold", true
+		m.other, m.otherName, m.hold = s.Hold.Timeline, say.WhenItHasToHold(), true
 		m.end = math.Max(m.end, s.Hold.Total)
 	} else {
 		m.other, m.otherName = s.Missing.Timeline, withoutPart
@@ -242,11 +241,11 @@ func departs(a, b []press.Instant) float64 {
 func runLanes(p *press.Plan, s *press.SequenceRun) []runLane {
 	lanes := []runLane{
 		{"arrival", litOf(s.Nominal.Signals.Arrival, s.Nominal.Total)},
-		{"own zone", litOf(s.Nominal.Signals.StepZone, s.Nominal.Total)},
+		{say.OwnZone(), litOf(s.Nominal.Signals.StepZone, s.Nominal.Total)},
 	}
 	byName := map[string]int{"step_zone": 1}
 	if z := s.Nominal.Signals.StationZone; z != nil {
-		lanes = append(lanes, runLane{"station zone", litOf(*z, s.Nominal.Total)})
+		lanes = append(lanes, runLane{say.StationZone(), litOf(*z, s.Nominal.Total)})
 		byName["station_zone"] = 2
 	}
 	for _, e := range s.Elsewhere {
@@ -279,31 +278,31 @@ func litOf(c press.Changes, end float64) []runOn {
 }
 
 func (m *runModel) describe(p *press.Plan, r *press.Result) string {
-	s := []string{"Position of the ram against time, step by step."}
-	pos := words.PositionsOf(p)
+	s := []string{say.PositionOfTheRamAgainstTime()}
+	pos := say.Positions(p)
 	for _, x := range r.Sequence.Steps {
 		pass := ""
 		if x.Pass > 1 {
-			pass = fmt.Sprintf(", pass %d", x.Pass)
+			pass = say.Pass(x.Pass)
 		}
-		s = append(s, words.UpperFirst(words.Step(p, x.Step))+pass+": from "+words.Seconds(x.Begins)+" to "+words.Seconds(x.Begins+x.Duration)+", ends at "+pos.At(x.End[1])+".")
+		s = append(s, say.FromToEndsAt(words.Step(p, x.Step), pass, x.Begins, x.Begins+x.Duration, pos, x.End[1]))
 	}
 	for _, l := range m.lanes {
 		var when []string
 		for _, q := range l.on {
-			t := "on from " + words.Seconds(q.from) + " to " + words.Seconds(q.to)
+			t := say.OnFromTo(q.from, q.to)
 			if q.elsewhere != "" {
 				t += " (step " + q.number + ")"
 			}
 			when = append(when, t)
 		}
 		if len(when) == 0 {
-			when = []string{"never on"}
+			when = []string{say.NeverOn()}
 		}
 		s = append(s, words.UpperFirst(l.name)+": "+strings.Join(when, ", ")+".")
 	}
 	for _, t := range m.looks {
-		s = append(s, "The signals are looked at at "+words.Seconds(t)+".")
+		s = append(s, say.TheSignalsAreLookedAt(t))
 	}
 	return strings.Join(s, " ")
 }

@@ -19,7 +19,7 @@ type Scene struct {
 // name of what comes.
 func (s Scene) name() string {
 	if s.Row != nil {
-		return words.Fault(*s.Row).Word
+		return say.Fault(*s.Row).Word
 	}
 	return "Part " + words.Unit(words.Fixed(s.Height, 3), "mm") + " high"
 }
@@ -137,11 +137,11 @@ func (d *Station) Poses() []Pose {
 		case press.PhaseRead:
 			on := words.Pair{Arrival: f.Arrival, Zone: f.Zone}
 			short := words.UpperFirst(d.verdict(on))
-			if words.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
-				short = "The lamps say good: it is not"
+			if say.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
+				short = say.TheLampsSayGoodIt()
 			}
 			verdict = canvas.Bold(canvas.Black, canvas.Body).Clip(short, d.width-canvas.Margin-x)
-			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
+			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + say.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
 			q.Read = true
 		}
 		q.Verdict = verdict
@@ -217,7 +217,7 @@ func (d *Station) guarded(on words.Pair) string {
 	if x := d.r.ReadingOf(h); w.Acceptance != nil && x >= w.Acceptance[0] && x <= w.Acceptance[1] {
 		return words.RefusedByWindow
 	}
-	if (words.Printer{}).Ruled(d.p) != "" {
+	if say.Ruled(d.p) != "" {
 		return words.RefusedByRule
 	}
 	return words.RefusedByGuard
@@ -225,7 +225,7 @@ func (d *Station) guarded(on words.Pair) string {
 
 // verdict says what the lamps that are read mean.
 func (d *Station) verdict(on words.Pair) string {
-	for _, t := range words.PairTexts(d.p, d.r) {
+	for _, t := range say.PairTexts(d.p, d.r) {
 		if t.Pair == on {
 			return t.Verdict
 		}
@@ -237,7 +237,7 @@ func (d *Station) verdict(on words.Pair) string {
 func (d *Station) Before() Pose {
 	q := d.Poses()[0]
 	q.Arrival, q.Zone = unknownLamp, unknownLamp
-	q.Phase, q.Says = "Before the push", ""
+	q.Phase, q.Says = say.BeforeThePush(), ""
 	return q
 }
 
@@ -275,12 +275,12 @@ func (d *Station) Steps() []string {
 		if i > 0 && q.Phase == last.Phase && q.Arrival == last.Arrival && q.Zone == last.Zone {
 			continue
 		}
-		line := words.Seconds(q.Time) + ", at " + d.at(q.Position) + ": " + q.Phase + "."
+		line := say.At(q.Time, d.at(q.Position), q.Phase)
 		if q.Phase != last.Phase {
 			line += " " + q.Says
 		}
 		if d.s.Course.Frames[i].Phase != press.PhaseRead && (i == 0 || q.Arrival != last.Arrival || q.Zone != last.Zone) {
-			line += " Arrival " + q.Arrival + ", zone " + q.Zone + "."
+			line += say.ArrivalZone(q.Arrival, q.Zone)
 		}
 		out, last = append(out, line), q
 	}
@@ -298,17 +298,17 @@ func (d *Station) Picture(q Pose) *canvas.Picture {
 	})
 }
 
-func (d *Station) title() string { return "The station with: " + d.s.name() }
+func (d *Station) title() string { return say.TheStationWith(d.s.name()) }
 
 func (d *Station) desc(q Pose) string {
-	s := []string{q.Phase + ": the ram stands at " + d.at(q.Position) + ", " + words.Seconds(q.Time) + " after the start."}
+	s := []string{say.TheRamStandsAtAfter(q.Phase, d.at(q.Position), q.Time)}
 	if q.Arrival == unknownLamp {
-		s = append(s, "What the lamps show is not known.")
+		s = append(s, say.WhatTheLampsShowIs())
 	} else {
-		s = append(s, "Arrival "+q.Arrival+", zone "+q.Zone+".")
+		s = append(s, say.LampsAre(q.Arrival, q.Zone))
 	}
 	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && z.end != nil {
-		s = append(s, "Zone "+z.pos.Bare(*z.zoneStart)+" to "+z.pos.At(*z.zoneEnd)+", push end "+z.pos.At(*z.end)+". Required by the drawing: "+z.pos.Bare(z.requirement[0])+" to "+z.pos.At(z.requirement[1])+".")
+		s = append(s, say.ZoneToPushEndRequired(z.pos, *z.zoneStart, *z.zoneEnd, *z.end, z.requirement[0], z.requirement[1]))
 	}
 	return strings.Join(s, " ")
 }

@@ -22,7 +22,7 @@ const (
 // zone, the push end, and the tip of the ram as it moves.
 func (d *Station) paintLens(p *canvas.Pen, q Pose) {
 	box, s, m := d.lens, d.glass, d.m
-	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, "last tenths, mm")
+	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, say.LastTenthsMm())
 	p.Text(canvas.Plain(canvas.Black, canvas.Small), box.X1, box.Y0-10, canvas.End, "tool")
 	key := box.X1 - (canvas.Plain(canvas.Black, canvas.Small)).Width("tool") - 4
 	p.Area(canvas.Black, [2]float64{key - 10, box.Y0 - 19}, [2]float64{key, box.Y0 - 14}, [2]float64{key - 10, box.Y0 - 9})
@@ -64,8 +64,8 @@ func (d *Station) paintLens(p *canvas.Pen, q Pose) {
 	d.lensZone(p, zone)
 	d.lensEnd(p, box, fates.X0, zone)
 	p.Group("station-tip", !s.Has(q.Position), func() { d.lensTip(p, fates, box.X1, s.At(q.Position)) })
-	p.Group("station-above", q.Position >= s.From, func() { d.beyond(p, box.X0, s.X0-9, -1, "tool above, at ", q.Position) })
-	p.Group("station-below", q.Position <= s.To, func() { d.beyond(p, box.X0, s.X1+17, 1, "tool below, at ", q.Position) })
+	p.Group("station-above", q.Position >= s.From, func() { d.beyond(p, box.X0, s.X0-9, -1, say.ToolAboveAt(), q.Position) })
+	p.Group("station-below", q.Position <= s.To, func() { d.beyond(p, box.X0, s.X1+17, 1, say.ToolBelowAt(), q.Position) })
 }
 
 // beyond says of a tool outside the magnified stretch on which side of it, and where,
@@ -117,7 +117,7 @@ func (d *Station) lensEnd(p *canvas.Pen, box canvas.Rectangle, x float64, zone c
 	stop := canvas.Rect(zone.X1+6, y-1, box.X1, y+1.5)
 	p.Fill(canvas.Black, stop)
 	p.Hatch(canvas.Black, canvas.Hatch{Rising: true, Gap: 3.5}, canvas.Rect(stop.X0, stop.Y1, stop.X1, stop.Y1+5))
-	text := "push end"
+	text := say.PushEnd()
 	if room := stop.X1 - stop.X0; (canvas.Plain(canvas.Black, canvas.Small)).Width(text) > room {
 		text = "end"
 	}
@@ -169,11 +169,11 @@ func (d *Station) paintLamps(p *canvas.Pen, q Pose) {
 	}
 	line("station-phase", canvas.Bold(canvas.Black, canvas.Body), q.Phase)
 	line("station-position", canvas.Plain(canvas.Black, canvas.Body), d.at(q.Position))
-	line("station-clock", canvas.Plain(canvas.Black, canvas.Body), words.Seconds(q.Time))
+	line("station-clock", canvas.Plain(canvas.Black, canvas.Body), say.Seconds(q.Time))
 	p.Group("station-verdict", q.Verdict == "", func() { p.Text(canvas.Bold(canvas.Black, canvas.Body), x, y, canvas.Start, cmp.Or(q.Verdict, "?")) })
 	y += canvas.Leading * (canvas.Body + 4)
 	if d.p.Ram.Direction != press.Down {
-		p.Text(canvas.Plain(canvas.Quiet, canvas.Small), x, y, canvas.Start, "drawn as if it pressed down")
+		p.Text(canvas.Plain(canvas.Quiet, canvas.Small), x, y, canvas.Start, say.DrawnAsIfItPressed())
 	}
 }
 

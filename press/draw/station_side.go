@@ -76,7 +76,7 @@ func (d *Station) paintSide(p *canvas.Pen, q Pose) {
 	axis := box.X0 + 44
 	mid := (axis + box.X1) / 2
 	half := math.Min(46, (box.X1-axis)/2-8)
-	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, "side view")
+	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, say.SideView())
 	d.travelScale(p, axis)
 	d.nest(p, mid, half)
 	d.hub(p, mid, half)
@@ -113,19 +113,19 @@ func (d *Station) names(p *canvas.Pen, x float64) {
 func (d *Station) note() string {
 	switch b := d.part; {
 	case b.second:
-		return "a second insert on the first"
+		return say.ASecondInsertOnThe()
 	case !b.insert:
-		return "no insert in the nest"
+		return say.NoInsertInTheNest()
 	case b.chip:
-		return "a chip under the part"
+		return say.AChipUnderThePart()
 	case b.gap:
-		return "stops short of its seat"
+		return say.StopsShortOfItsSeat()
 	case b.loose:
-		return "loose: no grip"
+		return say.LooseNoGrip()
 	case b.tight:
-		return "tight: stalls on its way"
+		return say.TightStallsOnItsWay()
 	case b.worn:
-		return "the nest has given way"
+		return say.TheNestHasGivenWay()
 	}
 	return ""
 }

@@ -73,9 +73,9 @@ type field struct {
 
 func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	m := &stripModel{
-		title:       words.StripTitle(p, r),
-		brief:       words.Accepted(p, r),
-		pos:         words.PositionsOf(p),
+		title:       say.StripTitle(p, r),
+		brief:       say.Accepted(p, r),
+		pos:         say.Positions(p),
 		requirement: r.Window.GoodRange,
 		guard:       r.Window.GuardBand,
 		acceptance:  press.Pair{r.Window.GoodRange[0] + r.Window.GuardBand, r.Window.GoodRange[1] - r.Window.GuardBand},
@@ -86,7 +86,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 		seat:        nominalReading(r),
 		end:         r.Travel.PushEnd,
 		overlap:     r.Window.Overlap,
-		pairs:       words.PairTexts(p, r),
+		pairs:       say.PairTexts(p, r),
 	}
 	if z := r.Window.Zone; z != nil {
 		m.zoneStart, m.zoneEnd = z[0], z[1]
@@ -94,7 +94,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	if a := r.Window.Acceptance; a != nil {
 		m.acceptance = *a
 	}
-	m.ruled = words.Printer{}.Ruled(p)
+	m.ruled = say.Ruled(p)
 	m.rest = m.seat
 	if m.end != nil && *m.end < m.seat {
 		m.rest = *m.end
@@ -146,8 +146,8 @@ func stopsOf(p *press.Plan, r *press.Result, pos words.Positions) ([]stop, press
 	t := &r.Travel
 	home, stroke := p.Station.Home, p.Ram.Stroke
 	stops := []stop{
-		{at: home, name: "approach " + pos.At(t.ApproachEnd-home), note: "from home " + pos.Bare(home), wrong: home > t.ApproachEnd+1e-9},
-		{at: t.ApproachEnd, name: "slow contact " + pos.At(t.SlowContact), note: "from " + pos.Bare(t.ApproachEnd)},
+		{at: home, name: "approach " + pos.At(t.ApproachEnd-home), note: say.FromHome(pos, home), wrong: home > t.ApproachEnd+1e-9},
+		{at: t.ApproachEnd, name: say.SlowContact(pos, t.SlowContact), note: "from " + pos.Bare(t.ApproachEnd)},
 	}
 	if t.PressIn == 0 {
 		stops = append(stops, stop{at: t.Contact, name: "contact", note: "at " + pos.Bare(t.Contact)})
@@ -159,15 +159,15 @@ func stopsOf(p *press.Plan, r *press.Result, pos words.Positions) ([]stop, press
 		beyond := *t.PushEnd > stroke+1e-9
 		note := pos.Bare(*t.PushEnd)
 		if beyond {
-			note += ", beyond the stroke"
+			note += say.BeyondTheStroke()
 		}
-		stops = append(stops, stop{at: *t.PushEnd, name: "push end", note: note, wrong: beyond})
+		stops = append(stops, stop{at: *t.PushEnd, name: say.PushEnd(), note: note, wrong: beyond})
 		if nest := p.Station.Nest; *t.PushEnd > nest && nest > t.Contact {
 			stops = append(stops, stop{at: nest, name: "nest", note: pos.Bare(nest)})
 		}
 		last = math.Max(last, *t.PushEnd)
 	}
-	stops = append(stops, stop{at: stroke, name: "end of stroke", note: pos.Bare(stroke)})
+	stops = append(stops, stop{at: stroke, name: say.EndOfStroke(), note: pos.Bare(stroke)})
 	first := math.Min(home, t.ApproachEnd)
 	return stops, press.Pair{math.Min(first, stroke), math.Max(last, math.Max(home, t.Contact))}
 }

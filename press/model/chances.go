@@ -21,7 +21,7 @@ func index(on bool) int {
 // ChancesOf tells what the signals say of a row of the fault catalogue. It is
 // false for a result without signals and for a row that there is not.
 func (r *Outcome) ChancesOf(row int) (Chances, bool) {
-	w := r.work
+	w := r.inside()
 	if row < 0 || row >= len(w.visits) || !w.withRisk {
 		return Chances{}, false
 	}
@@ -31,10 +31,10 @@ func (r *Outcome) ChancesOf(row int) (Chances, bool) {
 // ChancesAt tells what the signals say where a part would stop the ram at a
 // reading without error, mm.
 func (r *Outcome) ChancesAt(reading float64) (Chances, bool) {
-	if !r.work.zone.known || !r.work.withRisk {
+	if !r.inside().zone.known || !r.inside().withRisk {
 		return Chances{}, false
 	}
-	return r.work.chances(visit{occasion: restsAt(reading)}), true
+	return r.inside().chances(visit{occasion: restsAt(reading)}), true
 }
 
 // chances weighs the stretches of readings on which the signals stay the same.

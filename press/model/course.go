@@ -51,7 +51,7 @@ type visit struct {
 // CourseOf follows the ram through a row of the fault catalogue. It is false for
 // a result without signals.
 func (r *Outcome) CourseOf(row int) (Course, bool) {
-	w := r.work
+	w := r.inside()
 	if row < 0 || row >= len(w.visits) {
 		return Course{}, false
 	}
@@ -61,7 +61,7 @@ func (r *Outcome) CourseOf(row int) (Course, bool) {
 // CourseAt follows the ram onto a part of a height above the datum, whose insert
 // is taller or lower than the nominal one by as much.
 func (r *Outcome) CourseAt(height float64) (Course, bool) {
-	w := r.work
+	w := r.inside()
 	if !w.zone.known {
 		return Course{}, false
 	}

@@ -169,7 +169,7 @@ func (r *Outcome) WeightDoubt() float64 {
 	if r.work == nil {
 		return 0
 	}
-	ram := &r.work.p.Ram
+	ram := &r.inside().p.Ram
 	if ram.Curve.Measured != MeasuredTool || ram.Curve.Taken != "" {
 		return 0
 	}

@@ -88,7 +88,7 @@ const (
 
 // StandInPilot is the pilot of an interference joint for which none was given, mm.
 func (r *Outcome) StandInPilot() float64 {
-	return tidy(math.Max(0, r.Stack.PressInTravel-r.work.p.Joint.Engagement))
+	return tidy(math.Max(0, r.Stack.PressInTravel-r.inside().p.Joint.Engagement))
 }
 
 // pressIn computes what the joint demands on its way, holds and suffers (model
@@ -174,7 +174,7 @@ func (j *Joint) Rings() fit.Rings {
 
 // Pilot is the depth at which the fit of an interference joint begins, given or standing
 // in, mm.
-func (r *Outcome) Pilot() float64 { return r.work.joint.pilot }
+func (r *Outcome) Pilot() float64 { return r.inside().joint.pilot }
 
 // interference is shaft less hole, µm.
 func (j *Joint) interference() fit.Triple {

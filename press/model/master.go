@@ -11,7 +11,8 @@ func (r *Outcome) MasterWithin() float64 { return 2 * r.Window.Uncertainty }
 // from low to high, mm. It is over the same errors of a reading as the detection of the
 // fault catalogue, and false where no verdict is known or no wear is asked about.
 func (r *Outcome) WearFound(low, high float64) (share float64, ok bool) {
-	w, p := r.work, r.work.p
+	w := r.inside()
+	p := w.p
 	if p.Faults.NestWear <= 0 || !w.withRisk || !w.zone.overlap {
 		return 0, false
 	}
@@ -47,7 +48,7 @@ func (r *Outcome) SampleRanges() (SampleRanges, bool) {
 	width := max(r.MasterWithin(), sampleLeast)
 	out := SampleRanges{Tall: SampleRange{s.Long, s.Long + width}, Short: SampleRange{s.Short - width, s.Short}}
 	// A sample is met at its full height, at no force.
-	most := r.work.p.Station.Nest - r.work.parts.under.Mean - r.Travel.ApproachEnd - r.MasterWithin()
+	most := r.inside().p.Station.Nest - r.inside().parts.under.Mean - r.Travel.ApproachEnd - r.MasterWithin()
 	out.Tall.To = min(out.Tall.To, most)
 	if s.TallestGood != nil && s.ShortestGood != nil {
 		middle := (*s.TallestGood + *s.ShortestGood) / 2

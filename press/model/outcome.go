@@ -28,6 +28,16 @@ type Outcome struct {
 	work *work // what lies between the figures
 }
 
+// inside is what lies between the figures, for what is asked of an outcome beside them.
+// Only [Evaluate] knows it: an outcome that was put together by hand, as tests do, has its
+// figures and nothing else, and asking it for more is a programmer's mistake.
+func (r *Outcome) inside() *work {
+	if r.work == nil {
+		panic("model: this outcome was not made by Evaluate: it has figures, and nothing behind them that could be asked")
+	}
+	return r.work
+}
+
 // Severity of a finding.
 type Severity string
 

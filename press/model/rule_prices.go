@@ -20,7 +20,7 @@ func (r *Outcome) RuleWindows() []RuleWindow {
 	if r.work == nil || !r.Pressable() {
 		return nil
 	}
-	in := r.work.p
+	in := r.inside().p
 	var out []RuleWindow
 	for _, rule := range []string{ByGuard, ByTarget, ByProcess} {
 		other := *in

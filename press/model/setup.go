@@ -13,7 +13,7 @@ type NestPush struct {
 
 // PushAt tells what the ram does on an empty nest at a settable setting.
 func (r *Outcome) PushAt(setting float64) NestPush {
-	w := r.work
+	w := r.inside()
 	f := w.force.at(setting)
 	sigma := w.p.readingError(f)
 	return NestPush{
@@ -57,7 +57,7 @@ func (w *work) emptyNest() float64 { return w.p.Station.Nest + w.p.Station.under
 // settable one at which even a weak ram pushes, one halfway, and the setting in
 // force.
 func (r *Outcome) Rising() []float64 {
-	w, to := r.work, r.Force.Setting
+	w, to := r.inside(), r.Force.Setting
 	all := w.p.Ram.steps()
 	k := all.first
 	for k < all.last && all.at(k) < to && w.force.at(all.at(k)).low() <= 0 {

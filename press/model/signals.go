@@ -19,20 +19,20 @@ func (r *Outcome) Signals() (Signals, bool) {
 // ReadingOf gives the reading of a part of a height above the datum, mm: without
 // error, at the plan's own setting.
 func (r *Outcome) ReadingOf(height float64) float64 {
-	return r.Window.GoodRange[1] + r.work.p.Requirement.HeightLow - height
+	return r.Window.GoodRange[1] + r.inside().p.Requirement.HeightLow - height
 }
 
 // Datum gives the mean height of the datum above the nest, mm, and whether any row makes
 // one up; without such a row the nest itself is the datum.
 func (r *Outcome) Datum() (height float64, rows bool) {
-	p := &r.work.parts
+	p := &r.inside().parts
 	return p.under.Mean, len(p.read)+len(p.beside) > 0
 }
 
 // HeightOf gives the height above the datum of the part that stops the ram at a
 // reading, mm: the way back of [Outcome.ReadingOf].
 func (r *Outcome) HeightOf(reading float64) float64 {
-	return r.Window.GoodRange[1] + r.work.p.Requirement.HeightLow - reading
+	return r.Window.GoodRange[1] + r.inside().p.Requirement.HeightLow - reading
 }
 
 // Word is the drawing's word for a reading: a low reading is a tall part.

@@ -36,7 +36,7 @@ const tracePoints = 120
 // Traces gives the curves of the plan. They are computed when they are asked for
 // first.
 func (r *Outcome) Traces() *Traces {
-	w := r.work
+	w := r.inside()
 	w.once.Do(func() { w.traces = w.traceAll() })
 	return &w.traces
 }

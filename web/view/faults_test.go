@@ -66,7 +66,7 @@ func TestLimitSamples(t *testing.T) {
 	require.Len(t, got.Samples.Rows, 4)
 	p := &press.Plan{}
 	p.Station.PositionStep = 0.01
-	pos := words.PositionsOf(p).Fine()
+	pos := say.Positions(p).Fine()
 	// Derived: one uncertainty of a reading wide, rounded inward, the good ones not past
 	// their middle.
 	u, middle := 2*r.Window.Uncertainty, (*s.TallestGood+*s.ShortestGood)/2

@@ -149,7 +149,7 @@ func documentOf(t *testing.T, p *press.Plan, r *press.Result) resultDocument {
 		put("hub_percent", 100, j.HubUtilisation)
 		put("insert_percent", 100, j.InsertUtilisation)
 	}
-	pos := words.PositionsOf(p)
+	pos := say.Positions(p)
 	d, err := presstest.NewDocument(text, more, func(x float64, how string) string { return written(pos, x, how) })
 	require.NoError(t, err)
 	return resultDocument{d, p}

@@ -18,7 +18,7 @@ func TestTheBoundAtTheSeatStandsByItself(t *testing.T) {
 	p, faults := press.Decode(example(t))
 	require.Empty(t, faults)
 	r := press.Evaluate(p)
-	w := writer{p, r, places{}, words.PositionsOf(p)}
+	w := writer{p, r, places{}, say.Positions(p)}
 	got := map[string]page.Figure{}
 	for _, f := range w.force() {
 		got[f.Label] = f

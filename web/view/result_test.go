@@ -129,7 +129,7 @@ func TestOneDrawingOfTheCycle(t *testing.T) {
 	require.NoError(t, err)
 	for want, data := range map[string][]byte{"": steps, "drawn": example(t)} {
 		p, r := evaluated(t, data)
-		w := writer{p, r, places{}, words.PositionsOf(p)}
+		w := writer{p, r, places{}, say.Positions(p)}
 		for _, g := range w.groups(Drawings{Cycle: "drawn", Run: "drawn"}) {
 			switch g.ID {
 			case "cycle":

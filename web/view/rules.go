@@ -73,7 +73,7 @@ func Choose(t Typed, rule string) (Typed, string, bool) {
 	f, _ := press.FieldAt("window.rule")
 	for _, known := range f.Choices {
 		if known == rule {
-			return set(t, []press.Entry{{Path: f.Path, Text: rule}}), words.Printer{}.RuleSet(rule), true
+			return set(t, []press.Entry{{Path: f.Path, Text: rule}}), say.RuleSet(rule), true
 		}
 	}
 	return t, "", false
@@ -87,7 +87,7 @@ func Try(t Typed, path string) (Typed, string, bool) {
 		return t, "", false
 	}
 	for _, c := range press.Evaluate(p).TargetChanges() {
-		text, ok := words.Printer{}.Change(p, c)
+		text, ok := say.Change(p, c)
 		if c.Path != path || !ok {
 			continue
 		}
@@ -95,7 +95,7 @@ func Try(t Typed, path string) (Typed, string, bool) {
 		for _, e := range c.Entries {
 			entries = append(entries, press.Entry{Path: e.Path, Text: words.Exact(e.Value)})
 		}
-		return set(t, entries), words.Printer{}.Tried(text), true
+		return set(t, entries), say.Tried(text), true
 	}
 	return t, "", false
 }

@@ -183,7 +183,7 @@ func writePDF(ctx context.Context, w io.Writer, docs ...*Document) error {
 	}
 	file := canvas.NewFile(docs[0].title, docs[0].subject)
 	if len(docs) > 1 {
-		file = canvas.NewFile(fmt.Sprintf("%d plans", len(docs)), "")
+		file = canvas.NewFile(say.Plans(len(docs)), "")
 	}
 	file.By(docs[0].author, docs[0].carried.Digest)
 	if at, err := time.Parse(time.DateOnly, docs[0].date); err == nil {
@@ -209,7 +209,7 @@ func writePDF(ctx context.Context, w io.Writer, docs ...*Document) error {
 		if len(docs) > 1 {
 			name = fmt.Sprintf("%03d-%s", i+1, name)
 		}
-		inside = append(inside, canvas.Attachment{Name: name, Desc: "the plan " + d.carried.Digest, Content: d.carried.Encode()})
+		inside = append(inside, canvas.Attachment{Name: name, Desc: say.ThePlan(d.carried.Digest), Content: d.carried.Encode()})
 	}
 	file.Attach(inside)
 	return file.Write(w)

@@ -48,7 +48,7 @@ func said(m training.Miss) string {
 	if m.Alone {
 		given += " (" + words.AloneFails + ")"
 	}
-	return "Answered: " + given + ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
+	return say.AnsweredRight(given, strings.TrimSuffix(m.Right, "."))
 }
 
 // Sizes of the sheet, px: A4 upright, capitals of 2.5 mm, titles of 3.5 mm.
@@ -102,7 +102,7 @@ func (d *record) picture(height float64, number, of, from int, o draw.Options) *
 	if number > 1 {
 		paint = func(p *canvas.Pen) { d.paintOn(p, height-recordMargin, number, of, from) }
 	}
-	return canvas.NewPicture(canvas.Layout{Kind: "record", ID: o.ID, Title: "Training record: " + d.r.Who, Desc: d.desc(), Width: typeset.UprightWidth, Height: height, Paint: paint})
+	return canvas.NewPicture(canvas.Layout{Kind: "record", ID: o.ID, Title: say.TrainingRecord(d.r.Who), Desc: d.desc(), Width: typeset.UprightWidth, Height: height, Paint: paint})
 }
 
 // ends are how many of the misses stand on the pages up to each.
@@ -149,37 +149,37 @@ func layRecord(r Record) *record {
 	d := &record{r: r}
 	d.result = words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Unfinished: r.Unfinished, Grave: r.Grave}.String()
 	if r.TypedIn() != "" {
-		d.result = words.TypedOutcome(r.Exam, words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave})
+		d.result = say.TypedOutcome(r.Exam, words.Outcome{Passed: r.Passed, Draft: r.Revision == "" && r.As == "", Below: r.Right < r.Needed, OverTime: r.OverTime, Grave: r.Grave})
 	}
 	revision := r.Revision
 	if revision == "" {
-		revision = "draft, not issued"
+		revision = say.DraftNotIssued()
 		if r.As != "" {
-			revision = "draft that became revision " + r.As
+			revision = say.DraftThatBecameRevision(r.As)
 		}
 	}
-	limit := "no limit"
+	limit := say.NoLimit()
 	if r.Limit > 0 {
 		limit = "limit " + minutes(r.Limit)
 	}
 	seed := words.Exact(float64(r.Seed))
-	if set := words.SetOf(r.Repeat, r.Known); set != "" {
+	if set := say.SetOf(r.Repeat, r.Known); set != "" {
 		seed += ": " + set
 	}
 	d.rows = [][2]string{
 		{"Who", r.Who},
 		{"When", r.At.Format("2006-01-02 15:04 UTC-07:00")},
-		{"Exam", words.ExamOf(r.Exam)},
+		{"Exam", say.ExamOf(r.Exam)},
 		{"Plan", r.Name},
 		{"Number", r.Number},
 		{"Revision", revision},
 		{"Digest", words.ShortDigest(r.Digest)},
-		{"Seed of the exam", seed},
+		{say.SeedOfTheExam(), seed},
 		{"Score", d.score()},
-		{"Time taken", minutes(r.Took) + ", " + limit},
+		{say.TimeTaken(), minutes(r.Took) + ", " + limit},
 	}
 	if r.TypedIn() != "" {
-		d.rows = append(d.rows, [2]string{"This record", words.TypedIn})
+		d.rows = append(d.rows, [2]string{say.ThisRecord(), words.TypedIn})
 	}
 	for _, m := range r.Misses {
 		small, room := recordText(), typeset.UprightWidth-2*recordMargin-16
@@ -230,7 +230,7 @@ func minutes(t time.Duration) string {
 func (d *record) score() string {
 	whole := func(n int) string { return words.Fixed(float64(n), 0) }
 	if d.r.Unfinished {
-		return words.NotFinished(whole(d.r.Answered), whole(d.r.Items))
+		return say.NotFinished(whole(d.r.Answered), whole(d.r.Items))
 	}
 	out := whole(d.r.Right) + " of " + whole(d.r.Items) + " right"
 	if d.r.Needed > 0 { // of practice nothing is
@@ -245,7 +245,7 @@ const recordColumn = 150 // px, where the entries begin
 func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 	s, right := recordText(), typeset.UprightWidth-recordMargin
 	y := recordMargin + recordHead().Size
-	p.Text(recordHead(), recordMargin, y, canvas.Start, "Training record: the two lamps of the station")
+	p.Text(recordHead(), recordMargin, y, canvas.Start, say.TrainingRecordTheTwoLamps())
 	y += 10
 	for i, row := range d.rows {
 		p.Text(canvas.Plain(canvas.Quiet, s.Size), recordMargin, y+0.95*s.Size+5, canvas.Start, row[0])
@@ -257,7 +257,7 @@ func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 	low := bottom - signHeight
 	d.paintMissed(p, d.missedFrom, d.missedTo(bottom), from)
 	if pages > 1 {
-		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, low-30-recordCaution().Height(), canvas.End, "Page 1 of "+words.Fixed(float64(pages), 0)+": what was missed goes on behind")
+		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, low-30-recordCaution().Height(), canvas.End, say.Page1OfWhatWas(float64(pages)))
 	}
 	typeset.WriteBlock(p, recordCaution(), recordMargin, low-recordCaution().Height()-4)
 	for i, who := range signs {
@@ -270,7 +270,7 @@ func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 }
 
 func recordCaution() typeset.Block {
-	return typeset.Fill(recordText(), "Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function.", typeset.UprightWidth-2*recordMargin)
+	return typeset.Fill(recordText(), say.PracticeOnAPlanDoes(), typeset.UprightWidth-2*recordMargin)
 }
 
 // signs are who signs, a line each.
@@ -291,13 +291,13 @@ func (d *record) onFrom() float64 {
 
 // whose says on a page behind whose record it is.
 func (d *record) whose() typeset.Block {
-	return typeset.Fill(recordText(), d.rows[0][1]+" · "+d.rows[1][1]+" · "+d.r.Number+" "+d.r.Name+" · plan "+words.ShortDigest(d.r.Digest), typeset.UprightWidth-2*recordMargin)
+	return typeset.Fill(recordText(), say.Plan(d.rows[0][1], d.rows[1][1], d.r.Number, d.r.Name, d.r.Digest), typeset.UprightWidth-2*recordMargin)
 }
 
 // paintOn draws a page behind it.
 func (d *record) paintOn(p *canvas.Pen, bottom float64, number, pages, from int) {
 	y := recordMargin + recordHead().Size
-	p.Text(recordHead(), recordMargin, y, canvas.Start, "Training record, page "+words.Fixed(float64(number), 0)+" of "+words.Fixed(float64(pages), 0))
+	p.Text(recordHead(), recordMargin, y, canvas.Start, say.TrainingRecordPageOf(float64(number), float64(pages)))
 	typeset.WriteBlock(p, d.whose(), recordMargin, y+16)
 	d.paintMissed(p, d.onFrom(), bottom, from)
 }
@@ -334,9 +334,9 @@ func (d *record) fitting(from int, y, last float64) int {
 func (d *record) paintMissed(p *canvas.Pen, y, last float64, from int) {
 	s := recordText()
 	if len(d.missed) == 0 {
-		text := "Nothing was missed."
+		text := say.NothingWasMissed()
 		if d.r.Unfinished {
-			text = "It was begun and left. What was answered was not handed in."
+			text = say.ItWasBegunAndLeft()
 		}
 		if d.r.TypedIn() != "" {
 			text = words.NoMissesInCode

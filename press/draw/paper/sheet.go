@@ -46,7 +46,7 @@ func (g *sheetPage) add(part func(*canvas.Pen)) { g.parts = append(g.parts, part
 // the quality plan; what does not fit there goes on behind it. The sentences of
 // the findings are written into the result.
 func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
-	words.Explain(r)
+	say.Explain(r)
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
 	s.title.supersede(o.Superseded)
@@ -107,7 +107,7 @@ func (s *sheet) document() *Document {
 	}
 	d := &Document{
 		title:   s.title.heading(),
-		subject: words.Headline(s.p, s.r),
+		subject: say.Headline(s.p, s.r),
 		author:  s.title.creator,
 		date:    s.title.date,
 		carried: carry.Carried{Plan: source, Digest: s.r.PlanDigest(), Issue: s.o.Issue},

@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"fmt"
 	"strings"
 
 	"ramplan/press/draw/canvas"
@@ -17,13 +16,13 @@ func (s *sheet) foot(p *canvas.Pen, f canvas.Rectangle) {
 	switch {
 	case !strings.Contains(allOf(p.Texts), "…"):
 	case len(s.title.cut()) > 0:
-		notes = append(notes, fmt.Sprintf("… stands for text left out: see page %d.", max(2, s.cutOn)))
+		notes = append(notes, say.StandsForTextLeftOut(max(2, s.cutOn)))
 	default:
-		notes = append(notes, "… stands for text left out: the plan has it.")
+		notes = append(notes, say.StandsForTextLeftOutThe())
 	}
 	st := typeset.Quiet
 	y := f.Y1 + 5 + st.Size
-	right := "ramplan · a planning aid: prove it on the station"
+	right := say.RamplanAPlanningAidProve()
 	p.Text(st, f.X1, y, canvas.End, right)
 	room := f.Width() - st.Width(right) - 20
 	from := f.X0
@@ -44,7 +43,7 @@ func (s *sheet) foot(p *canvas.Pen, f canvas.Rectangle) {
 func (s *sheet) word() string {
 	switch {
 	case s.o.Issue == nil:
-		return words.DraftMark + ", not issued"
+		return say.NotIssued(words.DraftMark)
 	case s.o.Superseded != "":
 		return supersededMark(s.o.Superseded)
 	}

@@ -7,7 +7,6 @@ import (
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/typeset"
-	"ramplan/press/words"
 )
 
 // rightColumn is the width of what stands beside the strip, px.
@@ -29,7 +28,7 @@ func (s *sheet) front() {
 }
 
 func (s *sheet) headline(g *sheetPage, inner canvas.Rectangle) (bottom float64) {
-	q := typeset.Paragraph{Text: words.Headline(s.p, s.r), Style: typeset.Title}
+	q := typeset.Paragraph{Text: say.Headline(s.p, s.r), Style: typeset.Title}
 	box := canvas.Rect(inner.X0, inner.Y0-4, inner.X1, inner.Y1)
 	if s.r.Blocked() {
 		q.Style.Ink = canvas.Alert
@@ -71,12 +70,12 @@ func (s *sheet) drawing(g *sheetPage, draw func(*press.Plan, *press.Result, draw
 
 // setpoints writes what is typed into the controller.
 func (s *sheet) setpoints(g *sheetPage, box canvas.Rectangle) (bottom float64) {
-	list := words.Setpoints(s.p, s.r)
+	list := say.Setpoints(s.p, s.r)
 	heading, top := typeset.Strong, box.Y0
 	title := "Setpoints"
 	if s.r.Blocked() {
 		heading.Ink = canvas.Alert
-		title = "Setpoints, not ready to be typed in"
+		title = say.SetpointsNotReadyToBe()
 	}
 	const row = 16
 	g.add(func(p *canvas.Pen) {
@@ -98,14 +97,14 @@ func (s *sheet) setpoints(g *sheetPage, box canvas.Rectangle) (bottom float64) {
 
 // requirement writes what the drawing asks for.
 func (s *sheet) requirement(g *sheetPage, box canvas.Rectangle) (bottom float64) {
-	pos, q := words.PositionsOf(s.p), s.p.Requirement
-	text := words.SeatedHeight(s.p) + " " + pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
+	pos, q := say.Positions(s.p), s.p.Requirement
+	text := say.SeatedHeight(s.p) + " " + pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
 	if q.MinSeatingForce > 0 {
-		text += ", at least " + words.Force(q.MinSeatingForce) + " left on the seat"
+		text += say.AtLeastLeftOnThe(q.MinSeatingForce)
 	}
 	ps := []typeset.Paragraph{
 		{Opening: "Requirement:", Text: text + ".", Style: typeset.Text},
-		{Opening: "Force:", Text: words.ForceTitle(s.r) + ".", Style: typeset.Text, Above: 3},
+		{Opening: "Force:", Text: say.ForceTitle(s.r) + ".", Style: typeset.Text, Above: 3},
 	}
 	lines := typeset.Set(ps, box.Width())
 	placed, _ := typeset.Pour(lines, []canvas.Rectangle{canvas.Rect(box.X0, box.Y0, box.X1, box.Y0+1000)})

@@ -99,7 +99,7 @@ func (s *sheet) table(t words.Table) {
 			}
 			return
 		}
-		g, y, lead = s.page(t.Title+", continued"), body.Y0, s.tableLead(t, body.Width(), true)
+		g, y, lead = s.page(say.Continued(t.Title)), body.Y0, s.tableLead(t, body.Width(), true)
 	}
 }
 
@@ -133,11 +133,11 @@ func abreastOf(body canvas.Rectangle, abreast int) canvas.Rectangle {
 func (s *sheet) tableLead(t words.Table, width float64, again bool) []typeset.Line {
 	title := t.Title
 	if again {
-		return typeset.Set([]typeset.Paragraph{{Text: title + ", continued", Style: typeset.Large}}, width)
+		return typeset.Set([]typeset.Paragraph{{Text: say.Continued(title), Style: typeset.Large}}, width)
 	}
 	ps := []typeset.Paragraph{{Text: title, Style: typeset.Large}}
 	if s.r.Blocked() {
-		ps = append(ps, typeset.Paragraph{Text: words.NotForUse(words.NotReady(s.r)), Style: canvas.Bold(canvas.Alert, typeset.Least), Above: 3})
+		ps = append(ps, typeset.Paragraph{Text: say.NotForUse(say.NotReady(s.r)), Style: canvas.Bold(canvas.Alert, typeset.Least), Above: 3})
 	}
 	for _, text := range []string{t.Lead, t.Lacking} {
 		if text != "" {
@@ -183,7 +183,7 @@ func (s *sheet) tableNotes(t words.Table, body canvas.Rectangle) {
 		s.tableEnd += 5 + high
 		return
 	}
-	s.last = s.page(t.Title + ", continued")
+	s.last = s.page(say.Continued(t.Title))
 	lead := s.tableLead(t, body.Width(), true)
 	head, _ := typeset.Pour(lead, []canvas.Rectangle{body})
 	placed, high := sideBySide(lines, t, canvas.Rect(body.X0, body.Y0+typeset.Depth(lead)+5, body.X1, body.Y1))

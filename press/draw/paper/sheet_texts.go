@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"fmt"
 	"slices"
 
 	"ramplan/press"
@@ -11,12 +10,12 @@ import (
 )
 
 // Headings of the chapters.
-const (
-	findingsTitle = "Findings"
-	unseenTitle   = "What this logic cannot detect"
-	cautionsTitle = "Cautions"
-	notesTitle    = "Notes of the plan"
-	cutTitle      = "Fields of the title block, whole"
+var (
+	findingsTitle = say.Findings()
+	unseenTitle   = say.WhatThisLogicCannotDetect()
+	cautionsTitle = say.Cautions()
+	notesTitle    = say.NotesOfThePlan()
+	cutTitle      = say.FieldsOfTheTitleBlock()
 )
 
 // sheetTexts are what a plan has to say in words.
@@ -53,7 +52,7 @@ func (t sheetTexts) cautionsOn(short bool, page int) typeset.Chapter {
 	}
 	return typeset.Chapter{Title: cautionsTitle, Paragraphs: []typeset.Paragraph{
 		{Text: words.CautionsInShort, Style: typeset.Text},
-		{Text: fmt.Sprintf("In full on page %d.", page), Style: typeset.Strong, Above: 2},
+		{Text: say.InFullOnPage(page), Style: typeset.Strong, Above: 2},
 	}}
 }
 
@@ -127,10 +126,10 @@ func shown(title string, ps []typeset.Paragraph, n, page int) typeset.Chapter {
 	switch left := len(ps) - n; {
 	case left == 0:
 	case n == 0:
-		s.Paragraphs = []typeset.Paragraph{{Text: fmt.Sprintf("Continued on page %d.", page), Style: typeset.Strong}}
+		s.Paragraphs = []typeset.Paragraph{{Text: say.ContinuedOnPage(page), Style: typeset.Strong}}
 	default:
 		s.Paragraphs[n-1].Keep = true
-		s.Paragraphs = append(s.Paragraphs, typeset.Paragraph{Text: fmt.Sprintf("And %d more on page %d.", left, page), Style: typeset.Strong, Above: 2})
+		s.Paragraphs = append(s.Paragraphs, typeset.Paragraph{Text: say.AndMoreOnPage(left, page), Style: typeset.Strong, Above: 2})
 	}
 	return s
 }
@@ -180,7 +179,7 @@ func (s *sheet) choose(m typeset.Setter, t sheetTexts, columns []canvas.Rectangl
 
 // rule is the reading rule.
 func (s *sheet) rule() typeset.Chapter {
-	return typeset.Chapter{Paragraphs: []typeset.Paragraph{{Opening: "Reading rule:", Text: words.ReadingRule(s.p, s.r), Style: typeset.Text, Above: 7, Whole: true}}}
+	return typeset.Chapter{Paragraphs: []typeset.Paragraph{{Opening: say.ReadingRuleHead(), Text: say.ReadingRule(s.p, s.r), Style: typeset.Text, Above: 7, Whole: true}}}
 }
 
 // arrange places the texts of a choice: each in a column of its own where that
@@ -237,10 +236,10 @@ func share(m typeset.Setter, lists [][]typeset.Chapter, columns []canvas.Rectang
 // unseen is what has to be known whatever the findings are.
 func (s *sheet) unseen() []typeset.Paragraph {
 	var out []typeset.Paragraph
-	for _, u := range words.Unseen(s.p, s.r) {
+	for _, u := range say.Unseen(s.p, s.r) {
 		out = append(out, typeset.Item(u))
 	}
-	if perfect := words.Perfect(s.r); perfect != "" {
+	if perfect := say.Perfect(s.r); perfect != "" {
 		out = append(out, typeset.Item(perfect))
 	}
 	return out

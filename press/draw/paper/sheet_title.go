@@ -55,11 +55,11 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 	}
 	b.reasons = reasonsOf(issue)
 	b.rows = [][]titleCell{
-		{{label: "Created by", value: b.creator, mm: 40}, {label: "Checked by", value: checked, mm: 40}, {label: "Approved by", value: approved, mm: 40},
-			{label: "Date of issue", value: b.date, mm: 28}, {label: "Plan digest", value: words.ShortDigest(r.PlanDigest()), mm: 32}},
-		{{label: "Legal owner", value: t.Owner, mm: 56}, {label: "Document type", value: "Press-fit plan", mm: 38}, {label: "Part number", value: t.PartNumber, mm: 60},
-			{label: "Part revision", value: t.PartRevision, mm: 26}},
-		{{label: "Title", value: t.Name, mm: 83, bold: true}, {label: "Identification number", value: t.Number, mm: 46, bold: true},
+		{{label: say.CreatedBy(), value: b.creator, mm: 40}, {label: say.CheckedBy(), value: checked, mm: 40}, {label: say.ApprovedBy(), value: approved, mm: 40},
+			{label: say.DateOfIssue(), value: b.date, mm: 28}, {label: say.PlanDigest(), value: words.ShortDigest(r.PlanDigest()), mm: 32}},
+		{{label: say.LegalOwner(), value: t.Owner, mm: 56}, {label: say.DocumentType(), value: say.PressFitPlan(), mm: 38}, {label: say.PartNumber(), value: t.PartNumber, mm: 60},
+			{label: say.PartRevision(), value: t.PartRevision, mm: 26}},
+		{{label: "Title", value: t.Name, mm: 83, bold: true}, {label: say.IdentificationNumber(), value: t.Number, mm: 46, bold: true},
 			{label: "Revision", value: revision, mm: 25, bold: true}, {label: "Page", mm: 26, page: true}},
 	}
 	if t.Characteristic != "" {
@@ -72,27 +72,27 @@ func newTitleBlock(p *press.Plan, r *press.Result, issue *carry.Issue) titleBloc
 func (b *titleBlock) drawn(day string) {
 	if day != "" {
 		date := &b.rows[0][3]
-		date.label, date.value = "Drawn, not issued", day
+		date.label, date.value = say.DrawnNotIssued(), day
 	}
 }
 
 // supersede says over everything else in the block that a newer revision was issued.
 func (b *titleBlock) supersede(by string) {
 	if by != "" {
-		b.reasons = append([]titleReason{{"Not to be used any more:", by + "."}}, b.reasons...)
-		b.rows[2][2].label = "Superseded revision"
+		b.reasons = append([]titleReason{{say.NotToBeUsedAny(), by + "."}}, b.reasons...)
+		b.rows[2][2].label = say.SupersededRevision()
 	}
 }
 
 // reasonsOf are the reasons of an issue, or the room for the one that every issue has.
 func reasonsOf(issue *carry.Issue) []titleReason {
-	const change = "Reason for the change:"
+	change := say.ReasonForTheChange()
 	if issue == nil {
 		return []titleReason{{change, ""}}
 	}
 	out := []titleReason{{change, issue.Reason}}
 	if issue.Despite != "" || issue.Second != "" {
-		out = append(out, titleReason{"Issued despite blockers, second name " + issue.Second + ":", issue.Despite})
+		out = append(out, titleReason{say.IssuedDespiteBlockersSecondName(issue.Second), issue.Despite})
 	}
 	return out
 }

@@ -11,16 +11,16 @@ import (
 // Identity tells which state of which plan is drawn, or written out as rows.
 func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	if o.Issue != nil {
-		id := words.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
+		id := say.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
 		id.Superseded = o.Superseded
 		return id
 	}
-	return words.IdentityOf(p, r, "", o.Day)
+	return say.IdentityOf(p, r, "", o.Day)
 }
 
 // Table makes a page behind the sheet, as [words.Paper] does, for this state of the plan.
 func (o SheetOptions) Table(name string, p *press.Plan, r *press.Result) (words.Table, bool) {
-	t, known := words.Paper(name, p, r)
+	t, known := say.Paper(name, p, r)
 	if known && o.Issue != nil {
 		t = t.SignedBy(words.Signed{Prepared: o.Issue.Prepared, Checked: o.Issue.Checked, Approved: o.Issue.Approved})
 	}
@@ -89,7 +89,7 @@ func (s *stamp) lay() {
 	}
 	s.lines = append(s.lines, line)
 	if s.id.NotReady != "" {
-		s.notReady = s.warning().Wrap(words.NotForUse(s.id.NotReady), room)
+		s.notReady = s.warning().Wrap(say.NotForUse(s.id.NotReady), room)
 	}
 }
 

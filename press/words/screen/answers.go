@@ -195,3 +195,7 @@ func (say Words) UseTheAddressThatRamplan() string {
 func (say Words) ThereIsNoSuchPage() string { return "There is no such page." }
 
 func (say Words) ThisPageCannotBeAsked() string { return "This page cannot be asked for in this way." }
+
+func (say Words) NoHoldWasBegunThe() string {
+	return "No hold was begun: the plan is not sound yet, has one already, or no step of it moves."
+}

@@ -1,0 +1,3 @@
+package label
+
+func (say Words) ContinuedFromPage1() string { return "Continued from page 1" }

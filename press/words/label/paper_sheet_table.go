@@ -1,0 +1,3 @@
+package label
+
+func (say Words) Continued(title string) string { return title + ", continued" }

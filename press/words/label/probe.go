@@ -1,0 +1,59 @@
+package label
+
+import (
+	"ramplan/press/words"
+)
+
+func (say Words) TheProbePushesAtFrom(setting float64, pos words.Positions, approach float64, end float64) string {
+	return "The probe pushes at " + say.Setting(setting) + " from " + pos.At(approach) + " and ends at " + pos.At(end) + "."
+}
+
+func (say Words) TheNominalPartStallsIt(pos words.Positions, nominal float64) string {
+	return "The nominal part stalls it at " + pos.At(nominal) + "."
+}
+
+func (say Words) TheNominalPartDoesNot() string { return "The nominal part does not stall it." }
+
+func (say Words) TheLoosestSoundPartStalls(pos words.Positions, loosest float64) string {
+	return "The loosest sound part stalls it at " + pos.At(loosest) + "."
+}
+
+func (say Words) TheLoosestSoundPartDoes() string { return "The loosest sound part does not stall it." }
+
+func (say Words) TheZoneBeginsAt(pos words.Positions, zone float64) string {
+	return "The zone begins at " + pos.At(zone) + "."
+}
+
+func (say Words) ArrivalBeforeTheEndGo() string {
+	return "Arrival before the end: go on. No arrival: refused, loose or missing."
+}
+
+func (say Words) UnderAnEffectiveInterferenceOf(below float64) string {
+	return "Under an effective interference of " + say.Microns(below) + " a part is refused surely."
+}
+
+func (say Words) OverItPassesSurely(above float64) string {
+	return "Over " + say.Microns(above) + " it passes surely."
+}
+
+func (say Words) EffectiveInterferenceΜm() string { return "effective interference, µm" }
+
+func (say Words) ChanceThatTheProbeRefuses() string { return "chance that the probe refuses, %" }
+
+func (say Words) ApproachEnd() string { return "approach end" }
+
+func (say Words) NominalStalls() string { return "nominal stalls" }
+
+func (say Words) LoosestSoundPart() string { return "loosest sound part" }
+
+func (say Words) ProbeEnd() string { return "probe end" }
+
+func (say Words) RefusedBelow() string { return "refused below" }
+
+func (say Words) PassedAbove() string { return "passed above" }
+
+func (say Words) Refused() string { return "refused →" }
+
+func (say Words) RamReadingInTheProbe() string { return "ram reading in the probe, mm" }
+
+func (say Words) TheFitsRange() string { return "the fit's range" }

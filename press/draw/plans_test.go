@@ -79,6 +79,15 @@ const everyEighth = 8
 
 func allPlans() bool { return os.Getenv("RAMPLAN_PLANS") == "all" }
 
+// randomOnes is how many random plans or results a test draws: a few, the first of all
+// those that .ci/plans draws.
+func randomOnes(few, all int) int {
+	if allPlans() {
+		return all
+	}
+	return few
+}
+
 // plans are those of every kind, and the varied ones of testdata.
 func plans(t testing.TB) map[string]*press.Plan {
 	t.Helper()

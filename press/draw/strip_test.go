@@ -40,7 +40,7 @@ func TestNoLabelsOverlap(t *testing.T) {
 // TestNoLabelsOverlapRandom looks at the drawings of 400 random plans.
 func TestNoLabelsOverlapRandom(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
-	for drawn := 0; drawn < 400; {
+	for drawn := 0; drawn < randomOnes(100, 400); {
 		p, ok := randomPlan(t, random)
 		if !ok {
 			continue
@@ -58,7 +58,7 @@ func TestNoLabelsOverlapRandom(t *testing.T) {
 func TestAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
 	p := example(t, nil)
-	for i := range 600 {
+	for i := range randomOnes(150, 600) {
 		r, traces := randomResult(random)
 		m := newStripModel(p, r, traces)
 		o := forms[i%len(forms)]

@@ -75,6 +75,62 @@ type (
 	Changes      = model.Changes
 	HoldTrace    = model.HoldTrace
 	Lit          = model.Lit
+	Origins      = model.Origins
+	Target       = model.Target
+	TargetChange = model.TargetChange
+	FieldValue   = model.FieldValue
+	RuleWindow   = model.RuleWindow
+	WorstDay     = model.WorstDay
+	Shares       = model.Shares
+	WorstShares  = model.WorstShares
+	DayTerm      = model.DayTerm
+	Wear         = model.Wear
+)
+
+// Rules by which zone start and push end are proposed.
+const (
+	ByGuard   = model.ByGuard
+	ByTarget  = model.ByTarget
+	ByProcess = model.ByProcess
+)
+
+// What the setting is proposed for.
+const (
+	ForForce  = model.ForForce
+	ForTarget = model.ForTarget
+)
+
+// On which day the targets are to be met.
+const (
+	OnAverage  = model.OnAverage
+	OnWorstDay = model.OnWorstDay
+)
+
+// By what a figure of the window was found beside the rules.
+const (
+	ByHand      = model.ByHand
+	ByClearance = model.ByClearance
+	ByMargin    = model.ByMargin
+)
+
+// Which target binds.
+const (
+	BindsAccept = model.BindsAccept
+	BindsReject = model.BindsReject
+	BindBoth    = model.BindBoth
+)
+
+// Changes that are no single field.
+const (
+	ChangeMean        = model.ChangeMean
+	ChangeSpread      = model.ChangeSpread
+	ChangeRequirement = model.ChangeRequirement
+)
+
+// Toward which side the readings of a worst day are off.
+const (
+	TowardDeeper    = model.TowardDeeper
+	TowardShallower = model.TowardShallower
 )
 
 // RefusedByProbe is the verdict on what the probe does not let through.
@@ -186,6 +242,8 @@ const (
 	ConformingShareLow    = model.ConformingShareLow
 	FalseAccept           = model.FalseAccept
 	FalseReject           = model.FalseReject
+	TargetMissed          = model.TargetMissed
+	ProcessOutside        = model.ProcessOutside
 	HeatingOver           = model.HeatingOver
 	ZoneTooShort          = model.ZoneTooShort
 	ImpactContact         = model.ImpactContact

@@ -46,6 +46,12 @@ type written struct {
 // would rest on a seated part is null.
 func (r *Result) document() any {
 	all := written{ResultFormat, r.PlanDigest(), r.File, &r.Outcome}
+	if r.Window.Target != nil {
+		return struct {
+			written
+			Window Readings `json:"window"`
+		}{all, r.withChanges()}
+	}
 	if r.Pressable() {
 		return all
 	}
@@ -55,4 +61,12 @@ func (r *Result) document() any {
 		Window *Readings `json:"window"`
 		Risk   *Risk     `json:"risk"`
 	}{written: all}
+}
+
+// withChanges are the readings with the changes that would meet the targets worked out.
+func (r *Result) withChanges() Readings {
+	win, target := r.Window, *r.Window.Target
+	target.Changes = r.TargetChanges()
+	win.Target = &target
+	return win
 }

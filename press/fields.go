@@ -213,6 +213,10 @@ var Fields = []Field{
 	{Path: "window.zone_end", Derived: "proposed", Unit: "mm", Label: "Zone end", Help: "Where the zone signal goes off again."},
 	{Path: "window.guard_factor", Default: 1.0, Low: zero, Label: "Guard factor", Help: "How many expanded uncertainties the window stays inside the drawing's limits."},
 	{Path: "window.edge_margin", Low: zero, Derived: "four repeatabilities or two scans of slow travel, the larger", Unit: "mm", Label: "Edge margin", Help: "How far the zone reaches past the push end."},
+	{Path: "window.rule", Kind: Choice, Default: ByGuard, Choices: []string{ByGuard, ByTarget, ByProcess}, Label: "Proposed by", Help: "guard: inside the drawing by the uncertainty. target: so that the false accept and reject targets are met. process: around what the process makes."},
+	{Path: "window.process_sd", Default: 4.0, Low: aboveZero, High: &Limit{Value: 10}, Label: "Process width", Help: "For the rule process: how many standard deviations of the readings the window reaches on both sides of the nominal one."},
+	{Path: "window.setting_for", Kind: Choice, Default: ForForce, Choices: []string{ForForce, ForTarget}, Label: "Setting chosen for", Help: "force: most room to both ends of the force window. target: a step of that window which meets the targets, where the first does not."},
+	{Path: "window.targets_for", Kind: Choice, Default: OnAverage, Choices: []string{OnAverage, OnWorstDay}, Label: "Targets hold on", Help: "average: over stations and days. worst_day: on a day on which everything that is the same for all its parts stands to one side."},
 
 	{Path: "probe.use", Kind: Flag, Default: false, Label: "Probe first", Help: "Push first at a low setting: a sound fit stalls in it, a loose part or none lets the ram run on to the probe end and is refused."},
 	{Path: "probe.setting", Derived: "proposed", Unit: "%", Label: "Probe setting", Help: "The motor-current limit of the probe, below that of the push."},

@@ -15,7 +15,7 @@ import (
 // exampleRun is the worked example of probe and sequence. Its data is invented.
 func exampleRun(t testing.TB) *Plan {
 	t.Helper()
-	data, err := os.ReadFile("../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, ps := Decode(data)
 	require.Empty(t, ps)

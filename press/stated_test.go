@@ -19,7 +19,7 @@ func TestStatedIsTheWholeTable(t *testing.T) {
 	files, err := filepath.Glob("../testdata/plans/derived/[0-9][0-9].json")
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
-	for _, file := range append(files, "../testdata/plans/run/example-run.json") {
+	for _, file := range append(files, "../static/examples/pivot-bush.json") {
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
 		p, faults := Decode(data)

@@ -13,8 +13,9 @@ var FS embed.FS
 const ExamplePlan = "examples/example-plan.json"
 
 // examples are the plans that stand on a new shelf: an interference fit, a joint
-// with measured forces, and parts that only touch.
-var examples = []string{ExamplePlan, "examples/pivot-pin.json", "examples/rain-gauge-lid.json"}
+// with measured forces, parts that only touch, and a whole run: a probe before the push,
+// and the ram's cycle as steps.
+var examples = []string{ExamplePlan, "examples/pivot-pin.json", "examples/rain-gauge-lid.json", "examples/pivot-bush.json"}
 
 // Example returns the plan that the documentation speaks of.
 func Example() []byte { return Examples()[0] }

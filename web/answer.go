@@ -51,19 +51,19 @@ func answer(f func(http.ResponseWriter, *http.Request) error) http.Handler {
 func headline(status int) string {
 	switch status {
 	case http.StatusNotFound:
-		return "Not there"
+		return say.NotThere()
 	case http.StatusConflict:
-		return "Changed meanwhile"
+		return say.ChangedMeanwhile()
 	case http.StatusRequestEntityTooLarge:
-		return "Too large"
+		return say.TooLarge()
 	case http.StatusUnprocessableEntity, http.StatusUnsupportedMediaType:
-		return "Not accepted"
+		return say.NotAccepted()
 	case http.StatusServiceUnavailable:
-		return "Not possible just now"
+		return say.NotPossibleJustNow()
 	case http.StatusInternalServerError:
-		return "A fault in the program or its archive"
+		return say.AFaultInTheProgram()
 	}
-	return "Not done"
+	return say.NotDone()
 }
 
 // asRefusal finds the status and the sentence of an error.
@@ -82,22 +82,22 @@ func asRefusal(err error) refusal {
 	case errors.Is(err, archive.ErrNotFound):
 		return errNoPlan
 	case errors.As(err, &stale):
-		return refusal{http.StatusConflict, "Another window changed the plan meanwhile: nothing was done.", []string{"Open the plan again and look at what stands there now."}}
+		return refusal{http.StatusConflict, say.AnotherWindowChangedThePlan(), []string{say.OpenThePlanAgainAnd()}}
 	case errors.As(err, &staleRam):
-		return refusal{http.StatusConflict, "Another window changed the ram meanwhile: nothing was done.", []string{"Open the ram again and look at what stands there now."}}
+		return refusal{http.StatusConflict, say.AnotherWindowChangedTheRam(), []string{say.OpenTheRamAgainAnd()}}
 	case errors.As(err, &damaged):
-		return refusal{http.StatusInternalServerError, capital(damaged.What) + " is damaged: it is not what was stored.", []string{"The history of the plan shows which states are whole.", "ramplan check looks through the whole archive."}}
+		return refusal{http.StatusInternalServerError, say.IsDamagedItIsNot(capital(damaged.What)), []string{say.TheHistoryOfThePlan(), say.RamplanCheckLooksThroughThe()}}
 	case errors.As(err, &old):
-		return refusal{http.StatusUnprocessableEntity, "Revision " + old.Letter + " is what was issued, but today's rules do not take it: they ask for more than those under which it was issued.",
-			append(lines(old.Faults), "Its sheet that was printed then stays what it is. On the page Revisions a new draft can be started from it, to be mended and issued anew.")}
+		return refusal{http.StatusUnprocessableEntity, say.RevisionIsWhatWasIssued(old.Letter),
+			append(lines(old.Faults), say.ItsSheetThatWasPrinted())}
 	case errors.As(err, &failure):
-		return refusal{http.StatusServiceUnavailable, failure.Text, []string{"Go back: what you typed is still there. Try again when it is mended."}}
+		return refusal{http.StatusServiceUnavailable, failure.Text, []string{say.GoBackWhatYouTyped()}}
 	case errors.As(err, &faults):
-		return refusal{http.StatusUnprocessableEntity, "What was sent cannot be kept.", lines(faults)}
+		return refusal{http.StatusUnprocessableEntity, say.WhatWasSentCannotBe(), lines(faults)}
 	case errors.As(err, &large):
-		return refusal{http.StatusRequestEntityTooLarge, "The request is larger than 8 MiB.", []string{"A plan or draft file may have 4 MiB at most.", "Go back: what you typed is still there."}}
+		return refusal{http.StatusRequestEntityTooLarge, say.TheRequestIsLargerThan(), []string{say.APlanOrDraftFile(), say.GoBackWhatYouTypedIs()}}
 	}
-	return refusal{http.StatusInternalServerError, "Something went wrong in the program; the entries are still in your browser.", []string{"Go back, save the entries as a file and start ramplan again."}}
+	return refusal{http.StatusInternalServerError, say.SomethingWentWrongInThe(), []string{say.GoBackSaveTheEntries()}}
 }
 
 // show renders a page to its end before anything of it is sent.

@@ -8,7 +8,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drafts"
-	"ramplan/press/words"
 	"ramplan/web/view"
 )
 
@@ -48,7 +47,7 @@ func (s *site) showAsked(ctx context.Context, it *archive.Item, card *view.Item,
 			return err
 		}
 		plan, _ = state.Draft.Check()
-		card.AskedState = words.DraftState(st.At, st.Stands)
+		card.AskedState = say.DraftState(st.At, st.Stands)
 		card.AskedAt = planPath(it.ID, "history") + "?before=" + strconv.FormatInt(st.N+1, 10)
 	}
 	if plan == nil { // what today's rules do not take is told, and not drawn
@@ -63,7 +62,7 @@ func (s *site) showAsked(ctx context.Context, it *archive.Item, card *view.Item,
 	card.Blockers, card.Cautions, card.Notes = drawn.Blockers, drawn.Cautions, drawn.Notes
 	card.NotReady = ""
 	if r.Blocked() {
-		card.NotReady = words.Blocked(r)
+		card.NotReady = say.Blocked(r)
 	}
 	return nil
 }

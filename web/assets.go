@@ -80,7 +80,7 @@ func (l library) address(name string) string { return "/static/" + l.hash + "/" 
 // page gives the addresses of what every page loads.
 func (l library) page() page.Assets {
 	var styles []string
-	for _, name := range []string{"base", "entries", "result", "cards", "bench", "strip", "curve", "pages"} {
+	for _, name := range []string{"base", "entries", "result", "cards", "bench", "strip", "curve", "shares", "pages"} {
 		styles = append(styles, l.address("css/"+name+".css"))
 	}
 	return page.Assets{
@@ -112,6 +112,13 @@ func (l library) shelfPage() page.Assets {
 func (l library) sheetPage() page.Assets {
 	a := l.shelfPage()
 	a.Styles = append(a.Styles, l.address("css/sheet.css"))
+	return a
+}
+
+// sharesPage gives the addresses of what the page of the shares loads.
+func (l library) sharesPage() page.Assets {
+	a := l.plainPage()
+	a.Scripts = []string{l.address("js/sharespage.js")}
 	return a
 }
 

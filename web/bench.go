@@ -59,7 +59,7 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 	}
 	b := &bench{head: head, window: rand.Text(), typed: view.Take(head.Draft.Entries, nil)}
 	if len(head.Draft.Entries) == 0 {
-		b.notices = append(b.notices, page.Notice{Kind: "done", Text: "This is a new, empty plan. It is saved as you type."})
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: say.ThisIsANewEmpty()})
 	}
 	if r.URL.Query().Has(justOpened) {
 		if err := s.sayIssued(r.Context(), b); err != nil {
@@ -90,7 +90,9 @@ func (s *site) change(w http.ResponseWriter, r *http.Request) error {
 	saved := *b
 	go func() { kept <- safely(func() error { return s.keep(ctx, &saved, p) }) }()
 	if p.shown() {
-		b.leads, err = b.compute()
+		if b.leads, err = b.compute(); err == nil && b.leads.plan != nil {
+			b.leads.made = b.view(b.leads).Make()
+		}
 	}
 	if err := errors.Join(err, <-kept); err != nil {
 		return err
@@ -166,6 +168,8 @@ func (s *site) besides(id archive.ID, do string) string {
 	switch do {
 	case "go faults":
 		return planPath(id, "faults")
+	case "go shares":
+		return planPath(id, "shares")
 	case "go sheet":
 		return planPath(id, "sheet")
 	case "go drill":
@@ -198,7 +202,8 @@ type leads struct {
 	faults   press.Problems
 	result   *press.Result
 	drawings view.Drawings
-	room     string // for the strip
+	room     string     // for the strip
+	made     *view.Made // what is shown of it, where it was made while the entries were saved
 }
 
 // asIssued tells whether the entries are the last issued revision.
@@ -220,6 +225,14 @@ func (l *leads) show() (err error) {
 	l.result = press.Evaluate(l.plan)
 	l.drawings, err = drawn(l.plan, l.result, l.room)
 	return err
+}
+
+// view is what the page is made from, but for how the entries stand in the archive.
+func (b *bench) view(l *leads) view.Bench {
+	return view.Bench{
+		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings,
+		Notices: b.notices, Paste: b.paste, Growth: b.growth, Doubts: b.doubts,
+	}
 }
 
 // showBench answers with the page of the plan, or of the last valid one.
@@ -256,12 +269,11 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 			return err
 		}
 	}
-	v := view.Bench{
-		Typed: b.typed, Faults: l.faults, Plan: l.plan, Result: l.result, Drawings: l.drawings, Notices: b.notices, Paste: b.paste, Growth: b.growth, Doubts: b.doubts,
-		Kept: view.Kept{
-			Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
-			AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
-		},
+	v := b.view(&l)
+	v.Made = l.made
+	v.Kept = view.Kept{
+		Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
+		AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 	}
 	foot, err := s.benchFoot(r.Context(), b, &l, asIssued)
 	if err != nil {

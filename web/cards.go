@@ -9,7 +9,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
-	"ramplan/press/words"
 )
 
 // cardEdition tells cards of this program from those that an older one kept: what it
@@ -69,7 +68,7 @@ func (s *site) notReady(ctx context.Context, it *archive.Item) string {
 	if err != nil {
 		return "" // the card says how many blockers there are
 	}
-	why := words.Blocked(press.Evaluate(plan))
+	why := say.Blocked(press.Evaluate(plan))
 	s.why.Store(it.Digest, why)
 	return why
 }

@@ -9,7 +9,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
-	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -60,9 +59,9 @@ func (s *site) compare(w http.ResponseWriter, r *http.Request) error {
 // footed names a side where it is printed: its letter or state, and its digest.
 func (s side) footed() string {
 	if s.Result == nil {
-		return s.Called() + ", with faults"
+		return say.WithFaults(s.Called())
 	}
-	return s.Called() + ", plan " + words.ShortDigest(s.Result.PlanDigest())
+	return say.PlanOf(s.Called(), s.Result.PlanDigest())
 }
 
 // A side is one of two that are compared.
@@ -76,7 +75,7 @@ func (s *site) side(ctx context.Context, head archive.Head, name string) (side, 
 	if n, isState := view.StateOf(name); isState {
 		st, err := s.store.State(ctx, head.ID, n)
 		if errors.Is(err, archive.ErrNotFound) {
-			return out, refusal{http.StatusNotFound, "There is no such state of this plan.", nil}
+			return out, refusal{http.StatusNotFound, say.ThereIsNoSuchState(), nil}
 		}
 		if err != nil {
 			return out, err

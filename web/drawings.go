@@ -5,6 +5,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
 	"ramplan/web/view"
 )
 
@@ -15,7 +16,7 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 	var out view.Drawings
 	type drawing struct {
 		to   *string
-		make func(*press.Plan, *press.Result, draw.Options) *draw.Picture
+		make func(*press.Plan, *press.Result, draw.Options) *canvas.Picture
 		o    draw.Options
 		room string
 	}
@@ -30,7 +31,15 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		list = append(list, drawing{&out.Probe, draw.NewProbe, draw.Options{Compact: true, ID: "probe-drawing"}, ""})
 	}
 	if draw.Applies("run", r) {
-		list = append(list, drawing{&out.Run, draw.NewRun, draw.Options{Compact: true, ID: "run-drawing"}, ""})
+		o := draw.Options{Compact: true, ID: "run-drawing"}
+		out.RunPlaces = draw.PlacesOfRun(p, r, o)
+		list = append(list, drawing{&out.Run, draw.NewRun, o, ""})
+	}
+	if draw.Applies("shift", r) {
+		list = append(list,
+			drawing{&out.Shift, draw.NewShift, draw.Options{Compact: true, ID: "shift-drawing"}, ""},
+			drawing{&out.Spread, draw.NewSpread, draw.Options{Compact: true, ID: "spread-drawing"}, ""},
+			drawing{&out.Wear, draw.NewWear, draw.Options{Compact: true, ID: "wear-drawing"}, ""})
 	}
 	for _, d := range list {
 		if d.room != "" && room != "" && d.room != room {

@@ -70,7 +70,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	return show(w, r, status, page.DrillHomeOf(p))
 }
 
-var errOldRound = refusal{http.StatusConflict, "This round does not fit the plan any more: the plan was changed meanwhile.", []string{"Begin a new round from the drill's first page."}}
+var errOldRound = refusal{http.StatusConflict, say.ThisRoundDoesNotFit(), []string{say.BeginANewRoundFrom()}}
 
 // mostAnswers is how many answers a round may carry.
 const mostAnswers = 500
@@ -142,11 +142,11 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
 	seed, err = strconv.ParseUint(r.FormValue("seed"), 10, 53)
 	if err != nil {
-		return 0, 0, refusal{http.StatusBadRequest, "A seed is a whole number.", nil}
+		return 0, 0, refusal{http.StatusBadRequest, say.ASeedIsAWholeNumber(), nil}
 	}
 	level, err = strconv.Atoi(r.FormValue("level"))
 	if err != nil || level < 1 || level > drill.Levels {
-		return 0, 0, refusal{http.StatusBadRequest, "There is no such level.", nil}
+		return 0, 0, refusal{http.StatusBadRequest, say.ThereIsNoSuchLevel(), nil}
 	}
 	return seed, level, nil
 }
@@ -156,7 +156,7 @@ func (d drilling) whatTheyMean(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return err
 	}
-	h := d.head("At the station")
+	h := d.head(say.AtTheStation())
 	if d.D == nil {
 		return show(w, r, http.StatusUnprocessableEntity, page.LampsOf(page.LampsPage{DrillHead: h}))
 	}

@@ -6,7 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/archive"
-	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/issue"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -45,7 +45,7 @@ func (s *site) drillingOf(r *http.Request) (drilling, error) {
 	if wanted == "" || wanted == strings.ToUpper(draftSide) {
 		plan, faults := head.Draft.Check()
 		if plan == nil {
-			return drilling{}, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: there is nothing to practise on.", lines(faults)}, faults}
+			return drilling{}, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlan(), lines(faults)}, faults}
 		}
 		return s.newDrilling(id, plan, "", issued), nil
 	}
@@ -97,8 +97,8 @@ func (s *site) sendCard(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	return send(w, r, p, "card", func() (*draw.Document, error) {
-		return draw.NewSingle("card", d.P, d.R, 0, false, p.options())
+	return send(w, r, p, "card", func() (*paper.Document, error) {
+		return paper.NewSingle("card", d.P, d.R, 0, false, p.options())
 	})
 }
 

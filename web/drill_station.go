@@ -11,7 +11,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/draw"
 	"ramplan/press/drill"
-	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -69,7 +68,7 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return err
 	}
-	p := page.StationPage{DrillHead: d.head("Station in motion"), Height: r.Form.Get("height")}
+	p := page.StationPage{DrillHead: d.head(say.StationInMotion()), Height: r.Form.Get("height")}
 	if d.D == nil {
 		return show(w, r, http.StatusUnprocessableEntity, page.StationOf(p))
 	}
@@ -87,11 +86,11 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 			row, p.Hint = -1, d.HeightHint(h)
 			p.Apart = view.NotInMotion(d.R, row)
 		} else {
-			status, p.Trouble = http.StatusUnprocessableEntity, "The height is no number."
+			status, p.Trouble = http.StatusUnprocessableEntity, say.TheHeightIsNoNumber()
 		}
 	}
 	for i, f := range d.R.Faults {
-		p.Rows = append(p.Rows, page.Pick{Value: strconv.Itoa(i), Text: words.Fault(f).Word, Chosen: i == row})
+		p.Rows = append(p.Rows, page.Pick{Value: strconv.Itoa(i), Text: say.Fault(f).Word, Chosen: i == row})
 	}
 	if err := s.motion(&p, scene); err != nil {
 		return err

@@ -22,6 +22,8 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/drill"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
+	"ramplan/press/words/screen"
 	"ramplan/static"
 	"ramplan/web/view"
 )
@@ -41,7 +43,7 @@ func drillSite(t testing.TB, changes ...string) (http.Handler, *drill.Drill) {
 	require.NoError(t, err)
 	t.Cleanup(func() { _ = a.Close() })
 	result := press.Evaluate(p)
-	made, _ := drill.New(p, result, words.Reactions(p, result))
+	made, _ := drill.New(words.Printer{}, p, result, words.Reactions(p, result))
 	return newSite(a).router(), made
 }
 
@@ -126,7 +128,7 @@ func TestDrillRoundByForms(t *testing.T) {
 			form.Set("a", "no such answer")
 			code, _, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 			assert.Equal(t, http.StatusUnprocessableEntity, code)
-			assert.Contains(t, text, view.OldAnswer)
+			assert.Contains(t, text, screen.Words{}.OldAnswer())
 			assert.NotContains(t, text, "Wrong.")
 		}
 		wrong := !missed && e.Zone == nil
@@ -148,7 +150,7 @@ func TestDrillRoundByForms(t *testing.T) {
 		_, _, before := asked(t, h, http.MethodPost, "/plans/1/drill/round", url.Values{"seed": form["seed"], "level": form["level"], "digest": form["digest"], "answers": form["answers"], "do": {"next"}})
 		assert.NotContains(t, before, cameOf)
 		assert.NotContains(t, before, "your answer")
-		assert.Contains(t, before, drill.BriefCaution)
+		assert.Contains(t, before, lesson.Words{}.BriefCaution())
 		assert.NotContains(t, before, d.Notices()[0], "the cautions in full would answer some questions")
 		_, answered, text := asked(t, h, http.MethodPost, "/plans/1/drill/round", form)
 		assert.Equal(t, shown, strings.Contains(text, cameOf), key)

@@ -38,7 +38,7 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	}
 	typed, rules := view.ExamRules(r.PostForm.Get, fresh)
 	if who == "" {
-		typed.WhoFault = "A name or number is needed, of " + strconv.Itoa(training.MaxWho) + " characters at most."
+		typed.WhoFault = say.ANameOrNumberIs(training.MaxWho)
 	}
 	d.site.endLeft(r.Context())
 	sits, err := d.sitsAlready(r.Context(), who)
@@ -46,14 +46,14 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if who != "" && sits {
-		typed.WhoFault = "An exam under this name is not handed in yet: open it above. It can be given up at its foot."
+		typed.WhoFault = say.AnExamUnderThisName()
 	}
 	if typed.Wrong() {
 		return d.home(w, r, http.StatusUnprocessableEntity, typed)
 	}
 	x, err := d.D.NewExam(rules)
 	if errors.Is(err, drill.ErrNothingToAsk) {
-		return refusal{http.StatusUnprocessableEntity, "This plan has nothing that this exam could ask.", nil}
+		return refusal{http.StatusUnprocessableEntity, say.ThisPlanHasNothingThat(), nil}
 	}
 	if err != nil {
 		return err
@@ -234,7 +234,7 @@ func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.Dri
 		if _, readable := answered(e, x.given[key]); !readable || unknown[key] {
 			p.Items[i].Trouble = view.Unreadable(e)
 			if p.Trouble == "" {
-				p.Trouble = "Not handed in yet: question " + number + " has an answer that cannot be read. The time runs on."
+				p.Trouble = say.NotHandedInYetQuestion(number)
 			}
 		} else if _, given := x.given[key]; !given {
 			p.Open = append(p.Open, number)
@@ -252,14 +252,10 @@ func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.Dri
 // training is the record of a sitting that was handed in.
 func (x *sitting) training() training.Record {
 	rules := x.exam.Rules
-	var misses []training.Miss
-	for _, m := range x.exam.Misses(x.answers(), *x.score) {
-		misses = append(misses, training.Miss(m))
-	}
 	return training.Record{
 		Plan: x.drilling.id, Sitting: x.id, Who: x.who, Name: x.P.Title.Name, Number: x.P.Title.Number, Revision: x.Letter, Digest: x.R.PlanDigest(), Exam: string(rules.Role),
 		Seed: rules.Seed, Items: x.score.Items, Right: x.score.Right, Needed: x.score.Needed, Pass: rules.Pass, Limit: rules.Limit,
-		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: misses, Grave: x.score.Grave,
+		Took: x.score.Took, OverTime: x.score.OverTime, Passed: x.score.Passed, Missed: x.score.Missed, Misses: x.exam.Misses(x.answers(), *x.score), Grave: x.score.Grave,
 	}
 }
 

@@ -19,6 +19,8 @@ import (
 	"ramplan/press/issue"
 	"ramplan/press/training"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
+	"ramplan/press/words/screen"
 	"ramplan/web/view"
 )
 
@@ -57,7 +59,7 @@ func allRight(t testing.TB, butFor int) url.Values {
 	t.Helper()
 	p := mustExample(t)
 	r := press.Evaluate(p)
-	d, err := drill.New(p, r, words.Reactions(p, r))
+	d, err := drill.New(words.Printer{}, p, r, words.Reactions(p, r))
 	require.NoError(t, err)
 	x, err := d.NewExam(technicianRules(5))
 	require.NoError(t, err)
@@ -165,7 +167,7 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 	assert.Contains(t, text, blow)
 	at := examAddress(t, h)
 	_, doc, text := asked(t, h, http.MethodGet, at, nil)
-	assert.Contains(t, text, drill.BriefCaution)
+	assert.Contains(t, text, lesson.Words{}.BriefCaution())
 	assert.NotContains(t, text, blow)
 	assert.NotContains(t, text, "They judge parts, and nothing else")
 	values := 0
@@ -179,8 +181,8 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 	code, _, text := asked(t, h, http.MethodPost, at, url.Values{"a1": {"step-1"}, "a2": {"2"}})
 	assert.Equal(t, http.StatusUnprocessableEntity, code)
 	assert.Contains(t, text, "Not handed in yet: question 1 has an answer that cannot be read")
-	assert.Contains(t, text, view.OldAnswer)
-	assert.Contains(t, text, drill.BriefCaution)
+	assert.Contains(t, text, screen.Words{}.OldAnswer())
+	assert.Contains(t, text, lesson.Words{}.BriefCaution())
 	assert.Equal(t, 1, strings.Count(text, " checked"), "what can be read stays chosen")
 	sent(t, h, at, allRight(t, 0))
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
@@ -193,12 +195,12 @@ func TestExamPageGivesNothingAway(t *testing.T) {
 func TestExamFailedByOneAnswer(t *testing.T) {
 	h, d := drillSite(t)
 	_, _, text := asked(t, h, http.MethodGet, "/plans/1/drill", nil)
-	for _, one := range append([]string{drill.GraveIntro}, drill.GraveRule(drill.Technician)...) {
+	for _, one := range append([]string{drill.GraveIntro(words.Printer{})}, drill.GraveRule(words.Printer{}, drill.Technician)...) {
 		assert.Contains(t, text, one, "before the exam, a line each")
 	}
 	at := examAddress(t, h)
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
-	for _, one := range append([]string{drill.GraveIntro}, drill.GraveRule(drill.Technician)...) {
+	for _, one := range append([]string{drill.GraveIntro(words.Printer{})}, drill.GraveRule(words.Printer{}, drill.Technician)...) {
 		assert.Contains(t, text, one, "before the exam, a line each")
 	}
 	form := allRight(t, 0)
@@ -208,7 +210,7 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 	for i := range x.Keys {
 		for _, c := range x.Exercise(i).Choices {
 			if why == "" && c.Grave != "" {
-				why, at1 = c.Grave, i+1
+				why, at1 = lesson.Words{}.Grave(c.Grave), i+1
 				form.Set("a"+strconv.Itoa(i+1), view.ValueOf(x.Exercise(i), c.ID))
 			}
 		}
@@ -217,11 +219,11 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 	sent(t, h, at, form)
 	for _, path := range []string{at, "/records/1", "/plans/1/records", "/records/1/sheet.svg"} {
 		_, _, text = asked(t, h, http.MethodGet, path, nil)
-		assert.Contains(t, text, "Not passed: "+drill.Answered(why), path)
+		assert.Contains(t, text, "Not passed: "+"answered that "+why, path)
 	}
 	_, _, text = asked(t, h, http.MethodGet, at, nil)
 	assert.Contains(t, text, "19 of 20 questions right")
-	assert.Contains(t, text, "This alone fails: "+drill.Answered(why))
+	assert.Contains(t, text, "This alone fails: "+"answered that "+why)
 	number := strconv.Itoa(at1)
 	assert.Contains(t, text, `href="#q`+number+`"`, "the list leads to the question")
 	assert.Contains(t, text, `id="q`+number+`"`)
@@ -231,7 +233,7 @@ func TestExamFailedByOneAnswer(t *testing.T) {
 		assert.Contains(t, text, words.AloneFails, path)
 	}
 	_, _, text = asked(t, h, http.MethodGet, "/people.csv", nil)
-	assert.Contains(t, text, ",false,false,"+drill.Answered(why)+",")
+	assert.Contains(t, text, ",false,false,"+"answered that "+why+",")
 	assert.Contains(t, text, " (this alone fails). Right: ")
 	_, _, german := asked(t, h, http.MethodGet, "/people.csv?separator=semicolon", nil)
 	assert.Contains(t, german, ";passed;over_time;")

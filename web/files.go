@@ -17,13 +17,13 @@ const mostShown = 50
 // with everything that is wrong with it.
 func readFile(f *postedFile) (*press.Draft, error) {
 	if f == nil {
-		return nil, refusal{http.StatusUnprocessableEntity, "Choose a file first, then open it.", nil}
+		return nil, refusal{http.StatusUnprocessableEntity, say.ChooseAFileFirstThen(), nil}
 	}
 	d, faults := decodeFile(f.data)
 	if len(faults) > 0 {
-		said := cleanName(f.name) + " was not opened."
+		said := say.WasNotOpened(cleanName(f.name))
 		if carry.Foreign(f.data) {
-			said = cleanName(f.name) + " was not opened: it is neither a plan nor a sheet with a plan inside."
+			said = say.WasNotOpenedItIs(cleanName(f.name))
 			faults = faults[:1] // what else a plan would need is of no use
 		}
 		return nil, refusal{http.StatusUnprocessableEntity, said, lines(faults)}
@@ -54,7 +54,7 @@ func lines(faults press.Problems) []string {
 	var out []string
 	for i, f := range faults {
 		if i == mostShown {
-			return append(out, "and more")
+			return append(out, say.AndMore())
 		}
 		out = append(out, f.String())
 	}
@@ -83,7 +83,7 @@ func cleanName(name string) string {
 		name = string(runes[:80]) + "…"
 	}
 	if name == "" {
-		return "the file"
+		return say.TheFile()
 	}
 	return name
 }

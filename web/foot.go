@@ -12,9 +12,9 @@ import (
 // draftFoot stands at the foot of what a browser prints of a plan's draft. The plan is
 // the last sound one, and may be nil; entries of the draft may be at fault.
 func draftFoot(d *press.Draft, p *press.Plan, r *press.Result, unsound bool) string {
-	id := words.Identity{Date: words.Today()}
+	id := words.Identity{Date: say.Today()}
 	if p != nil {
-		id = words.IdentityOf(p, r, "", words.Today())
+		id = say.IdentityOf(p, r, "", say.Today())
 	}
 	if d != nil {
 		id.Number, _ = d.Get("title.number")
@@ -42,12 +42,12 @@ func (s *site) standingFoot(ctx context.Context, head archive.Head, p *press.Pla
 	if err != nil {
 		return "", err
 	}
-	return words.IdentityOf(p, r, last.Letter, words.Day(last.At)).Foot(false), nil
+	return say.IdentityOf(p, r, last.Letter, say.Day(last.At)).Foot(false), nil
 }
 
 // issuedFoot stands at the foot of what a browser prints of an issued revision.
 func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev issue.Revision, r *press.Result) (string, error) {
-	what := words.IdentityOf(rev.Plan, r, rev.Letter, words.Day(rev.At))
+	what := say.IdentityOf(rev.Plan, r, rev.Letter, say.Day(rev.At))
 	var err error
 	if what.Superseded, err = s.supersededBy(ctx, id, rev.Letter); err != nil {
 		return "", err
@@ -57,12 +57,12 @@ func (s *site) issuedFoot(ctx context.Context, id archive.ID, rev issue.Revision
 
 // drillFoot stands at the foot of what a browser prints of a drill.
 func drillFoot(p *press.Plan, r *press.Result, letter string, issued []issue.Revision) string {
-	id := words.IdentityOf(p, r, letter, words.Today())
+	id := say.IdentityOf(p, r, letter, say.Today())
 	for _, rev := range issued {
 		if rev.Letter == letter {
-			id.Date = words.Day(rev.At)
+			id.Date = say.Day(rev.At)
 			if last := issued[0]; last.Letter != letter {
-				id.Superseded = words.SupersededBy(last.Letter, words.Day(last.At))
+				id.Superseded = say.SupersededBy(last.Letter, say.Day(last.At))
 			}
 		}
 	}
@@ -76,9 +76,9 @@ func standingDigest(d *press.Draft) string {
 	}
 	plan, faults := d.Check()
 	if plan == nil || len(faults) > 0 {
-		return " · the draft has faults"
+		return say.TheDraftHasFaults()
 	}
-	return " · the draft is plan " + words.ShortDigest(plan.Digest())
+	return say.TheDraftIsPlan(plan.Digest())
 }
 
 // plainFoot stands at the foot of a printed page that is about several states of a plan.
@@ -91,10 +91,10 @@ func plainFoot(d *press.Draft, what string) string {
 		}
 	}
 	if called == "" {
-		called = "New plan"
+		called = say.NewPlan()
 	}
 	return printedToday(called + " · " + what)
 }
 
 // printedToday says what a printed page is, and when it was printed.
-func printedToday(what string) string { return what + " · printed " + words.Today() }
+func printedToday(what string) string { return say.Printed(what) }

@@ -57,16 +57,16 @@ func readForm(r *http.Request) (*posted, error) {
 	return nil, errNoForm
 }
 
-var errNoForm = refusal{http.StatusBadRequest, "A form is needed here.", nil}
+var errNoForm = refusal{http.StatusBadRequest, say.AFormIsNeededHere(), nil}
 
-var errTooMany = refusal{http.StatusBadRequest, "The form has more entries than any plan.", nil}
+var errTooMany = refusal{http.StatusBadRequest, say.TheFormHasMoreEntries(), nil}
 
 func broken(err error) error {
 	var large *http.MaxBytesError
 	if errors.As(err, &large) {
 		return err
 	}
-	return refusal{http.StatusBadRequest, "The form could not be read: " + err.Error() + ".", []string{"Go back and send it again."}}
+	return refusal{http.StatusBadRequest, say.TheFormCouldNotBe(err.Error()), []string{say.GoBackAndSendIt()}}
 }
 
 // readEncoded reads a form without a file.
@@ -99,7 +99,7 @@ func readEncoded(body io.Reader) (*posted, error) {
 // ready-made reader stops at a thousand parts, and a long curve has more.
 func readMultipart(body io.Reader, boundary string) (*posted, error) {
 	if boundary == "" {
-		return nil, refusal{http.StatusBadRequest, "The form could not be read: it names no boundary.", nil}
+		return nil, refusal{http.StatusBadRequest, say.TheFormCouldNotBeRead(), nil}
 	}
 	parts := multipart.NewReader(body, boundary)
 	var inputs []input

@@ -38,7 +38,7 @@ func DrillFile(p *press.Plan, issue *carry.Issue, last string, made time.Time) (
 
 func handheldFile(v view.Handheld) ([]byte, error) {
 	v.Scene = scenes{v.P, v.R}.handheld
-	p, err := v.Page(v.Head(page.Assets{}, "At the station", ""))
+	p, err := v.Page(v.Head(page.Assets{}, say.AtTheStation(), ""))
 	if err != nil {
 		return nil, err
 	}

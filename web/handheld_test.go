@@ -29,7 +29,7 @@ func handheldPlan(t testing.TB, issue *carry.Issue) (*press.Plan, *drill.Drill, 
 	p, ps := press.Decode(static.Example())
 	require.Empty(t, ps)
 	r := press.Evaluate(p)
-	d, err := drill.New(p, r, words.Reactions(p, r))
+	d, err := drill.New(words.Printer{}, p, r, words.Reactions(p, r))
 	require.NoError(t, err)
 	file, err := DrillFile(p, issue, "", time.Date(2026, 11, 28, 12, 0, 0, 0, time.Local))
 	require.NoError(t, err)
@@ -223,7 +223,7 @@ func TestHandheldStation(t *testing.T) {
 				w.dispatchEvent(new Event('change', { bubbles: true }));
 				return 0;
 			})()`)
-			a, err := drill.AtStation(p, r, words.Reactions(p, r), on, when, nil)
+			a, err := drill.AtStation(words.Printer{}, p, r, words.Reactions(p, r), on, when, nil)
 			require.NoError(t, err)
 			require.Equal(t, 1, eval[int](b, shown+".length"))
 			text := eval[string](b, shown+"[0].textContent.replace(/\\s+/g, ' ')")

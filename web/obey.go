@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ramplan/press/words"
 	"ramplan/web/page"
 	"ramplan/web/view"
 )
@@ -60,6 +61,20 @@ func (p *posted) obey() (*bench, error) {
 		b.typed, b.growth = filled, view.Growth{}
 		b.say(said)
 		return b, nil
+	case view.DoRule, view.DoTry:
+		take := view.Choose
+		if what == view.DoTry {
+			take = view.Try
+		}
+		taken, said, ok := take(b.typed, rest)
+		if !ok {
+			b.notices = append(b.notices, page.Notice{Kind: "refused", Text: words.Printer{}.NotTried()})
+			b.refused = true
+			return b, nil
+		}
+		b.typed = taken
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: said, Back: true})
+		return b, nil
 	case "unshelve":
 		b.typed = view.Unshelve(b.typed)
 		return b, nil
@@ -74,6 +89,15 @@ func (p *posted) obey() (*bench, error) {
 		}
 		b.typed = filled
 		return b, nil
+	case view.DoHold:
+		held, ok := view.Hold(b.typed)
+		if !ok {
+			b.refused = true
+			b.say("No hold was begun: the plan is not sound yet, has one already, or no step of it moves.")
+			return b, nil
+		}
+		b.typed = held
+		return b, nil
 	case "add", "remove", "repeat", "up", "down":
 		base, digits, _ := strings.Cut(rest, " ")
 		row, err := strconv.Atoi(digits)
@@ -85,7 +109,10 @@ func (p *posted) obey() (*bench, error) {
 			return nil, unknownCommand(p.do)
 		}
 		if what == "remove" {
-			b.say(view.RowName(base, row) + " was removed. Undo brings it back.")
+			b.say(say.WasRemovedUndoBringsIt(view.RowName(base, row)))
+			if base == "sequence.steps" && view.HeldIn(b.typed, row) {
+				b.say(view.HoldLost())
+			}
 		}
 		b.typed = moved
 		return b, nil
@@ -97,7 +124,7 @@ func unknownCommand(do string) error {
 	if len(do) > 60 {
 		do = do[:60] + " …"
 	}
-	return refusal{http.StatusBadRequest, "The form asks for something that this program does not know: " + strings.ToValidUTF8(do, "\uFFFD") + ".", []string{"Go back and press the button again."}}
+	return refusal{http.StatusBadRequest, say.TheFormAsksForSomething(strings.ToValidUTF8(do, "\uFFFD")), []string{say.GoBackAndPressThe()}}
 }
 
 // say tells on the page what was done.

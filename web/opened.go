@@ -3,7 +3,6 @@ package web
 import (
 	"context"
 
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -22,7 +21,7 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 	if err != nil {
 		return err
 	}
-	n := page.Notice{Kind: "done", Text: "This plan was issued before; what you have opened here is a new draft of its own. Work on the issued plan goes on there:"}
+	n := page.Notice{Kind: "done", Text: say.ThisPlanWasIssuedBefore()}
 	for _, f := range found {
 		if f.Plan == b.head.ID {
 			continue
@@ -33,7 +32,7 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 		}
 		text := "Revision " + f.Letter + " of " + name
 		if f.Superseded() {
-			text += ", " + words.SupersededBy(f.Last, "")
+			text += ", " + say.SupersededBy(f.Last, "")
 		}
 		n.Links = append(n.Links, page.Link{Address: planPath(f.Plan, "revisions/"+f.Letter), Text: text})
 	}

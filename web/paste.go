@@ -1,7 +1,6 @@
 package web
 
 import (
-	"fmt"
 	"slices"
 
 	"ramplan/curves"
@@ -16,13 +15,13 @@ func (p *posted) pasteInto(b *bench) {
 	box := &page.Paste{Text: p.paste, Do: view.DoPaste, Open: true}
 	for i, f := range faults {
 		if i == mostShown {
-			box.Lines = append(box.Lines, "and more")
+			box.Lines = append(box.Lines, say.AndMore())
 			break
 		}
-		box.Lines = append(box.Lines, fmt.Sprintf("Line %d, %q: %s", f.Line, f.Text, f.Message))
+		box.Lines = append(box.Lines, say.Line(f.Line, f.Text, f.Message))
 	}
 	if len(faults) == 0 && len(table.Points) == 0 {
-		box.Lines = []string{"Nothing to read: paste two columns of figures, setting and force."}
+		box.Lines = []string{say.NothingToReadPasteTwo()}
 	}
 	if len(box.Lines) > 0 {
 		b.paste, b.refused = box, true

@@ -55,7 +55,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p := v.Page(assets.drillPage().With(printedToday("Training records of everybody")))
+	p := v.Page(assets.drillPage().With(printedToday(say.TrainingRecordsOfEverybody())))
 	p.UnderWay = view.UnderWayLines(viewUnderWay(open, true), s.desk.now())
 	return show(w, r, http.StatusOK, page.PeopleOf(p))
 }
@@ -89,7 +89,7 @@ func (s *site) dueByPerson(ctx context.Context, all []training.Record) (map[stri
 		for _, role := range drill.Roles {
 			for _, t := range due[role] {
 				key := training.PersonKey(t.Who)
-				out[key] = append(out[key], view.PersonDue{Again: training.PassedOnce(byPlan[id], t.Who, string(role)), What: titleOf(head).Name + " (" + strings.ToLower(words.ExamOf(string(role))) + ")", Why: on.why(t)})
+				out[key] = append(out[key], view.PersonDue{Again: training.PassedOnce(byPlan[id], t.Who, string(role)), What: titleOf(head).Name + " (" + strings.ToLower(say.ExamOf(string(role))) + ")", Why: on.why(t)})
 			}
 		}
 	}
@@ -104,10 +104,10 @@ func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, t
 		return err
 	}
 	if len(all) == 0 {
-		return refusal{http.StatusNotFound, "There are no records of this person.", []string{"They may have been removed."}}
+		return refusal{http.StatusNotFound, say.ThereAreNoRecordsOf(), []string{say.TheyMayHaveBeenRemoved()}}
 	}
 	v := view.Personal{Who: all[0].Who, All: s.viewTrainings(r.Context(), all), Trouble: trouble}
-	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday("Training records of "+v.Who)))))
+	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday(say.TrainingRecordsOf(v.Who))))))
 }
 
 // removePerson answers POST /people.
@@ -120,7 +120,7 @@ func (s *site) removePerson(w http.ResponseWriter, r *http.Request) error {
 		return unknownCommand(r.PostForm.Get("do"))
 	}
 	if r.PostForm.Get("sure") != "yes" {
-		return s.person(w, r, http.StatusUnprocessableEntity, who, "Nothing was removed: tick that it is meant.")
+		return s.person(w, r, http.StatusUnprocessableEntity, who, say.NothingWasRemovedTickThat())
 	}
 	if _, err := s.store.RemovePerson(r.Context(), who); err != nil {
 		return err
@@ -181,7 +181,7 @@ func (s *site) sendTable(w http.ResponseWriter, r *http.Request, name string, al
 		if revision == "" {
 			revision = draftSide
 		}
-		set := cmp.Or(words.SetOf(t.Repeat, t.Known), "fresh set")
+		set := cmp.Or(say.SetOf(t.Repeat, t.Known), say.FreshSet())
 		row := []string{
 			strconv.FormatInt(int64(t.ID), 10), words.Cell(t.Who), words.Stamp(t.At), words.Cell(t.Number), words.Cell(t.Name), revision, t.Digest, exam, strconv.FormatUint(t.Seed, 10), set,
 			strconv.Itoa(t.Right), strconv.Itoa(t.Items), strconv.Itoa(t.Needed), separation.Number(words.Exact(100 * t.Pass)), strconv.FormatBool(t.Passed), strconv.FormatBool(t.OverTime), strings.Join(words.AllAnswered(t.Grave), "; "),

@@ -14,7 +14,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drafts"
-	"ramplan/press/words"
 )
 
 // Media types of what is sent to programs: JSON, with the name of its format.
@@ -124,7 +123,7 @@ func tags(r *http.Request, header string) []string {
 func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
 	named := tags(r, "If-Match")
 	if len(named) == 0 {
-		return 0, refusal{http.StatusPreconditionRequired, "Say in If-Match which version this changes: the ETag that GET gave.", nil}
+		return 0, refusal{http.StatusPreconditionRequired, say.SayInIfMatchWhich(), nil}
 	}
 	if len(named) > 1 || named[0] == "*" {
 		head, err := s.store.Get(r.Context(), id)
@@ -138,7 +137,7 @@ func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
 	}
 	version, err := strconv.ParseInt(strings.Trim(named[0], `"`), 10, 64)
 	if err != nil || named[0] != etag(version) { // a weak one never matches
-		return 0, refusal{http.StatusPreconditionFailed, "If-Match names no version of this plan.", nil}
+		return 0, refusal{http.StatusPreconditionFailed, say.IfMatchNamesNoVersion(), nil}
 	}
 	return version, nil
 }
@@ -154,7 +153,7 @@ func (e precondition) Unwrap() []error { return []error{e.refusal, e.stale} }
 func asPrecondition(err error) error {
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
-		return precondition{refusal{http.StatusPreconditionFailed, "The plan was changed since that version; nothing was done.", nil}, stale}
+		return precondition{refusal{http.StatusPreconditionFailed, say.ThePlanWasChangedSince(), nil}, stale}
 	}
 	return err
 }
@@ -171,7 +170,7 @@ func readDocument(r *http.Request) (*press.Draft, error) {
 		if faults[0].Code == press.CodeSize {
 			status = http.StatusRequestEntityTooLarge
 		}
-		return nil, faulty{refusal{status, "The document is neither a sound plan nor a draft.", nil}, faults}
+		return nil, faulty{refusal{status, say.TheDocumentIsNeitherA(), nil}, faults}
 	}
 	return d, nil
 }
@@ -184,10 +183,10 @@ func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
 	}
 	plan, faults := head.Draft.Check()
 	if plan == nil {
-		return faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it has no result.", lines(faults)}, faults}
+		return faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYet(), lines(faults)}, faults}
 	}
 	result := press.Evaluate(plan)
-	words.Explain(result)
+	say.Explain(result)
 	body, err := result.JSON(true)
 	if err != nil {
 		return err

@@ -11,6 +11,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/drill"
 	"ramplan/press/issue"
 	"ramplan/press/training"
@@ -70,7 +71,7 @@ func (s *site) records(w http.ResponseWriter, r *http.Request, status int, typed
 			v.Due = append(v.Due, view.Due{Exam: string(role), All: list})
 		}
 	}
-	p := v.Page(assets.drillPage().With(plainFoot(head.Draft, "training records"+standingDigest(head.Draft))))
+	p := v.Page(assets.drillPage().With(plainFoot(head.Draft, say.TrainingRecords(standingDigest(head.Draft)))))
 	p.Code = typed
 	if p.UnderWay, err = s.underWay(r.Context(), id); err != nil {
 		return err
@@ -82,11 +83,8 @@ func (s *site) viewTrainings(ctx context.Context, all []training.Record) []view.
 	var out []view.Training
 	became := map[archive.ID][]issue.Revision{}
 	for _, t := range all {
-		out = append(out, view.Training{
-			Address: recordPath(t.ID), Who: t.Who, At: t.At, Plan: t.Name, Number: t.Number, Station: planPath(t.Plan, "records"), Revision: t.Revision, Digest: t.Digest,
-			Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed, Pass: t.Pass, Limit: t.Limit, Took: t.Took, OverTime: t.OverTime, Passed: t.Passed, Repeat: t.Repeat, Known: t.Known, Damaged: t.Damaged, Grave: t.Grave, Became: s.became(ctx, t, became),
-			TypedIn: t.TypedIn(),
-		})
+		out = append(out, view.Training{Record: t, Address: recordPath(t.ID), Station: planPath(t.Plan, "records"), Became: s.became(ctx, t, became)})
+
 	}
 	return out
 }
@@ -129,20 +127,16 @@ func (s *site) recordOf(r *http.Request) (training.Record, error) {
 			return t, err
 		}
 	}
-	return training.Record{}, refusal{http.StatusNotFound, "There is no such record.", []string{"It may have been removed with its person's records."}}
+	return training.Record{}, refusal{http.StatusNotFound, say.ThereIsNoSuchRecord(), []string{say.ItMayHaveBeenRemoved()}}
 }
 
 // missed says what somebody missed: as the record has it in words, or, in a record
 // of an older program, by the plan of that time where it is still at hand.
-func (s *site) missed(ctx context.Context, t training.Record) []drill.Miss {
+func (s *site) missed(ctx context.Context, t training.Record) []training.Miss {
 	if len(t.Misses) == 0 && len(t.Missed) > 0 {
 		return view.ItemTitles(s.planOfThen(ctx, t), t.Missed, t.Seed)
 	}
-	var out []drill.Miss
-	for _, m := range t.Misses {
-		out = append(out, drill.Miss(m))
-	}
-	return out
+	return t.Misses
 }
 
 func (s *site) planOfThen(ctx context.Context, t training.Record) *press.Plan {
@@ -168,8 +162,9 @@ func (s *site) showRecord(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	v := view.Record{Training: s.viewTrainings(r.Context(), []training.Record{t})[0], Missed: s.missed(r.Context(), t)}
-	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage().With(printedToday("Training record of "+t.Who)))))
+	t.Misses = s.missed(r.Context(), t)
+	v := view.Record{Training: s.viewTrainings(r.Context(), []training.Record{t})[0]}
+	return show(w, r, http.StatusOK, page.RecordOf(v.Page(assets.drillPage().With(printedToday(say.TrainingRecordOf(t.Who))))))
 }
 
 // signRecord answers GET /records/{record}/sheet.{format}.
@@ -183,19 +178,13 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 		return notFound(w, r)
 	}
 	if t.Damaged {
-		return refusal{http.StatusConflict, "This record is damaged: it is not what was stored, so it is not printed.", nil}
+		return refusal{http.StatusConflict, say.ThisRecordIsDamagedIt(), nil}
 	}
-	var misses []draw.RecordMiss
-	for _, m := range s.missed(r.Context(), t) {
-		misses = append(misses, draw.RecordMiss(m))
-	}
-	record := draw.Record{
-		Who: t.Who, When: t.At, Plan: t.Name, Number: t.Number, Revision: t.Revision, Digest: t.Digest, Exam: t.Exam, Unfinished: t.Unfinished, Answered: t.Answered, TypedIn: t.TypedIn() != "", Seed: t.Seed, Items: t.Items, Right: t.Right, Needed: t.Needed,
-		Took: t.Took, Limit: t.Limit, Passed: t.Passed, OverTime: t.OverTime, Repeat: t.Repeat, Known: t.Known, Missed: misses, Grave: t.Grave, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{}),
-	}
+	t.Misses = s.missed(r.Context(), t)
+	record := paper.Record{Record: t, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{})}
 	var b bytes.Buffer
 	err = board.take(r.Context(), func() error {
-		return draw.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
+		return paper.NewRecord(record, draw.Options{}).Write(&b, chi.URLParam(r, "format"))
 	})
 	if err != nil {
 		return err

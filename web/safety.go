@@ -18,7 +18,7 @@ const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src
 func guard(next http.Handler) http.Handler {
 	origin := http.NewCrossOriginProtection()
 	origin.SetDenyHandler(answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusForbidden, "This request came from a page of another site.", []string{"Open the bench by its own address and try again there."}}
+		return refusal{http.StatusForbidden, say.ThisRequestCameFromA(), []string{say.OpenTheBenchByIts()}}
 	}))
 	return headers(checkHost(ownLoads(origin.Handler(http.MaxBytesHandler(next, maxBody)))))
 }
@@ -28,7 +28,7 @@ func guard(next http.Handler) http.Handler {
 // over there leads here is no loading.
 func ownLoads(next http.Handler) http.Handler {
 	refuse := answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusForbidden, "A page of another site asked for this.", []string{"Open the bench by its own address."}}
+		return refusal{http.StatusForbidden, say.APageOfAnotherSite(), []string{say.OpenTheBenchByItsOwn()}}
 	})
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if foreignLoad(r.Header) {
@@ -70,7 +70,7 @@ func headers(next http.Handler) http.Handler {
 // own port: a name of another site that was made to point here is refused.
 func checkHost(next http.Handler) http.Handler {
 	refuse := answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusMisdirectedRequest, "This server does not answer for that host name.", []string{"Use the address that ramplan printed when it started."}}
+		return refusal{http.StatusMisdirectedRequest, say.ThisServerDoesNotAnswer(), []string{say.UseTheAddressThatRamplan()}}
 	})
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if !ownHost(r) {

@@ -16,6 +16,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/issue"
 	"ramplan/press/words"
 	"ramplan/web/page"
@@ -53,7 +54,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if letter == "" || letter == draftSide {
 		plan, faults := out.head.Draft.Check()
 		if plan == nil {
-			return out, faulty{refusal{http.StatusUnprocessableEntity, "The draft is no sound plan yet: it cannot go on paper.", lines(faults)}, faults}
+			return out, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYetIt(), lines(faults)}, faults}
 		}
 		out.plan = plan
 		if letter == draftSide || plan.Digest() != out.head.Issued {
@@ -81,14 +82,14 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 	if err != nil || last.Letter == letter {
 		return "", err
 	}
-	return words.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
+	return say.SupersededBy(last.Letter, last.At.Local().Format(time.DateOnly)), nil
 }
 
 // revision gives an issued revision by its letter.
 func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
-		return rev, refusal{http.StatusNotFound, "There is no such revision of this plan.", nil}
+		return rev, refusal{http.StatusNotFound, say.ThereIsNoSuchRevision(), nil}
 	}
 	return rev, err
 }
@@ -106,23 +107,23 @@ func (s *site) anyRevision(ctx context.Context, id archive.ID, letter string) (i
 func paperOf(r *http.Request) (string, error) {
 	size := r.URL.Query().Get("size")
 	if size == "" {
-		return draw.Papers[0].Name, nil
+		return paper.Papers[0].Name, nil
 	}
-	for _, p := range draw.Papers {
+	for _, p := range paper.Papers {
 		if p.Name == size {
 			return size, nil
 		}
 	}
-	return "", refusal{http.StatusBadRequest, "There is no such size of paper.", nil}
+	return "", refusal{http.StatusBadRequest, say.ThereIsNoSuchSize(), nil}
 }
 
 // widthOf is the width of a drawing that a request names, and as it names it.
-func widthOf(r *http.Request) (draw.Width, string, error) {
+func widthOf(r *http.Request) (paper.Width, string, error) {
 	text := r.URL.Query().Get("width")
 	if text == "" {
 		return 0, "", nil
 	}
-	width, err := draw.ParseWidth(text)
+	width, err := paper.ParseWidth(text)
 	if err != nil {
 		return 0, "", refusal{http.StatusBadRequest, capital(strings.TrimPrefix(err.Error(), "draw: ")) + ".", nil}
 	}
@@ -158,8 +159,8 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 			v.Drawings = append(v.Drawings, what)
 		}
 	}
-	for _, paper := range draw.Papers {
-		v.Sizes = append(v.Sizes, paper.Name)
+	for _, size := range paper.Papers {
+		v.Sizes = append(v.Sizes, size.Name)
 	}
 	for _, rev := range issued {
 		v.Revisions = append(v.Revisions, rev.Letter)
@@ -171,7 +172,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 }
 
 // sheet lays out the sheet with the pages behind it that a request names.
-func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) {
+func (p printed) sheet(r *http.Request, size string) (*paper.Document, []string) {
 	result := press.Evaluate(p.plan)
 	o := p.options()
 	o.Paper = size
@@ -182,7 +183,7 @@ func (p printed) sheet(r *http.Request, size string) (*draw.Document, []string) 
 			o.Pages, names = append(o.Pages, table), append(names, name)
 		}
 	}
-	return draw.NewSheet(p.plan, result, o), names
+	return paper.NewSheet(p.plan, result, o), names
 }
 
 // allRows names the rows of all pages behind the sheet in one file.
@@ -222,7 +223,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 func separationOf(r *http.Request) (words.Separation, error) {
 	s, known := words.SeparationOf(r.URL.Query().Get("separator"))
 	if !known {
-		return s, refusal{http.StatusBadRequest, "There is no such separator; there are " + strings.Join(words.SeparationNames(), " and ") + ".", nil}
+		return s, refusal{http.StatusBadRequest, say.ThereIsNoSuchSeparator(strings.Join(words.SeparationNames(), " and ")), nil}
 	}
 	return s, nil
 }
@@ -237,8 +238,8 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 }
 
 // options say of which state it is, on paper and in rows.
-func (p printed) options() draw.SheetOptions {
-	return draw.SheetOptions{Issue: p.issue, Superseded: p.old, Day: words.Today()}
+func (p printed) options() paper.SheetOptions {
+	return paper.SheetOptions{Issue: p.issue, Superseded: p.old, Day: say.Today()}
 }
 
 // identity tells which plan it is where its rows lie alone.
@@ -268,7 +269,7 @@ func (s *site) sendSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return send(w, r, p, "sheet", func() (*draw.Document, error) {
+	return send(w, r, p, "sheet", func() (*paper.Document, error) {
 		doc, _ := p.sheet(r, size)
 		return doc, nil
 	})
@@ -288,8 +289,8 @@ func (s *site) sendDrawing(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return send(w, r, p, what, func() (*draw.Document, error) {
-		return draw.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), p.options())
+	return send(w, r, p, what, func() (*paper.Document, error) {
+		return paper.NewSingle(what, p.plan, press.Evaluate(p.plan), width, untitled(r), p.options())
 	})
 }
 
@@ -301,7 +302,7 @@ const aloneSVG = "default-src 'none'; style-src 'unsafe-inline'; font-src data:;
 
 // send answers with a document in the format that the request names. It is laid out
 // and drawn in turn, and sent when the turn is over.
-func send(w http.ResponseWriter, r *http.Request, p printed, what string, lay func() (*draw.Document, error)) error {
+func send(w http.ResponseWriter, r *http.Request, p printed, what string, lay func() (*paper.Document, error)) error {
 	format := chi.URLParam(r, "format")
 	kind, known := fileTypes[format]
 	number := 1

@@ -10,6 +10,7 @@ import (
 	"github.com/go-chi/chi/v5"
 	"github.com/go-chi/chi/v5/middleware"
 
+	"ramplan/press"
 	"ramplan/press/archive"
 )
 
@@ -19,12 +20,16 @@ type site struct {
 	desk  *desk    // the exams under way
 	why   sync.Map // digest of a draft: why it is not ready, in words
 	shown windows  // what stands in the windows of benches
+
+	beside *press.Beside // what simulations share
 }
 
 // New gives the whole program as seen from a browser, upon an archive.
 func New(store *archive.Archive) http.Handler { return guard(newSite(store).router()) }
 
-func newSite(store *archive.Archive) *site { return &site{store: store, desk: newDesk()} }
+func newSite(store *archive.Archive) *site {
+	return &site{store: store, desk: newDesk(), beside: press.NewBeside()}
+}
 
 // router lists every route.
 func (s *site) router() *chi.Mux {
@@ -65,6 +70,7 @@ func (s *site) planRoutes(r chi.Router) {
 	r.Method(http.MethodDelete, "/plans/{id}", answer(s.deletePlan))     // into the bin
 	r.Method(http.MethodGet, "/plans/{id}/result", answer(s.showResult)) // what the draft leads to, as JSON
 	r.Method(http.MethodGet, "/plans/{id}/faults", answer(s.showFaults)) // the fault catalogue
+	r.Method(http.MethodGet, "/plans/{id}/shares", answer(s.showShares)) // what passes and what is refused, simulated
 	r.Method(http.MethodPost, "/plans/{id}/file", answer(saveFile))      // the entries of the form as a file
 	r.Method(http.MethodGet, "/plans/{id}/file", backTo(""))             //
 	r.Method(http.MethodPost, "/plans/{id}/choice", answer(s.choose))    // one side or the other of each entry
@@ -77,13 +83,13 @@ func assetRoutes(r chi.Router) {
 }
 
 func notFound(http.ResponseWriter, *http.Request) error {
-	return refusal{http.StatusNotFound, "There is no such page.", nil}
+	return refusal{http.StatusNotFound, say.ThereIsNoSuchPage(), nil}
 }
 
 // wrongMethod says in Allow how the address can be asked.
 func wrongMethod(w http.ResponseWriter, r *http.Request) error {
 	w.Header().Set("Allow", strings.Join(allowed(r), ", "))
-	return refusal{http.StatusMethodNotAllowed, "This page cannot be asked for in this way.", nil}
+	return refusal{http.StatusMethodNotAllowed, say.ThisPageCannotBeAsked(), nil}
 }
 
 // allowed are the methods that an address answers.
@@ -117,7 +123,7 @@ func backTo(beside string) http.Handler {
 	})
 }
 
-var errNoPlan = refusal{http.StatusNotFound, "There is no such plan in this archive.", []string{"It may have been removed with the bin; look on the shelf."}}
+var errNoPlan = refusal{http.StatusNotFound, say.ThereIsNoSuchPlan(), []string{say.ItMayHaveBeenRemovedWith()}}
 
 // planID reads which plan a request is about.
 func planID(r *http.Request) (archive.ID, error) {

@@ -115,8 +115,8 @@ func (s *site) sittingOf(r *http.Request) (*sitting, error) {
 	return x, nil
 }
 
-var errNotUnderWay = refusal{http.StatusNotFound, "This exam is not under way any more.", []string{
-	"What was handed in or left is a record. A record, and an exam under way, can be removed with its person's records.",
+var errNotUnderWay = refusal{http.StatusNotFound, say.ThisExamIsNotUnder(), []string{
+	say.WhatWasHandedInOr(),
 }}
 
 // begunBefore makes an exam again that was begun before the program was started

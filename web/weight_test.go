@@ -4,7 +4,9 @@ import (
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"os"
 	"regexp"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -134,8 +136,17 @@ func TestPart(t *testing.T) {
 
 // BenchmarkLiveAnswer is one live answer over one connection: form read, plan checked,
 // saved and evaluated, the drawings made, page rendered. Whole is the answer with
-// everything in it; typing is that to a script that says what it shows.
+// everything in it; typing is that to a script that says what it shows. Memory is collected
+// as seldom as the program does that serves it, unless the environment says otherwise.
 func BenchmarkLiveAnswer(b *testing.B) {
+	if os.Getenv("GOGC") == "" {
+		usual := debug.SetGCPercent(400)
+		b.Cleanup(func() { debug.SetGCPercent(usual) })
+	}
+	if os.Getenv("GOMEMLIMIT") == "" {
+		usual := debug.SetMemoryLimit(256 << 20)
+		b.Cleanup(func() { debug.SetMemoryLimit(usual) })
+	}
 	for _, name := range []string{"whole", "typing"} {
 		b.Run(name, func(b *testing.B) { benchmarkLiveAnswer(b, name == "typing") })
 	}

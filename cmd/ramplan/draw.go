@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"os"
@@ -13,6 +14,8 @@ import (
 	"ramplan/press"
 	"ramplan/press/carry"
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
 )
 
@@ -31,7 +34,7 @@ type drawn struct {
 	tables           []string // on pages behind the sheet
 	every            bool     // of these all that the plan has
 	separation       words.Separation
-	width            draw.Width
+	width            paper.Width
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
 	plans            []string
@@ -65,20 +68,20 @@ func drawVerb(ctx context.Context, c console, args []string) int {
 func drawFlags(c console, args []string) (*drawn, error) {
 	var d drawn
 	var papers []string
-	for _, p := range draw.Papers {
+	for _, p := range paper.Papers {
 		papers = append(papers, p.Name)
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	text(flags, &d.what, "what", sheetName, "`WHAT` to draw: "+sheetName+", "+strings.Join(draw.Names(), ", ")+", or "+drillName+", which is one HTML file for a phone or tablet")
-	text(flags, &d.to, "o", "-", "`FILE` to write, ending in ."+strings.Join(draw.Formats(), ", .")+", or a folder; - writes to standard output")
-	text(flags, &d.format, "format", "", "`FORMAT` in a folder or on standard output: "+strings.Join(draw.Formats(), ", ")+"; of rows csv (default pdf in a folder, else svg)")
-	text(flags, &d.paper, "size", papers[0], "`SIZE` of the sheet: "+strings.Join(papers, ", "))
+	text(flags, &d.what, "what", sheetName, say.WhatToDrawOrWhich(sheetName, strings.Join(draw.Names(), ", "), drillName))
+	text(flags, &d.to, "o", "-", say.FileToWriteEndingIn(strings.Join(canvas.Formats(), ", .")))
+	text(flags, &d.format, "format", "", say.FormatInAFolderOr(strings.Join(canvas.Formats(), ", ")))
+	text(flags, &d.paper, "size", papers[0], say.SizeOfTheSheet(strings.Join(papers, ", ")))
 	var pages, width, separator string
-	text(flags, &pages, "pages", "", "`PAGES` behind the sheet, joined by commas: "+strings.Join(words.PaperNames(), ", ")+", or all; with -o FILE.csv only their rows")
-	text(flags, &width, "width", "", "`WIDTH` of a drawing alone: column, half, page, slide or a number of mm")
-	text(flags, &separator, "separator", words.Separations[0].Name, "`SEPARATOR` of rows: "+separators())
-	flags.BoolVar(&d.title, "title", true, "write the message over a drawing alone; -title=false leaves it away")
+	text(flags, &pages, "pages", "", say.PagesBehindTheSheetJoined(strings.Join(words.PaperNames(), ", ")))
+	text(flags, &width, "width", "", say.WidthOfADrawingAlone())
+	text(flags, &separator, "separator", words.Separations[0].Name, say.SeparatorOfRows(separators()))
+	flags.BoolVar(&d.title, "title", true, say.WriteTheMessageOverA())
 	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
@@ -94,16 +97,16 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	switch {
 	case d.kept.number != "" && len(d.plans) > 0:
-		return nil, fmt.Errorf("draw takes a plan from the archive or from files, not from both")
+		return nil, errors.New(say.DrawTakesAPlanFrom())
 	case d.kept.number != "":
 		d.plans = []string{d.kept.number}
 	case d.kept.letter != "":
-		return nil, fmt.Errorf("-revision needs -plan, the number of a plan in the archive")
+		return nil, errors.New(say.RevisionNeedsPlanTheNumber())
 	case *d.kept.data != "":
-		return nil, fmt.Errorf("-data needs -plan, the number of a plan in the archive")
+		return nil, errors.New(say.DataNeedsPlanTheNumber())
 	}
 	if width != "" {
-		if d.width, err = draw.ParseWidth(width); err != nil {
+		if d.width, err = paper.ParseWidth(width); err != nil {
 			return nil, err
 		}
 	}
@@ -114,48 +117,48 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		}
 		for _, name := range d.tables {
 			if !slices.Contains(words.PaperNames(), name) {
-				return nil, fmt.Errorf("draw knows no page %q; there are %s", name, strings.Join(words.PaperNames(), ", "))
+				return nil, errors.New(say.DrawKnowsNoPageThere(name, strings.Join(words.PaperNames(), ", ")))
 			}
 		}
 	}
 	var known bool
 	if d.separation, known = words.SeparationOf(separator); !known {
-		return nil, fmt.Errorf("draw knows no separator %q; there are %s", separator, strings.Join(words.SeparationNames(), ", "))
+		return nil, errors.New(say.DrawKnowsNoSeparatorThere(separator, strings.Join(words.SeparationNames(), ", ")))
 	}
 	drawings := append([]string{sheetName}, draw.Names()...)
 	drawings = append(drawings, drillName)
 	switch {
 	case d.what == drillName && len(d.plans) > 0:
 		if isGiven(flags, "size") || isGiven(flags, "separator") || isGiven(flags, "font") {
-			return nil, fmt.Errorf("-size, -separator and -font are not for the drill: it is one HTML file")
+			return nil, errors.New(say.SizeSeparatorAndFontAre())
 		}
 		return &d, d.asDrill()
 	case !slices.Contains(drawings, d.what):
-		return nil, fmt.Errorf("draw knows no drawing %q; it draws: %s", d.what, strings.Join(drawings, ", "))
+		return nil, errors.New(say.DrawKnowsNoDrawingIt(d.what, strings.Join(drawings, ", ")))
 	case !slices.Contains(papers, d.paper):
-		return nil, fmt.Errorf("draw knows no size %q; there are %s", d.paper, strings.Join(papers, ", "))
+		return nil, errors.New(say.DrawKnowsNoSizeThere(d.paper, strings.Join(papers, ", ")))
 	case d.what != sheetName && len(d.tables) > 0:
-		return nil, fmt.Errorf("-pages are behind a sheet, not behind one drawing alone")
+		return nil, errors.New(say.PagesAreBehindASheet())
 	case d.what == sheetName && (d.width != 0 || !d.title):
-		return nil, fmt.Errorf("-width and -title are for one drawing alone; name it with -what")
+		return nil, errors.New(say.WidthAndTitleAreFor())
 	case d.what != sheetName && isGiven(flags, "size"):
-		return nil, fmt.Errorf("-size is for a sheet; one drawing alone has a -width")
+		return nil, errors.New(say.SizeIsForASheet())
 	case d.what == cardName && !d.title:
-		return nil, fmt.Errorf("the card keeps its title: it names the station")
+		return nil, errors.New(say.TheCardKeepsItsTitle())
 	case len(d.plans) == 0:
-		return nil, fmt.Errorf("draw takes one plan or more, after the flags; try: ramplan draw -o sheet.pdf PLAN.json")
+		return nil, errors.New(say.DrawTakesOnePlanOr())
 	}
 	if err := d.chooseFormat(); err != nil {
 		return nil, err
 	}
 	if d.format == rowsFormat && isGiven(flags, "size") {
-		return nil, fmt.Errorf("-size is for a sheet; rows have none")
+		return nil, errors.New(say.SizeIsForASheetRows())
 	}
 	if d.format == rowsFormat && isGiven(flags, "font") {
-		return nil, fmt.Errorf("-font is for what is drawn; rows have none")
+		return nil, errors.New(say.FontIsForWhatIs())
 	}
 	if d.format != rowsFormat && isGiven(flags, "separator") {
-		return nil, fmt.Errorf("-separator is for rows: give -o a name that ends in .csv")
+		return nil, errors.New(say.SeparatorIsForRowsGive())
 	}
 	return &d, useFonts(*font)
 }
@@ -187,16 +190,16 @@ func (d *drawn) chooseFormat() error {
 	switch {
 	case d.format == rowsFormat && !d.folder && (usual == rowsFormat || d.to == "-"):
 		if len(d.tables) == 0 || len(d.plans) > 1 {
-			return fmt.Errorf("a .csv holds rows of one plan: name them with -pages")
+			return errors.New(say.ACsvHoldsRowsOf())
 		}
 	case d.format == rowsFormat && d.folder:
-		return fmt.Errorf("rows go into one file: give -o a name that ends in .csv")
-	case !slices.Contains(draw.Formats(), d.format) && d.format != ending:
-		return fmt.Errorf("draw knows no format %q; there are %s", d.format, strings.Join(draw.Formats(), ", "))
-	case !slices.Contains(draw.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
-		return fmt.Errorf("draw cannot write %q; give -o a name that ends in .%s, or a folder that ends in /", d.to, strings.Join(draw.Formats(), ", ."))
+		return errors.New(say.RowsGoIntoOneFile())
+	case !slices.Contains(canvas.Formats(), d.format) && d.format != ending:
+		return errors.New(say.DrawKnowsNoFormatThere(d.format, strings.Join(canvas.Formats(), ", ")))
+	case !slices.Contains(canvas.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
+		return errors.New(say.DrawCannotWriteGiveO(d.to, strings.Join(canvas.Formats(), ", .")))
 	case len(d.plans) > 1 && !d.folder && d.format != "pdf":
-		return fmt.Errorf("many plans go into one .pdf, or into a folder: give -o a name that ends in .pdf or in /")
+		return errors.New(say.ManyPlansGoIntoOne())
 	}
 	return nil
 }
@@ -223,13 +226,13 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
 		c.give(err)
 	} else if s.superseded = d.kept.old; s.superseded != "" {
-		c.complain("revision %s is %s", s.issue.Revision, s.superseded)
+		c.complain("%s", say.RevisionIs(s.issue.Revision, s.superseded))
 	}
 	return s, err == nil
 }
 
 // lay reads and lays out one plan.
-func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document, bool) {
+func (d *drawn) lay(ctx context.Context, c console, name string) (*paper.Document, bool) {
 	from, ok := d.read(ctx, c, name)
 	if !ok {
 		return nil, false
@@ -238,23 +241,23 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*draw.Document
 	result := press.Evaluate(from.plan)
 	if d.what == sheetName {
 		o.Paper, o.Pages = d.paper, d.papers(from, result)
-		return draw.NewSheet(from.plan, result, o), true
+		return paper.NewSheet(from.plan, result, o), true
 	}
-	doc, err := draw.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
+	doc, err := paper.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {
-		c.complain("%s: cannot draw: %v", name, err)
+		c.complain("%s", say.CannotDraw(name, err))
 	}
 	return doc, err == nil
 }
 
 // intoOne draws one plan, or many into one PDF.
 func (d *drawn) intoOne(ctx context.Context, c console) int {
-	var docs []*draw.Document
+	var docs []*paper.Document
 	tell := c.progress("draw")
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
 		if ctx.Err() != nil {
-			c.complain("stopped before %s; nothing was written", name)
+			c.complain("%s", say.StoppedBeforeNothingWasWritten(name))
 			return statusRefused
 		}
 		doc, ok := d.lay(ctx, c, name)
@@ -265,12 +268,12 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 	}
 	if d.format == "pdf" {
 		var b bytes.Buffer
-		if err := draw.WritePDF(&b, docs...); err != nil {
-			c.complain("cannot draw: %v", err)
+		if err := paper.WritePDF(&b, docs...); err != nil {
+			c.complain("%s", say.CannotDrawA(err))
 			return statusRefused
 		}
 		if ctx.Err() != nil {
-			c.complain("stopped; nothing was written")
+			c.complain("%s", say.StoppedNothingWasWritten())
 			return statusRefused
 		}
 		return c.put(d.to, b.Bytes())
@@ -294,7 +297,7 @@ func (d *drawn) intoFolder(ctx context.Context, c console) int {
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
 		if ctx.Err() != nil {
-			c.complain("stopped before %s; %d of %d plans were looked at", name, i, len(d.plans))
+			c.complain("%s", say.StoppedBeforeOfPlansWere(name, i, len(d.plans)))
 			return statusRefused
 		}
 		if doc, ok := d.lay(ctx, c, name); !ok || d.pages(c, doc, filepath.Join(d.to, files[i])) != statusGood {
@@ -322,7 +325,7 @@ func (d *drawn) filesFor() ([]string, error) {
 	first := map[string]string{} // by what no system tells apart
 	for i, name := range out {
 		if other, taken := first[strings.ToLower(name)]; taken {
-			return nil, fmt.Errorf("%s and %s would both be written to %s; draw them one by one", other, d.plans[i], name)
+			return nil, errors.New(say.AndWouldBothBeWritten(other, d.plans[i], name))
 		}
 		first[strings.ToLower(name)] = d.plans[i]
 	}
@@ -330,7 +333,7 @@ func (d *drawn) filesFor() ([]string, error) {
 		stem := strings.TrimSuffix(name, "."+d.format)
 		if before := strings.TrimRight(stem, "0123456789"); d.format != "pdf" && before != stem && strings.HasSuffix(before, "-") {
 			if other, taken := first[strings.ToLower(strings.TrimSuffix(before, "-")+"."+d.format)]; taken {
-				return nil, fmt.Errorf("pages of %s would be written to %s, and %s as well; draw them one by one", other, name, d.plans[i])
+				return nil, errors.New(say.PagesOfWouldBeWritten(other, name, d.plans[i]))
 			}
 		}
 	}
@@ -339,11 +342,11 @@ func (d *drawn) filesFor() ([]string, error) {
 
 // pages writes a document: one file as PDF, else one for each page, the first of
 // them under the name itself.
-func (d *drawn) pages(c console, doc *draw.Document, to string) int {
+func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 	count := doc.Pages()
 	if d.format == "pdf" || to == "-" {
 		if n := count - 1; n > 0 && d.format != "pdf" {
-			c.complain("this is page 1 of %d; give -o a file to have the others beside it", count)
+			c.complain("%s", say.ThisIsPage1Of(count))
 		}
 		count = 1
 	}
@@ -352,7 +355,7 @@ func (d *drawn) pages(c console, doc *draw.Document, to string) int {
 	for i := range count {
 		var b bytes.Buffer
 		if err := doc.Write(&b, d.format, i); err != nil {
-			c.complain("cannot draw: %v", err)
+			c.complain("%s", say.CannotDrawA(err))
 			return statusRefused
 		}
 		files, data = append(files, pageName(to, i)), append(data, b.Bytes())
@@ -361,7 +364,7 @@ func (d *drawn) pages(c console, doc *draw.Document, to string) int {
 		return status
 	}
 	if count > 1 {
-		c.complain("%d pages: %s to %s", count, to, pageName(to, count-1))
+		c.complain("%s", say.PagesTo(count, to, pageName(to, count-1)))
 	}
 	return statusGood
 }

@@ -2,7 +2,7 @@ package main
 
 import (
 	"context"
-	"fmt"
+	"errors"
 	"path/filepath"
 	"strings"
 	"time"
@@ -17,11 +17,11 @@ const drillName = "drill"
 func (d *drawn) asDrill() error {
 	switch {
 	case len(d.tables) > 0 || d.width != 0 || !d.title || d.format != "":
-		return fmt.Errorf("-pages, -width, -title and -format are not for the drill: it is one HTML file")
+		return errors.New(say.PagesWidthTitleAndFormat())
 	case d.to != "-" && strings.ToLower(filepath.Ext(d.to)) != ".html":
-		return fmt.Errorf("draw cannot write the drill to %q; give -o a name that ends in .html", d.to)
+		return errors.New(say.DrawCannotWriteTheDrill(d.to))
 	case len(d.plans) > 1:
-		return fmt.Errorf("the drill is of one plan; make a file for each")
+		return errors.New(say.TheDrillIsOfOne())
 	}
 	return nil
 }

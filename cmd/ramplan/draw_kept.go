@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"flag"
-	"fmt"
 	"strings"
 	"time"
 	"unicode"
@@ -12,7 +11,6 @@ import (
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/carry"
-	"ramplan/press/words"
 )
 
 // kept is a plan in the archive, as the command line names it.
@@ -24,8 +22,8 @@ type kept struct {
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
-	text(flags, &k.number, "plan", "", "`NUMBER` of a plan in the archive, in place of files")
-	text(flags, &k.letter, "revision", "", "`LETTER` of its issued revision; without one the draft is drawn")
+	text(flags, &k.number, "plan", "", say.NumberOfAPlanIn())
+	text(flags, &k.letter, "revision", "", say.LetterOfItsIssuedRevision())
 	k.data = dataFlag(flags)
 }
 
@@ -64,13 +62,13 @@ func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
 	case err != nil:
 		return nil, nil, err
 	case len(ids) == 0:
-		return nil, nil, fmt.Errorf("no plan on the shelf has the number %q", k.number)
+		return nil, nil, errors.New(say.NoPlanOnTheShelf(k.number))
 	case len(ids) > 1:
-		return nil, nil, fmt.Errorf("%d plans on the shelf have the number %q; give each its own", len(ids), k.number)
+		return nil, nil, errors.New(say.PlansOnTheShelfHave(len(ids), k.number))
 	}
 	plan, err := a.Sound(ctx, ids[0])
 	if faults := (press.Problems)(nil); errors.As(err, &faults) {
-		return nil, nil, fmt.Errorf("the draft is no sound plan yet: %s", faults[0])
+		return nil, nil, errors.New(say.TheDraftIsNoSound(faults[0]))
 	}
 	return plan, nil, err
 }
@@ -81,9 +79,9 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	case err != nil:
 		return nil, nil, err
 	case len(found) == 0:
-		return nil, nil, fmt.Errorf("no plan with the number %q has a revision %s", k.number, strings.ToUpper(k.letter))
+		return nil, nil, errors.New(say.NoPlanWithTheNumber(k.number, strings.ToUpper(k.letter)))
 	case len(found) > 1:
-		return nil, nil, fmt.Errorf("%d plans with the number %q have a revision %s", len(found), k.number, strings.ToUpper(k.letter))
+		return nil, nil, errors.New(say.PlansWithTheNumberHave(len(found), k.number, strings.ToUpper(k.letter)))
 	}
 	rev, err := a.Revision(ctx, found[0].Plan, found[0].Letter)
 	if err != nil {
@@ -91,7 +89,7 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	}
 	k.last = found[0].Last
 	if f := found[0]; f.Superseded() {
-		k.old = words.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
+		k.old = say.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
 	return rev.Plan, rev.Paper(), nil
 }

@@ -12,7 +12,6 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/carry"
-	"ramplan/press/words"
 )
 
 // eval prints the result of each plan: laid out for reading when there is one
@@ -32,13 +31,13 @@ func eval(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	if len(files) == 0 {
-		c.complain("eval needs the plan files to evaluate, or - for standard input; try: ramplan eval PLAN.json")
+		c.complain("%s", say.EvalNeedsThePlanFiles())
 		return statusRefused
 	}
 	status := statusGood
 	for _, name := range files {
 		if ctx.Err() != nil {
-			c.complain("stopped before %s", name)
+			c.complain("%s", say.StoppedBefore(name))
 			return statusRefused
 		}
 		plan, ok := c.readPlan(name)
@@ -47,18 +46,18 @@ func eval(ctx context.Context, c console, args []string) int {
 			continue
 		}
 		r := press.Evaluate(plan)
-		words.Explain(r)
+		say.Explain(r)
 		if len(files) > 1 {
 			r.File = name
 		}
 		data, err := r.JSON(len(files) == 1 && name != "-")
 		if err != nil {
-			c.complain("%s: cannot write the result: %v", name, err)
+			c.complain("%s", say.CannotWriteTheResult(name, err))
 			status = statusRefused
 			continue
 		}
 		if _, err := c.out.Write(data); err != nil {
-			c.complain("cannot write: %v", err)
+			c.complain("%s", say.CannotWrite(err))
 			return statusRefused
 		}
 		if r.Blocked() && status == statusGood {
@@ -103,7 +102,7 @@ func noPlan(data []byte) string {
 	if _, err := carry.All(data); err != nil {
 		return carried(err)
 	}
-	return "this is a sheet or a drawing with a plan inside; take the plan out first: ramplan extract -o PLAN.json SHEET"
+	return say.ThisIsASheetOr()
 }
 
 // carried is an error of the package carry for people.
@@ -126,9 +125,9 @@ func (c console) read(name string) ([]byte, error) {
 func fileFault(err error) string {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return "no such file; check the name and the folder"
+		return say.NoSuchFileCheckThe()
 	case errors.Is(err, fs.ErrPermission):
-		return "not allowed to read this file"
+		return say.NotAllowedToReadThis()
 	}
-	return "cannot be read: " + err.Error()
+	return say.CannotBeRead(err.Error())
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 	"flag"
-	"fmt"
 	"strings"
 )
 
@@ -25,9 +24,9 @@ func (o *once) String() string {
 func (o *once) Set(s string) error {
 	switch {
 	case s == "":
-		return errors.New("it names nothing; leave the flag away instead")
+		return errors.New(say.ItNamesNothingLeaveThe())
 	case o.given:
-		return errors.New("it was given before")
+		return errors.New(say.ItWasGivenBefore())
 	}
 	*o.to, o.given = s, true
 	return nil
@@ -48,7 +47,7 @@ func names(flags *flag.FlagSet, args []string) ([]string, error) {
 	}
 	for _, name := range rest {
 		if len(name) > 1 && strings.HasPrefix(name, "-") {
-			return nil, fmt.Errorf("flags stand before the names, found %s behind them; a file of that name is written ./%s", name, name)
+			return nil, errors.New(say.FlagsStandBeforeTheNames(name))
 		}
 	}
 	return rest, nil

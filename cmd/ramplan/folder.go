@@ -11,7 +11,7 @@ import (
 // dataFlag adds the flag that names the archive's folder.
 func dataFlag(flags *flag.FlagSet) *string {
 	var dir string
-	text(flags, &dir, "data", "", "the archive's folder `DIR` (default ramplan in the user's data folder)")
+	text(flags, &dir, "data", "", say.TheArchivesFolderDirDefault())
 	return &dir
 }
 
@@ -38,7 +38,7 @@ func userFolder(system, home string, env func(string) string) (string, error) {
 	}
 	if !filepath.IsAbs(base) { // as the desktop's base directory rule wants it
 		if home == "" {
-			return "", errors.New("this user has no home folder; name the archive's folder with -data DIR")
+			return "", errors.New(say.ThisUserHasNoHome())
 		}
 		base = filepath.Join(home, filepath.FromSlash(under))
 	}

@@ -3,27 +3,27 @@ package main
 import (
 	"flag"
 
-	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
 )
 
 // fontFlag asks for a font of letters that the drawings' own typeface lacks.
 func fontFlag(flags *flag.FlagSet) *string {
 	var file string
-	text(flags, &file, "font", "", "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)")
+	text(flags, &file, "font", "", say.FontFileForNamesIn())
 	return &file
 }
 
 // useFonts puts the font that was named before those of the machine.
 func useFonts(named string) error {
-	machine := draw.MachineFonts()
+	machine := canvas.MachineFonts()
 	if named == "" {
-		draw.UseFonts(machine)
+		canvas.UseFonts(machine)
 		return nil
 	}
-	first, err := draw.FontFile(named)
+	first, err := canvas.FontFile(named)
 	if err != nil {
 		return err
 	}
-	draw.UseFonts(draw.FirstOf(first, machine))
+	canvas.UseFonts(canvas.FirstOf(first, machine))
 	return nil
 }

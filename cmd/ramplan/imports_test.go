@@ -24,21 +24,36 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/verdict":   {nil, []string{"net/http", "os", plot}},
 	"press/risk":      {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
 	"press/model":     {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/sequence", "press/probe", "press/verdict", "press/risk"}, []string{"net/http", "os", "reflect", "crypto", "encoding", "github.com/go-json-experiment/json", plot}},
-	"press":           {[]string{"curves", "press/fit", "press/model"}, []string{"net/http", plot}},
+	"press/simulate":  {[]string{"press/stack", "press/fit", "press/risk", "press/verdict", "press/model"}, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
+	"press":           {[]string{"curves", "press/fit", "press/model", "press/simulate"}, []string{"net/http", plot}},
 	"press/words":     {[]string{"press"}, []string{"net/http", plot}},
 	"press/carry":     {[]string{"press"}, []string{"net/http", "os", plot}},
-	"press/draw":      {[]string{"press", "press/words", "press/carry"}, []string{"net/http"}},
 	"press/training":  {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
 	"press/drafts":    {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
 	"press/issue":     {[]string{"press", "press/carry", "press/drafts"}, []string{"net/http", "os", "database/sql", plot}},
-	"press/archive":   {[]string{"press", "press/carry", "press/drafts", "press/issue", "press/training"}, []string{"net/http", plot}},
-	"press/drill":     {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
+	"press/archive":   {[]string{"press", "press/words/kept", "press/carry", "press/drafts", "press/issue", "press/training"}, []string{"net/http", plot}},
+	"press/drill":     {[]string{"press", "press/words", "press/words/lesson", "press/training"}, []string{"net/http", "os", plot}},
 	"press/presstest": {nil, nil},
 	"web/page":        {nil, []string{"math", "strconv", "net/http", plot}},
-	"web/view":        {[]string{"press", "press/drafts", "press/issue", "press/words", "press/draw", "press/drill", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
-	"web":             {[]string{"curves", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
+	"web/view":        {[]string{"press", "press/drafts", "press/issue", "press/words", "press/words/lesson", "press/words/screen", "press/draw", "press/draw/canvas", "press/draw/paper", "press/drill", "press/training", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
+	"web":             {[]string{"curves", "press", "press/words", "press/words/screen", "press/draw", "press/draw/canvas", "press/draw/paper", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
 	"static":          {nil, nil},
-	"cmd/ramplan":     {[]string{"web", "press", "press/words", "press/draw", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":     {[]string{"web", "press", "press/simulate", "press/words", "press/words/shell", "press/draw", "press/draw/canvas", "press/draw/paper", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+
+	// The rooms of the drawings: each stands on those above it. Who draws knows what is
+	// drawn; who writes letters and files does not.
+	"press/draw/canvas":        {nil, []string{"net/http"}},
+	"press/draw/typeset":       {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot}},
+	"press/draw":               {[]string{"press", "press/words", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
+	"press/draw/paper":         {[]string{"press", "press/words", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
+	"press/draw/drawtest":      {[]string{"press", "press/presstest"}, nil},
+	"press/draw/drawtest/grey": {[]string{"press/draw/canvas", "press/draw/drawtest"}, nil},
+
+	// The words of one room each, which stand on the printer of press/words.
+	"press/words/shell":  {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
+	"press/words/kept":   {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
+	"press/words/screen": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
+	"press/words/lesson": {[]string{"press", "press/words"}, []string{"net/http", "os", plot}},
 }
 
 func TestImportRule(t *testing.T) {

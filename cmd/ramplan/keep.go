@@ -27,11 +27,11 @@ func (c console) archiveVerb(name string, args []string, least, most int, needs 
 		return "", nil, c.give(err), false
 	}
 	if n := len(files); n < least || n > most {
-		c.complain("%s needs %s; try: ramplan help", name, needs)
+		c.complain("%s", say.NeedsTryRamplanHelp(name, needs))
 		return "", nil, statusRefused, false
 	}
 	if name != "verify" && slices.Contains(files, "-") {
-		c.complain("%s needs %s; it knows no standard input or output", name, needs)
+		c.complain("%s", say.NeedsItKnowsNoStandard(name, needs))
 		return "", nil, statusRefused, false
 	}
 	if dir, err = dataFolder(*data); err != nil {
@@ -43,7 +43,7 @@ func (c console) archiveVerb(name string, args []string, least, most int, needs 
 // checkVerb looks at everything in the archive and prints the counts; what is
 // damaged goes to standard error, one a line.
 func checkVerb(ctx context.Context, c console, args []string) int {
-	dir, _, status, ok := c.archiveVerb("check", args, 0, 0, "no file, only -data DIR where the archive is not the user's own")
+	dir, _, status, ok := c.archiveVerb("check", args, 0, 0, say.NoFileOnlyDataDir())
 	if !ok {
 		return status
 	}
@@ -70,14 +70,14 @@ func (c console) report(r *archive.Report) int {
 func (c console) stopFirst(err error) int {
 	status := c.give(err)
 	if held := (*archive.Held)(nil); errors.As(err, &held) {
-		c.complain("stop that process first (Ctrl-C where it runs), then try again")
+		c.complain("%s", say.StopThatProcessFirstCtrl())
 	}
 	return status
 }
 
 // backup copies the archive into a new file.
 func backup(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("backup", args, 1, 1, "the name of the file to make")
+	dir, files, status, ok := c.archiveVerb("backup", args, 1, 1, say.TheNameOfTheFile())
 	if !ok {
 		return status
 	}
@@ -91,7 +91,7 @@ func backup(ctx context.Context, c console, args []string) int {
 
 // restore puts a backup in the archive's place.
 func restore(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("restore", args, 1, 1, "the name of the backup")
+	dir, files, status, ok := c.archiveVerb("restore", args, 1, 1, say.TheNameOfTheBackup())
 	if !ok {
 		return status
 	}
@@ -106,7 +106,7 @@ func restore(ctx context.Context, c console, args []string) int {
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", filepath.Join(dir, archive.FileName), report)
 	if aside != "" {
-		fmt.Fprintf(c.out, "What stood there before is kept as %s\n", aside)
+		fmt.Fprintf(c.out, "%s", say.WhatStoodThereBeforeIs(aside))
 	}
 	return statusGood
 }

@@ -17,7 +17,7 @@ import (
 )
 
 // soundShelf is what check prints of a new archive: the example and nothing else.
-const soundShelf = "3 plans, 3 states, 0 revisions, 0 damaged\n"
+const soundShelf = "4 plans, 4 states, 0 revisions, 0 damaged\n"
 
 // TestBackupAndRestore goes the whole way of an archive: served, checked and
 // copied meanwhile, stopped, put back.

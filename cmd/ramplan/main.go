@@ -47,18 +47,19 @@ func (c console) complain(format string, args ...any) {
 // verbs in the order in which help lists them.
 func verbs() []verb {
 	return []verb{
-		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", "serve the bench to the browser of this machine; so does ramplan alone", serve, true},
-		{"eval", "eval PLAN.json …", "print the result of each plan as JSON; - reads one plan from standard input", eval, false},
-		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else", drawVerb, true},
-		{"extract", "extract [-o FILE] SHEET", "take the plan out of a sheet or a drawing, byte for byte", extract, true},
-		{"verify", "verify [-data DIR] SHEET|DIGITS", "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued", verify, true},
-		{"check", "check [-data DIR]", "look at everything in the archive, also while it is served", checkVerb, true},
-		{"backup", "backup [-data DIR] FILE", "copy the archive into a new file, also while it is served", backup, true},
-		{"restore", "restore [-data DIR] FILE", "put a backup in the archive's place; what stood there is kept", restore, true},
-		{"out", "out [-data DIR] FOLDER", "write all plans, revisions and rams as plain files into a new folder", out, true},
-		{"in", "in [-data DIR] FOLDER|FILE …", "bring plain files, and sheets that are named, in as new plans, with their issued revisions", in, true},
-		{"help", "help", "print this page", help, false},
-		{"version", "version", "print the version", version, false},
+		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", say.ServeTheBenchToThe(), serve, true},
+		{"eval", "eval PLAN.json …", say.PrintTheResultOfEach(), eval, false},
+		{"simulate", "simulate [-parts N] [-seed S] [-json] PLAN.json …", say.PressManyPartsInAt(), simulateVerb, true},
+		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", say.PutPlansOnPaperAs(), drawVerb, true},
+		{"extract", "extract [-o FILE] SHEET", say.TakeThePlanOutOf(), extract, true},
+		{"verify", "verify [-data DIR] SHEET|DIGITS", say.TellWhetherASheetA(), verify, true},
+		{"check", "check [-data DIR]", say.LookAtEverythingInThe(), checkVerb, true},
+		{"backup", "backup [-data DIR] FILE", say.CopyTheArchiveIntoA(), backup, true},
+		{"restore", "restore [-data DIR] FILE", say.PutABackupInThe(), restore, true},
+		{"out", "out [-data DIR] FOLDER", say.WriteAllPlansRevisionsAnd(), out, true},
+		{"in", "in [-data DIR] FOLDER|FILE …", say.BringPlainFilesAndSheets(), in, true},
+		{"help", "help", say.PrintThisPage(), help, false},
+		{"version", "version", say.PrintTheVersion(), version, false},
 	}
 }
 
@@ -78,7 +79,7 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 			return v.run(ctx, c, args[1:])
 		}
 	}
-	c.complain("no verb %q; try: ramplan help", args[0])
+	c.complain("%s", say.NoVerbTryRamplanHelp(args[0]))
 	return statusRefused
 }
 

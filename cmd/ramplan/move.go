@@ -12,7 +12,7 @@ import (
 
 // out writes all plans as plain files into a folder.
 func out(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("out", args, 1, 1, "the name of the folder to make")
+	dir, files, status, ok := c.archiveVerb("out", args, 1, 1, say.TheNameOfTheFolder())
 	if !ok {
 		return status
 	}
@@ -22,18 +22,18 @@ func out(ctx context.Context, c console, args []string) int {
 	}
 	m, err := a.WriteOut(ctx, files[0], c.progress("out"))
 	if m != nil && m.Binned > 0 {
-		c.complain("plans in the bin, which stay there: %d", m.Binned)
+		c.complain("%s", say.PlansInTheBinWhich(m.Binned))
 	}
 	if m != nil && m.Trainings > 0 {
-		c.complain("training records, which stay in the archive (a backup holds them, the page People gives them as a table): %d", m.Trainings)
+		c.complain("%s", say.TrainingRecordsWhichStayIn(m.Trainings))
 	}
-	return c.moved("went out", m, errors.Join(err, a.Close()))
+	return c.moved(say.WentOut(), m, errors.Join(err, a.Close()))
 }
 
 // in brings plain files, sheets and drawings in as new plans. It writes, so no other process may serve
 // the archive meanwhile.
 func in(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, "the folders and files to bring in")
+	dir, files, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, say.TheFoldersAndFilesTo())
 	if !ok {
 		return status
 	}
@@ -46,10 +46,10 @@ func in(ctx context.Context, c console, args []string) int {
 		return c.give(errors.Join(err, lock.Release()))
 	}
 	if a.Made() {
-		c.complain("there was no archive yet; a new one was made in %s", a.Path())
+		c.complain("%s", say.ThereWasNoArchiveYet(a.Path()))
 	}
 	m, err := a.BringIn(ctx, files, c.progress("in"))
-	return c.moved("came in", m, errors.Join(err, a.Close(), lock.Release()))
+	return c.moved(say.CameIn(), m, errors.Join(err, a.Close(), lock.Release()))
 }
 
 // moved says what was moved, and what was not, one a line.
@@ -62,7 +62,7 @@ func (c console) moved(how string, m *archive.Moved, err error) int {
 	}
 	switch {
 	case errors.Is(err, context.Canceled):
-		c.complain("stopped; what is counted here was done")
+		c.complain("%s", say.StoppedWhatIsCountedHere())
 		return statusRefused
 	case err != nil:
 		return c.give(err)
@@ -81,6 +81,6 @@ func (c console) progress(verb string) archive.Progress {
 			return
 		}
 		last = time.Now()
-		fmt.Fprintf(c.err, "%s: %d of %d done, next %s\n", verb, done, all, name)
+		fmt.Fprintf(c.err, "%s", say.OfDoneNext(verb, done, all, name))
 	}
 }

@@ -4,7 +4,7 @@ import (
 	"context"
 
 	"ramplan/press"
-	"ramplan/press/draw"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
 )
 
@@ -36,6 +36,6 @@ func (d *drawn) rows(ctx context.Context, c console) int {
 }
 
 // options say of which state of a plan paper and rows are.
-func (s source) options() draw.SheetOptions {
-	return draw.SheetOptions{Source: s.bytes, Issue: s.issue, Superseded: s.superseded, Day: words.Today()}
+func (s source) options() paper.SheetOptions {
+	return paper.SheetOptions{Source: s.bytes, Issue: s.issue, Superseded: s.superseded, Day: say.Today()}
 }

@@ -21,7 +21,7 @@ import (
 // file is compared too, and so are the digits of a digest as somebody reads them from
 // paper. That a newer revision was issued is said as well.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, "the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest")
+	dir, files, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, say.TheNameOfOneSheet())
 	if !ok {
 		return status
 	}
@@ -32,10 +32,10 @@ func verify(ctx context.Context, c console, args []string) int {
 	switch {
 	case typed:
 	case len(files) > 1:
-		c.complain("verify needs the name of one sheet (an SVG, a PNG or a PDF) or plan, or the first 12 digits of a digest; try: ramplan help")
+		c.complain("%s", say.VerifyNeedsTheNameOf())
 		return statusRefused
 	case errors.Is(err, fs.ErrNotExist) && drafts.TooFewDigits(name):
-		c.complain("%s: these are too few digits of a digest; give the first 12, as paper has them", name)
+		c.complain("%s", say.TheseAreTooFewDigits(name))
 		return statusRefused
 	case err != nil:
 		c.complain("%s: %s", name, fileFault(err))
@@ -65,7 +65,7 @@ func verify(ctx context.Context, c console, args []string) int {
 	fmt.Fprintf(c.out, "%s: %s\n", name, v.said)
 	cut := !typed && carry.Cut(data)
 	if cut {
-		c.complain("%s: the end of the file is missing; the plan inside is whole, the pages are not: draw it again", name)
+		c.complain("%s", say.TheEndOfTheFile(name))
 	}
 	switch {
 	case cut:
@@ -93,7 +93,7 @@ func issuedAs(said string, found ...archive.Found) verdict {
 	}
 	if v.old {
 		f := found[len(found)-1]
-		v.said = said + "; " + strings.ToUpper(words.SupersededBy(f.Last, "")) + ", issued " + f.LastAt.Local().Format(time.DateOnly)
+		v.said = say.Issued(said, strings.ToUpper(say.SupersededBy(f.Last, "")), f.LastAt.Local().Format(time.DateOnly))
 	}
 	return v
 }
@@ -111,9 +111,9 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (verd
 		return verdict{}, err
 	}
 	if sheet.Issue == nil {
-		said := "printed from a draft that was never issued; digest " + words.ShortDigest(sheet.Digest)
+		said := say.PrintedFromADraftThat(sheet.Digest)
 		if len(issued) > 0 {
-			said = "printed from a draft; the same plan was " + issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(sheet.Digest)), issued...).said
+			said = say.PrintedFromADraftThe(issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(sheet.Digest)), issued...).said)
 		}
 		return verdict{said: said}, nil
 	}
@@ -126,23 +126,23 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (verd
 			return verdict{}, err
 		}
 		if !rev.Says(*sheet.Issue) {
-			return verdict{said: fmt.Sprintf("the plan is that of revision %s of %s, but date, names or reason on the sheet are others", f.Letter, called(f))}, nil
+			return verdict{said: say.ThePlanIsThatOf(f.Letter, called(f))}, nil
 		}
-		return issuedAs(fmt.Sprintf("the plan inside is revision %s of %s, issued %s, digest %s; what is printed was not compared", f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), f), nil
+		return issuedAs(say.ThePlanInsideIsRevision(f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), f), nil
 	}
 	if len(issued) > 0 {
-		return verdict{said: fmt.Sprintf("says revision %s, but its plan was issued as %s", sheet.Issue.Revision, revisionsOf(issued))}, nil
+		return verdict{said: say.SaysRevisionButItsPlan(sheet.Issue.Revision, revisionsOf(issued))}, nil
 	}
-	return verdict{said: fmt.Sprintf("says revision %s, but no revision in the archive has its digest %s", sheet.Issue.Revision, words.ShortDigest(sheet.Digest))}, nil
+	return verdict{said: say.SaysRevisionButNoRevision(sheet.Issue.Revision, words.ShortDigest(sheet.Digest))}, nil
 }
 
 // matchedPlan compares a plan that is no sheet.
 func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (verdict, error) {
 	issued, err := a.Issued(ctx, plan.Digest)
 	if err != nil || len(issued) == 0 {
-		return verdict{said: "never issued; digest " + words.ShortDigest(plan.Digest)}, err
+		return verdict{said: say.NeverIssuedDigest(plan.Digest)}, err
 	}
-	return issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(plan.Digest)), issued...), nil
+	return issuedAs(say.IssuedAsDigest(revisionsOf(issued), words.ShortDigest(plan.Digest)), issued...), nil
 }
 
 // matchedDigits looks for what was issued with a digest that begins so.
@@ -154,7 +154,7 @@ func matchedDigits(ctx context.Context, a *archive.Archive, digits string) (verd
 	if len(issued) == 0 {
 		return matchedState(ctx, a, digits)
 	}
-	return issuedAs("the digest of "+revisionsOf(issued), issued...), nil
+	return issuedAs(say.TheDigestOf(revisionsOf(issued)), issued...), nil
 }
 
 // matchedState looks for a draft with a digest that begins so: it was never issued.
@@ -165,24 +165,24 @@ func matchedState(ctx context.Context, a *archive.Archive, digits string) (verdi
 	}
 	var said []string
 	for _, f := range states {
-		said = append(said, words.DraftState(f.At, f.Stands)+", of "+called(archive.Found{Name: f.Name, Number: f.Number}))
+		said = append(said, say.Of(f.At, f.Stands, called(archive.Found{Name: f.Name, Number: f.Number})))
 	}
 	switch {
 	case len(said) > 0:
-		return verdict{said: strings.Join(said, "; and ")}, nil
+		return verdict{said: strings.Join(said, say.And())}, nil
 	case !whole:
-		return verdict{said: "no revision in the archive, and none of the newest states of its drafts, has a digest that begins so, nor is there a file of this name; older states were not looked at"}, nil
+		return verdict{said: say.NoRevisionInTheArchive()}, nil
 	}
-	return verdict{said: "no revision and no draft in the archive has a digest that begins so, nor is there a file of this name"}, nil
+	return verdict{said: say.NoRevisionAndNoDraft()}, nil
 }
 
 // revisionsOf names revisions of one digest.
 func revisionsOf(found []archive.Found) string {
 	var names []string
 	for _, f := range found {
-		names = append(names, fmt.Sprintf("revision %s of %s", f.Letter, called(f)))
+		names = append(names, say.RevisionOf(f.Letter, called(f)))
 	}
-	return strings.Join(names, " and as ")
+	return strings.Join(names, say.AndAs())
 }
 
 func called(f archive.Found) string {

@@ -5,7 +5,6 @@ import (
 	"context"
 	"database/sql"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -21,11 +20,11 @@ const logHeader = 32
 
 // loneLog tells of a log beside which the archive's file is empty or missing.
 func loneLog(path string) error {
-	what := "is missing"
+	what := say.IsMissing()
 	if s, err := os.Stat(path); err == nil && s.Size() > 0 {
 		return nil
 	} else if err == nil {
-		what = "is empty"
+		what = say.IsEmpty()
 	} else if !errors.Is(err, fs.ErrNotExist) {
 		return nil
 	}
@@ -33,18 +32,13 @@ func loneLog(path string) error {
 	if err != nil || s.Size() <= logHeader {
 		return nil
 	}
-	log, restore := path+"-wal", "ramplan restore -data "+filepath.Dir(path)+" "
-	return &Failure{Text: fmt.Sprintf("The archive's file %s %s, but its log %s lies there (%d kB) and may hold the only copy of what was saved last. Nothing was touched.\n"+
-		"Copy the log to a safe place first. If the archive's file was moved, put it back beside its log.\n"+
-		"If it is gone: \"%s\" makes an archive of the log, where the log holds all of it; \"%sBACKUP\" puts a backup in place and keeps the log.",
-		path, what, log, (s.Size()+999)/1000, restore+log, restore), Err: fs.ErrNotExist}
+	return &Failure{Text: say.LoneLog(path, filepath.Dir(path), what, s.Size()), Err: fs.ErrNotExist}
 }
 
 // bare explains a database without a single table: a copy of an archive's file
 // without the log that held its plans.
 func bare(path string) error {
-	return &Failure{Text: fmt.Sprintf("The file %s holds no plans. It may be a copy of an archive's file alone: what was saved stood in its log, %s-wal, which belongs beside it. "+
-		"Copy both together, or better with \"ramplan backup\". To begin a new archive, move this file away.", path, FileName)}
+	return &Failure{Text: say.HoldsNoPlans(path, FileName)}
 }
 
 // foreign explains a database that has no schema of this program.
@@ -56,7 +50,7 @@ func foreign(ctx context.Context, db *sql.DB, path string) error {
 	if tables == 0 {
 		return bare(path)
 	}
-	return &Failure{Text: "The file is no archive of ramplan."}
+	return &Failure{Text: say.TheFileIsNoArchive()}
 }
 
 // isLog tells whether a file is a log, by its first bytes.
@@ -91,7 +85,7 @@ func fromLog(ctx context.Context, log, dir string) (file string, err error) {
 		return "", copyFault(err)
 	}
 	if err := emptyLog(ctx, file); err != nil {
-		return "", &Failure{Text: fmt.Sprintf("%s does not hold a whole archive alone: it needs the file that it belongs to. Nothing was touched; keep it.", log), Err: err}
+		return "", &Failure{Text: say.DoesNotHoldAWhole(log), Err: err}
 	}
 	return file, nil
 }

@@ -226,7 +226,7 @@ func TestIdleLogWaitsForReaders(t *testing.T) {
 	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t)}})
 	tx, err := a.handles.Load().read.BeginTx(background(), nil)
 	require.NoError(t, err)
-	_, err = getHead(background(), tx, 1)
+	_, err = getHead(background(), asText(tx), 1)
 	require.NoError(t, err)
 	h, err := a.Save(background(), 1, At(1), with(example(t), "title.notes", "n"), "")
 	require.NoError(t, err)

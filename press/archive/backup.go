@@ -3,7 +3,6 @@ package archive
 import (
 	"context"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -34,7 +33,7 @@ func Backup(ctx context.Context, dir, file string) (*Report, error) {
 }
 
 func thereAlready(file string) error {
-	return &Failure{Text: fmt.Sprintf("%s is there already; it is never overwritten, name another file.", file), Err: fs.ErrExist}
+	return &Failure{Text: say.IsThereAlreadyItIs(file), Err: fs.ErrExist}
 }
 
 // copyChecked copies an archive into a new file of a folder, synced, and checks
@@ -114,11 +113,11 @@ func copyFault(err error) error {
 	case errors.Is(err, context.Canceled):
 		return err
 	case errors.As(err, &path) && errors.Is(err, fs.ErrNotExist):
-		return &Failure{Text: fmt.Sprintf("There is no folder %s.", filepath.Dir(path.Path)), Err: err}
+		return &Failure{Text: say.ThereIsNoFolder(filepath.Dir(path.Path)), Err: err}
 	case errors.As(err, &path) && errors.Is(err, syscall.EROFS):
-		return &Failure{Text: fmt.Sprintf("%s is read-only.", filepath.Dir(path.Path)), Err: err}
+		return &Failure{Text: say.IsReadOnly(filepath.Dir(path.Path)), Err: err}
 	case errors.As(err, &path) && errors.Is(err, fs.ErrPermission):
-		return &Failure{Text: fmt.Sprintf("%s may not be written by this user.", path.Path), Err: err}
+		return &Failure{Text: say.MayNotBeWrittenBy(path.Path), Err: err}
 	}
 	return explain(err)
 }

@@ -92,31 +92,31 @@ func code(err error) int {
 func sentence(err error) string {
 	switch code(err) {
 	case lib.SQLITE_FULL:
-		return "The disk is full: nothing was saved."
+		return say.TheDiskIsFullNothing()
 	case lib.SQLITE_READONLY:
-		return "The archive or its folder is read-only: nothing was saved."
+		return say.TheArchiveOrItsFolder()
 	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
-		return "Another program holds the archive: nothing was saved."
+		return say.AnotherProgramHoldsTheArchive()
 	case lib.SQLITE_CANTOPEN:
-		return "The archive cannot be opened: its folder is missing, read-only or may not be written to."
+		return say.TheArchiveCannotBeOpened()
 	case lib.SQLITE_IOERR:
-		return "The disk does not take or give data: nothing was saved."
+		return say.TheDiskDoesNotTake()
 	case lib.SQLITE_NOTADB:
-		return "The file is no archive of ramplan, or it is damaged from its first bytes on."
+		return say.TheFileIsNoArchiveOf()
 	case lib.SQLITE_CORRUPT:
-		return "The archive's file is damaged; restore a backup, or copy the plans out that can still be read."
+		return say.TheArchivesFileIsDamaged()
 	}
 	switch {
 	case errors.Is(err, syscall.ENOTDIR):
-		return "The archive's folder cannot be made: what stands in its place is a file."
+		return say.TheArchivesFolderCannotBe()
 	case errors.Is(err, syscall.ENOSPC):
-		return "The disk is full: nothing was saved."
+		return say.TheDiskIsFullNothing()
 	case errors.Is(err, syscall.EROFS):
-		return "The archive or its folder is read-only: nothing was saved."
+		return say.TheArchiveOrItsFolder()
 	case errors.Is(err, fs.ErrNotExist):
-		return "The archive's folder or file was removed: nothing was saved."
+		return say.TheArchivesFolderOrFile()
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, os.ErrPermission):
-		return "The archive's folder may not be written to by this user."
+		return say.TheArchivesFolderMayNot()
 	}
 	return ""
 }

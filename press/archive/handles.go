@@ -21,6 +21,8 @@ type handles struct {
 	log   os.FileInfo // of its log
 	write *sql.DB     // one connection; nil for those who only look
 	read  *sql.DB
+
+	toRead, toWrite compiled // the query of a head
 }
 
 // connect opens a file and brings it to the newest schema. A new one is filled in
@@ -100,7 +102,7 @@ func (h *handles) rescue(ctx context.Context) error {
 	var busy, pages, written int
 	err := h.write.QueryRowContext(ctx, "pragma wal_checkpoint(full)").Scan(&busy, &pages, &written)
 	if err == nil && (busy != 0 || written < pages) {
-		err = &Failure{Text: "The archive's log was removed and could not be rescued yet: save again."}
+		err = &Failure{Text: say.TheArchivesLogWasRemoved()}
 	}
 	return err
 }
@@ -133,7 +135,7 @@ func (a *Archive) reopen(ctx context.Context) (*handles, error) {
 	if s, err := os.Stat(a.path); err != nil {
 		return nil, err
 	} else if s.Size() == 0 {
-		return nil, &Failure{Text: "An empty file stands in place of the archive: nothing was saved."}
+		return nil, &Failure{Text: say.AnEmptyFileStandsIn()}
 	}
 	h, err := connect(context.WithoutCancel(ctx), a.path, nil)
 	if err != nil {
@@ -143,11 +145,14 @@ func (a *Archive) reopen(ctx context.Context) (*handles, error) {
 	return h, nil
 }
 
-// reader gives what to read from. A removed file is read as long as it is open,
-// so that it can be copied out.
-func (a *Archive) reader(ctx context.Context) *sql.DB {
+// reader gives what to read from.
+func (a *Archive) reader(ctx context.Context) *sql.DB { return a.readable(ctx).read }
+
+// readable gives the connections to read from. A removed file is read as long as it is
+// open, so that it can be copied out.
+func (a *Archive) readable(ctx context.Context) *handles {
 	if h, err := a.current(ctx); err == nil {
-		return h.read
+		return h
 	}
-	return a.handles.Load().read
+	return a.handles.Load()
 }

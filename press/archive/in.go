@@ -59,7 +59,7 @@ func (a *Archive) BringIn(ctx context.Context, from []string, tell Progress) (*M
 
 func plainFault(err error) string {
 	if errors.Is(err, fs.ErrNotExist) {
-		return "no such file or folder"
+		return say.NoSuchFileOrFolder()
 	}
 	text := err.Error()
 	for _, room := range []string{"archive: ", "carry: ", "issue: "} {

@@ -2,7 +2,6 @@ package archive
 
 import (
 	"errors"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -28,9 +27,9 @@ type Held struct {
 }
 
 func (e *Held) Error() string {
-	who := "another process"
+	who := say.AnotherProcess()
 	if e.PID > 0 {
-		who += fmt.Sprintf(" (number %d)", e.PID)
+		who += say.Number(e.PID)
 	}
 	if e.Address == "" {
 		return "archive: " + who + " holds this archive"

@@ -126,6 +126,11 @@ func (a *Archive) Close() error {
 // change does one transaction that writes. Once begun it is ended, also when
 // whoever asked for it has gone.
 func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) error) error {
+	return a.changeIn(ctx, func(ctx context.Context, _ *handles, tx *sql.Tx) error { return do(ctx, tx) })
+}
+
+// changeIn does one, and tells in which file.
+func (a *Archive) changeIn(ctx context.Context, do func(context.Context, *handles, *sql.Tx) error) error {
 	if err := ctx.Err(); err != nil {
 		return err
 	}
@@ -135,13 +140,14 @@ func (a *Archive) change(ctx context.Context, do func(context.Context, *sql.Tx) 
 		return explain(err)
 	}
 	if h.write == nil {
-		return &Failure{Text: "The archive was opened to look at only: nothing was saved."}
+		return &Failure{Text: say.TheArchiveWasOpenedTo()}
 	}
+	h.compile(ctx)
 	tx, err := h.write.BeginTx(ctx, nil)
 	if err != nil {
 		return explain(err)
 	}
-	if err := do(ctx, tx); err != nil {
+	if err := do(ctx, h, tx); err != nil {
 		_ = tx.Rollback()
 		return explain(err)
 	}

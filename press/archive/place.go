@@ -2,7 +2,6 @@ package archive
 
 import (
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -17,7 +16,7 @@ func fileIn(dir string) (string, error) {
 		return "", err
 	}
 	if s, err := os.Stat(dir); err == nil && !s.IsDir() {
-		return "", &Failure{Text: fmt.Sprintf("%s is no folder: what stands in its place is a file. Name the folder in which the archive is.", dir)}
+		return "", &Failure{Text: say.IsNoFolderWhatStands(dir)}
 	}
 	if s, err := os.Lstat(path); err != nil || s.Mode()&fs.ModeSymlink == 0 {
 		return path, nil // there is none yet, or opening it says what is wrong
@@ -25,7 +24,7 @@ func fileIn(dir string) (string, error) {
 	real, err := filepath.EvalSymlinks(path)
 	if errors.Is(err, fs.ErrNotExist) {
 		to, _ := os.Readlink(path)
-		return "", &Failure{Text: fmt.Sprintf("%s is a link to %s, and nothing is there.", path, to), Err: err}
+		return "", &Failure{Text: say.IsALinkToAnd(path, to), Err: err}
 	}
 	return real, err
 }
@@ -33,7 +32,7 @@ func fileIn(dir string) (string, error) {
 // notAFile explains a folder where a file was to be; nil where there is none.
 func notAFile(path string) error {
 	if s, err := os.Stat(path); err == nil && s.IsDir() {
-		return &Failure{Text: fmt.Sprintf("%s is a folder, and a file is needed in its place.", path)}
+		return &Failure{Text: say.IsAFolderAndA(path)}
 	}
 	return nil
 }
@@ -42,9 +41,9 @@ func notAFile(path string) error {
 func folderFault(dir string, err error) error {
 	switch {
 	case errors.Is(err, syscall.EROFS):
-		return &Failure{Text: fmt.Sprintf("The folder %s is read-only: nothing was changed.", dir), Err: err}
+		return &Failure{Text: say.TheFolderIsReadOnly(dir), Err: err}
 	case errors.Is(err, fs.ErrPermission):
-		return &Failure{Text: fmt.Sprintf("The folder %s may not be written to by this user: nothing was changed.", dir), Err: err}
+		return &Failure{Text: say.TheFolderMayNotBe(dir), Err: err}
 	}
 	return explain(err)
 }
@@ -56,7 +55,7 @@ func unread(path string) error {
 	}
 	f, err := os.Open(path)
 	if errors.Is(err, fs.ErrPermission) {
-		return &Failure{Text: fmt.Sprintf("%s may not be read by this user.", path), Err: err}
+		return &Failure{Text: say.MayNotBeReadBy(path), Err: err}
 	}
 	if err != nil {
 		return err

@@ -97,7 +97,7 @@ func addState(ctx context.Context, tx *sql.Tx, id ID, n, prev int64, at, did, di
 // Get gives the working draft of a plan. A draft that does not match its digest
 // any more is given as [*Damaged], with the newest state that does.
 func (a *Archive) Get(ctx context.Context, id ID) (Head, error) {
-	h, err := getHead(ctx, a.reader(ctx), id)
+	h, err := getHead(ctx, a.readable(ctx).heads(ctx), id)
 	return h, a.tell(ctx, err)
 }
 
@@ -117,20 +117,13 @@ type querier interface {
 	QueryContext(ctx context.Context, query string, args ...any) (*sql.Rows, error)
 }
 
-const headQuery = `
-select p.version, p.window, p.since, p.head, s.at, p.binned is not null, s.prev is not null, s.next is not null, s.digest, s.body,
-	coalesce(r.letter, ''), coalesce(r.plan_digest, '')
-from plan p
-	left join revision r on r.plan = p.id and r.seq = (select max(seq) from revision where plan = p.id)
-	left join state s on s.plan = p.id and s.n = p.head where p.id = $1`
-
 // getHead reads the head of a plan. Of the drafts that are known already none is read
 // from its document again.
-func getHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
+func getHead(ctx context.Context, ask heads, id ID, known ...Head) (Head, error) {
 	h := Head{ID: id}
 	var at, sum sql.NullString
 	var body []byte
-	err := q.QueryRowContext(ctx, headQuery, id).Scan(&h.Version, &h.window, &h.since, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision, &h.Issued)
+	err := ask(ctx, id).Scan(&h.Version, &h.window, &h.since, &h.State, &at, &h.Binned, &h.CanUndo, &h.CanRedo, &sum, &body, &h.Revision, &h.Issued)
 	if errors.Is(err, sql.ErrNoRows) {
 		return h, ErrNotFound
 	}
@@ -172,7 +165,7 @@ func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, d
 	if err != nil {
 		return Head{}, explain(err)
 	}
-	stood, err := getHead(ctx, c.read, id)
+	stood, err := getHead(ctx, c.heads(ctx), id)
 	if err == nil && drafts.Same(stood.Draft, d) {
 		return stood, nil
 	}
@@ -195,9 +188,10 @@ func (a *Archive) Save(ctx context.Context, id ID, from Start, d *press.Draft, d
 // stands after it. Drafts that are known need not be read again.
 func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.Context, *sql.Tx, *Head) error, known ...Head) (Head, error) {
 	var h Head
-	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
+	err := a.changeIn(ctx, func(ctx context.Context, c *handles, tx *sql.Tx) error {
+		ask := c.headsIn(ctx, tx)
 		var err error
-		if h, err = anyHead(ctx, tx, id, known...); err != nil {
+		if h, err = anyHead(ctx, ask, id, known...); err != nil {
 			return err
 		}
 		if h.stale(from) {
@@ -207,7 +201,7 @@ func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.C
 		if err := do(ctx, tx, &h); err != nil {
 			return err
 		}
-		h, err = anyHead(ctx, tx, id, known...)
+		h, err = anyHead(ctx, ask, id, known...)
 		return err
 	})
 	var stale *Stale
@@ -219,8 +213,8 @@ func (a *Archive) step(ctx context.Context, id ID, from Start, do func(context.C
 
 // anyHead gives the head of a plan, a damaged one with an empty draft: a new
 // state may stand over it, and it may go to the bin.
-func anyHead(ctx context.Context, q querier, id ID, known ...Head) (Head, error) {
-	h, err := getHead(ctx, q, id, known...)
+func anyHead(ctx context.Context, ask heads, id ID, known ...Head) (Head, error) {
+	h, err := getHead(ctx, ask, id, known...)
 	if errors.As(err, &h.damaged) {
 		h.Draft = &press.Draft{}
 		return h, nil

@@ -47,7 +47,7 @@ func (a *Archive) Issue(ctx context.Context, id ID, from Start, s issue.Signed) 
 // ready judges the draft that stands, of which it gives the digest; where it cannot be
 // read, nothing.
 func (a *Archive) ready(ctx context.Context, id ID, s issue.Signed) (string, *issue.Case) {
-	h, err := getHead(ctx, a.reader(ctx), id)
+	h, err := getHead(ctx, a.readable(ctx).heads(ctx), id)
 	if err != nil {
 		return "", nil // met again, and told
 	}

@@ -5,15 +5,13 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
 
-// A4 upright, px.
-const (
-	cardWidth  = 210 * pxPerMM
-	cardHeight = 297 * pxPerMM
-	cardMargin = 8 * pxPerMM
-)
+// cardMargin is kept free around a card, px.
+const cardMargin = 8 * canvas.PerMM
 
 // CardCapitals is the height of the card's capitals, mm, to be read from two
 // metres; they are higher where there is room, and a long text may press them down
@@ -25,16 +23,16 @@ const (
 )
 
 // NewCard makes the card of a draft; its size is that of the paper.
-func NewCard(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewCard(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	return NewCardOf(p, r, words.IdentityOf(p, r, "", ""), o)
 }
 
 // NewCardOf makes the reference card for the wall at the station: one upright A4
 // page in black and white with the four lamp pairs, the limit samples, what is
 // not seen, and the cautions. The identity says of which state of the plan it is.
-func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *Picture {
+func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *canvas.Picture {
 	own := ownChecks(p, r)
-	return paged(cardHeight, func(height float64) *Picture {
+	return typeset.Paged(typeset.UprightHeight, func(height float64) *canvas.Picture {
 		var c *card
 		for step := 0.0; ; step++ {
 			mm := cardCapitalsMost - 0.2*step
@@ -47,10 +45,10 @@ func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *Pi
 		// What is left of the page goes between the rows.
 		if rows := len(c.pairs) + len(c.lists); c.end < c.bottom-cardFoot {
 			free := min((c.bottom-cardFoot-c.end)/float64(rows), c.size)
-			c = layCard(p, r, id, own, c.size/capital(1), free)
+			c = layCard(p, r, id, own, c.size/canvas.Lettered(1), free)
 			c.bottom = height - cardMargin
 		}
-		return &Picture{kind: "card", id: o.ID, title: "Card for the station: " + p.Title.Name, desc: c.desc(), width: cardWidth, height: height, paint: c.paint}
+		return canvas.NewPicture(canvas.Layout{Kind: "card", ID: o.ID, Title: "Card for the station: " + p.Title.Name, Desc: c.desc(), Width: typeset.UprightWidth, Height: height, Paint: c.paint})
 	})
 }
 
@@ -80,10 +78,10 @@ type card struct {
 	old           bool // superseded
 	pairs         []cardPair
 	lists         []cardList
-	reads         string // when the lamps are read, in one text
-	when          block  // when the lamps are read, before what they mean
+	reads         string        // when the lamps are read, in one text
+	when          typeset.Block // when the lamps are read, before what they mean
 	whenTop       float64
-	none          block // said instead of the pairs
+	none          typeset.Block // said instead of the pairs
 	end, bottom   float64
 }
 
@@ -91,50 +89,50 @@ type cardPair struct {
 	text words.PairText
 	top  float64
 	high float64
-	body []block
+	body []typeset.Block
 }
 
 type cardList struct {
 	head     string
 	text     []string // each begins a line
 	top, pad float64
-	body     block
+	body     typeset.Block
 }
 
 // layCard lays out a card with capitals of a height in mm, and each row higher by
 // what is free.
 func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pair]string, mm, free float64) *card {
-	c := &card{size: capital(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
+	c := &card{size: canvas.Lettered(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
 	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
 	if c.draft || c.broken || c.old {
 		y += 1.2 * c.size
 	}
 	c.reads = words.CardReads(r)
-	c.when, c.whenTop = (style{black, cardLists * c.size, true}).fill(c.reads, cardWidth-2*cardMargin), y
-	y += c.when.height() + 1.05*c.lampStyle().size + 6 // and the names of the lamps
+	c.when, c.whenTop = typeset.Fill((canvas.Bold(canvas.Black, cardLists*c.size)), c.reads, typeset.UprightWidth-2*cardMargin), y
+	y += c.when.Height() + 1.05*c.lampStyle().Size + 6 // and the names of the lamps
 	left := c.textLeft()
-	room := cardWidth - cardMargin - left
+	room := typeset.UprightWidth - cardMargin - left
 	for _, t := range words.PairTexts(p, r) {
 		check := words.CardCheck(t)
 		if x, ok := own[t.Pair]; ok {
 			check = x
 		}
-		plain := style{black, c.size, false}
-		q := cardPair{text: t, top: y, body: []block{
-			(style{black, 1.15 * c.size, true}).fill(words.CardVerdict(t), room),
-			plain.fill(words.CardAct(t), room), plain.fill(check, room).most(2),
+		plain := canvas.Plain(canvas.Black, c.size)
+		q := cardPair{text: t, top: y, body: []typeset.Block{
+			typeset.Fill((canvas.Bold(canvas.Black, 1.15*c.size)), words.CardVerdict(t), room),
+			typeset.Fill(plain, words.CardAct(t), room), typeset.Fill(plain, check, room).Most(2),
 		}}
 		for _, b := range q.body {
-			q.high += b.height()
+			q.high += b.Height()
 		}
 		q.high += 8 + free
 		c.pairs = append(c.pairs, q)
 		y += q.high
 	}
 	if len(c.pairs) == 0 {
-		c.none = (style{black, c.size, true}).fill("This plan has no push end or no zone yet: the lamps mean nothing.", cardWidth-2*cardMargin)
-		y += c.none.height()
+		c.none = typeset.Fill((canvas.Bold(canvas.Black, c.size)), "This plan has no push end or no zone yet: the lamps mean nothing.", typeset.UprightWidth-2*cardMargin)
+		y += c.none.Height()
 	}
 	y += 6
 	unseen := words.Sentence(words.CardUnseen(p, r))
@@ -148,13 +146,13 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
 		l.top, l.pad = y, free/2
-		l.head = c.headStyle().face().clip(l.head, c.headStyle().size, cardWidth-2*cardMargin)
-		l.body = block{style: style{black, cardLists * c.size, l.head == "Caution"}}
+		l.head = c.headStyle().Clip(l.head, typeset.UprightWidth-2*cardMargin)
+		l.body = typeset.Block{Style: canvas.Style{Ink: canvas.Black, Size: cardLists * c.size, Bold: l.head == "Caution"}}
 		for _, text := range l.text {
-			l.body.lines = append(l.body.lines, l.body.style.fill(text, cardWidth-2*cardMargin).lines...)
+			l.body.Lines = append(l.body.Lines, typeset.Fill(l.body.Style, text, typeset.UprightWidth-2*cardMargin).Lines...)
 		}
 		c.lists = append(c.lists, l)
-		y += 0.95*c.size + l.body.height() + 6 + free
+		y += 0.95*c.size + l.body.Height() + 6 + free
 	}
 	c.end = y
 	return c
@@ -170,31 +168,31 @@ func cardFootOf(id words.Identity) string {
 	}
 	st := cardFootStyle()
 	for _, list := range [][]string{slices.Concat(number, parts, []string{"instructions of the works go first"}), slices.Concat(number, parts)} {
-		if line := strings.Join(list, " · "); st.width(line) <= cardWidth-2*cardMargin {
+		if line := strings.Join(list, " · "); st.Width(line) <= typeset.UprightWidth-2*cardMargin {
 			return line
 		}
 	}
 	return strings.Join(append(parts, number...), " · ")
 }
 
-func cardFootStyle() style { return style{black, capital(2.2), false} }
+func cardFootStyle() canvas.Style { return canvas.Plain(canvas.Black, canvas.Lettered(2.2)) }
 
 // Columns of the lamps, in sizes of the running text.
-func (c *card) lampX(i int) float64 { return cardMargin + c.size*(0.95+2.05*float64(i)) }
-func (c *card) glyphX() float64     { return cardMargin + c.size*4.15 }
-func (c *card) textLeft() float64   { return cardMargin + c.size*5.55 }
-func (c *card) headStyle() style    { return style{black, 0.62 * c.size, true} }
-func (c *card) lampStyle() style    { return style{black, 0.66 * c.size, true} }
-func (c *card) ruleAt(p *pen, y float64) {
-	p.line(black, outline, solid, [2]float64{cardMargin, y}, [2]float64{cardWidth - cardMargin, y})
+func (c *card) lampX(i int) float64     { return cardMargin + c.size*(0.95+2.05*float64(i)) }
+func (c *card) glyphX() float64         { return cardMargin + c.size*4.15 }
+func (c *card) textLeft() float64       { return cardMargin + c.size*5.55 }
+func (c *card) headStyle() canvas.Style { return canvas.Bold(canvas.Black, 0.62*c.size) }
+func (c *card) lampStyle() canvas.Style { return canvas.Bold(canvas.Black, 0.66*c.size) }
+func (c *card) ruleAt(p *canvas.Pen, y float64) {
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{cardMargin, y}, [2]float64{typeset.UprightWidth - cardMargin, y})
 }
 
-func (c *card) paint(p *pen) {
-	title := style{black, 1.2 * c.size, true}
-	y := cardMargin + 0.95*title.size
-	title.size *= fit(title.width(c.name), cardWidth-2*cardMargin, 1)
-	title.size = max(title.size, 0.8*c.size)
-	p.text(title, cardMargin, y, start, bold().clip(c.name, title.size, cardWidth-2*cardMargin))
+func (c *card) paint(p *canvas.Pen) {
+	title := canvas.Bold(canvas.Black, 1.2*c.size)
+	y := cardMargin + 0.95*title.Size
+	title.Size *= canvas.Fit(title.Width(c.name), typeset.UprightWidth-2*cardMargin, 1)
+	title.Size = max(title.Size, 0.8*c.size)
+	p.Text(title, cardMargin, y, canvas.Start, title.Clip(c.name, typeset.UprightWidth-2*cardMargin))
 	if c.draft || c.broken || c.old {
 		text := "DRAFT: do not judge parts by this card"
 		switch {
@@ -203,17 +201,17 @@ func (c *card) paint(p *pen) {
 		case c.old:
 			text = "SUPERSEDED: do not judge parts by this"
 		}
-		s := style{paper, 0.9 * c.size, true}
-		bar := rect{cardMargin, y + 0.3*c.size, cardWidth - cardMargin, y + 1.45*c.size}
-		p.fill(black, bar)
-		p.text(s, (bar.x0+bar.x1)/2, bar.y1-0.3*c.size, middle, text)
+		s := canvas.Bold(canvas.Paper, 0.9*c.size)
+		bar := canvas.Rect(cardMargin, y+0.3*c.size, typeset.UprightWidth-cardMargin, y+1.45*c.size)
+		p.Fill(canvas.Black, bar)
+		p.Text(s, (bar.X0+bar.X1)/2, bar.Y1-0.3*c.size, canvas.Middle, text)
 	}
-	p.block(c.when, cardMargin, c.whenTop)
+	typeset.WriteBlock(p, c.when, cardMargin, c.whenTop)
 	if len(c.pairs) == 0 {
-		p.block(c.none, cardMargin, c.whenTop+c.when.height()+0.3*c.size)
+		typeset.WriteBlock(p, c.none, cardMargin, c.whenTop+c.when.Height()+0.3*c.size)
 	} else {
 		for i, name := range []string{"arrival", "zone"} {
-			p.text(c.lampStyle(), c.lampX(i), c.pairs[0].top-6, middle, name)
+			p.Text(c.lampStyle(), c.lampX(i), c.pairs[0].top-6, canvas.Middle, name)
 		}
 	}
 	for _, q := range c.pairs {
@@ -222,53 +220,53 @@ func (c *card) paint(p *pen) {
 	}
 	for _, l := range c.lists {
 		c.ruleAt(p, l.top)
-		p.text(c.headStyle(), cardMargin, l.top+l.pad+0.8*c.size, start, l.head)
-		p.block(l.body, cardMargin, l.top+l.pad+0.88*c.size)
+		p.Text(c.headStyle(), cardMargin, l.top+l.pad+0.8*c.size, canvas.Start, l.head)
+		typeset.WriteBlock(p, l.body, cardMargin, l.top+l.pad+0.88*c.size)
 	}
 	foot := cardFootStyle()
-	p.text(foot, cardMargin, c.bottom, start, foot.face().clip(c.foot, foot.size, cardWidth-2*cardMargin))
+	p.Text(foot, cardMargin, c.bottom, canvas.Start, foot.Clip(c.foot, typeset.UprightWidth-2*cardMargin))
 }
 
 // pair is a row: the two lamps, where the part lies, and the words.
-func (c *card) pair(p *pen, q cardPair) {
+func (c *card) pair(p *canvas.Pen, q cardPair) {
 	y := q.top + q.high/2
 	r := 0.9 * c.size
 	for i, on := range []bool{q.text.Pair.Arrival, q.text.Pair.Zone} {
-		p.lampSaying(c.lampX(i), y, r, 0.8*r, words.OnOff(on))
+		lampSaying(p, c.lampX(i), y, r, 0.8*r, words.OnOff(on))
 	}
-	c.glyph(p, q, rect{c.glyphX(), q.top + 8, c.glyphX() + c.size, q.top + q.high - 8})
+	c.glyph(p, q, canvas.Rect(c.glyphX(), q.top+8, c.glyphX()+c.size, q.top+q.high-8))
 	high := 0.0
 	for _, b := range q.body {
-		high += b.height()
+		high += b.Height()
 	}
 	top := q.top + (q.high-high)/2
 	for _, b := range q.body {
-		top = p.block(b, c.textLeft(), top)
+		top = typeset.WriteBlock(p, b, c.textLeft(), top)
 	}
 }
 
 // glyph shows where the part lies between too tall and too short: three fields,
 // those of the pair filled and hatched; a crossed frame for a fault.
-func (c *card) glyph(p *pen, q cardPair, box rect) {
+func (c *card) glyph(p *canvas.Pen, q cardPair, box canvas.Rectangle) {
 	if len(q.text.Words) == 0 {
-		p.frame(black, outline, solid, box)
-		p.line(black, outline, solid, [2]float64{box.x0, box.y0}, [2]float64{box.x1, box.y1})
-		p.line(black, outline, solid, [2]float64{box.x0, box.y1}, [2]float64{box.x1, box.y0})
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, box)
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{box.X0, box.Y0}, [2]float64{box.X1, box.Y1})
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{box.X0, box.Y1}, [2]float64{box.X1, box.Y0})
 		return
 	}
-	h := (box.y1 - box.y0) / 3
+	h := (box.Y1 - box.Y0) / 3
 	for i, w := range []string{press.Long, press.Good, press.Short} {
-		f := rect{box.x0, box.y0 + h*float64(i), box.x1, box.y0 + h*float64(i+1)}
+		f := canvas.Rect(box.X0, box.Y0+h*float64(i), box.X1, box.Y0+h*float64(i+1))
 		if slices.Contains(q.text.Words, w) {
-			p.hatch(black, fateOfWord(w).hatch(), f)
+			p.Hatch(canvas.Black, fateOfWord(w).hatch(), f)
 			if w == press.Good {
-				p.fill(black, f)
+				p.Fill(canvas.Black, f)
 			}
 		}
 		if w == press.Short && slices.Contains(q.text.Words, press.Missing) && !slices.Contains(q.text.Words, press.Short) {
-			p.line(black, outline, dashed, [2]float64{f.x0, f.y0}, [2]float64{f.x1, f.y1})
+			p.Line(canvas.Black, canvas.Outline, canvas.Dashed, [2]float64{f.X0, f.Y0}, [2]float64{f.X1, f.Y1})
 		}
-		p.frame(black, outline, solid, f)
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, f)
 	}
 }
 
@@ -276,7 +274,7 @@ func (c *card) glyph(p *pen, q cardPair, box rect) {
 // for from afar.
 func (c *card) named() bool {
 	for _, q := range c.pairs {
-		if q.text.Clear && len(q.body[0].lines) > 1 {
+		if q.text.Clear && len(q.body[0].Lines) > 1 {
 			return false
 		}
 	}
@@ -286,7 +284,7 @@ func (c *card) named() bool {
 func (c *card) desc() string {
 	s := []string{c.reads}
 	for _, q := range c.pairs {
-		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].lines), q.body[2].lines...), " "))
+		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].Lines), q.body[2].Lines...), " "))
 	}
 	for _, l := range c.lists {
 		s = append(s, l.head+": "+strings.Join(l.text, " "))

@@ -12,6 +12,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
+	"ramplan/press/presstest"
 	"ramplan/press/words"
 )
 
@@ -24,14 +27,14 @@ func TestDerivedPlans(t *testing.T) {
 			for _, o := range forms {
 				labelsApart(t, d.make(p, r, o), fmt.Sprintf("%s of %s, %+v", d.name, name, o))
 			}
-			wellFormedSVG(t, d.make(p, r, Options{}).svg())
+			drawtest.WellFormedSVG(t, svgOf(d.make(p, r, Options{})))
 		}
 	}
 }
 
 func derivedPlans(t *testing.T) map[string]*press.Plan {
 	t.Helper()
-	files, err := filepath.Glob("../../testdata/plans/derived/??.json")
+	files, err := filepath.Glob(filepath.Join(presstest.Folder(t), "plans/derived/??.json"))
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, len(files), 40)
 	plans := map[string]*press.Plan{}
@@ -79,7 +82,7 @@ func (l signalLane) isOn(at float64) bool {
 // coordinate is lost, no two labels overlap.
 func TestChartsOfAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 6))
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	results := 600
 	if testing.Short() {
 		results = 60
@@ -91,14 +94,14 @@ func TestChartsOfAnyResult(t *testing.T) {
 		force := layForce(newForceModel(p, r, traces), o)
 		pressIn := layPressIn(newPressInModel(p, r, traces), o)
 		cycle := layCycle(newCycleModel(p, r, traces), o)
-		for name, d := range map[string]*Picture{
-			"force": {width: force.width, height: force.height, paint: force.paint},
-			"press": {width: pressIn.width, height: pressIn.height, paint: pressIn.paint},
-			"cycle": {width: cycle.width, height: cycle.height, paint: cycle.paint},
+		for name, d := range map[string]*canvas.Picture{
+			"force": canvas.NewPicture(canvas.Layout{Width: force.width, Height: force.height, Paint: force.paint}),
+			"press": canvas.NewPicture(canvas.Layout{Width: pressIn.width, Height: pressIn.height, Paint: pressIn.paint}),
+			"cycle": canvas.NewPicture(canvas.Layout{Width: cycle.width, Height: cycle.height, Paint: cycle.paint}),
 		} {
 			labelsApart(t, d, fmt.Sprintf("%s of result %d, %+v", name, i, o))
-			wellFormedSVG(t, d.svg())
-			assert.Less(t, d.height, 900.0)
+			drawtest.WellFormedSVG(t, svgOf(d))
+			assert.Less(t, d.Height, 900.0)
 		}
 	}
 }
@@ -178,28 +181,28 @@ func TestPushAt(t *testing.T) {
 
 // TestForceAxis: zero is on the axis also where the weight outweighs the push.
 func TestForceAxis(t *testing.T) {
-	p := example(t, changes{
+	p := drawtest.Example(t, drawtest.Changes{
 		"joint": "", "joint.kind": "touch", "parts[2].contact": "0", "requirement.min_seating_force": "100000", "station.max_force": "1000000",
 		"ram.direction": "up", "ram.moving_mass": "400", "ram.curve.measured": "drive",
 	})
 	r := press.Evaluate(p)
 	require.Less(t, r.Force.High, 0.0, "the plan is to be one whose ram cannot lift its own weight")
-	for _, s := range []scale{
+	for _, s := range []canvas.Scale{
 		layForce(newForceModel(p, r, *r.Traces()), Options{}).y,
 		layPressIn(newPressInModel(p, r, *r.Traces()), Options{}).y,
 	} {
-		assert.True(t, s.has(0), "%+v", s)
-		assert.True(t, s.has(r.Force.Low), "%+v", s)
+		assert.True(t, s.Has(0), "%+v", s)
+		assert.True(t, s.Has(r.Force.Low), "%+v", s)
 	}
 }
 
 // TestTouchSaysSo: no axis of depth where there is none.
 func TestTouchSaysSo(t *testing.T) {
-	p := example(t, kinds["touch"])
+	p := drawtest.Example(t, drawtest.Kinds["touch"])
 	d := NewPressIn(p, press.Evaluate(p), Options{})
 	var texts []string
-	for _, l := range d.on(newSVG(d.width, d.height)) {
-		texts = append(texts, l.text)
+	for _, l := range d.Texts() {
+		texts = append(texts, l.Text)
 	}
 	assert.Contains(t, texts, "The parts only touch: no depth, no press-in force.")
 	assert.NotContains(t, texts, "depth from first contact, mm")
@@ -208,19 +211,19 @@ func TestTouchSaysSo(t *testing.T) {
 // TestReadings: the times at which the signals are read are those of the
 // catalogue; where the part gives no arrival there is no such time.
 func TestReadings(t *testing.T) {
-	read := func(c changes) []reading {
-		p := example(t, c)
+	read := func(c drawtest.Changes) []reading {
+		p := drawtest.Example(t, c)
 		r := press.Evaluate(p)
 		return newCycleModel(p, r, *r.Traces()).reads
 	}
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	c := press.Evaluate(p).Cycle
 	got := read(nil)
 	require.Equal(t, words.After(c.Approach+c.Press+c.Confirm), words.After(*c.WatchTime), "two times that are written alike")
 	assert.Equal(t, []reading{{at: *c.WatchTime, when: "read, with or without arrival"}}, got, "stand once")
 
-	slow := changes{"motion.slow_speed": "2"}
-	p = example(t, slow)
+	slow := drawtest.Changes{"motion.slow_speed": "2"}
+	p = drawtest.Example(t, slow)
 	c = press.Evaluate(p).Cycle
 	got = read(slow)
 	require.Len(t, got, 2)
@@ -228,15 +231,15 @@ func TestReadings(t *testing.T) {
 	assert.InDelta(t, c.Approach+c.Press+c.Confirm, got[0].at, 1e-9)
 	assert.Equal(t, reading{at: *c.WatchTime, when: "read, without"}, got[1])
 
-	got = read(changes{"motion.confirm_time": "0", "motion.slow_speed": "2"})
+	got = read(drawtest.Changes{"motion.confirm_time": "0", "motion.slow_speed": "2"})
 	require.Len(t, got, 2)
 	assert.InDelta(t, press.Evaluate(p).Cycle.Approach+press.Evaluate(p).Cycle.Press, got[0].at, 1e-9, "no time to confirm, yet it is read")
 
-	got = read(kinds["end-before"])
+	got = read(drawtest.Kinds["end-before"])
 	require.Len(t, got, 1)
 	assert.Equal(t, "read, without", got[0].when)
 
-	got = read(changes{"motion.hold_time": "0", "motion.slow_speed": "100"})
+	got = read(drawtest.Changes{"motion.hold_time": "0", "motion.slow_speed": "100"})
 	require.Len(t, got, 1)
 	assert.Equal(t, "read, with or without arrival", got[0].when)
 }
@@ -247,7 +250,7 @@ func TestReadings(t *testing.T) {
 // a line at the edge that would claim to stand at its time.
 func TestTheCycleReachesToWhatIsRead(t *testing.T) {
 	for stroke, beyond := range map[string]bool{"30": false, "42": true} {
-		p := example(t, changes{"window.push_stroke": stroke, "window.approach_end": "107", "ram.stroke": "160", "motion.handling_time": "0", "motion.hold_time": "0", "motion.slow_speed": "6"})
+		p := drawtest.Example(t, drawtest.Changes{"window.push_stroke": stroke, "window.approach_end": "107", "ram.stroke": "160", "motion.handling_time": "0", "motion.hold_time": "0", "motion.slow_speed": "6"})
 		r := press.Evaluate(p)
 		m := newCycleModel(p, r, *r.Traces())
 		d := layCycle(m, Options{})
@@ -257,10 +260,10 @@ func TestTheCycleReachesToWhatIsRead(t *testing.T) {
 		assert.Equal(t, beyond, last.beyond, stroke)
 		mark := d.readMarks()[len(m.reads)-1]
 		if beyond {
-			assert.Contains(t, mark.lines[0], "→")
+			assert.Contains(t, mark.Lines[0], "→")
 			continue
 		}
-		assert.NotContains(t, mark.lines[0], "→")
-		assert.Less(t, d.x.x(last.at), d.plot.x1)
+		assert.NotContains(t, mark.Lines[0], "→")
+		assert.Less(t, d.x.At(last.at), d.plot.X1)
 	}
 }

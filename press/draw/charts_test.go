@@ -8,12 +8,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
 )
 
 // TestForceModel: the axis holds everything that can be seen beside the curve,
 // and no more.
 func TestForceModel(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	m := newForceModel(p, r, *r.Traces())
 	assert.Equal(t, r.Force.Need, m.need)
@@ -23,14 +25,14 @@ func TestForceModel(t *testing.T) {
 	assert.Zero(t, m.bottom)
 	assert.Equal(t, &press.Pair{61, 70}, m.steps)
 
-	p = example(t, changes{"station.max_force": "1000000"})
+	p = drawtest.Example(t, drawtest.Changes{"station.max_force": "1000000"})
 	far := newForceModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	assert.Less(t, far.top, 4000.0, "a cap out of reach does not flatten the curve")
 }
 
 // TestPressInModel: corners of the demand, and where a fit stalls.
 func TestPressInModel(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	m := newPressInModel(p, r, *r.Traces())
 	last := m.demand[len(m.demand)-1]
@@ -39,13 +41,13 @@ func TestPressInModel(t *testing.T) {
 	assert.InDelta(t, r.Joint.Demand[2], last.High, 1e-6)
 	assert.Nil(t, m.tight)
 
-	p = example(t, changes{"window.setting": "12"})
+	p = drawtest.Example(t, drawtest.Changes{"window.setting": "12"})
 	m = newPressInModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	require.NotNil(t, m.tight)
 	require.NotNil(t, m.stall)
 	assert.Less(t, *m.tight, *m.stall)
 
-	p = example(t, kinds["touch"])
+	p = drawtest.Example(t, drawtest.Kinds["touch"])
 	m = newPressInModel(p, press.Evaluate(p), *press.Evaluate(p).Traces())
 	assert.Empty(t, m.demand)
 }
@@ -53,7 +55,7 @@ func TestPressInModel(t *testing.T) {
 // TestCutTop: what is cut off at the top keeps its slope below. Derived by hand:
 // the line from (0, 0) to (10, 200) passes 100 at 5.
 func TestCutTop(t *testing.T) {
-	c := &chart{plot: rect{0, 0, 100, 100}}
+	c := &chart{plot: canvas.Rect(0, 0, 100, 100)}
 	c.scales(0, 10, 0, 100)
 	assert.Equal(t, [][2]float64{{0, 0}, {5, 100}, {10, 200}}, c.cutTop([][2]float64{{0, 0}, {10, 200}}))
 	assert.Equal(t, [][2]float64{{0, 200}, {5, 100}, {10, 0}}, c.cutTop([][2]float64{{0, 200}, {10, 0}}))
@@ -84,7 +86,7 @@ func TestWithin(t *testing.T) {
 // TestCycleModel: phases follow one another and sum up to the cycle without
 // handling; signals agree with the catalogue.
 func TestCycleModel(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	m := newCycleModel(p, r, *r.Traces())
 	require.Len(t, m.phases, 5)
@@ -109,12 +111,12 @@ func TestCycleModel(t *testing.T) {
 
 // TestChartsAreSVG of every kind.
 func TestChartsAreSVG(t *testing.T) {
-	for _, name := range kindNames() {
-		p := example(t, kinds[name])
+	for _, name := range drawtest.KindNames() {
+		p := drawtest.Example(t, drawtest.Kinds[name])
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			d := draw(p, r, Options{})
-			wellFormedSVG(t, d.svg())
+			drawtest.WellFormedSVG(t, svgOf(d))
 			assert.NotContains(t, d.Description(), "–", what)
 			assert.NotEmpty(t, d.Title())
 		}
@@ -138,13 +140,13 @@ func TestForceTicks(t *testing.T) {
 		{"0.25", false, 49, "to be set every 0.25 %, a tick every 1.25 %"},
 		{"0.01", true, 31, "to be set every 0.01 %, a tick every 2 %"},
 	} {
-		p := example(t, changes{"ram.setting_step": c.step})
+		p := drawtest.Example(t, drawtest.Changes{"ram.setting_step": c.step})
 		r := press.Evaluate(p)
 		d := layForce(newForceModel(p, r, *r.Traces()), Options{Compact: c.compact})
 		ticks := d.ticks()
 		assert.Len(t, ticks, c.ticks, "step %s", c.step)
 		for i := 1; i < len(ticks); i++ {
-			assert.GreaterOrEqual(t, d.x.x(ticks[i])-d.x.x(ticks[i-1]), tickApart-1e-6)
+			assert.GreaterOrEqual(t, d.x.At(ticks[i])-d.x.At(ticks[i-1]), tickApart-1e-6)
 		}
 		said := strings.ReplaceAll(d.xName, "\u202f", " ")
 		assert.Equal(t, c.said != "", strings.Contains(said, "a tick every"), "step %s", c.step)

@@ -19,5 +19,5 @@ type Cursor struct {
 func StripCursor(p *press.Plan, r *press.Result, o Options) Cursor {
 	d := newStripDrawing(newStripModel(p, r, *r.Traces()), o)
 	s := d.lens.scale
-	return Cursor{o.ID, s.from, s.to, s.x0, s.x1, d.lens.top, d.lens.frameEnd()}
+	return Cursor{o.ID, s.From, s.To, s.X0, s.X1, d.lens.top, d.lens.frameEnd()}
 }

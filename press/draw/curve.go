@@ -5,13 +5,14 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
 // Curve is the drawing of a ram's curve, for the page on which its points are
 // entered: it tells where each point lies, so that they can be moved there.
 type Curve struct {
-	*Picture
+	*canvas.Picture
 	d *curveDrawing
 }
 
@@ -30,7 +31,7 @@ const (
 func NewCurve(t *press.CurveTrace, setting *float64, o Options) *Curve {
 	d := layCurve(t, setting, o)
 	title := words.CurveTitle(t, d.setting, d.force)
-	return &Curve{&Picture{kind: "curve", id: o.ID, title: title, desc: d.describe(title), width: d.width, height: d.height, paint: d.paint}, d}
+	return &Curve{canvas.NewPicture(canvas.Layout{Kind: "curve", ID: o.ID, Title: title, Desc: d.describe(title), Width: d.width, Height: d.height, Paint: d.paint}), d}
 }
 
 // Axis says which figures stand where along one axis of a drawing.
@@ -42,7 +43,7 @@ type Axis struct {
 
 // Axes are those of the settings, %, and of the forces, N.
 func (c *Curve) Axes() (setting, force Axis) {
-	axis := func(s scale) Axis { return Axis{s.from, s.to, s.x0, s.x1, roundStep((s.to - s.from) / 300)} }
+	axis := func(s canvas.Scale) Axis { return Axis{s.From, s.To, s.X0, s.X1, roundStep((s.To - s.From) / 300)} }
 	return axis(c.d.x), axis(c.d.y)
 }
 
@@ -75,26 +76,26 @@ func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
 	n := len(t.Points) - 1
 	x0, x1 := roundEnds(t.Points[0][0], t.Points[n][0])
 	_, y1 := roundEnds(0, t.Points[n][1])
-	st := style{quiet, small, false}
-	left := margin/2 + widestForce(st, y1) + 8
-	top := margin/2 + float64(curveAxisNames)
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
+	left := canvas.Margin/2 + widestForce(st, y1) + 8
+	top := canvas.Margin/2 + float64(curveAxisNames)
 	if d.setting != nil {
 		top += curveSettingLabel
 	}
-	d.yNameAt = margin/2 + small
-	d.plot = rect{left, top, d.width - margin, top + curvePlot}
+	d.yNameAt = canvas.Margin/2 + canvas.Small
+	d.plot = canvas.Rect(left, top, d.width-canvas.Margin, top+curvePlot)
 	d.scales(x0, x1, 0, y1)
 	d.xName, d.yName = "setting, %", "force of the curve, N"
-	d.height = math.Ceil(d.bottom() + margin/2)
+	d.height = math.Ceil(d.bottom() + canvas.Margin/2)
 	return d
 }
 
 // widestForce is the width of the widest figure along the forces.
-func widestForce(st style, most float64) float64 {
-	ticks, decimals := newScale(0, most, curvePlot, 0).ticks(curvePlot / curveStepY)
+func widestForce(st canvas.Style, most float64) float64 {
+	ticks, decimals := canvas.NewScale(0, most, curvePlot, 0).Ticks(curvePlot / curveStepY)
 	widest := 0.0
 	for _, v := range ticks {
-		widest = math.Max(widest, st.width(figure(v, decimals)))
+		widest = math.Max(widest, st.Width(figure(v, decimals)))
 	}
 	return widest
 }
@@ -137,9 +138,9 @@ func (d *curveDrawing) describe(title string) string {
 	return s[0] + " " + strings.Join(s[1:], "; ") + "."
 }
 
-func (d *curveDrawing) paint(p *pen) {
-	st := style{quiet, small, false}
-	p.text(st, margin/2, d.yNameAt, start, st.face().clip(d.yName, small, d.width-margin))
+func (d *curveDrawing) paint(p *canvas.Pen) {
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
+	p.Text(st, canvas.Margin/2, d.yNameAt, canvas.Start, st.Clip(d.yName, d.width-canvas.Margin))
 	d.gridY(p, st)
 	d.gridX(p)
 	d.chosen(p)
@@ -147,29 +148,29 @@ func (d *curveDrawing) paint(p *pen) {
 	for i, q := range d.t.Line {
 		line[i] = [2]float64{q[0], q[1]}
 	}
-	d.curve(p, black, outline, line)
+	d.curve(p, canvas.Black, canvas.Outline, line)
 	if len(d.t.Points) <= 60 { // more would cover the line
 		for _, q := range d.points() {
-			p.circle(paper, black, outline, q[0], q[1], 3)
+			p.Circle(canvas.Paper, canvas.Black, canvas.Outline, q[0], q[1], 3)
 		}
 	}
 	d.frame(p)
-	d.figuresX(p, d.plot.y1)
-	d.nameX(p, d.plot.y1)
+	d.figuresX(p, d.plot.Y1)
+	d.nameX(p, d.plot.Y1)
 }
 
 func (d *curveDrawing) points() [][2]float64 { return d.place(d.t.Points) }
 
 // chosen shows where the plan's setting falls.
-func (d *curveDrawing) chosen(p *pen) {
+func (d *curveDrawing) chosen(p *canvas.Pen) {
 	if d.setting == nil {
 		return
 	}
-	x, y := d.x.x(*d.setting), d.y.x(d.force)
-	p.line(accent, thinLine, dashed, [2]float64{d.plot.x0, crisp(y)}, [2]float64{crisp(x), crisp(y)})
-	p.line(accent, thinLine, solid, [2]float64{crisp(x), d.plot.y0 - 2}, [2]float64{crisp(x), d.plot.y1})
-	st := style{accent, small, true}
+	x, y := d.x.At(*d.setting), d.y.At(d.force)
+	p.Line(canvas.Accent, canvas.ThinLine, canvas.Dashed, [2]float64{d.plot.X0, canvas.Crisp(y)}, [2]float64{canvas.Crisp(x), canvas.Crisp(y)})
+	p.Line(canvas.Accent, canvas.ThinLine, canvas.Solid, [2]float64{canvas.Crisp(x), d.plot.Y0 - 2}, [2]float64{canvas.Crisp(x), d.plot.Y1})
+	st := canvas.Bold(canvas.Accent, canvas.Small)
 	text := words.CurveSetting(*d.setting, d.force)
-	half := st.width(text) / 2
-	p.text(st, math.Max(d.plot.x0+half, math.Min(x, d.plot.x1-half)), d.plot.y0-6, middle, text)
+	half := st.Width(text) / 2
+	p.Text(st, math.Max(d.plot.X0+half, math.Min(x, d.plot.X1-half)), d.plot.Y0-6, canvas.Middle, text)
 }

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ramplan/press"
+	"ramplan/press/draw/drawtest"
 )
 
 // TestCurveAxes: the axes end at round figures and stay there while a point moves
@@ -40,13 +41,13 @@ func TestCurveAxes(t *testing.T) {
 // on a level ram.
 func TestCurveOfAnyPlan(t *testing.T) {
 	compared := 0
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		r := press.Evaluate(p)
 		for _, o := range []Options{{}, {Width: 600}, {Width: 10}} {
 			for _, setting := range []*float64{nil, &r.Force.Setting} {
 				d := NewCurve(p.CurveTrace(), setting, o)
 				labelsApart(t, d.Picture, "curve of "+name)
-				wellFormedSVG(t, d.svg())
+				drawtest.WellFormedSVG(t, svgOf(d.Picture))
 				if setting != nil && p.Ram.Curve.Measured == press.MeasuredTool {
 					assert.InEpsilon(t, r.Force.Typical, d.d.force, 2e-3, "%s: the line is drawn through what the ram gives", name)
 					compared++
@@ -72,10 +73,10 @@ func TestCurveFigures(t *testing.T) {
 		trace := &press.CurveTrace{Points: c.points, Line: []press.Pair{c.points[0], c.points[1]}}
 		d := NewCurve(trace, nil, Options{})
 		var found []string
-		for _, l := range d.on(newSVG(d.Size())) {
-			if l.x1 <= d.d.plot.x0 && l.y0 > d.d.plot.y0-10 {
-				found = append(found, l.text)
-				assert.GreaterOrEqual(t, l.x0, 0.0, c.name)
+		for _, l := range d.Texts() {
+			if l.X1 <= d.d.plot.X0 && l.Y0 > d.d.plot.Y0-10 {
+				found = append(found, l.Text)
+				assert.GreaterOrEqual(t, l.X0, 0.0, c.name)
 			}
 		}
 		assert.ElementsMatch(t, c.want, found, c.name)

@@ -1,28 +1,23 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
-// Cycle draws the cycle of a plan as SVG.
-func Cycle(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewCycle(p, r, Options{}).SVG(w)
-}
-
 // NewCycle makes the cycle: position against time with the two signals under it,
 // with the part and without an insert.
-func NewCycle(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewCycle(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	if !r.Pressable() {
-		return statement("cycle", o, stripWideLeast, stripCompactLeast)
+		return statement("cycle", o, StripLeast, stripCompactLeast)
 	}
 	m := newCycleModel(p, r, *r.Traces())
 	d := layCycle(m, o)
-	return &Picture{kind: "cycle", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "cycle", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // cycleModel is what the cycle shows, as data.

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
 
@@ -11,11 +13,11 @@ import (
 type cycleDrawing struct {
 	*chart
 	m      *cycleModel
-	phases callouts
-	lanes  []rect
+	phases typeset.Callouts
+	lanes  []canvas.Rectangle
 	names  float64 // left edge of the names of the lanes; compact: over the lanes
 	above  bool    // names stand over the lanes
-	marks  callouts
+	marks  typeset.Callouts
 	lines  float64 // of the legend, which stands beside the name of the axis where there is room
 }
 
@@ -23,92 +25,92 @@ const laneHeight = 22
 
 func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	d := &cycleDrawing{m: m, chart: newChart(o, m.title, 0), above: o.Compact}
-	left := d.plot.x0
+	left := d.plot.X0
 	if !o.Compact {
-		left = margin + 156
+		left = canvas.Margin + 156
 	}
-	d.names = margin
-	d.plot.x0 = left
-	d.x = newScale(0, 1.02*m.end, d.plot.x0, d.plot.x1)
-	var items []callout
+	d.names = canvas.Margin
+	d.plot.X0 = left
+	d.x = canvas.NewScale(0, 1.02*m.end, d.plot.X0, d.plot.X1)
+	var items []typeset.Callout
 	for _, f := range m.phases {
-		items = append(items, callout{x: d.x.x((f.from + f.to) / 2), lines: []string{f.name, f.lasts}, style: style{black, small, false}})
+		items = append(items, typeset.Callout{X: d.x.At((f.from + f.to) / 2), Lines: []string{f.name, f.lasts}, Style: canvas.Plain(canvas.Black, canvas.Small)})
 	}
 	if m.handling.Seconds > 0 {
-		items = append(items, callout{x: d.plot.x1, lines: []string{"handling", m.handling.Text() + " →"}, style: style{black, small, false}})
+		items = append(items, typeset.Callout{X: d.plot.X1, Lines: []string{"handling", m.handling.Text() + " →"}, Style: canvas.Plain(canvas.Black, canvas.Small)})
 	}
-	d.phases = layCallouts(items, margin, d.plot.x1)
-	d.raise(d.phases.height())
-	d.plot.y1 -= 40
+	d.phases = typeset.LayCallouts(items, canvas.Margin, d.plot.X1)
+	d.raise(d.phases.Height())
+	d.plot.Y1 -= 40
 	pad := 0.04 * (m.high - m.low)
 	d.scales(0, 1.02*m.end, m.low-pad, m.high+pad)
 	d.xName, d.yName = "time, s", "ram position, mm"
-	y := d.plot.y1 + 12
+	y := d.plot.Y1 + 12
 	for range m.lanes {
 		if d.above {
 			y += 15
 		}
-		d.lanes = append(d.lanes, rect{d.plot.x0, y, d.plot.x1, y + laneHeight})
+		d.lanes = append(d.lanes, canvas.Rect(d.plot.X0, y, d.plot.X1, y+laneHeight))
 		y += laneHeight + 8
 	}
-	d.marks = layCallouts(d.readMarks(), margin, d.width-margin)
+	d.marks = typeset.LayCallouts(d.readMarks(), canvas.Margin, d.width-canvas.Margin)
 	d.lines = 1
-	st := style{quiet, small, false}
-	if d.plot.x0+legendLine+st.width(withPart)+legendGap+legendLine+st.width(withoutPart)+legendGap > d.plot.x1-st.width(d.xName) {
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
+	if d.plot.X0+legendLine+st.Width(withPart)+legendGap+legendLine+st.Width(withoutPart)+legendGap > d.plot.X1-st.Width(d.xName) {
 		d.lines = 2
 	}
-	d.height = math.Ceil(y + axisFigures + d.lines*axisName + d.marks.height() + margin/2)
+	d.height = math.Ceil(y + axisFigures + d.lines*axisName + d.marks.Height() + canvas.Margin/2)
 	return d
 }
 
 // readMarks say when the signals are read.
-func (d *cycleDrawing) readMarks() []callout {
-	var out []callout
+func (d *cycleDrawing) readMarks() []typeset.Callout {
+	var out []typeset.Callout
 	for _, q := range d.m.reads {
-		x, at := d.x.x(q.at), words.After(q.at)
+		x, at := d.x.At(q.at), words.After(q.at)
 		if q.beyond {
-			x, at = d.plot.x1, at+" →"
+			x, at = d.plot.X1, at+" →"
 		}
-		out = append(out, callout{x: x, lines: []string{at, q.when}, style: style{black, small, true}})
+		out = append(out, typeset.Callout{X: x, Lines: []string{at, q.when}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	return out
 }
 
-func (d *cycleDrawing) paint(p *pen) {
+func (d *cycleDrawing) paint(p *canvas.Pen) {
 	d.chart.paper(p)
-	bottom := d.plot.y1
+	bottom := d.plot.Y1
 	if n := len(d.lanes); n > 0 {
-		bottom = d.lanes[n-1].y1 + 4
+		bottom = d.lanes[n-1].Y1 + 4
 	}
 	for _, f := range d.m.phases {
-		p.vline(quiet.tint(0.6), d.x.x(f.to), d.plot.y0, bottom)
+		p.VLine(canvas.Quiet.Tint(0.6), d.x.At(f.to), d.plot.Y0, bottom)
 	}
 	d.way(p, d.m.missing, true)
 	d.way(p, d.m.part, false)
 	d.chart.frame(p)
-	d.phases.above(p, d.plot.y0)
+	d.phases.Above(p, d.plot.Y0)
 	for i, l := range d.m.lanes {
 		d.signal(p, l, d.lanes[i])
 	}
 	if w := d.m.watch; w != nil && *w <= d.m.end {
-		p.line(black, thinLine, dashed, [2]float64{crisp(d.x.x(*w)), d.plot.y0}, [2]float64{crisp(d.x.x(*w)), bottom})
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Dashed, [2]float64{canvas.Crisp(d.x.At(*w)), d.plot.Y0}, [2]float64{canvas.Crisp(d.x.At(*w)), bottom})
 	}
 	d.figuresX(p, bottom)
 	d.nameX(p, bottom)
 	d.legend(p, bottom+17+axisName)
-	d.marks.below(p, bottom+axisFigures+d.lines*axisName)
+	d.marks.Below(p, bottom+axisFigures+d.lines*axisName)
 }
 
-func (d *cycleDrawing) way(p *pen, moments []press.Moment, missing bool) {
+func (d *cycleDrawing) way(p *canvas.Pen, moments []press.Moment, missing bool) {
 	var line [][2]float64
 	for _, q := range moments {
 		line = append(line, d.at(q.Time, q.Position))
 	}
 	if missing {
-		p.line(quiet, outline, dashed, line...)
+		p.Line(canvas.Quiet, canvas.Outline, canvas.Dashed, line...)
 		return
 	}
-	p.line(black, 2, solid, line...)
+	p.Line(canvas.Black, 2, canvas.Solid, line...)
 }
 
 // The legend of the two lines, and its sizes, px.
@@ -120,45 +122,45 @@ const (
 )
 
 // legend says which line is which.
-func (d *cycleDrawing) legend(p *pen, y float64) {
-	st := style{quiet, small, false}
-	x := d.plot.x0
-	p.line(black, 2, solid, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
-	p.text(st, x+legendLine, y, start, withPart)
+func (d *cycleDrawing) legend(p *canvas.Pen, y float64) {
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
+	x := d.plot.X0
+	p.Line(canvas.Black, 2, canvas.Solid, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+	p.Text(st, x+legendLine, y, canvas.Start, withPart)
 	if len(d.m.missing) == 0 {
 		return
 	}
 	if d.lines > 1 {
 		y += axisName
 	} else {
-		x += legendLine + st.width(withPart) + legendGap
+		x += legendLine + st.Width(withPart) + legendGap
 	}
-	p.line(quiet, outline, dashed, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
-	p.text(st, x+legendLine, y, start, withoutPart)
+	p.Line(canvas.Quiet, canvas.Outline, canvas.Dashed, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+	p.Text(st, x+legendLine, y, canvas.Start, withoutPart)
 }
 
 // signal draws one lane, raised where the signal is on.
-func (d *cycleDrawing) signal(p *pen, l signalLane, box rect) {
-	main, side := style{black, small, true}, style{quiet, small, false}
-	high, low := crisp(box.y0+3), crisp(box.y1-2)
+func (d *cycleDrawing) signal(p *canvas.Pen, l signalLane, box canvas.Rectangle) {
+	main, side := canvas.Bold(canvas.Black, canvas.Small), canvas.Plain(canvas.Quiet, canvas.Small)
+	high, low := canvas.Crisp(box.Y0+3), canvas.Crisp(box.Y1-2)
 	if d.above {
-		p.onPaper(main, box.x0, box.y0-3, start, l.name)
-		p.onPaper(side, box.x0+main.width(l.name)+8, box.y0-3, start, l.note)
+		p.OnPaper(main, box.X0, box.Y0-3, canvas.Start, l.name)
+		p.OnPaper(side, box.X0+main.Width(l.name)+8, box.Y0-3, canvas.Start, l.note)
 	} else {
-		y := (box.y0+box.y1)/2 + 4
-		p.text(main, d.names, y, start, l.name)
-		p.text(side, d.names+48, y, start, side.face().clip(l.note, small, box.x0-d.names-52))
+		y := (box.Y0+box.Y1)/2 + 4
+		p.Text(main, d.names, y, canvas.Start, l.name)
+		p.Text(side, d.names+48, y, canvas.Start, side.Clip(l.note, box.X0-d.names-52))
 	}
-	dash := solid
+	dash := canvas.Solid
 	if l.dashed {
-		dash = dashed
+		dash = canvas.Dashed
 	}
-	line := [][2]float64{{box.x0, low}}
+	line := [][2]float64{{box.X0, low}}
 	for _, on := range l.on {
-		x0, x1 := d.x.x(on[0]), d.x.x(on[1])
-		p.fill(black.tint(2*quietTint), rect{x0, high, x1, low})
+		x0, x1 := d.x.At(on[0]), d.x.At(on[1])
+		p.Fill(canvas.Black.Tint(2*canvas.QuietTint), canvas.Rect(x0, high, x1, low))
 		line = append(line, [2]float64{x0, low}, [2]float64{x0, high}, [2]float64{x1, high}, [2]float64{x1, low})
 	}
-	line = append(line, [2]float64{d.x.x(d.m.end), low})
-	p.line(black, outline, dash, line...)
+	line = append(line, [2]float64{d.x.At(d.m.end), low})
+	p.Line(canvas.Black, canvas.Outline, dash, line...)
 }

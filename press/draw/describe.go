@@ -16,11 +16,18 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 	add("Decision strip of ", p.Title.Name)
 	add("Stroke of ", pos.At(p.Ram.Stroke), ": approach from home ", pos.Bare(p.Station.Home), " to ", pos.At(t.ApproachEnd),
 		", slow contact at ", pos.At(t.Contact), ", the nominal part read at ", pos.At(m.seat))
-	add("Good by the drawing: readings ", between(m.requirement), "; guard bands of ", pos.Length(m.guard))
-	if m.nothingLeft {
-		add("Nothing is left between the guard bands")
-	} else {
-		add("Inside the guard bands: ", between(m.acceptance))
+	switch {
+	case m.ruled == "":
+		add("Good by the drawing: readings ", between(m.requirement), "; guard bands of ", pos.Length(m.guard))
+		if m.nothingLeft {
+			add("Nothing is left between the guard bands")
+		} else {
+			add("Inside the guard bands: ", between(m.acceptance))
+		}
+	case m.nothingLeft:
+		add("Good by the drawing: readings ", between(m.requirement), "; no window ", m.ruled)
+	default:
+		add("Good by the drawing: readings ", between(m.requirement), "; window ", m.ruled, ": ", between(m.acceptance))
 	}
 	if m.zoneStart != nil && m.zoneEnd != nil {
 		add("Zone ", between(press.Pair{*m.zoneStart, *m.zoneEnd}))

@@ -1,25 +1,21 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
 
-// Force draws the force window of a plan as SVG.
-func Force(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewForce(p, r, Options{}).SVG(w)
-}
-
 // NewForce makes the force window: the curve with its scatter, need and cap as a
 // band of force, what they allow on the axis of settings, and the setting chosen.
-func NewForce(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewForce(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	m := newForceModel(p, r, *r.Traces())
 	d := layForce(m, o)
-	return &Picture{kind: "force", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "force", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // forceModel is what the force window shows, as data.
@@ -94,9 +90,9 @@ func (m *forceModel) describe() string {
 type forceDrawing struct {
 	*chart
 	m       *forceModel
-	lane    rect    // under the axis: which settings can be used
-	thin    float64 // steps from tick to tick of the lane
-	below   callouts
+	lane    canvas.Rectangle // under the axis: which settings can be used
+	thin    float64          // steps from tick to tick of the lane
+	below   typeset.Callouts
 	nameAt  [2]float64 // px of the name of the axis: where no line passes
 	compact bool
 }
@@ -104,7 +100,7 @@ type forceDrawing struct {
 func layForce(m *forceModel, o Options) *forceDrawing {
 	d := &forceDrawing{m: m, chart: newChart(o, m.title, 118), compact: o.Compact}
 	if o.Compact {
-		d.plot.x1 = d.width - margin - 92
+		d.plot.X1 = d.width - canvas.Margin - 92
 	}
 	first, last := m.settable[0], m.settable[1]
 	if n := len(m.curve); n > 1 {
@@ -114,45 +110,45 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 	d.xName, d.yName = "setting, % of the rated motor current", "push force at the tool, N"
 	if d.thin = d.thinned(); d.thin > 1 {
 		d.xName = "setting, %; to be set every " + words.Setting(m.step) + ", a tick every " + words.Setting(m.step*d.thin)
-		d.xName = regular().clip(d.xName, small, d.width-1.5*margin)
+		d.xName = d.xNameStyle().Clip(d.xName, d.width-1.5*canvas.Margin)
 	}
 	d.endLabels()
-	y := d.plot.y1 + axisFigures + 5
-	d.lane = rect{d.plot.x0, y, d.plot.x1, y + 12}
-	d.below = layCallouts(d.settingLabels(), margin, d.width-margin)
-	d.nameAt = [2]float64{margin, d.lane.y1 + d.below.height() - d.below.depth + 1.05*small}
-	edge := d.lane.y1 + d.below.height()
-	wide, left, right := d.xNameStyle().width(d.xName), d.width, 0.0
-	for i, c := range d.below.items {
-		half := c.width()/2 + calloutGap
-		left, right = math.Min(left, d.below.centre[i]-half), math.Max(right, d.below.centre[i]+half)
+	y := d.plot.Y1 + axisFigures + 5
+	d.lane = canvas.Rect(d.plot.X0, y, d.plot.X1, y+12)
+	d.below = typeset.LayCallouts(d.settingLabels(), canvas.Margin, d.width-canvas.Margin)
+	d.nameAt = [2]float64{canvas.Margin, d.lane.Y1 + d.below.Height() - d.below.Depth + 1.05*canvas.Small}
+	edge := d.lane.Y1 + d.below.Height()
+	wide, left, right := d.xNameStyle().Width(d.xName), d.width, 0.0
+	for i, c := range d.below.Items {
+		half := c.Width()/2 + typeset.CalloutGap
+		left, right = math.Min(left, d.below.Centre[i]-half), math.Max(right, d.below.Centre[i]+half)
 	}
 	switch {
-	case d.below.rows == 1 && margin+wide <= left:
-	case d.below.rows == 1 && right+wide <= d.plot.x1:
-		d.nameAt[0] = d.plot.x1 - wide
+	case d.below.Rows == 1 && canvas.Margin+wide <= left:
+	case d.below.Rows == 1 && right+wide <= d.plot.X1:
+		d.nameAt[0] = d.plot.X1 - wide
 	default:
-		d.nameAt[1] = edge + small
+		d.nameAt[1] = edge + canvas.Small
 		edge += axisName
 	}
-	d.height = math.Ceil(edge + margin/2)
+	d.height = math.Ceil(edge + canvas.Margin/2)
 	return d
 }
 
-func (d *forceDrawing) xNameStyle() style { return style{quiet, small, false} }
+func (d *forceDrawing) xNameStyle() canvas.Style { return canvas.Plain(canvas.Quiet, canvas.Small) }
 
 func (d *forceDrawing) endLabels() {
 	m := d.m
-	add := func(v float64, text string, k ink, strong bool) {
-		d.ends = append(d.ends, endLabel{d.y.x(v), text + beyond(v, m.top), k, strong})
+	add := func(v float64, text string, k canvas.Ink, strong bool) {
+		d.ends = append(d.ends, endLabel{d.y.At(v), text + beyond(v, m.top), k, strong})
 	}
-	add(m.most, "cap "+words.Force(m.most), black, true)
-	add(m.need, "need "+words.Force(m.need), black, true)
+	add(m.most, "cap "+words.Force(m.most), canvas.Black, true)
+	add(m.need, "need "+words.Force(m.need), canvas.Black, true)
 	if n := len(m.curve); n > 0 {
 		b := m.curve[n-1]
-		add(b.High, "strong ram", quiet, false)
-		add(b.Typical, "typical", black, false)
-		add(b.Low, "weak ram", quiet, false)
+		add(b.High, "strong ram", canvas.Quiet, false)
+		add(b.Typical, "typical", canvas.Black, false)
+		add(b.Low, "weak ram", canvas.Quiet, false)
 	}
 }
 
@@ -164,13 +160,13 @@ func beyond(v, top float64) string {
 	return ""
 }
 
-func (d *forceDrawing) settingLabels() []callout {
+func (d *forceDrawing) settingLabels() []typeset.Callout {
 	m := d.m
-	var out []callout
-	add := func(v float64, name string, k style) {
-		out = append(out, callout{x: d.x.x(v), lines: []string{words.Setting(v), name}, style: k})
+	var out []typeset.Callout
+	add := func(v float64, name string, k canvas.Style) {
+		out = append(out, typeset.Callout{X: d.x.At(v), Lines: []string{words.Setting(v), name}, Style: k})
 	}
-	edge := style{good, small, true}
+	edge := canvas.Bold(canvas.Good, canvas.Small)
 	if m.steps != nil {
 		if m.steps[0] != m.force.Setting {
 			add(m.steps[0], "first step", edge)
@@ -179,86 +175,86 @@ func (d *forceDrawing) settingLabels() []callout {
 			add(m.steps[1], "last step", edge)
 		}
 	}
-	set := style{black, body, true}
+	set := canvas.Bold(canvas.Black, canvas.Body)
 	if !m.force.SettingFeasible {
-		set.ink = alert
+		set.Ink = canvas.Alert
 	}
 	add(m.force.Setting, "setting", set)
 	for i := range out {
-		out[i].style.size = small + 1
+		out[i].Style.Size = canvas.Small + 1
 	}
 	return out
 }
 
-func (d *forceDrawing) paint(p *pen) {
+func (d *forceDrawing) paint(p *canvas.Pen) {
 	d.paper(p)
 	d.window(p)
 	d.curves(p)
 	d.chosen(p)
 	d.chart.frame(p)
 	d.labelEnds(p)
-	d.figuresX(p, d.plot.y1)
+	d.figuresX(p, d.plot.Y1)
 	d.settings(p)
-	d.below.below(p, d.lane.y1)
-	p.text(d.xNameStyle(), d.nameAt[0], d.nameAt[1], start, d.xName)
+	d.below.Below(p, d.lane.Y1)
+	p.Text(d.xNameStyle(), d.nameAt[0], d.nameAt[1], canvas.Start, d.xName)
 }
 
 // window draws need and cap: what lies between is wanted, what lies over the cap
 // is crossed out, what lies under the need leaves parts tall.
-func (d *forceDrawing) window(p *pen) {
+func (d *forceDrawing) window(p *canvas.Pen) {
 	m := d.m
-	need, most := d.y.x(m.need), d.y.x(m.most)
+	need, most := d.y.At(m.need), d.y.At(m.most)
 	if m.need <= m.most {
-		p.fill(good.tint(fillTint), rect{d.plot.x0, most, d.plot.x1, need})
+		p.Fill(canvas.Good.Tint(canvas.FillTint), canvas.Rect(d.plot.X0, most, d.plot.X1, need))
 	} else {
-		p.hatch(alert.tint(0.7), crossHatch, rect{d.plot.x0, need, d.plot.x1, most})
+		p.Hatch(canvas.Alert.Tint(0.7), canvas.CrossHatch, canvas.Rect(d.plot.X0, need, d.plot.X1, most))
 	}
 	d.wanted(p, need, most)
 	for _, v := range []float64{m.need, m.most} {
-		if d.y.has(v) {
-			p.line(good, outline, solid, d.at(d.x.from, v), d.at(d.x.to, v))
+		if d.y.Has(v) {
+			p.Line(canvas.Good, canvas.Outline, canvas.Solid, d.at(d.x.From, v), d.at(d.x.To, v))
 		}
 	}
 }
 
 // wanted names the band where the curve leaves room for it.
-func (d *forceDrawing) wanted(p *pen, need, most float64) {
-	st := style{good, small, true}
+func (d *forceDrawing) wanted(p *canvas.Pen, need, most float64) {
+	st := canvas.Bold(canvas.Good, canvas.Small)
 	text := "seats every part, overloads none"
-	x, y := d.plot.x0+10, (need+most)/2+4
-	if need-most < 20 || x+st.width(text) > d.plot.x1-10 {
+	x, y := d.plot.X0+10, (need+most)/2+4
+	if need-most < 20 || x+st.Width(text) > d.plot.X1-10 {
 		return
 	}
 	for _, b := range d.m.curve {
-		if d.x.x(b.At) < x+st.width(text)+6 && d.y.x(b.High) < y+8 {
+		if d.x.At(b.At) < x+st.Width(text)+6 && d.y.At(b.High) < y+8 {
 			return
 		}
 	}
-	p.text(st, x, y, start, text)
+	p.Text(st, x, y, canvas.Start, text)
 }
 
-func (d *forceDrawing) curves(p *pen) {
+func (d *forceDrawing) curves(p *canvas.Pen) {
 	low, mid, high := bands(d.m.curve)
-	d.band(p, black.tint(bandTint), low, high)
-	d.curve(p, quiet, thinLine, low)
-	d.curve(p, quiet, thinLine, high)
-	d.curve(p, black, outline, mid)
+	d.band(p, canvas.Black.Tint(canvas.BandTint), low, high)
+	d.curve(p, canvas.Quiet, canvas.ThinLine, low)
+	d.curve(p, canvas.Quiet, canvas.ThinLine, high)
+	d.curve(p, canvas.Black, canvas.Outline, mid)
 }
 
 // chosen marks the push at the setting: from the weak to the strong ram.
-func (d *forceDrawing) chosen(p *pen) {
+func (d *forceDrawing) chosen(p *canvas.Pen) {
 	f := d.m.force
-	x := d.x.x(f.Setting)
-	k, dash := black, solid
+	x := d.x.At(f.Setting)
+	k, dash := canvas.Black, canvas.Solid
 	if !f.SettingFeasible {
-		k, dash = alert, centring
+		k, dash = canvas.Alert, canvas.Centring
 	}
-	d.vertical(p, k, dash, x, d.y.x(f.High))
-	p.line(k, 3, solid, [2]float64{crisp(x), d.y.x(f.Low)}, [2]float64{crisp(x), d.y.x(f.High)})
-	p.circle(paper, k, outline, crisp(x), d.y.x(f.Typical), 4)
+	d.vertical(p, k, dash, x, d.y.At(f.High))
+	p.Line(k, 3, canvas.Solid, [2]float64{canvas.Crisp(x), d.y.At(f.Low)}, [2]float64{canvas.Crisp(x), d.y.At(f.High)})
+	p.Circle(canvas.Paper, k, canvas.Outline, canvas.Crisp(x), d.y.At(f.Typical), 4)
 	if a := d.m.allowed; a != nil {
 		for i, v := range []float64{d.m.pushAt(a[0]).Low, d.m.pushAt(a[1]).High} {
-			p.line(good, thinLine, dashed, d.at(a[i], v), [2]float64{d.x.x(a[i]), d.lane.y0})
+			p.Line(canvas.Good, canvas.ThinLine, canvas.Dashed, d.at(a[i], v), [2]float64{d.x.At(a[i]), d.lane.Y0})
 		}
 	}
 }
@@ -269,7 +265,7 @@ const tickApart = 4
 // thinned gives how many settable steps lie from one tick to the next: one where
 // they can be told apart, else a round number of them.
 func (d *forceDrawing) thinned() float64 {
-	perStep := (d.x.x1 - d.x.x0) / (d.x.to - d.x.from) * d.m.step
+	perStep := (d.x.X1 - d.x.X0) / (d.x.To - d.x.From) * d.m.step
 	if !(perStep > 0) || perStep >= tickApart {
 		return 1
 	}
@@ -281,24 +277,24 @@ func (d *forceDrawing) ticks() []float64 {
 	apart := d.m.step * d.thin
 	first, last := math.Ceil(d.m.settable[0]/apart-1e-9), math.Floor(d.m.settable[1]/apart+1e-9)
 	var out []float64
-	for k := first; k <= last && last-first < (d.plot.x1-d.plot.x0)/tickApart+1; k++ {
+	for k := first; k <= last && last-first < (d.plot.X1-d.plot.X0)/tickApart+1; k++ {
 		out = append(out, k*apart)
 	}
 	return out
 }
 
 // settings draws the lane of what can be set: the window on it, and the steps.
-func (d *forceDrawing) settings(p *pen) {
+func (d *forceDrawing) settings(p *canvas.Pen) {
 	m := d.m
-	p.fill(black.tint(quietTint), rect{d.x.x(m.settable[0]), d.lane.y0, d.x.x(m.settable[1]), d.lane.y1})
+	p.Fill(canvas.Black.Tint(canvas.QuietTint), canvas.Rect(d.x.At(m.settable[0]), d.lane.Y0, d.x.At(m.settable[1]), d.lane.Y1))
 	if a := m.allowed; a != nil {
-		box := rect{d.x.x(a[0]), d.lane.y0, math.Max(d.x.x(a[1]), d.x.x(a[0])+1), d.lane.y1}
-		p.fill(good.tint(2*fillTint), box)
-		p.frame(good, outline, solid, box)
+		box := canvas.Rect(d.x.At(a[0]), d.lane.Y0, math.Max(d.x.At(a[1]), d.x.At(a[0])+1), d.lane.Y1)
+		p.Fill(canvas.Good.Tint(2*canvas.FillTint), box)
+		p.Frame(canvas.Good, canvas.Outline, canvas.Solid, box)
 	}
 	for _, v := range d.ticks() {
-		p.vline(quiet, d.x.x(v), d.lane.y1-4, d.lane.y1)
+		p.VLine(canvas.Quiet, d.x.At(v), d.lane.Y1-4, d.lane.Y1)
 	}
-	x := d.x.x(m.force.Setting)
-	p.area(black, [2]float64{x, d.lane.y1}, [2]float64{x - 5, d.lane.y0}, [2]float64{x + 5, d.lane.y0})
+	x := d.x.At(m.force.Setting)
+	p.Area(canvas.Black, [2]float64{x, d.lane.Y1}, [2]float64{x - 5, d.lane.Y0}, [2]float64{x + 5, d.lane.Y0})
 }

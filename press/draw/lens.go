@@ -1,15 +1,20 @@
 package draw
 
+import (
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
+)
+
 // lens is the magnified stretch of the last tenths.
 type lens struct {
 	m       *stripModel
 	compact bool
 	flat    bool
 	names   float64 // left edge of the names of the rows
-	scale   scale
+	scale   canvas.Scale
 	top     float64
 	rows    []lensRow
-	edges   callouts
+	edges   typeset.Callouts
 	bottom  float64
 }
 
@@ -17,27 +22,27 @@ type lens struct {
 // narrow form, and its painter.
 type lensRow struct {
 	name, note string
-	box        rect
-	paint      func(l *lens, p *pen, r lensRow)
+	box        canvas.Rectangle
+	paint      func(l *lens, p *canvas.Pen, r lensRow)
 }
 
 func layLens(m *stripModel, names, left, right, top float64, o Options) lens {
-	l := lens{m: m, compact: o.Compact, flat: o.Flat, names: names, top: top, scale: newScale(m.lens[0], m.lens[1], left, right)}
+	l := lens{m: m, compact: o.Compact, flat: o.Flat, names: names, top: top, scale: canvas.NewScale(m.lens[0], m.lens[1], left, right)}
 	y, gap := top+6, float64(rowGap)
 	if o.Flat {
 		gap = rowGapFlat
 	}
 	for _, row := range l.kinds() {
 		if l.compact && row.name != "" {
-			y += 4 + leading*small
+			y += 4 + canvas.Leading*canvas.Small
 		}
-		height := row.box.y1
-		row.box = rect{left, y, right, y + height}
+		height := row.box.Y1
+		row.box = canvas.Rect(left, y, right, y+height)
 		y += height + gap
 		l.rows = append(l.rows, row)
 	}
-	l.edges = layCallouts(l.edgeLabels(), left, right)
-	l.bottom = l.frameEnd() + l.edges.height()
+	l.edges = typeset.LayCallouts(l.edgeLabels(), left, right)
+	l.bottom = l.frameEnd() + l.edges.Height()
 	return l
 }
 
@@ -54,16 +59,16 @@ func (l *lens) kinds() []lensRow {
 	if l.flat {
 		bell, verdict = 42, 34
 	}
-	row := func(name, note string, height float64, paint func(*lens, *pen, lensRow)) lensRow {
-		return lensRow{name, note, rect{y1: height}, paint}
+	row := func(name, note string, height float64, paint func(*lens, *canvas.Pen, lensRow)) lensRow {
+		return lensRow{name, note, canvas.Rectangle{Y1: height}, paint}
 	}
 	rows := []lensRow{
-		row("requirement", "guard bands "+m.pos.Length(m.guard), 40, (*lens).requirement),
+		row("requirement", m.left(), 40, (*lens).requirement),
 		row("seated readings", "uncertain by ±"+m.pos.Length(m.uncertainty), bell, (*lens).density),
 		row("", "ram position, mm", 24, (*lens).ruler),
 		row("tip of the ram", "at rest", 26, (*lens).tip),
 	}
-	if m.looks || m.missing != nil && l.scale.has(*m.missing) {
+	if m.looks || m.missing != nil && l.scale.Has(*m.missing) {
 		rows = append(rows, row("without an insert", "the ram rests here", 26, (*lens).missingTip))
 	}
 	rows = append(rows, row("zone and push end", l.zoneNote(), 28, (*lens).zone))
@@ -92,82 +97,82 @@ func (l *lens) zoneNote() string {
 }
 
 // edgeLabels are the positions to set, under the lens.
-func (l *lens) edgeLabels() []callout {
-	var out []callout
+func (l *lens) edgeLabels() []typeset.Callout {
+	var out []typeset.Callout
 	add := func(name string, v *float64) {
 		if v == nil {
 			return
 		}
 		text := l.m.pos.Bare(*v)
 		switch {
-		case *v < l.scale.from:
+		case *v < l.scale.From:
 			text = "← " + text
-		case *v > l.scale.to:
+		case *v > l.scale.To:
 			text += " →"
 		}
-		out = append(out, callout{x: l.scale.x(*v), lines: []string{text, name}, style: style{black, body, true}})
+		out = append(out, typeset.Callout{X: l.scale.At(*v), Lines: []string{text, name}, Style: canvas.Bold(canvas.Black, canvas.Body)})
 	}
 	add("zone start", l.m.zoneStart)
 	add("push end", l.m.end)
 	add("zone end", l.m.zoneEnd)
 	for i := range out {
-		out[i].style.size = small + 1
+		out[i].Style.Size = canvas.Small + 1
 	}
 	return out
 }
 
 // frameEnd is the lower edge of the frame around the rows.
-func (l *lens) frameEnd() float64 { return l.rows[len(l.rows)-1].box.y1 + 4 }
+func (l *lens) frameEnd() float64 { return l.rows[len(l.rows)-1].box.Y1 + 4 }
 
-func (l *lens) paint(p *pen) {
-	frame := rect{l.scale.x0, l.top, l.scale.x1, l.frameEnd()}
-	l.guides(p, frame.y1)
+func (l *lens) paint(p *canvas.Pen) {
+	frame := canvas.Rect(l.scale.X0, l.top, l.scale.X1, l.frameEnd())
+	l.guides(p, frame.Y1)
 	for _, row := range l.rows {
 		l.name(p, row)
 		row.paint(l, p, row)
 	}
-	p.frame(quiet, thinLine, solid, rect{crisp(frame.x0), crisp(frame.y0), crisp(frame.x1), crisp(frame.y1)})
-	l.edges.below(p, frame.y1)
+	p.Frame(canvas.Quiet, canvas.ThinLine, canvas.Solid, canvas.Rect(canvas.Crisp(frame.X0), canvas.Crisp(frame.Y0), canvas.Crisp(frame.X1), canvas.Crisp(frame.Y1)))
+	l.edges.Below(p, frame.Y1)
 }
 
 // name writes what the row is.
-func (l *lens) name(p *pen, row lensRow) {
-	main, side := style{black, small, true}, style{quiet, small, false}
-	row.note = side.face().clip(row.note, small, gutter-4)
+func (l *lens) name(p *canvas.Pen, row lensRow) {
+	main, side := canvas.Bold(canvas.Black, canvas.Small), canvas.Plain(canvas.Quiet, canvas.Small)
+	row.note = side.Clip(row.note, gutter-4)
 	if l.compact {
 		l.nameAbove(p, row, main, side)
 		return
 	}
-	mid := (row.box.y0 + row.box.y1) / 2
+	mid := (row.box.Y0 + row.box.Y1) / 2
 	switch {
 	case row.name == "":
-		p.text(side, l.names, mid+4, start, row.note)
+		p.Text(side, l.names, mid+4, canvas.Start, row.note)
 	case row.note == "":
-		p.text(main, l.names, mid+4, start, row.name)
+		p.Text(main, l.names, mid+4, canvas.Start, row.name)
 	default:
-		p.text(main, l.names, mid-3, start, row.name)
-		p.text(side, l.names, mid+12, start, row.note)
+		p.Text(main, l.names, mid-3, canvas.Start, row.name)
+		p.Text(side, l.names, mid+12, canvas.Start, row.note)
 	}
 }
 
 // nameAbove writes it in the narrow form: over the row, that of the ruler under
 // its figures.
-func (l *lens) nameAbove(p *pen, row lensRow, main, side style) {
-	x, y := l.names+4, row.box.y0-5
+func (l *lens) nameAbove(p *canvas.Pen, row lensRow, main, side canvas.Style) {
+	x, y := l.names+4, row.box.Y0-5
 	if row.name == "" {
-		p.text(side, row.box.x1-4, row.box.y1+12, end, row.note)
+		p.Text(side, row.box.X1-4, row.box.Y1+12, canvas.End, row.note)
 		return
 	}
-	w := main.width(row.name)
-	p.fill(paper, rect{x - 2, y - small, x + w + 10 + side.width(row.note), y + 4})
-	p.text(main, x, y, start, row.name)
-	p.text(side, x+w+8, y, start, row.note)
+	w := main.Width(row.name)
+	p.Fill(canvas.Paper, canvas.Rect(x-2, y-canvas.Small, x+w+10+side.Width(row.note), y+4))
+	p.Text(main, x, y, canvas.Start, row.name)
+	p.Text(side, x+w+8, y, canvas.Start, row.note)
 }
 
 // guided tells whether a guide runs between two places, px.
 func (l *lens) guided(x0, x1 float64) bool {
 	for _, v := range []*float64{l.m.zoneStart, l.m.end, l.m.zoneEnd} {
-		if v != nil && l.scale.has(*v) && l.scale.x(*v) >= x0-3 && l.scale.x(*v) <= x1+3 {
+		if v != nil && l.scale.Has(*v) && l.scale.At(*v) >= x0-3 && l.scale.At(*v) <= x1+3 {
 			return true
 		}
 	}
@@ -175,10 +180,10 @@ func (l *lens) guided(x0, x1 float64) bool {
 }
 
 // guides carry the edges of the window through all rows.
-func (l *lens) guides(p *pen, bottom float64) {
+func (l *lens) guides(p *canvas.Pen, bottom float64) {
 	for _, v := range []*float64{l.m.zoneStart, l.m.end, l.m.zoneEnd} {
-		if v != nil && l.scale.has(*v) {
-			p.vline(quiet.tint(0.5), l.scale.x(*v), l.top, bottom)
+		if v != nil && l.scale.Has(*v) {
+			p.VLine(canvas.Quiet.Tint(0.5), l.scale.At(*v), l.top, bottom)
 		}
 	}
 }

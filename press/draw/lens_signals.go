@@ -4,60 +4,61 @@ import (
 	"math"
 	"strings"
 
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
 // arrival lane: on up to the push end, where the part stops the ram.
-func (l *lens) arrival(p *pen, r lensRow) {
+func (l *lens) arrival(p *canvas.Pen, r lensRow) {
 	l.lane(p, r.box, func(f field) bool { return f.arrival })
 }
 
 // zoneSignal lane: what the zone signal says while the ram is at rest.
-func (l *lens) zoneSignal(p *pen, r lensRow) {
+func (l *lens) zoneSignal(p *canvas.Pen, r lensRow) {
 	l.lane(p, r.box, func(f field) bool { return f.zone })
 }
 
 // lane draws one signal as a raised and lowered line. Beyond the push end the
 // ram rests at the end, whatever the part: the line is dashed there.
-func (l *lens) lane(p *pen, box rect, on func(field) bool) {
-	high, low := crisp(box.y0+4), crisp(box.y1-3)
+func (l *lens) lane(p *canvas.Pen, box canvas.Rectangle, on func(field) bool) {
+	high, low := canvas.Crisp(box.Y0+4), canvas.Crisp(box.Y1-3)
 	level := func(f field) float64 {
 		if on(f) {
 			return high
 		}
 		return low
 	}
-	st := style{quiet, small, false}
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
 	last := math.NaN()
 	for _, f := range l.visible() {
-		x0, x1 := l.scale.x(f.from), l.scale.x(f.to)
+		x0, x1 := l.scale.At(f.from), l.scale.At(f.to)
 		y := level(f)
 		if on(f) {
-			p.fill(black.tint(quietTint), rect{x0, high, x1, low})
+			p.Fill(canvas.Black.Tint(canvas.QuietTint), canvas.Rect(x0, high, x1, low))
 		}
 		if !math.IsNaN(last) && last != y {
-			p.line(black, outline, solid, [2]float64{x0, last}, [2]float64{x0, y})
+			p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{x0, last}, [2]float64{x0, y})
 		}
-		dash := solid
+		dash := canvas.Solid
 		if f.past || f.early {
-			dash = dashed
+			dash = canvas.Dashed
 		}
-		p.line(black, outline, dash, [2]float64{x0, y}, [2]float64{x1, y})
+		p.Line(canvas.Black, canvas.Outline, dash, [2]float64{x0, y}, [2]float64{x1, y})
 		last = y
 		text := words.OnOff(on(f))
-		if w := st.width(text); x1-x0 > w+12 {
+		if w := st.Width(text); x1-x0 > w+12 {
 			mid := (x0 + x1) / 2
-			ground := rect{mid - w/2 - 3, high + 1, mid + w/2 + 3, low - 1}
-			guided := l.guided(ground.x0, ground.x1)
+			ground := canvas.Rect(mid-w/2-3, high+1, mid+w/2+3, low-1)
+			guided := l.guided(ground.X0, ground.X1)
 			if guided {
-				p.fill(paper, ground)
+				p.Fill(canvas.Paper, ground)
 				if on(f) {
-					p.fill(black.tint(quietTint), ground)
+					p.Fill(canvas.Black.Tint(canvas.QuietTint), ground)
 				}
 			}
-			p.text(st, mid, (high+low)/2+4, middle, text)
+			p.Text(st, mid, (high+low)/2+4, canvas.Middle, text)
 			if guided {
-				p.cleared(1)
+				p.Cleared(1)
 			}
 		}
 	}
@@ -68,7 +69,7 @@ func (l *lens) lane(p *pen, box rect, on func(field) bool) {
 func (l *lens) visible() []field {
 	var out []field
 	for _, f := range l.m.fields {
-		if f.to > l.scale.from && f.from < l.scale.to && f.to > f.from {
+		if f.to > l.scale.From && f.from < l.scale.To && f.to > f.from {
 			out = append(out, f)
 		}
 	}
@@ -76,19 +77,19 @@ func (l *lens) visible() []field {
 }
 
 // verdicts are the fields of the verdict lane with their words.
-func (l *lens) verdicts(p *pen, r lensRow) {
+func (l *lens) verdicts(p *canvas.Pen, r lensRow) {
 	for _, f := range l.visible() {
-		x0, x1 := l.scale.x(f.from), l.scale.x(f.to)
-		box := rect{x0, r.box.y0, x1, r.box.y1}
-		p.fill(paper, box)
-		p.swatch(f.fate, box)
-		p.line(f.fate.ink(), outline, solid, [2]float64{x0, box.y0}, [2]float64{x1, box.y0})
-		p.line(f.fate.ink(), outline, solid, [2]float64{x0, box.y1}, [2]float64{x1, box.y1})
+		x0, x1 := l.scale.At(f.from), l.scale.At(f.to)
+		box := canvas.Rect(x0, r.box.Y0, x1, r.box.Y1)
+		p.Fill(canvas.Paper, box)
+		swatch(p, f.fate, box)
+		p.Line(f.fate.ink(), canvas.Outline, canvas.Solid, [2]float64{x0, box.Y0}, [2]float64{x1, box.Y0})
+		p.Line(f.fate.ink(), canvas.Outline, canvas.Solid, [2]float64{x0, box.Y1}, [2]float64{x1, box.Y1})
 		l.verdictWord(p, f, box)
 	}
 	for _, f := range l.visible() {
-		if l.scale.has(f.from) {
-			p.line(black, outline, solid, [2]float64{l.scale.x(f.from), r.box.y0}, [2]float64{l.scale.x(f.from), r.box.y1})
+		if l.scale.Has(f.from) {
+			p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{l.scale.At(f.from), r.box.Y0}, [2]float64{l.scale.At(f.from), r.box.Y1})
 		}
 	}
 }
@@ -99,10 +100,10 @@ const closeLeading = 1.15
 // verdictWord writes the word of a field on a clear ground. Where the field is
 // narrow it is smaller, on two lines, or says tall for too tall; the table beside
 // has it in any case.
-func (l *lens) verdictWord(p *pen, f field, box rect) {
+func (l *lens) verdictWord(p *canvas.Pen, f field, box canvas.Rectangle) {
 	for _, text := range []string{f.verdict, strings.ReplaceAll(f.verdict, "too ", "")} {
-		for _, size := range []float64{body, small} {
-			if p.wordIn(style{f.fate.ink(), size, true}, text, box) {
+		for _, size := range []float64{canvas.Body, canvas.Small} {
+			if wordIn(p, canvas.Bold(f.fate.ink(), size), text, box) {
 				return
 			}
 		}
@@ -111,30 +112,30 @@ func (l *lens) verdictWord(p *pen, f field, box rect) {
 
 // wordIn writes a word into the middle of a box, on two lines where it has to, if
 // it has room there.
-func (p *pen) wordIn(st style, text string, box rect) bool {
-	mid, y := (box.x0+box.x1)/2, (box.y0+box.y1)/2
-	room := box.x1 - box.x0 - 10
+func wordIn(p *canvas.Pen, st canvas.Style, text string, box canvas.Rectangle) bool {
+	mid, y := (box.X0+box.X1)/2, (box.Y0+box.Y1)/2
+	room := box.X1 - box.X0 - 10
 	lines := []string{text}
-	if st.width(text) > room {
-		lines = st.face().wrap(text, st.size, room)
+	if st.Width(text) > room {
+		lines = st.Wrap(text, room)
 	}
 	var w float64
 	for _, line := range lines {
-		w = math.Max(w, st.width(line))
+		w = math.Max(w, st.Width(line))
 	}
-	apart := leading * st.size
+	apart := canvas.Leading * st.Size
 	if len(lines) > 1 {
-		apart = closeLeading * st.size
+		apart = closeLeading * st.Size
 	}
 	h := apart * float64(len(lines))
-	if w > room || h > box.y1-box.y0-4 || clipped(lines) {
+	if w > room || h > box.Y1-box.Y0-4 || clipped(lines) {
 		return false
 	}
-	p.fill(paper, rect{mid - w/2 - 4, y - h/2 - 1, mid + w/2 + 4, y + h/2 + 1})
+	p.Fill(canvas.Paper, canvas.Rect(mid-w/2-4, y-h/2-1, mid+w/2+4, y+h/2+1))
 	for i, line := range lines {
-		p.text(st, mid, y-h/2+0.98*st.size+apart*float64(i)-(leading*st.size-apart)/2, middle, line)
+		p.Text(st, mid, y-h/2+0.98*st.Size+apart*float64(i)-(canvas.Leading*st.Size-apart)/2, canvas.Middle, line)
 	}
-	p.cleared(len(lines))
+	p.Cleared(len(lines))
 	return true
 }
 

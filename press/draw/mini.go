@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
@@ -35,14 +36,14 @@ const (
 )
 
 // Row makes the strip of one row of the catalogue.
-func (s *Minis) Row(row press.FaultRow, o Options) *Picture {
+func (s *Minis) Row(row press.FaultRow, o Options) *canvas.Picture {
 	d := s.lay(row, o)
-	return &Picture{kind: "mini", compact: o.Compact, id: o.ID, title: d.title(), desc: s.desc(), width: d.width, height: miniHeight, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "mini", Compact: o.Compact, ID: o.ID, Title: d.title(), Desc: s.desc(), Width: d.width, Height: miniHeight, Paint: d.paint})
 }
 
 func (s *Minis) lay(row press.FaultRow, o Options) *mini {
 	width := o.width(miniWidth, miniLeast)
-	return &mini{m: s.m, name: words.Fault(row).Word, rest: restOf(s.m, row), width: width, scale: newScale(s.lens[0], s.lens[1], 1, width-1)}
+	return &mini{m: s.m, name: words.Fault(row).Word, rest: restOf(s.m, row), width: width, scale: canvas.NewScale(s.lens[0], s.lens[1], 1, width-1)}
 }
 
 // desc says the figures that the small strips of a plan share.
@@ -69,7 +70,7 @@ func restOf(m *stripModel, row press.FaultRow) rest {
 	switch {
 	case row.Verdict == press.EarlyContact:
 		return rest{early: true}
-	case row.Reading != nil && finite(*row.Reading):
+	case row.Reading != nil && canvas.Finite(*row.Reading):
 		return rest{at: row.Reading, met: true}
 	}
 	return rest{at: m.end}
@@ -97,7 +98,7 @@ type mini struct {
 	name  string
 	rest  rest
 	width float64
-	scale scale
+	scale canvas.Scale
 }
 
 // title is the message of the strip.
@@ -119,7 +120,7 @@ func (d *mini) tip() (x float64, ok bool) {
 	if d.rest.at == nil {
 		return 0, false
 	}
-	return d.scale.x(*d.rest.at), d.scale.has(*d.rest.at)
+	return d.scale.At(*d.rest.at), d.scale.Has(*d.rest.at)
 }
 
 // widest gives the widest piece of a stretch when it is cut at some places.

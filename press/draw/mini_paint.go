@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
@@ -18,9 +19,9 @@ const (
 	miniHeight = 55
 )
 
-func laneAt(y, x0, x1 float64) rect { return rect{x0, y, x1, y + miniLane} }
+func laneAt(y, x0, x1 float64) canvas.Rectangle { return canvas.Rect(x0, y, x1, y+miniLane) }
 
-func (d *mini) paint(p *pen) {
+func (d *mini) paint(p *canvas.Pen) {
 	d.fates(p)
 	d.zone(p)
 	d.pushEnd(p)
@@ -29,29 +30,29 @@ func (d *mini) paint(p *pen) {
 }
 
 // fates are the readings as the drawing calls them: too tall, good and too short.
-func (d *mini) fates(p *pen) {
+func (d *mini) fates(p *canvas.Pen) {
 	s, g := d.scale, d.m.requirement
 	for _, f := range []struct {
 		fate   fate
 		word   string
 		x0, x1 float64
 	}{
-		{fateLong, briefly(press.Long), s.x0, s.x(g[0])},
-		{fateGood, words.Say(press.Good), s.x(g[0]), s.x(g[1])},
-		{fateShort, briefly(press.Short), s.x(g[1]), s.x1},
+		{fateLong, briefly(press.Long), s.X0, s.At(g[0])},
+		{fateGood, words.Say(press.Good), s.At(g[0]), s.At(g[1])},
+		{fateShort, briefly(press.Short), s.At(g[1]), s.X1},
 	} {
 		box := laneAt(miniFates, f.x0, f.x1)
-		if box.x1 <= box.x0 {
+		if box.X1 <= box.X0 {
 			continue
 		}
-		p.swatch(f.fate, box)
-		p.line(f.fate.ink(), thinLine, solid, [2]float64{box.x0, crisp(box.y0)}, [2]float64{box.x1, crisp(box.y0)})
-		p.line(f.fate.ink(), thinLine, solid, [2]float64{box.x0, crisp(box.y1)}, [2]float64{box.x1, crisp(box.y1)})
-		d.word(p, style{f.fate.ink(), small, true}, box, f.word)
+		swatch(p, f.fate, box)
+		p.Line(f.fate.ink(), canvas.ThinLine, canvas.Solid, [2]float64{box.X0, canvas.Crisp(box.Y0)}, [2]float64{box.X1, canvas.Crisp(box.Y0)})
+		p.Line(f.fate.ink(), canvas.ThinLine, canvas.Solid, [2]float64{box.X0, canvas.Crisp(box.Y1)}, [2]float64{box.X1, canvas.Crisp(box.Y1)})
+		d.word(p, canvas.Bold(f.fate.ink(), canvas.Small), box, f.word)
 	}
 	for _, v := range g {
-		if s.has(v) {
-			p.vline(good, s.x(v), miniFates, miniFates+miniLane+1)
+		if s.Has(v) {
+			p.VLine(canvas.Good, s.At(v), miniFates, miniFates+miniLane+1)
 		}
 	}
 }
@@ -60,128 +61,128 @@ func (d *mini) fates(p *pen) {
 func briefly(verdict string) string { return strings.TrimPrefix(words.Say(verdict), "too ") }
 
 // zone is the stretch with the zone signal on, a bracket where it ends inside.
-func (d *mini) zone(p *pen) {
+func (d *mini) zone(p *canvas.Pen) {
 	from, to := d.m.zoneStart, d.m.zoneEnd
 	if from == nil && to == nil {
 		return
 	}
-	x0, x1 := d.scale.x0, d.scale.x1
+	x0, x1 := d.scale.X0, d.scale.X1
 	if from != nil {
-		x0 = d.scale.x(*from)
+		x0 = d.scale.At(*from)
 	}
 	if to != nil {
-		x1 = d.scale.x(*to)
+		x1 = d.scale.At(*to)
 	}
-	y := crisp(miniZone + miniLane)
+	y := canvas.Crisp(miniZone + miniLane)
 	switch { // all of it outside: an arrow shows where
-	case x1 <= d.scale.x0:
-		p.arrow(accent, d.scale.x0, y-5, -9)
-		p.text(style{accent, small, false}, d.scale.x0+14, y-2, start, "zone")
+	case x1 <= d.scale.X0:
+		p.Arrow(canvas.Accent, d.scale.X0, y-5, -9)
+		p.Text(canvas.Plain(canvas.Accent, canvas.Small), d.scale.X0+14, y-2, canvas.Start, "zone")
 		return
-	case x0 >= d.scale.x1:
-		p.arrow(accent, d.scale.x1, y-5, 9)
-		p.text(style{accent, small, false}, d.scale.x1-14, y-2, end, "zone")
+	case x0 >= d.scale.X1:
+		p.Arrow(canvas.Accent, d.scale.X1, y-5, 9)
+		p.Text(canvas.Plain(canvas.Accent, canvas.Small), d.scale.X1-14, y-2, canvas.End, "zone")
 		return
 	}
 	box := laneAt(miniZone, x0, x1)
-	p.fill(accent.tint(fillTint), box)
-	p.line(accent, outline, solid, [2]float64{x0, y}, [2]float64{x1, y})
+	p.Fill(canvas.Accent.Tint(canvas.FillTint), box)
+	p.Line(canvas.Accent, canvas.Outline, canvas.Solid, [2]float64{x0, y}, [2]float64{x1, y})
 	for _, e := range []struct {
 		v *float64
 		x float64
 	}{{from, x0}, {to, x1}} {
-		if e.v != nil && d.scale.has(*e.v) {
-			p.line(accent, outline, solid, [2]float64{e.x, miniZone}, [2]float64{e.x, y})
+		if e.v != nil && d.scale.Has(*e.v) {
+			p.Line(canvas.Accent, canvas.Outline, canvas.Solid, [2]float64{e.x, miniZone}, [2]float64{e.x, y})
 		}
 	}
-	d.word(p, style{accent, small, false}, box, "zone")
+	d.word(p, canvas.Plain(canvas.Accent, canvas.Small), box, "zone")
 }
 
 // word writes a word in the widest piece of a lane that neither the push end nor
 // the marker crosses; a lane too narrow for it goes without.
-func (d *mini) word(p *pen, st style, box rect, text string) {
+func (d *mini) word(p *canvas.Pen, st canvas.Style, box canvas.Rectangle, text string) {
 	var cuts []float64
-	if e := d.m.end; e != nil && d.scale.has(*e) {
-		cuts = append(cuts, d.scale.x(*e))
+	if e := d.m.end; e != nil && d.scale.Has(*e) {
+		cuts = append(cuts, d.scale.At(*e))
 	}
 	if x, ok := d.tip(); ok {
 		cuts = append(cuts, x)
 	}
 	const beside = 5
-	from, to := widest(box.x0, box.x1, cuts...)
-	if w := st.width(text); to-from >= w+2*beside {
+	from, to := widest(box.X0, box.X1, cuts...)
+	if w := st.Width(text); to-from >= w+2*beside {
 		mid := (from + to) / 2
-		p.fill(paper, rect{mid - w/2 - 2, box.y0 + 1, mid + w/2 + 2, box.y1 - 1})
-		p.text(st, mid, box.y0+11, middle, text)
+		p.Fill(canvas.Paper, canvas.Rect(mid-w/2-2, box.Y0+1, mid+w/2+2, box.Y1-1))
+		p.Text(st, mid, box.Y0+11, canvas.Middle, text)
 	}
 }
 
 // pushEnd is the stop symbol in the lane of the ram, and a line through the others.
-func (d *mini) pushEnd(p *pen) {
+func (d *mini) pushEnd(p *canvas.Pen) {
 	e := d.m.end
-	if e == nil || !d.scale.has(*e) {
+	if e == nil || !d.scale.Has(*e) {
 		return
 	}
-	x := d.scale.x(*e)
-	p.line(black, thinLine, dashed, [2]float64{x, miniRam}, [2]float64{x, miniHeight - 2})
-	p.fill(black, rect{x - 1, miniRam - 1, x + 1.5, miniRam + miniRod + 1})
-	p.hatch(black, hatch{rising: true, gap: 3}, rect{x + 1.5, miniRam - 1, x + 6, miniRam + miniRod + 1})
+	x := d.scale.At(*e)
+	p.Line(canvas.Black, canvas.ThinLine, canvas.Dashed, [2]float64{x, miniRam}, [2]float64{x, miniHeight - 2})
+	p.Fill(canvas.Black, canvas.Rect(x-1, miniRam-1, x+1.5, miniRam+miniRod+1))
+	p.Hatch(canvas.Black, canvas.Hatch{Rising: true, Gap: 3}, canvas.Rect(x+1.5, miniRam-1, x+6, miniRam+miniRod+1))
 }
 
 // ram is the rod as it rests, with its reading in words.
-func (d *mini) ram(p *pen) {
+func (d *mini) ram(p *canvas.Pen) {
 	x, inside := d.tip()
-	y0, y1 := crisp(miniRam), crisp(miniRam+miniRod-2)
-	st, text := style{black, small, false}, d.rest.words()
+	y0, y1 := canvas.Crisp(miniRam), canvas.Crisp(miniRam+miniRod-2)
+	st, text := canvas.Plain(canvas.Black, canvas.Small), d.rest.words()
 	const base, bevel = miniRam + 12.5, 4
 	switch {
 	case d.rest.at == nil && !d.rest.early:
-		p.text(st, d.scale.x0+4, base, start, text)
+		p.Text(st, d.scale.X0+4, base, canvas.Start, text)
 		return
-	case d.rest.early, !inside && *d.rest.at < d.scale.from:
-		p.arrow(black, d.scale.x0, (y0+y1)/2, -9)
-		p.onPaper(st, d.scale.x0+14, base, start, text)
+	case d.rest.early, !inside && *d.rest.at < d.scale.From:
+		p.Arrow(canvas.Black, d.scale.X0, (y0+y1)/2, -9)
+		p.OnPaper(st, d.scale.X0+14, base, canvas.Start, text)
 		return
 	case !inside:
-		p.fill(black.tint(quietTint), rect{d.scale.x0, y0, d.scale.x1, y1})
-		p.arrow(black, d.scale.x1, (y0+y1)/2, 9)
-		p.text(st, d.scale.x1-14, base, end, text)
+		p.Fill(canvas.Black.Tint(canvas.QuietTint), canvas.Rect(d.scale.X0, y0, d.scale.X1, y1))
+		p.Arrow(canvas.Black, d.scale.X1, (y0+y1)/2, 9)
+		p.Text(st, d.scale.X1-14, base, canvas.End, text)
 		return
 	}
-	shape := [][2]float64{{d.scale.x0, y0}, {x - bevel, y0}, {x, y0 + bevel}, {x, y1 - bevel}, {x - bevel, y1}, {d.scale.x0, y1}}
-	if x-d.scale.x0 > bevel {
-		p.area(paper, shape...)
-		p.area(black.tint(quietTint), shape...)
-		p.line(black, outline, solid, shape...)
+	shape := [][2]float64{{d.scale.X0, y0}, {x - bevel, y0}, {x, y0 + bevel}, {x, y1 - bevel}, {x - bevel, y1}, {d.scale.X0, y1}}
+	if x-d.scale.X0 > bevel {
+		p.Area(canvas.Paper, shape...)
+		p.Area(canvas.Black.Tint(canvas.QuietTint), shape...)
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, shape...)
 	}
 	d.reading(p, st, x, base, text)
 }
 
 // reading writes the words on the rod; where that is too short for them, past its
 // tip, or past the stop.
-func (d *mini) reading(p *pen, st style, x, base float64, text string) {
-	w := st.width(text)
-	stop := d.scale.x1
-	if e := d.m.end; e != nil && d.scale.has(*e) && d.scale.x(*e)+8 > x {
-		stop = d.scale.x(*e)
+func (d *mini) reading(p *canvas.Pen, st canvas.Style, x, base float64, text string) {
+	w := st.Width(text)
+	stop := d.scale.X1
+	if e := d.m.end; e != nil && d.scale.Has(*e) && d.scale.At(*e)+8 > x {
+		stop = d.scale.At(*e)
 	}
 	switch {
-	case x-d.scale.x0 >= w+14:
-		p.text(st, x-7, base, end, text)
+	case x-d.scale.X0 >= w+14:
+		p.Text(st, x-7, base, canvas.End, text)
 	case x+6+w <= stop-6:
-		p.text(st, x+6, base, start, text)
-	case stop+11+w <= d.scale.x1:
-		p.text(st, stop+11, base, start, text)
+		p.Text(st, x+6, base, canvas.Start, text)
+	case stop+11+w <= d.scale.X1:
+		p.Text(st, stop+11, base, canvas.Start, text)
 	}
 }
 
 // marker carries the resting place down through the other lanes.
-func (d *mini) marker(p *pen) {
+func (d *mini) marker(p *canvas.Pen) {
 	x, ok := d.tip()
 	if !ok {
 		return
 	}
-	p.line(black, outline, solid, [2]float64{x, miniRam + miniRod - 1}, [2]float64{x, miniHeight - 2})
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{x, miniRam + miniRod - 1}, [2]float64{x, miniHeight - 2})
 	const y, r = miniFates + miniLane/2 + 0.5, 4.5
-	p.area(black, [2]float64{x, y - r}, [2]float64{x + r, y}, [2]float64{x, y + r}, [2]float64{x - r, y})
+	p.Area(canvas.Black, [2]float64{x, y - r}, [2]float64{x + r, y}, [2]float64{x, y + r}, [2]float64{x - r, y})
 }

@@ -14,12 +14,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
 )
 
 // minisOf draws the small strips of every row of a plan.
-func minisOf(p *press.Plan, r *press.Result, o Options) []*Picture {
+func minisOf(p *press.Plan, r *press.Result, o Options) []*canvas.Picture {
 	s := NewMinis(p, r)
-	var out []*Picture
+	var out []*canvas.Picture
 	for i, row := range r.Faults {
 		o.ID = fmt.Sprint("mini-", i)
 		out = append(out, s.Row(row, o))
@@ -39,12 +41,12 @@ func TestMiniLabels(t *testing.T) {
 			}
 		}
 	}
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		look(name, p)
 	}
 	random := rand.New(rand.NewPCG(5, 6))
 	for n := 0; n < 120; {
-		if p, ok := randomPlan(t, random); ok {
+		if p, ok := drawtest.RandomPlan(t, random); ok {
 			n++
 			look(fmt.Sprint("plan ", n), p)
 		}
@@ -55,7 +57,7 @@ func TestMiniLabels(t *testing.T) {
 // TestMiniAnyResult draws rows of results that no plan leads to.
 func TestMiniAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 8))
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	for i := range 300 {
 		r, _ := randomResult(random)
 		for k, verdict := range []string{press.EarlyContact, press.Good, press.FaultWord} {
@@ -63,7 +65,7 @@ func TestMiniAnyResult(t *testing.T) {
 		}
 		for _, d := range minisOf(p, r, Options{}) {
 			labelsApart(t, d, fmt.Sprint("result ", i))
-			wellFormedSVG(t, d.svg())
+			drawtest.WellFormedSVG(t, svgOf(d))
 		}
 	}
 }
@@ -73,7 +75,7 @@ func TestMiniAnyResult(t *testing.T) {
 // expected places are computed from the result and the stretch that is shown
 // (derived).
 func TestMiniPlaces(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	s := NewMinis(p, r)
 	seen := map[string]int{}
@@ -110,12 +112,12 @@ func TestMiniPlaces(t *testing.T) {
 // TestMiniSVG: one scheme of classes, ids of its own, and the shared figures in
 // the text equivalent (derived: those of the strip).
 func TestMiniSVG(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	ids := map[string]bool{}
 	for _, d := range minisOf(p, r, Options{}) {
-		svg := string(d.svg())
-		wellFormedSVG(t, []byte(svg))
+		svg := string(svgOf(d))
+		drawtest.WellFormedSVG(t, []byte(svg))
 		assert.Contains(t, svg, `class="drawing mini"`)
 		for _, shape := range regexp.MustCompile(`<(path|text) [^>]*>`).FindAllString(svg, -1) {
 			assert.Regexp(t, `class="(fill|line)-(paper|ground|ink|quiet|faint|good|long|short|accent|alert)"`, shape)
@@ -147,9 +149,9 @@ func TestLookMini(t *testing.T) {
 	if *look == "" {
 		t.Skip("no folder given with -look")
 	}
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		for i, d := range minisOf(p, press.Evaluate(p), Options{}) {
-			require.NoError(t, os.WriteFile(filepath.Join(*look, fmt.Sprintf("mini-%s-%02d.svg", name, i)), d.svg(), 0o644))
+			require.NoError(t, os.WriteFile(filepath.Join(*look, fmt.Sprintf("mini-%s-%02d.svg", name, i)), svgOf(d), 0o644))
 		}
 	}
 }

@@ -1,25 +1,21 @@
 package draw
 
 import (
-	"io"
 	"math"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
 
-// PressIn draws the press-in force of a plan as SVG.
-func PressIn(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewPressIn(p, r, Options{}).SVG(w)
-}
-
 // NewPressIn makes the press-in force: what the fit demands on the way in, what
 // the ram gives, and where a tight fit stalls.
-func NewPressIn(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewPressIn(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	m := newPressInModel(p, r, *r.Traces())
 	d := layPressIn(m, o)
-	return &Picture{kind: "pressin", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "pressin", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // pressInModel is what the press-in force shows, as data.
@@ -66,30 +62,30 @@ func (m *pressInModel) describe(r *press.Result) string {
 type pressInDrawing struct {
 	*chart
 	m     *pressInModel
-	marks callouts
+	marks typeset.Callouts
 }
 
 func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	d := &pressInDrawing{m: m, chart: newChart(o, m.title, 132)}
 	if o.Compact {
-		d.plot.x1 = d.width - margin - 100
+		d.plot.X1 = d.width - canvas.Margin - 100
 	}
 	reach := m.travel
 	if reach <= 0 {
 		reach = 1
 	}
-	d.x = newScale(0, 1.04*reach, d.plot.x0, d.plot.x1)
-	d.marks = layCallouts(d.depthLabels(), margin, d.width-margin)
-	d.raise(d.marks.height())
+	d.x = canvas.NewScale(0, 1.04*reach, d.plot.X0, d.plot.X1)
+	d.marks = typeset.LayCallouts(d.depthLabels(), canvas.Margin, d.width-canvas.Margin)
+	d.raise(d.marks.Height())
 	d.scales(0, 1.04*reach, m.bottom, m.top)
 	d.xName, d.yName = "depth from first contact, mm", "force, N"
 	if len(m.demand) == 0 {
 		d.noX = true
 	}
 	d.ends = append(d.ends,
-		endLabel{d.y.x(m.force.High), "strong ram", quiet, false},
-		endLabel{d.y.x(m.force.Typical), "ram " + words.Force(m.force.Typical), black, true},
-		endLabel{d.y.x(m.force.Low), "weak ram", quiet, false})
+		endLabel{d.y.At(m.force.High), "strong ram", canvas.Quiet, false},
+		endLabel{d.y.At(m.force.Typical), "ram " + words.Force(m.force.Typical), canvas.Black, true},
+		endLabel{d.y.At(m.force.Low), "weak ram", canvas.Quiet, false})
 	if n := len(m.demand); n > 0 {
 		b := m.demand[n-1]
 		for _, e := range []struct {
@@ -97,84 +93,84 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 			text string
 			bold bool
 		}{{b.High, "tightest fit" + beyond(b.High, m.top), false}, {b.Typical, "fit " + words.Force(b.Typical) + beyond(b.Typical, m.top), true}, {b.Low, "loosest fit", false}} {
-			k := quiet
+			k := canvas.Quiet
 			if e.bold {
-				k = accent
+				k = canvas.Accent
 			}
-			d.ends = append(d.ends, endLabel{d.y.x(e.v), e.text, k, e.bold})
+			d.ends = append(d.ends, endLabel{d.y.At(e.v), e.text, k, e.bold})
 		}
 	}
-	d.height = math.Ceil(d.bottom() + margin/2)
+	d.height = math.Ceil(d.bottom() + canvas.Margin/2)
 	return d
 }
 
-func (d *pressInDrawing) depthLabels() []callout {
+func (d *pressInDrawing) depthLabels() []typeset.Callout {
 	m := d.m
-	var out []callout
+	var out []typeset.Callout
 	if len(m.demand) == 0 {
 		return out
 	}
-	out = append(out, callout{x: d.x.x(m.travel), lines: []string{"seat", m.pos.Bare(m.travel)}, style: style{black, small, true}})
+	out = append(out, typeset.Callout{X: d.x.At(m.travel), Lines: []string{"seat", m.pos.Bare(m.travel)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	if m.tight != nil {
-		out = append(out, callout{x: d.x.x(*m.tight), lines: []string{"tightest fit stalls a weak ram", m.pos.Bare(*m.tight)}, style: style{alert, small, true}})
+		out = append(out, typeset.Callout{X: d.x.At(*m.tight), Lines: []string{"tightest fit stalls a weak ram", m.pos.Bare(*m.tight)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
 	}
 	if m.stall != nil {
-		out = append(out, callout{x: d.x.x(*m.stall), lines: []string{"typical fit stalls", m.pos.Bare(*m.stall)}, style: style{alert, small, true}})
+		out = append(out, typeset.Callout{X: d.x.At(*m.stall), Lines: []string{"typical fit stalls", m.pos.Bare(*m.stall)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
 	}
 	return out
 }
 
-func (d *pressInDrawing) paint(p *pen) {
+func (d *pressInDrawing) paint(p *canvas.Pen) {
 	m, f := d.m, d.m.force
 	d.paper(p)
-	p.fill(black.tint(0.1), rect{d.plot.x0, d.y.x(f.High), d.plot.x1, d.y.x(f.Low)})
+	p.Fill(canvas.Black.Tint(0.1), canvas.Rect(d.plot.X0, d.y.At(f.High), d.plot.X1, d.y.At(f.Low)))
 	for _, v := range []float64{f.High, f.Low} {
-		p.hline(quiet, d.plot.x0, d.plot.x1, d.y.x(v))
+		p.HLine(canvas.Quiet, d.plot.X0, d.plot.X1, d.y.At(v))
 	}
-	p.line(black, outline, dashed, [2]float64{d.plot.x0, d.y.x(f.Typical)}, [2]float64{d.plot.x1, d.y.x(f.Typical)})
+	p.Line(canvas.Black, canvas.Outline, canvas.Dashed, [2]float64{d.plot.X0, d.y.At(f.Typical)}, [2]float64{d.plot.X1, d.y.At(f.Typical)})
 	low, mid, high := bands(m.demand)
-	d.band(p, accent.tint(fillTint), low, high)
-	d.curve(p, accent, thinLine, low)
-	d.curve(p, accent, thinLine, high)
-	d.curve(p, accent, outline, mid)
+	d.band(p, canvas.Accent.Tint(canvas.FillTint), low, high)
+	d.curve(p, canvas.Accent, canvas.ThinLine, low)
+	d.curve(p, canvas.Accent, canvas.ThinLine, high)
+	d.curve(p, canvas.Accent, canvas.Outline, mid)
 	if n := len(m.demand); n > 0 {
-		x := d.x.x(m.travel)
+		x := d.x.At(m.travel)
 		b := m.demand[n-1]
 		for _, v := range []float64{b.Low, b.Typical, b.High} {
 			if v > m.top {
 				continue
 			}
-			p.line(accent, thinLine, dashed, [2]float64{x, d.y.x(v)}, [2]float64{d.plot.x1, d.y.x(v)})
+			p.Line(canvas.Accent, canvas.ThinLine, canvas.Dashed, [2]float64{x, d.y.At(v)}, [2]float64{d.plot.X1, d.y.At(v)})
 		}
-		d.vertical(p, black, solid, x, d.plot.y0)
+		d.vertical(p, canvas.Black, canvas.Solid, x, d.plot.Y0)
 	}
 	for _, s := range []struct {
 		depth *float64
 		force float64
 	}{{m.tight, f.Low}, {m.stall, f.Typical}} {
 		if s.depth != nil {
-			x, y := d.x.x(*s.depth), d.y.x(s.force)
-			p.line(alert, thinLine, dashed, [2]float64{crisp(x), d.plot.y0}, [2]float64{crisp(x), y})
-			p.circle(paper, alert, outline, crisp(x), y, 4)
+			x, y := d.x.At(*s.depth), d.y.At(s.force)
+			p.Line(canvas.Alert, canvas.ThinLine, canvas.Dashed, [2]float64{canvas.Crisp(x), d.plot.Y0}, [2]float64{canvas.Crisp(x), y})
+			p.Circle(canvas.Paper, canvas.Alert, canvas.Outline, canvas.Crisp(x), y, 4)
 		}
 	}
 	d.chart.frame(p)
 	d.labelEnds(p)
-	d.figuresX(p, d.plot.y1)
-	d.nameX(p, d.plot.y1)
-	d.marks.above(p, d.plot.y0)
+	d.figuresX(p, d.plot.Y1)
+	d.nameX(p, d.plot.Y1)
+	d.marks.Above(p, d.plot.Y0)
 	if len(m.demand) == 0 {
 		d.nothing(p)
 	}
 }
 
 // nothing says why there is no curve.
-func (d *pressInDrawing) nothing(p *pen) {
-	st := style{quiet, body, false}
-	lines := regular().wrap("The parts only touch: no depth, no press-in force.", body, d.plot.x1-d.plot.x0-20)
-	y := (math.Max(d.y.x(d.m.force.Low), d.plot.y0) + d.plot.y1) / 2
-	y = math.Min(y, d.plot.y1-6-leading*body*float64(len(lines)-1))
+func (d *pressInDrawing) nothing(p *canvas.Pen) {
+	st := canvas.Plain(canvas.Quiet, canvas.Body)
+	lines := canvas.Plain(canvas.Black, canvas.Body).Wrap("The parts only touch: no depth, no press-in force.", d.plot.X1-d.plot.X0-20)
+	y := (math.Max(d.y.At(d.m.force.Low), d.plot.Y0) + d.plot.Y1) / 2
+	y = math.Min(y, d.plot.Y1-6-canvas.Leading*canvas.Body*float64(len(lines)-1))
 	for i, l := range lines {
-		p.onPaper(st, (d.plot.x0+d.plot.x1)/2, y+float64(i)*leading*body, middle, l)
+		p.OnPaper(st, (d.plot.X0+d.plot.X1)/2, y+float64(i)*canvas.Leading*canvas.Body, canvas.Middle, l)
 	}
 }

@@ -5,22 +5,24 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/words"
 )
 
 // NewProbe makes the probe: along the ruler where a sound part stalls and where the
 // probe ends, and the chance of refusal against the interference.
-func NewProbe(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewProbe(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	b := &r.Probe
 	switch {
 	case !b.InUse:
-		return stated("probe", words.NoProbe, o, stripWideLeast, stripCompactLeast)
+		return stated("probe", words.NoProbe, o, StripLeast, stripCompactLeast)
 	case b.End == nil || b.Detection == nil:
-		return stated("probe", words.NoProbeFigures, o, stripWideLeast, stripCompactLeast)
+		return stated("probe", words.NoProbeFigures, o, StripLeast, stripCompactLeast)
 	}
 	m := newProbeModel(p, r)
 	d := layProbe(m, o)
-	return &Picture{kind: "probe", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "probe", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // probeModel is what the probe's drawing shows, as data.
@@ -112,10 +114,10 @@ func (m *probeModel) describe(r *press.Result) string {
 type probeDrawing struct {
 	*chart // the chance of refusal
 	m      *probeModel
-	ruler  scale
-	marks  callouts
+	ruler  canvas.Scale
+	marks  typeset.Callouts
 	top    float64 // of the ram's lane
-	figure callouts
+	figure typeset.Callouts
 }
 
 const (
@@ -128,33 +130,33 @@ const (
 func layProbe(m *probeModel, o Options) *probeDrawing {
 	d := &probeDrawing{m: m, chart: newChart(o, m.title, 0)}
 	pad := 0.03 * (m.to - m.from)
-	left := margin + 60.0
-	d.ruler = newScale(m.from-pad, m.to+pad, left, d.width-margin)
-	d.marks = layCallouts(d.places(), margin, d.width-margin)
-	d.top = d.plot.y0 - 18 + d.marks.height()
-	d.plot.x1 = d.width - margin
-	d.plot.y0 = d.top + probeRam + probeSignal + probeVerdict + 20 + axisFigures + axisName + small + 14
-	d.x = newScale(0, 1.05*m.most, d.plot.x0, d.plot.x1)
-	d.yNameAt = d.plot.y0 - 8
-	d.figure = layCallouts(d.limits(), margin, d.width-margin)
-	d.plot.y0 += d.figure.height()
-	d.plot.y1 = d.plot.y0 + probeChance
+	left := canvas.Margin + 60.0
+	d.ruler = canvas.NewScale(m.from-pad, m.to+pad, left, d.width-canvas.Margin)
+	d.marks = typeset.LayCallouts(d.places(), canvas.Margin, d.width-canvas.Margin)
+	d.top = d.plot.Y0 - 18 + d.marks.Height()
+	d.plot.X1 = d.width - canvas.Margin
+	d.plot.Y0 = d.top + probeRam + probeSignal + probeVerdict + 20 + axisFigures + axisName + canvas.Small + 14
+	d.x = canvas.NewScale(0, 1.05*m.most, d.plot.X0, d.plot.X1)
+	d.yNameAt = d.plot.Y0 - 8
+	d.figure = typeset.LayCallouts(d.limits(), canvas.Margin, d.width-canvas.Margin)
+	d.plot.Y0 += d.figure.Height()
+	d.plot.Y1 = d.plot.Y0 + probeChance
 	if o.Flat {
-		d.plot.y1 = d.plot.y0 + plotHeightFlat
+		d.plot.Y1 = d.plot.Y0 + plotHeightFlat
 	}
-	d.y = newScale(0, 100, d.plot.y1, d.plot.y0)
+	d.y = canvas.NewScale(0, 100, d.plot.Y1, d.plot.Y0)
 	d.xName, d.yName = "effective interference, µm", "chance that the probe refuses, %"
-	d.height = math.Ceil(d.bottom() + margin)
+	d.height = math.Ceil(d.bottom() + canvas.Margin)
 	return d
 }
 
 // places are what is named over the ruler.
-func (d *probeDrawing) places() []callout {
+func (d *probeDrawing) places() []typeset.Callout {
 	m := d.m
-	var out []callout
+	var out []typeset.Callout
 	add := func(name string, at *float64, strong bool) {
 		if at != nil {
-			out = append(out, callout{x: d.ruler.x(*at), lines: []string{name, m.pos.Bare(*at)}, style: style{black, small, strong}})
+			out = append(out, typeset.Callout{X: d.ruler.At(*at), Lines: []string{name, m.pos.Bare(*at)}, Style: canvas.Style{Ink: canvas.Black, Size: canvas.Small, Bold: strong}})
 		}
 	}
 	add("approach end", &m.approach, false)
@@ -168,26 +170,26 @@ func (d *probeDrawing) places() []callout {
 }
 
 // limits are the two interferences beyond which the probe is sure.
-func (d *probeDrawing) limits() []callout {
-	var out []callout
+func (d *probeDrawing) limits() []typeset.Callout {
+	var out []typeset.Callout
 	if b := d.m.below; b != nil {
-		out = append(out, callout{x: d.x.x(*b), lines: []string{"refused below", words.Microns(*b)}, style: style{black, small, true}})
+		out = append(out, typeset.Callout{X: d.x.At(*b), Lines: []string{"refused below", words.Microns(*b)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	if a := d.m.above; a != nil {
-		out = append(out, callout{x: d.x.x(*a), lines: []string{"passed above", words.Microns(*a)}, style: style{black, small, true}})
+		out = append(out, typeset.Callout{X: d.x.At(*a), Lines: []string{"passed above", words.Microns(*a)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	return out
 }
 
-func (d *probeDrawing) paint(p *pen) {
+func (d *probeDrawing) paint(p *canvas.Pen) {
 	d.chart.paper(p)
 	signal := d.top + probeRam
 	verdict := signal + probeSignal
 	axis := verdict + probeVerdict + 8
-	for _, c := range d.marks.items {
-		p.vline(faint, c.x, d.top, axis)
+	for _, c := range d.marks.Items {
+		p.VLine(canvas.Faint, c.X, d.top, axis)
 	}
-	d.marks.above(p, d.top)
+	d.marks.Above(p, d.top)
 	d.ram(p, d.top)
 	d.signal(p, signal)
 	d.verdicts(p, verdict)
@@ -197,47 +199,47 @@ func (d *probeDrawing) paint(p *pen) {
 
 // ram is the ram's tip where the nominal part stalls it, a flag where the loosest sound
 // part does, the probe end as a stop and what is kept free behind it.
-func (d *probeDrawing) ram(p *pen, y float64) {
+func (d *probeDrawing) ram(p *canvas.Pen, y float64) {
 	m := d.m
-	p.text(style{quiet, small, false}, margin, y+28, start, "ram")
+	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), canvas.Margin, y+28, canvas.Start, "ram")
 	mid, base := y+14, y+probeRam-8
 	if m.nominal != nil {
-		x := d.ruler.x(*m.nominal)
-		body := rect{d.ruler.x0, mid - 6, x, mid + 6}
-		p.fill(black.tint(quietTint), body)
-		p.line(black, outline, solid, [2]float64{d.ruler.x0, body.y0}, [2]float64{x, body.y0}, [2]float64{x, body.y1}, [2]float64{d.ruler.x0, body.y1})
+		x := d.ruler.At(*m.nominal)
+		body := canvas.Rect(d.ruler.X0, mid-6, x, mid+6)
+		p.Fill(canvas.Black.Tint(canvas.QuietTint), body)
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{d.ruler.X0, body.Y0}, [2]float64{x, body.Y0}, [2]float64{x, body.Y1}, [2]float64{d.ruler.X0, body.Y1})
 	}
 	if m.loosest != nil {
-		x := d.ruler.x(*m.loosest)
-		p.line(black, outline, solid, [2]float64{crisp(x), base}, [2]float64{crisp(x), y + 4})
-		p.area(black, [2]float64{crisp(x), y + 4}, [2]float64{crisp(x) - 9, y + 8}, [2]float64{crisp(x), y + 12})
-		if r := d.ruler.x(m.reaches); r > x+1 {
-			p.line(black, thinLine, solid, [2]float64{x, base - 6}, [2]float64{r, base - 6})
-			p.line(black, thinLine, solid, [2]float64{r, base - 9}, [2]float64{r, base - 3})
+		x := d.ruler.At(*m.loosest)
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{canvas.Crisp(x), base}, [2]float64{canvas.Crisp(x), y + 4})
+		p.Area(canvas.Black, [2]float64{canvas.Crisp(x), y + 4}, [2]float64{canvas.Crisp(x) - 9, y + 8}, [2]float64{canvas.Crisp(x), y + 12})
+		if r := d.ruler.At(m.reaches); r > x+1 {
+			p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{x, base - 6}, [2]float64{r, base - 6})
+			p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{r, base - 9}, [2]float64{r, base - 3})
 		}
 	}
-	x := d.ruler.x(m.end)
+	x := d.ruler.At(m.end)
 	if m.zone != nil {
-		if z := d.ruler.x(*m.zone); z > x {
-			guard := rect{x, y + 3, z, base}
-			p.fill(black.tint(quietTint), guard)
-			p.hatch(black, crossHatch, guard)
+		if z := d.ruler.At(*m.zone); z > x {
+			guard := canvas.Rect(x, y+3, z, base)
+			p.Fill(canvas.Black.Tint(canvas.QuietTint), guard)
+			p.Hatch(canvas.Black, canvas.CrossHatch, guard)
 		}
 	}
-	p.line(black, 2*outline, solid, [2]float64{x, y + 2}, [2]float64{x, base})
-	p.hline(black, d.ruler.x0, d.ruler.x1, base)
+	p.Line(canvas.Black, 2*canvas.Outline, canvas.Solid, [2]float64{x, y + 2}, [2]float64{x, base})
+	p.HLine(canvas.Black, d.ruler.X0, d.ruler.X1, base)
 }
 
 // signal is arrival: on where a part stalls the ram before the probe end.
-func (d *probeDrawing) signal(p *pen, y float64) {
-	p.text(style{black, small, true}, margin, y+18, start, "arrival")
-	high, low, x := crisp(y+5), crisp(y+24), d.ruler.x(d.m.end)
-	from := d.ruler.x(d.m.contact)
-	p.fill(black.tint(quietTint), rect{from, high, x, low})
-	p.line(black, outline, solid, [2]float64{from, high}, [2]float64{x, high}, [2]float64{x, low}, [2]float64{d.ruler.x1, low})
-	p.onPaper(style{quiet, small, false}, (from+x)/2, (high+low)/2+4, middle, words.OnOff(true))
-	if st := (style{quiet, small, false}); st.width(words.OnOff(false)) < d.ruler.x1-x-8 {
-		p.onPaper(st, (x+d.ruler.x1)/2, low-6, middle, words.OnOff(false))
+func (d *probeDrawing) signal(p *canvas.Pen, y float64) {
+	p.Text(canvas.Bold(canvas.Black, canvas.Small), canvas.Margin, y+18, canvas.Start, "arrival")
+	high, low, x := canvas.Crisp(y+5), canvas.Crisp(y+24), d.ruler.At(d.m.end)
+	from := d.ruler.At(d.m.contact)
+	p.Fill(canvas.Black.Tint(canvas.QuietTint), canvas.Rect(from, high, x, low))
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{from, high}, [2]float64{x, high}, [2]float64{x, low}, [2]float64{d.ruler.X1, low})
+	p.OnPaper(canvas.Plain(canvas.Quiet, canvas.Small), (from+x)/2, (high+low)/2+4, canvas.Middle, words.OnOff(true))
+	if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width(words.OnOff(false)) < d.ruler.X1-x-8 {
+		p.OnPaper(st, (x+d.ruler.X1)/2, low-6, canvas.Middle, words.OnOff(false))
 	}
 }
 
@@ -248,52 +250,52 @@ const (
 
 // verdicts are what follows from it. The field past the end is hatched, and its words
 // stand where there is room: in it, or at its left end.
-func (d *probeDrawing) verdicts(p *pen, y float64) {
-	x, from := d.ruler.x(d.m.end), d.ruler.x(d.m.contact)
-	box := rect{from, y + 2, x, y + 26}
-	p.frame(black, thinLine, solid, box)
-	past := rect{x, y + 2, d.ruler.x1, y + 26}
-	p.fill(black.tint(quietTint), past)
-	p.hatch(black, crossHatch, past)
-	p.frame(black, thinLine, solid, past)
-	st := style{black, small, true}
-	if st.width(refusedWords)+12 < past.x1-past.x0 {
-		p.onPaper(st, (past.x0+past.x1)/2, y+18, middle, refusedWords)
-		p.text(st, (box.x0+box.x1)/2, y+18, middle, goesOn)
+func (d *probeDrawing) verdicts(p *canvas.Pen, y float64) {
+	x, from := d.ruler.At(d.m.end), d.ruler.At(d.m.contact)
+	box := canvas.Rect(from, y+2, x, y+26)
+	p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, box)
+	past := canvas.Rect(x, y+2, d.ruler.X1, y+26)
+	p.Fill(canvas.Black.Tint(canvas.QuietTint), past)
+	p.Hatch(canvas.Black, canvas.CrossHatch, past)
+	p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, past)
+	st := canvas.Bold(canvas.Black, canvas.Small)
+	if st.Width(refusedWords)+12 < past.X1-past.X0 {
+		p.OnPaper(st, (past.X0+past.X1)/2, y+18, canvas.Middle, refusedWords)
+		p.Text(st, (box.X0+box.X1)/2, y+18, canvas.Middle, goesOn)
 		return
 	}
 	text := refusedWords + " →"
-	w := st.width(text)
-	if w+st.width(goesOn)+40 > box.x1-box.x0 {
-		text, w = "refused →", st.width("refused →")
+	w := st.Width(text)
+	if w+st.Width(goesOn)+40 > box.X1-box.X0 {
+		text, w = "refused →", st.Width("refused →")
 	}
-	p.text(st, box.x1-8, y+18, end, text)
-	p.text(st, (box.x0+box.x1-8-w)/2, y+18, middle, goesOn)
+	p.Text(st, box.X1-8, y+18, canvas.End, text)
+	p.Text(st, (box.X0+box.X1-8-w)/2, y+18, canvas.Middle, goesOn)
 }
 
 // axis is the ruler.
-func (d *probeDrawing) axis(p *pen, y float64) {
-	st := style{quiet, small, false}
-	p.hline(black, d.ruler.x0, d.ruler.x1, y)
-	w := math.Max(st.width(figure(d.ruler.from, 2)), st.width(figure(d.ruler.to, 2)))
-	ticks, decimals := d.ruler.ticks(int((d.ruler.x1 - d.ruler.x0) / (w + 24)))
+func (d *probeDrawing) axis(p *canvas.Pen, y float64) {
+	st := canvas.Plain(canvas.Quiet, canvas.Small)
+	p.HLine(canvas.Black, d.ruler.X0, d.ruler.X1, y)
+	w := math.Max(st.Width(figure(d.ruler.From, 2)), st.Width(figure(d.ruler.To, 2)))
+	ticks, decimals := d.ruler.Ticks(int((d.ruler.X1 - d.ruler.X0) / (w + 24)))
 	free := math.Inf(-1)
 	for _, v := range ticks {
-		x, text := d.ruler.x(v), figure(v, decimals)
-		p.vline(black, x, y, y+4)
-		if half := st.width(text) / 2; x-half > free && x+half < d.width-2 {
-			p.text(st, x, y+17, middle, text)
+		x, text := d.ruler.At(v), figure(v, decimals)
+		p.VLine(canvas.Black, x, y, y+4)
+		if half := st.Width(text) / 2; x-half > free && x+half < d.width-2 {
+			p.Text(st, x, y+17, canvas.Middle, text)
 			free = x + half + 8
 		}
 	}
-	p.text(st, d.ruler.x1, y+17+axisName, end, "ram reading in the probe, mm")
+	p.Text(st, d.ruler.X1, y+17+axisName, canvas.End, "ram reading in the probe, mm")
 }
 
 // chance is the chance of refusal; the fit's range lies as a bar on the axis.
-func (d *probeDrawing) chance(p *pen) {
+func (d *probeDrawing) chance(p *canvas.Pen) {
 	m := d.m
-	for _, c := range d.figure.items {
-		d.vertical(p, black, dashed, c.x, d.plot.y0)
+	for _, c := range d.figure.Items {
+		d.vertical(p, canvas.Black, canvas.Dashed, c.X, d.plot.Y0)
 	}
 	var line [][2]float64
 	for i := range m.effective {
@@ -302,18 +304,18 @@ func (d *probeDrawing) chance(p *pen) {
 	if last := m.effective[20]; m.most > last && m.refused[20] < 1e-6 {
 		line = append(line, d.at(1.05*m.most, 0))
 	}
-	p.line(black, outline, solid, line...)
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, line...)
 	if f := m.fit; f != nil {
-		x0, x1 := d.x.x(f[0]), d.x.x(f[2])
-		p.fill(black.tint(bandTint), rect{x0, d.plot.y1 - 7, x1, d.plot.y1})
-		p.frame(black, thinLine, solid, rect{x0, d.plot.y1 - 7, x1, d.plot.y1})
-		if st := (style{quiet, small, false}); st.width("the fit's range") < d.plot.x1-x0 {
-			x := math.Min((x0+x1)/2, d.plot.x1-st.width("the fit's range")/2-2)
-			p.onPaper(st, x, d.plot.y1-13, middle, "the fit's range")
+		x0, x1 := d.x.At(f[0]), d.x.At(f[2])
+		p.Fill(canvas.Black.Tint(canvas.BandTint), canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
+		p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
+		if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width("the fit's range") < d.plot.X1-x0 {
+			x := math.Min((x0+x1)/2, d.plot.X1-st.Width("the fit's range")/2-2)
+			p.OnPaper(st, x, d.plot.Y1-13, canvas.Middle, "the fit's range")
 		}
 	}
 	d.chart.frame(p)
-	d.figuresX(p, d.plot.y1)
-	d.nameX(p, d.plot.y1)
-	d.figure.above(p, d.plot.y0)
+	d.figuresX(p, d.plot.Y1)
+	d.nameX(p, d.plot.Y1)
+	d.figure.Above(p, d.plot.Y0)
 }

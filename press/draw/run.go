@@ -6,21 +6,22 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
 // NewRun makes the run: the position of the ram against time, step by step, with the
 // signals under it.
-func NewRun(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewRun(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	switch {
 	case p.Sequence == nil:
-		return stated("run", words.NoSteps, o, stripWideLeast, stripCompactLeast)
+		return stated("run", words.NoSteps, o, StripLeast, stripCompactLeast)
 	case r.Sequence == nil:
-		return stated("run", words.NoStepFigures, o, stripWideLeast, stripCompactLeast)
+		return stated("run", words.NoStepFigures, o, StripLeast, stripCompactLeast)
 	}
 	m := newRunModel(p, r)
 	d := layRun(m, o)
-	return &Picture{kind: "run", compact: o.Compact, id: o.ID, title: m.title, desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "run", Compact: o.Compact, ID: o.ID, Title: m.title, Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 // runModel is what the run shows, as data.
@@ -45,6 +46,7 @@ type runModel struct {
 
 // runStep is one step, all its passes together.
 type runStep struct {
+	step         int // counted from 0
 	number, name string
 	pushes       bool
 	from, to     float64 // s
@@ -101,7 +103,7 @@ func (m *runModel) step(p *press.Plan, r *press.Result, i int, x press.StepRun) 
 	if n := len(m.steps); x.Pass > 1 && n > 0 {
 		m.steps[n-1].to = ends
 	} else {
-		m.steps = append(m.steps, runStep{words.Fixed(float64(x.Step+1), 0), words.StepName(p, x.Step), x.Kind == press.StepProbe || x.Kind == press.StepPress, x.Begins, ends})
+		m.steps = append(m.steps, runStep{x.Step, words.Fixed(float64(x.Step+1), 0), words.StepName(p, x.Step), x.Kind == press.StepProbe || x.Kind == press.StepPress, x.Begins, ends})
 	}
 	switch {
 	case i > 0 && x.StartSpeed > 0 && r.Sequence.Steps[i-1].Kind != press.StepProbe: // after a probe the ram stands

@@ -3,14 +3,14 @@ package draw
 import (
 	"math"
 
-	"gonum.org/v1/plot/vg"
+	"ramplan/press/draw/canvas"
 )
 
 // runDrawing is the run laid out in px.
 type runDrawing struct {
 	*chart
 	m       *runModel
-	lanes   []rect
+	lanes   []canvas.Rectangle
 	above   bool // the names of the lanes stand over them
 	list    [][]string
 	heading float64 // baseline of the numbers of the steps
@@ -23,47 +23,47 @@ const (
 	runLeft       = 88
 )
 
-var dotted = []vg.Length{1.5, 3}
+var dotted = canvas.Dash{1.5, 3}
 
 func layRun(m *runModel, o Options) *runDrawing {
 	d := &runDrawing{m: m, chart: newChart(o, m.title, runRight), above: o.Compact}
 	if !o.Compact {
-		d.plot.x0 = margin + runLeft
+		d.plot.X0 = canvas.Margin + runLeft
 	}
 	d.raise(runNumbers)
 	if !o.Flat {
-		d.plot.y1 = d.plot.y0 + runPlotHeight
+		d.plot.Y1 = d.plot.Y0 + runPlotHeight
 	}
-	d.heading = d.plot.y0 - 6
+	d.heading = d.plot.Y0 - 6
 	pad := 0.04 * (m.high - m.low)
-	d.x = newScale(0, 1.01*m.end, d.plot.x0, d.plot.x1)
-	d.y = newScale(m.low-pad, m.high+pad, d.plot.y0, d.plot.y1) // downward, as the ram moves
+	d.x = canvas.NewScale(0, 1.01*m.end, d.plot.X0, d.plot.X1)
+	d.y = canvas.NewScale(m.low-pad, m.high+pad, d.plot.Y0, d.plot.Y1) // downward, as the ram moves
 	d.xName, d.yName = "time, s", "ram position, mm, downward"
 	for _, l := range m.levels {
-		d.ends = append(d.ends, endLabel{d.y.x(l.at), l.name, quiet, false})
+		d.ends = append(d.ends, endLabel{d.y.At(l.at), l.name, canvas.Quiet, false})
 	}
-	y := d.plot.y1 + 12
+	y := d.plot.Y1 + 12
 	for range m.lanes {
 		if d.above {
 			y += 15
 		}
-		d.lanes = append(d.lanes, rect{d.plot.x0, y, d.plot.x1, y + laneHeight})
+		d.lanes = append(d.lanes, canvas.Rect(d.plot.X0, y, d.plot.X1, y+laneHeight))
 		y += laneHeight + 8
 	}
 	y += axisFigures + axisName + 4
 	d.listed()
-	d.height = math.Ceil(y + float64(len(d.list)+1)*leading*small + margin/2)
+	d.height = math.Ceil(y + float64(len(d.list)+1)*canvas.Leading*canvas.Small + canvas.Margin/2)
 	return d
 }
 
 // listed lays out the list of the steps under the drawing.
 func (d *runDrawing) listed() {
-	st := style{black, small, false}
-	room, used := d.width-2*margin, 0.0
+	st := canvas.Plain(canvas.Black, canvas.Small)
+	room, used := d.width-2*canvas.Margin, 0.0
 	var line []string
 	for _, s := range d.m.steps {
-		text := st.face().clip(s.number+"  "+s.name, small, room)
-		w := st.width(text)
+		text := st.Clip(s.number+"  "+s.name, room)
+		w := st.Width(text)
 		if len(line) > 0 && used+runListGap+w > room {
 			d.list, line, used = append(d.list, line), nil, 0
 		}
@@ -79,20 +79,20 @@ func (d *runDrawing) listed() {
 
 const runListGap = 18
 
-func (d *runDrawing) paint(p *pen) {
+func (d *runDrawing) paint(p *canvas.Pen) {
 	m := d.m
-	bottom := d.plot.y1 + 4
+	bottom := d.plot.Y1 + 4
 	if n := len(d.lanes); n > 0 {
-		bottom = d.lanes[n-1].y1 + 4
+		bottom = d.lanes[n-1].Y1 + 4
 	}
 	for i, s := range m.steps {
 		if i%2 == 1 {
-			p.fill(black.tint(lensTint), rect{d.x.x(s.from), d.plot.y0, d.x.x(s.to), bottom})
+			p.Fill(canvas.Black.Tint(canvas.LensTint), canvas.Rect(d.x.At(s.from), d.plot.Y0, d.x.At(s.to), bottom))
 		}
 	}
 	d.chart.paper(p)
 	for _, s := range m.steps {
-		p.vline(quiet.tint(0.6), d.x.x(s.to), d.plot.y0, bottom)
+		p.VLine(canvas.Quiet.Tint(0.6), d.x.At(s.to), d.plot.Y0, bottom)
 	}
 	d.numbers(p)
 	d.spreadBand(p)
@@ -104,8 +104,8 @@ func (d *runDrawing) paint(p *pen) {
 		d.lane(p, l, d.lanes[i])
 	}
 	for _, t := range m.looks {
-		x := crisp(d.x.x(t))
-		p.line(black, thinLine, centring, [2]float64{x, d.plot.y0}, [2]float64{x, bottom})
+		x := canvas.Crisp(d.x.At(t))
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Centring, [2]float64{x, d.plot.Y0}, [2]float64{x, bottom})
 	}
 	d.figuresX(p, bottom)
 	d.nameX(p, bottom)
@@ -113,26 +113,26 @@ func (d *runDrawing) paint(p *pen) {
 }
 
 // numbers stand over the steps that have room for theirs.
-func (d *runDrawing) numbers(p *pen) {
-	st := style{black, small, true}
+func (d *runDrawing) numbers(p *canvas.Pen) {
+	st := canvas.Bold(canvas.Black, canvas.Small)
 	free := math.Inf(-1)
 	for _, s := range d.m.steps {
-		x0, x1 := d.x.x(s.from), d.x.x(s.to)
+		x0, x1 := d.x.At(s.from), d.x.At(s.to)
 		text := s.number
-		if long := s.number + " " + s.name; st.width(long) < x1-x0-6 {
+		if long := s.number + " " + s.name; st.Width(long) < x1-x0-6 {
 			text = long
 		}
-		mid, half := (x0+x1)/2, st.width(text)/2
+		mid, half := (x0+x1)/2, st.Width(text)/2
 		if mid-half < free {
 			continue
 		}
-		p.text(st, mid, d.heading, middle, text)
+		p.Text(st, mid, d.heading, canvas.Middle, text)
 		free = mid + half + 3
 	}
 }
 
 // spreadBand shows where parts leave the ram elsewhere, as far as that can be seen.
-func (d *runDrawing) spreadBand(p *pen) {
+func (d *runDrawing) spreadBand(p *canvas.Pen) {
 	var run [][3]float64
 	flush := func() {
 		if len(run) > 1 {
@@ -143,7 +143,7 @@ func (d *runDrawing) spreadBand(p *pen) {
 			for i := len(run) - 1; i >= 0; i-- {
 				shape = append(shape, d.at(run[i][0], run[i][2]))
 			}
-			p.area(black.tint(bandTint), shape...)
+			p.Area(canvas.Black.Tint(canvas.BandTint), shape...)
 		}
 		run = nil
 	}
@@ -156,13 +156,13 @@ func (d *runDrawing) spreadBand(p *pen) {
 	flush()
 }
 
-func (d *runDrawing) otherWay(p *pen) {
-	p.line(black, outline, d.otherDash(), d.place(sampled(d.m.other, d.m.otherFrom, 12))...)
+func (d *runDrawing) otherWay(p *canvas.Pen) {
+	p.Line(canvas.Black, canvas.Outline, d.otherDash(), d.place(sampled(d.m.other, d.m.otherFrom, 12))...)
 }
 
 // way is the nominal run, its slow part heavier, with what joins its steps.
-func (d *runDrawing) way(p *pen) {
-	p.line(black, outline, solid, d.place(sampled(d.m.way, math.Inf(-1), 12))...)
+func (d *runDrawing) way(p *canvas.Pen) {
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, d.place(sampled(d.m.way, math.Inf(-1), 12))...)
 	for _, s := range d.m.steps {
 		if !s.pushes {
 			continue
@@ -173,7 +173,7 @@ func (d *runDrawing) way(p *pen) {
 				heavy = append(heavy, q)
 			}
 		}
-		p.line(black, 2*outline, solid, d.place(heavy)...)
+		p.Line(canvas.Black, 2*canvas.Outline, canvas.Solid, d.place(heavy)...)
 	}
 	at := func(t float64) [2]float64 {
 		for _, q := range sampled(d.m.way, math.Inf(-1), 1) {
@@ -185,94 +185,94 @@ func (d *runDrawing) way(p *pen) {
 	}
 	for _, t := range d.m.rests {
 		q := at(t)
-		p.line(black, outline, solid, [2]float64{crisp(q[0]), q[1] - 4}, [2]float64{crisp(q[0]), q[1] + 4})
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{canvas.Crisp(q[0]), q[1] - 4}, [2]float64{canvas.Crisp(q[0]), q[1] + 4})
 	}
 	for _, t := range d.m.joins {
 		q := at(t)
-		p.circle(paper, black, outline, q[0], q[1], 3.5)
+		p.Circle(canvas.Paper, canvas.Black, canvas.Outline, q[0], q[1], 3.5)
 	}
 }
 
 // lane draws one signal, raised where it is on; what is not the press's is hatched.
-func (d *runDrawing) lane(p *pen, l runLane, box rect) {
-	main := style{black, small, true}
-	high, low := crisp(box.y0+3), crisp(box.y1-2)
+func (d *runDrawing) lane(p *canvas.Pen, l runLane, box canvas.Rectangle) {
+	main := canvas.Bold(canvas.Black, canvas.Small)
+	high, low := canvas.Crisp(box.Y0+3), canvas.Crisp(box.Y1-2)
 	if d.above {
-		p.onPaper(main, box.x0, box.y0-3, start, l.name)
+		p.OnPaper(main, box.X0, box.Y0-3, canvas.Start, l.name)
 	} else {
-		p.text(main, margin, (box.y0+box.y1)/2+4, start, l.name)
+		p.Text(main, canvas.Margin, (box.Y0+box.Y1)/2+4, canvas.Start, l.name)
 	}
-	line := [][2]float64{{box.x0, low}}
+	line := [][2]float64{{box.X0, low}}
 	for _, on := range l.on {
-		x0, x1 := d.x.x(on.from), d.x.x(on.to)
-		field := rect{x0, high, x1, low}
-		p.fill(black.tint(2*quietTint), field)
+		x0, x1 := d.x.At(on.from), d.x.At(on.to)
+		field := canvas.Rect(x0, high, x1, low)
+		p.Fill(canvas.Black.Tint(2*canvas.QuietTint), field)
 		if on.elsewhere != "" {
-			p.hatch(black, crossHatch, field)
+			p.Hatch(canvas.Black, canvas.CrossHatch, field)
 		}
 		line = append(line, [2]float64{x0, low}, [2]float64{x0, high}, [2]float64{x1, high}, [2]float64{x1, low})
 	}
-	line = append(line, [2]float64{d.x.x(d.m.end), low})
-	p.line(black, outline, solid, line...)
+	line = append(line, [2]float64{d.x.At(d.m.end), low})
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, line...)
 	for i, on := range l.on {
 		d.laneWord(p, l, i, on, (high+low)/2+4)
 	}
 }
 
 // laneWord names the step of a stretch that is not the press's: in it, or beside it.
-func (d *runDrawing) laneWord(p *pen, l runLane, i int, on runOn, y float64) {
+func (d *runDrawing) laneWord(p *canvas.Pen, l runLane, i int, on runOn, y float64) {
 	if on.elsewhere == "" {
 		return
 	}
-	st := style{black, small, false}
-	x0, x1 := d.x.x(on.from), d.x.x(on.to)
-	next := d.plot.x1
+	st := canvas.Plain(canvas.Black, canvas.Small)
+	x0, x1 := d.x.At(on.from), d.x.At(on.to)
+	next := d.plot.X1
 	if i+1 < len(l.on) {
-		next = d.x.x(l.on[i+1].from)
+		next = d.x.At(l.on[i+1].from)
 	}
 	for _, text := range []string{on.elsewhere, on.number} {
-		w := st.width(text)
+		w := st.Width(text)
 		switch {
 		case w+10 < x1-x0:
-			p.onPaper(st, (x0+x1)/2, y, middle, text)
+			p.OnPaper(st, (x0+x1)/2, y, canvas.Middle, text)
 			return
 		case x1+5+w+6 < next:
-			p.onPaper(st, x1+6, y, start, text)
+			p.OnPaper(st, x1+6, y, canvas.Start, text)
 			return
 		}
 	}
 }
 
 // below is the list of the steps, and what the lines mean.
-func (d *runDrawing) below(p *pen, y float64) {
-	st := style{black, small, false}
+func (d *runDrawing) below(p *canvas.Pen, y float64) {
+	st := canvas.Plain(canvas.Black, canvas.Small)
 	for _, line := range d.list {
-		y += leading * small
-		x := float64(margin)
+		y += canvas.Leading * canvas.Small
+		x := float64(canvas.Margin)
 		for _, text := range line {
-			p.text(st, x, y, start, text)
-			x += st.width(text) + runListGap
+			p.Text(st, x, y, canvas.Start, text)
+			x += st.Width(text) + runListGap
 		}
 	}
-	y += leading * small
-	x := float64(margin)
-	meant := func(dash []vg.Length, text string) {
-		st := style{quiet, small, false}
-		p.line(black, outline, dash, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
-		p.text(st, x+legendLine, y, start, text)
-		x += legendLine + st.width(text) + legendGap
+	y += canvas.Leading * canvas.Small
+	x := float64(canvas.Margin)
+	meant := func(dash canvas.Dash, text string) {
+		st := canvas.Plain(canvas.Quiet, canvas.Small)
+		p.Line(canvas.Black, canvas.Outline, dash, [2]float64{x, y - 4}, [2]float64{x + 22, y - 4})
+		p.Text(st, x+legendLine, y, canvas.Start, text)
+		x += legendLine + st.Width(text) + legendGap
 	}
 	if len(d.m.looks) > 0 {
-		meant(centring, "the signals are looked at")
+		meant(canvas.Centring, "the signals are looked at")
 	}
 	if d.m.other != nil {
 		meant(d.otherDash(), d.m.otherName)
 	}
 }
 
-func (d *runDrawing) otherDash() []vg.Length {
+func (d *runDrawing) otherDash() canvas.Dash {
 	if d.m.hold {
 		return dotted
 	}
-	return dashed
+	return canvas.Dashed
 }

@@ -1,41 +1,26 @@
 package draw
 
 import (
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/drawtest"
+	"ramplan/press/draw/drawtest/grey"
 	"ramplan/press/words"
 )
-
-// ofTheRun is the worked example of a probe and a sequence, with some typed texts
-// changed.
-func ofTheRun(t testing.TB, c changes) (*press.Plan, *press.Result) {
-	t.Helper()
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
-	require.NoError(t, err)
-	p, ps := press.Decode(data)
-	require.Empty(t, ps)
-	d := p.Draft()
-	for path, text := range c {
-		d.Set(path, text)
-	}
-	p, ps = d.Check()
-	require.Empty(t, ps)
-	return p, press.Evaluate(p)
-}
 
 // TestRunShows: what the drawings of the worked example say. Figures of the worked
 // example; which steps light the zones and where the way departs by hand.
 func TestRunShows(t *testing.T) {
-	p, r := ofTheRun(t, nil)
+	p, r := drawtest.OfTheRun(t, nil)
 	m := newRunModel(p, r)
 	assert.Equal(t, "7.72 s a part, 3.00 s of it handling; the zone signal comes on twice", words.Plain(m.title))
 	require.Len(t, m.steps, 9)
-	assert.Equal(t, runStep{"8", "shake the stack on", false, m.steps[6].to, m.steps[8].from}, m.steps[7], "its three passes are one step")
+	assert.Equal(t, runStep{7, "8", "shake the stack on", false, m.steps[6].to, m.steps[8].from}, m.steps[7], "its three passes are one step")
 	assert.Len(t, m.joins, 2, "into the probe, and off the part")
 	assert.Len(t, m.rests, 8)
 	assert.Equal(t, []string{"arrival", "own zone", "station zone"}, []string{m.lanes[0].name, m.lanes[1].name, m.lanes[2].name})
@@ -53,7 +38,7 @@ func TestRunShows(t *testing.T) {
 // TestRunIsLegible: the drawings of the run in every form: no text over another, none
 // outside, and nothing said by hue alone.
 func TestRunIsLegible(t *testing.T) {
-	for name, c := range map[string]changes{
+	for name, c := range map[string]drawtest.Changes{
 		"worked":      nil,
 		"no-end":      {"probe.end": "152"},
 		"many":        {"sequence.steps[7].times": "40", "sequence.steps[7].by": "-0.5"},
@@ -62,15 +47,13 @@ func TestRunIsLegible(t *testing.T) {
 		"target":      {"sequence.relative_from": "target"},
 		"other-words": {"sequence.steps[0].name": "к камере Ω 中文"},
 	} {
-		p, r := ofTheRun(t, c)
+		p, r := drawtest.OfTheRun(t, c)
 		for _, o := range forms {
-			for what, make := range map[string]func(*press.Plan, *press.Result, Options) *Picture{"run": NewRun, "probe": NewProbe} {
+			for what, make := range map[string]func(*press.Plan, *press.Result, Options) *canvas.Picture{"run": NewRun, "probe": NewProbe} {
 				d := make(p, r, o)
 				labelsApart(t, d, what+" "+name)
-				w, h := d.Size()
-				marks := newMarks(w, h)
-				assert.Empty(t, lostInGrey(marks.list, d.draw(marks, h)), what+" "+name)
-				wellFormedSVG(t, d.svg())
+				assert.Empty(t, grey.Lost(grey.Of(d)), what+" "+name)
+				drawtest.WellFormedSVG(t, svgOf(d))
 			}
 		}
 	}
@@ -78,7 +61,7 @@ func TestRunIsLegible(t *testing.T) {
 
 // TestGoldenRun holds regression values: the two drawings of the worked example.
 func TestGoldenRun(t *testing.T) {
-	p, r := ofTheRun(t, nil)
-	golden(t, "run-worked.svg", NewRun(p, r, Options{}).svg())
-	golden(t, "probe-worked.svg", NewProbe(p, r, Options{}).svg())
+	p, r := drawtest.OfTheRun(t, nil)
+	drawtest.Golden(t, "run-worked.svg", svgOf(NewRun(p, r, Options{})))
+	drawtest.Golden(t, "probe-worked.svg", svgOf(NewProbe(p, r, Options{})))
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
@@ -48,9 +49,9 @@ type Station struct {
 	id      string
 
 	width, height float64
-	side, lens    rect
-	lamps         rect
-	travel, glass scale // mm to px, downward: of the side view and of the magnified stretch
+	side, lens    canvas.Rectangle
+	lamps         canvas.Rectangle
+	travel, glass canvas.Scale // mm to px, downward: of the side view and of the magnified stretch
 	part          section
 }
 
@@ -67,21 +68,21 @@ const (
 func NewStation(p *press.Plan, r *press.Result, s Scene, o Options) *Station {
 	d := &Station{m: newStripModel(p, r, press.Traces{}), p: p, r: r, s: s, compact: o.Compact, id: o.ID}
 	d.part = sectionOf(p, r, s)
-	const top = margin + 42
+	const top = canvas.Margin + 42
 	if o.Compact {
 		d.width = o.width(stationCompact, stationCompactLeast)
 		split := math.Floor(d.width * 0.46)
-		d.side, d.lens = rect{margin, top, split - 6, top + stationSide}, rect{split + 6, top, d.width - margin, top + stationSide}
-		d.lamps = rect{margin, d.side.y1 + 34, d.width - margin, d.side.y1 + 34 + 118}
-		d.height = d.lamps.y1 + margin
+		d.side, d.lens = canvas.Rect(canvas.Margin, top, split-6, top+stationSide), canvas.Rect(split+6, top, d.width-canvas.Margin, top+stationSide)
+		d.lamps = canvas.Rect(canvas.Margin, d.side.Y1+34, d.width-canvas.Margin, d.side.Y1+34+118)
+		d.height = d.lamps.Y1 + canvas.Margin
 	} else {
 		d.width, d.height = stationWide, stationHeight
-		d.side, d.lens = rect{margin, top, 300, top + stationSide}, rect{330, top, 550, top + stationSide}
-		d.lamps = rect{584, top, d.width - margin, top + stationSide}
+		d.side, d.lens = canvas.Rect(canvas.Margin, top, 300, top+stationSide), canvas.Rect(330, top, 550, top+stationSide)
+		d.lamps = canvas.Rect(584, top, d.width-canvas.Margin, top+stationSide)
 	}
 	from, to := d.stretch(r)
-	d.travel = newScale(from, to, d.side.y0+homeRoom, d.side.y1-nestRoom)
-	d.glass = newScale(d.m.lens[0], d.m.lens[1], d.lens.y0+beyondRoom, d.lens.y1-beyondRoom)
+	d.travel = canvas.NewScale(from, to, d.side.Y0+homeRoom, d.side.Y1-nestRoom)
+	d.glass = canvas.NewScale(d.m.lens[0], d.m.lens[1], d.lens.Y0+beyondRoom, d.lens.Y1-beyondRoom)
 	return d
 }
 
@@ -139,7 +140,7 @@ func (d *Station) Poses() []Pose {
 			if words.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
 				short = "The lamps say good: it is not"
 			}
-			verdict = bold().clip(short, body, d.width-margin-x)
+			verdict = canvas.Bold(canvas.Black, canvas.Body).Clip(short, d.width-canvas.Margin-x)
 			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + words.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
 			q.Read = true
 		}
@@ -147,7 +148,7 @@ func (d *Station) Poses() []Pose {
 		if d.part.pushed && f.Phase != press.PhaseApproach {
 			deepest = math.Max(deepest, math.Min(f.Position, d.s.Course.Rest))
 		}
-		q.Part = d.travel.x(deepest)
+		q.Part = d.travel.At(deepest)
 		out = append(out, q)
 	}
 	return out
@@ -162,7 +163,7 @@ type Stretch struct {
 	End  float64 `json:"end"`  // px of To
 }
 
-func (s scale) stretch() Stretch { return Stretch{s.from, s.to, s.x0, s.x1} }
+func stretchOf(s canvas.Scale) Stretch { return Stretch{s.From, s.To, s.X0, s.X1} }
 
 // A Motion is what a script needs to move a picture of the station.
 type Motion struct {
@@ -179,16 +180,16 @@ type Motion struct {
 
 // Motion of a picture that shows a pose.
 func (d *Station) Motion(drawn Pose) Motion {
-	return Motion{drawn, d.side.y0 + guideEdge, toolHigh, d.travel.stretch(), higher, d.glass.stretch(), d.Poses(), d.decimals()}
+	return Motion{drawn, d.side.Y0 + guideEdge, toolHigh, stretchOf(d.travel), higher, stretchOf(d.glass), d.Poses(), d.decimals()}
 }
 
 // ramAtPx is where the face of the tool is drawn in the side view, px down. A tool
 // above the travel that is shown stands off its ruler.
 func (d *Station) ramAtPx(mm float64) float64 {
-	if mm < d.travel.from {
-		return d.travel.x0 - higher
+	if mm < d.travel.From {
+		return d.travel.X0 - higher
 	}
-	return d.travel.x(mm)
+	return d.travel.At(mm)
 }
 
 // decimals of a position in this scene: so many that the place of rest is not written
@@ -215,6 +216,9 @@ func (d *Station) guarded(on words.Pair) string {
 	}
 	if x := d.r.ReadingOf(h); w.Acceptance != nil && x >= w.Acceptance[0] && x <= w.Acceptance[1] {
 		return words.RefusedByWindow
+	}
+	if (words.Printer{}).Ruled(d.p) != "" {
+		return words.RefusedByRule
 	}
 	return words.RefusedByGuard
 }
@@ -284,14 +288,14 @@ func (d *Station) Steps() []string {
 }
 
 // Picture is the station in a pose.
-func (d *Station) Picture(q Pose) *Picture {
+func (d *Station) Picture(q Pose) *canvas.Picture {
 	title := d.title()
-	return &Picture{
-		kind: "station", compact: d.compact, id: d.id, title: title,
-		desc:  d.desc(q),
-		width: d.width, height: d.height,
-		paint: func(p *pen) { d.paint(p, q) },
-	}
+	return canvas.NewPicture(canvas.Layout{
+		Kind: "station", Compact: d.compact, ID: d.id, Title: title,
+		Desc:  d.desc(q),
+		Width: d.width, Height: d.height,
+		Paint: func(p *canvas.Pen) { d.paint(p, q) },
+	})
 }
 
 func (d *Station) title() string { return "The station with: " + d.s.name() }
@@ -309,9 +313,9 @@ func (d *Station) desc(q Pose) string {
 	return strings.Join(s, " ")
 }
 
-func (d *Station) paint(p *pen, q Pose) {
-	p.text(style{black, heading, true}, margin, margin+heading, start,
-		bold().clip(d.s.name(), heading, d.width-2*margin))
+func (d *Station) paint(p *canvas.Pen, q Pose) {
+	p.Text(canvas.Bold(canvas.Black, canvas.Heading), canvas.Margin, canvas.Margin+canvas.Heading, canvas.Start,
+		canvas.Bold(canvas.Black, canvas.Heading).Clip(d.s.name(), d.width-2*canvas.Margin))
 	d.paintSide(p, q)
 	d.paintLens(p, q)
 	d.paintLamps(p, q)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 )
 
 // section is what lies in the nest, by ram positions, mm: where a tool would touch
@@ -70,41 +71,41 @@ func sectionOf(p *press.Plan, r *press.Result, s Scene) section {
 
 // paintSide draws the ram, the tool, the parts, the nest, and the scale of the
 // travel beside them.
-func (d *Station) paintSide(p *pen, q Pose) {
+func (d *Station) paintSide(p *canvas.Pen, q Pose) {
 	box := d.side
-	axis := box.x0 + 44
-	mid := (axis + box.x1) / 2
-	half := math.Min(46, (box.x1-axis)/2-8)
-	p.text(style{quiet, small, false}, box.x0, box.y0-10, start, "side view")
+	axis := box.X0 + 44
+	mid := (axis + box.X1) / 2
+	half := math.Min(46, (box.X1-axis)/2-8)
+	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, "side view")
 	d.travelScale(p, axis)
 	d.nest(p, mid, half)
 	d.hub(p, mid, half)
-	p.group("station-part", false, func() { d.insert(p, mid, half*0.62, q) })
+	p.Group("station-part", false, func() { d.insert(p, mid, half*0.62, q) })
 	d.names(p, mid+half+14)
-	p.group("station-rod", false, func() { d.rodTo(p, mid, half, d.ramAtPx(q.Position)) })
-	p.group("station-ram", false, func() { d.ramAt(p, mid, half, d.ramAtPx(q.Position)) })
+	p.Group("station-rod", false, func() { d.rodTo(p, mid, half, d.ramAtPx(q.Position)) })
+	p.Group("station-ram", false, func() { d.ramAt(p, mid, half, d.ramAtPx(q.Position)) })
 	// The guide stands over the rod.
-	guide := rect{mid - half, box.y0 - 6, mid + half, box.y0 + guideEdge}
-	p.fill(paper, guide)
-	p.fill(black.tint(0.25), guide)
-	p.frame(black, outline, solid, guide)
+	guide := canvas.Rect(mid-half, box.Y0-6, mid+half, box.Y0+guideEdge)
+	p.Fill(canvas.Paper, guide)
+	p.Fill(canvas.Black.Tint(0.25), guide)
+	p.Frame(canvas.Black, canvas.Outline, canvas.Solid, guide)
 	if note := d.note(); note != "" {
-		p.text(style{black, small, false}, box.x0, box.y1+16, start, regular().clip(note, small, box.x1-box.x0))
+		p.Text(canvas.Plain(canvas.Black, canvas.Small), box.X0, box.Y1+16, canvas.Start, canvas.Plain(canvas.Black, canvas.Small).Clip(note, box.X1-box.X0))
 	}
 }
 
 // names of what stands still, where there is room.
-func (d *Station) names(p *pen, x float64) {
-	s := style{quiet, small, false}
-	hub, nest := d.travel.x(d.part.hub), d.travel.x(d.p.Station.Nest)
-	if d.compact || nest-hub < 24 || x+s.width("guide") > d.side.x1 {
+func (d *Station) names(p *canvas.Pen, x float64) {
+	s := canvas.Plain(canvas.Quiet, canvas.Small)
+	hub, nest := d.travel.At(d.part.hub), d.travel.At(d.p.Station.Nest)
+	if d.compact || nest-hub < 24 || x+s.Width("guide") > d.side.X1 {
 		return
 	}
 	for _, n := range []struct {
 		name string
 		y    float64
-	}{{"guide", d.side.y0}, {"hub", (hub + nest) / 2}, {"nest", nest + nestRoom/2 - 2}} {
-		p.text(s, x, n.y+4, start, n.name)
+	}{{"guide", d.side.Y0}, {"hub", (hub + nest) / 2}, {"nest", nest + nestRoom/2 - 2}} {
+		p.Text(s, x, n.y+4, canvas.Start, n.name)
 	}
 }
 
@@ -130,74 +131,74 @@ func (d *Station) note() string {
 }
 
 // travelScale is the ruler of the travel with its marks.
-func (d *Station) travelScale(p *pen, x float64) {
+func (d *Station) travelScale(p *canvas.Pen, x float64) {
 	s := d.travel
-	p.line(black, thinLine, solid, [2]float64{crisp(x), s.x0}, [2]float64{crisp(x), s.x1})
-	if d.p.Station.Home < s.from { // the travel goes on above
-		p.line(black, thinLine, dashed, [2]float64{crisp(x), d.side.y0 + guideEdge}, [2]float64{crisp(x), s.x0})
+	p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{canvas.Crisp(x), s.X0}, [2]float64{canvas.Crisp(x), s.X1})
+	if d.p.Station.Home < s.From { // the travel goes on above
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Dashed, [2]float64{canvas.Crisp(x), d.side.Y0 + guideEdge}, [2]float64{canvas.Crisp(x), s.X0})
 	}
-	at, decimals := s.ticks(6)
+	at, decimals := s.Ticks(6)
 	for _, v := range at {
-		y := crisp(s.x(v))
-		p.line(black, thinLine, solid, [2]float64{x - 5, y}, [2]float64{x, y})
-		if y-d.side.y0 > 4 { // clear of the guide
-			p.text(style{quiet, small, false}, x-8, y+4, end, figure(v, decimals))
+		y := canvas.Crisp(s.At(v))
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{x - 5, y}, [2]float64{x, y})
+		if y-d.side.Y0 > 4 { // clear of the guide
+			p.Text(canvas.Plain(canvas.Quiet, canvas.Small), x-8, y+4, canvas.End, figure(v, decimals))
 		}
 	}
-	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && *z.zoneEnd >= s.from && *z.zoneStart <= s.to {
-		y0, y1 := s.x(*z.zoneStart), s.x(*z.zoneEnd)
-		p.fill(accent, rect{x + 1, y0, x + 6, math.Max(y1, y0+2)})
+	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && *z.zoneEnd >= s.From && *z.zoneStart <= s.To {
+		y0, y1 := s.At(*z.zoneStart), s.At(*z.zoneEnd)
+		p.Fill(canvas.Accent, canvas.Rect(x+1, y0, x+6, math.Max(y1, y0+2)))
 	}
-	if e := d.m.end; e != nil && s.has(*e) {
-		p.fill(black, rect{x - 4, s.x(*e) - 1, x + 10, s.x(*e) + 1})
+	if e := d.m.end; e != nil && s.Has(*e) {
+		p.Fill(canvas.Black, canvas.Rect(x-4, s.At(*e)-1, x+10, s.At(*e)+1))
 	}
 }
 
 // nest is the face that carries the parts.
-func (d *Station) nest(p *pen, mid, half float64) {
-	y := d.travel.x(d.p.Station.Nest)
-	box := rect{mid - half - 6, y, mid + half + 6, y + nestRoom - 8}
+func (d *Station) nest(p *canvas.Pen, mid, half float64) {
+	y := d.travel.At(d.p.Station.Nest)
+	box := canvas.Rect(mid-half-6, y, mid+half+6, y+nestRoom-8)
 	if d.part.worn {
-		p.line(black, thinLine, dashed, [2]float64{box.x0, y}, [2]float64{box.x1, y})
-		box.y0 += 4
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Dashed, [2]float64{box.X0, y}, [2]float64{box.X1, y})
+		box.Y0 += 4
 	}
-	p.fill(black.tint(quietTint), box)
-	p.hatch(black.tint(0.5), hatch{rising: true, gap: 5}, box)
-	p.line(black, outline, solid, [2]float64{box.x0, box.y0}, [2]float64{box.x1, box.y0})
+	p.Fill(canvas.Black.Tint(canvas.QuietTint), box)
+	p.Hatch(canvas.Black.Tint(0.5), canvas.Hatch{Rising: true, Gap: 5}, box)
+	p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{box.X0, box.Y0}, [2]float64{box.X1, box.Y0})
 }
 
 // hub is cut open: two walls and the shoulder between them.
-func (d *Station) hub(p *pen, mid, half float64) {
-	b, nest := d.part, d.travel.x(d.p.Station.Nest)
+func (d *Station) hub(p *canvas.Pen, mid, half float64) {
+	b, nest := d.part, d.travel.At(d.p.Station.Nest)
 	if b.worn {
 		nest += 4
 	}
-	top, foot := d.travel.x(b.hub), d.travel.x(b.foot)
+	top, foot := d.travel.At(b.hub), d.travel.At(b.foot)
 	bore := half * 0.62
 	if b.loose {
 		bore += 4
 	}
-	var shapes []rect
+	var shapes []canvas.Rectangle
 	if d.m.seatOnly(b) {
-		shapes = []rect{{mid - half, top, mid + half, nest}}
+		shapes = []canvas.Rectangle{canvas.Rect(mid-half, top, mid+half, nest)}
 	} else {
-		shapes = []rect{{mid - half, top, mid - bore, nest}, {mid + bore, top, mid + half, nest}, {mid - bore, foot, mid + bore, nest}}
+		shapes = []canvas.Rectangle{canvas.Rect(mid-half, top, mid-bore, nest), canvas.Rect(mid+bore, top, mid+half, nest), canvas.Rect(mid-bore, foot, mid+bore, nest)}
 	}
 	for _, s := range shapes {
-		p.fill(paper, s)
-		p.fill(black.tint(quietTint), s)
-		p.hatch(black.tint(0.35), hatch{falling: true, gap: 6}, s)
+		p.Fill(canvas.Paper, s)
+		p.Fill(canvas.Black.Tint(canvas.QuietTint), s)
+		p.Hatch(canvas.Black.Tint(0.35), canvas.Hatch{Falling: true, Gap: 6}, s)
 	}
 	if len(shapes) == 1 {
-		p.frame(black, outline, solid, shapes[0])
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, shapes[0])
 		return
 	}
 	for _, side := range []float64{-1, 1} {
-		p.line(black, outline, solid, [2]float64{mid + side*half, nest}, [2]float64{mid + side*half, top},
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{mid + side*half, nest}, [2]float64{mid + side*half, top},
 			[2]float64{mid + side*bore, top}, [2]float64{mid + side*bore, foot}, [2]float64{mid, foot})
 	}
 	if b.chip {
-		p.area(black, [2]float64{mid - 12, foot}, [2]float64{mid - 9, foot - 5}, [2]float64{mid - 4, foot - 3}, [2]float64{mid + 1, foot})
+		p.Area(canvas.Black, [2]float64{mid - 12, foot}, [2]float64{mid - 9, foot - 5}, [2]float64{mid - 4, foot - 3}, [2]float64{mid + 1, foot})
 	}
 }
 
@@ -205,31 +206,31 @@ func (d *Station) hub(p *pen, mid, half float64) {
 func (m *stripModel) seatOnly(b section) bool { return b.hub >= b.foot }
 
 // insert is the part that is pressed in, at the px of its top in the pose.
-func (d *Station) insert(p *pen, mid, half float64, q Pose) {
+func (d *Station) insert(p *canvas.Pen, mid, half float64, q Pose) {
 	b := d.part
 	if !b.insert {
 		return
 	}
-	high := d.travel.x(b.foot) - d.travel.x(b.seat)
+	high := d.travel.At(b.foot) - d.travel.At(b.seat)
 	if high < 3 {
 		high = 3
 	}
 	one := func(top float64) {
-		s := rect{mid - half, top, mid + half, top + high}
-		p.fill(paper, s)
-		p.fill(good.tint(fillTint), s)
-		p.frame(black, outline, solid, s)
-		p.line(black, thinLine, centring, [2]float64{mid, top - 4}, [2]float64{mid, top + high + 4})
+		s := canvas.Rect(mid-half, top, mid+half, top+high)
+		p.Fill(canvas.Paper, s)
+		p.Fill(canvas.Good.Tint(canvas.FillTint), s)
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, s)
+		p.Line(canvas.Black, canvas.ThinLine, canvas.Centring, [2]float64{mid, top - 4}, [2]float64{mid, top + high + 4})
 	}
 	if b.second {
-		first := d.travel.x(b.single)
+		first := d.travel.At(b.single)
 		one(first)
-		top := d.travel.x(b.top)
-		s := rect{mid - half, top, mid + half, math.Max(first, top+3)}
-		p.fill(paper, s)
-		p.fill(good.tint(fillTint), s)
-		p.hatch(black.tint(0.4), hatch{falling: true, gap: 5}, s)
-		p.frame(black, outline, solid, s)
+		top := d.travel.At(b.top)
+		s := canvas.Rect(mid-half, top, mid+half, math.Max(first, top+3))
+		p.Fill(canvas.Paper, s)
+		p.Fill(canvas.Good.Tint(canvas.FillTint), s)
+		p.Hatch(canvas.Black.Tint(0.4), canvas.Hatch{Falling: true, Gap: 5}, s)
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, s)
 		return
 	}
 	one(q.Part)
@@ -245,20 +246,20 @@ const (
 )
 
 // ramAt draws the tool with its face at y.
-func (d *Station) ramAt(p *pen, mid, half, y float64) {
-	head := rect{mid - half*0.7, y - toolHigh, mid + half*0.7, y}
-	p.fill(paper, head)
-	p.fill(black.tint(0.2), head)
-	p.frame(black, outline, solid, head)
+func (d *Station) ramAt(p *canvas.Pen, mid, half, y float64) {
+	head := canvas.Rect(mid-half*0.7, y-toolHigh, mid+half*0.7, y)
+	p.Fill(canvas.Paper, head)
+	p.Fill(canvas.Black.Tint(0.2), head)
+	p.Frame(canvas.Black, canvas.Outline, canvas.Solid, head)
 }
 
 // rodTo draws the rod from the guide to the tool. It is a group of its own, for a
 // script to stretch.
-func (d *Station) rodTo(p *pen, mid, half, y float64) {
-	rod := rect{mid - half*0.3, d.side.y0 + guideEdge, mid + half*0.3, y - toolHigh}
-	p.fill(paper, rod)
-	p.fill(black.tint(quietTint), rod)
-	for _, x := range []float64{rod.x0, rod.x1} {
-		p.line(black, outline, solid, [2]float64{x, rod.y0}, [2]float64{x, rod.y1})
+func (d *Station) rodTo(p *canvas.Pen, mid, half, y float64) {
+	rod := canvas.Rect(mid-half*0.3, d.side.Y0+guideEdge, mid+half*0.3, y-toolHigh)
+	p.Fill(canvas.Paper, rod)
+	p.Fill(canvas.Black.Tint(canvas.QuietTint), rod)
+	for _, x := range []float64{rod.X0, rod.X1} {
+		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{x, rod.Y0}, [2]float64{x, rod.Y1})
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/drawtest"
 )
 
 func stations(t testing.TB, p *press.Plan, o Options) []*Station {
@@ -47,12 +48,12 @@ func TestStations(t *testing.T) {
 			}
 		}
 	}
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		look(name, p)
 	}
 	random := rand.New(rand.NewPCG(11, 6))
 	for n := 0; n < 20; {
-		if p, ok := randomPlan(t, random); ok {
+		if p, ok := drawtest.RandomPlan(t, random); ok {
 			n++
 			look(fmt.Sprint("plan ", n), p)
 		}
@@ -62,7 +63,7 @@ func TestStations(t *testing.T) {
 
 // The lamps of the pose that is read are those of the catalogue. Derived.
 func TestStationReadsAsTheCatalogue(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	word := map[bool]string{true: "on", false: "off"}
 	for i, d := range stations(t, p, Options{})[:len(r.Faults)] {
@@ -81,11 +82,11 @@ func TestStationReadsAsTheCatalogue(t *testing.T) {
 // What moves is in groups, the shown lamp is visible and the others are not, and
 // a later pose stands deeper by as much as the poses say.
 func TestStationGroups(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	d := stations(t, p, Options{ID: "one"})[0]
 	before, read := d.Before(), d.Read()
-	svg := string(d.Picture(read).svg())
-	wellFormedSVG(t, []byte(svg))
+	svg := string(svgOf(d.Picture(read)))
+	drawtest.WellFormedSVG(t, []byte(svg))
 	for _, class := range []string{"station-ram", "station-rod", "station-part", "station-tip", "station-phase", "station-clock", "station-position", "station-verdict"} {
 		assert.Equal(t, 1, strings.Count(svg, `<g class="`+class+`">`), class)
 	}
@@ -110,24 +111,24 @@ func TestStationGroups(t *testing.T) {
 // that stretch the picture says on which side, and where, the tool is. Derived: the
 // stretch of the example begins after 113.44 mm.
 func TestStationPointerIsTrue(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	for _, o := range []Options{{}, {Compact: true}, {Compact: true, Width: 340}} {
 		d := stations(t, p, o)[0]
 		q := d.Read()
 		q.Position = 113.44
-		require.Less(t, q.Position, d.glass.from)
-		svg, text := string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		require.Less(t, q.Position, d.glass.From)
+		svg, text := string(svgOf(d.Picture(q))), strings.Join(cardTexts(d.Picture(q)), "\n")
 		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-above">`)
 		assert.Contains(t, text, "tool above, at 113.44")
 		labelsApart(t, d.Picture(q), "above")
-		q.Position = d.glass.to + 0.5
-		svg, text = string(d.Picture(q).svg()), strings.Join(cardTexts(d.Picture(q)), "\n")
+		q.Position = d.glass.To + 0.5
+		svg, text = string(svgOf(d.Picture(q))), strings.Join(cardTexts(d.Picture(q)), "\n")
 		assert.Contains(t, svg, `<g class="station-tip" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-below">`)
 		assert.Contains(t, text, "tool below, at "+fmt.Sprintf("%.2f", q.Position))
 		labelsApart(t, d.Picture(q), "below")
-		svg = string(d.Picture(d.Read()).svg())
+		svg = string(svgOf(d.Picture(d.Read())))
 		assert.Contains(t, svg, `<g class="station-tip">`)
 		assert.Contains(t, svg, `<g class="station-above" visibility="hidden">`)
 		assert.Contains(t, svg, `<g class="station-below" visibility="hidden">`)
@@ -139,7 +140,7 @@ func TestStationPointerIsTrue(t *testing.T) {
 // One pose of every course is the one to stop at, and from there on the picture has
 // the meaning of the lamps.
 func TestStationStopsAtTheReading(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	for _, d := range stations(t, p, Options{Compact: true}) {
 		stops := 0
 		for _, q := range d.Poses() {
@@ -156,7 +157,7 @@ func TestStationStopsAtTheReading(t *testing.T) {
 }
 
 func TestStationSteps(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	c, _ := r.CourseOf(0)
 	steps := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{}).Steps()
@@ -173,7 +174,7 @@ func TestStationSteps(t *testing.T) {
 // A place of rest beside the zone start is not written like the zone start. Derived:
 // the zone of the example starts at 115.08, and a part of 25.061 reads 115.076.
 func TestStationPositionsAreToldApart(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	h := r.HeightOf(115.076)
 	c, _ := r.CourseAt(h)
@@ -190,19 +191,19 @@ func TestStationPositionsAreToldApart(t *testing.T) {
 }
 
 func BenchmarkStationSVG(b *testing.B) {
-	p := example(b, nil)
+	p := drawtest.Example(b, nil)
 	r := press.Evaluate(p)
 	c, _ := r.CourseOf(0)
 	for b.Loop() {
 		d := NewStation(p, r, Scene{Course: c, Row: &r.Faults[0]}, Options{})
-		_ = d.Picture(d.Read()).svg()
+		_ = svgOf(d.Picture(d.Read()))
 	}
 }
 
 // A part that the drawing allows and the window refuses says by what. By hand: the
 // drawing of the example allows 24.91 to 25.09, less a guard band to each side.
 func TestStationSaysWhatTheGuardRefuses(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	require.NotNil(t, r.Window.Acceptance)
 	for h, want := range map[float64]bool{24.92: true, 25.08: true, 25: false, 24.80: false, 25.20: false} {

@@ -1,21 +1,16 @@
 package draw
 
 import (
-	"io"
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 )
 
-// Strip draws the decision strip of a plan as SVG.
-func Strip(w io.Writer, p *press.Plan, r *press.Result) error {
-	return NewStrip(p, r, Options{}).SVG(w)
-}
-
 // NewStrip makes the decision strip.
-func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
+func NewStrip(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	if !r.Pressable() {
-		return statement("strip", o, stripWide, stripWideLeast)
+		return statement("strip", o, stripWide, StripLeast)
 	}
 	return newStripModel(p, r, *r.Traces()).picture(o)
 }
@@ -24,14 +19,14 @@ func NewStrip(p *press.Plan, r *press.Result, o Options) *Picture {
 // at.
 const (
 	stripWide         = 960
-	stripWideLeast    = 720
+	StripLeast        = 720 // for who makes room for the wide form
 	stripCompact      = 390
 	stripCompactLeast = 340
 )
 
-func (m *stripModel) picture(o Options) *Picture {
+func (m *stripModel) picture(o Options) *canvas.Picture {
 	d := newStripDrawing(m, o)
-	return &Picture{kind: "strip", compact: o.Compact, id: o.ID, title: m.titleFor(o), desc: m.desc, width: d.width, height: d.height, paint: d.paint}
+	return canvas.NewPicture(canvas.Layout{Kind: "strip", Compact: o.Compact, ID: o.ID, Title: m.titleFor(o), Desc: m.desc, Width: d.width, Height: d.height, Paint: d.paint})
 }
 
 func (m *stripModel) titleFor(o Options) string {
@@ -50,21 +45,21 @@ type stripDrawing struct {
 	title     []string
 	ruler     strokeRuler
 	lens      lens
-	pairs     rect
-	pairsAt   []rect  // the rows
-	pairsWide float64 // each
+	pairs     canvas.Rectangle
+	pairsAt   []canvas.Rectangle // the rows
+	pairsWide float64            // each
 }
 
 func newStripDrawing(m *stripModel, o Options) *stripDrawing {
-	d := &stripDrawing{m: m, compact: o.Compact, width: o.width(stripWide, stripWideLeast)}
+	d := &stripDrawing{m: m, compact: o.Compact, width: o.width(stripWide, StripLeast)}
 	if o.Compact {
 		d.width = o.width(stripCompact, stripCompactLeast)
 	}
-	left, right := float64(margin), d.width-margin
-	y := float64(margin)
+	left, right := float64(canvas.Margin), d.width-canvas.Margin
+	y := float64(canvas.Margin)
 	if !o.NoTitle {
-		d.title = bold().wrap(m.titleFor(o), heading, right-left)
-		y += float64(len(d.title))*leading*heading + 6
+		d.title = canvas.Bold(canvas.Black, canvas.Heading).Wrap(m.titleFor(o), right-left)
+		y += float64(len(d.title))*canvas.Leading*canvas.Heading + 6
 	}
 	d.ruler = layStrokeRuler(m, left, right, y)
 
@@ -75,21 +70,21 @@ func newStripDrawing(m *stripModel, o Options) *stripDrawing {
 	table := 264.0
 	if o.Compact {
 		d.lens = layLens(m, left, left, right, top, o)
-		d.pairs = rect{left, d.lens.bottom + 22, right, 0}
+		d.pairs = canvas.Rect(left, d.lens.bottom+22, right, 0)
 	} else {
-		d.pairs = rect{right - table, top, right, 0}
-		d.lens = layLens(m, left, left+gutter, d.pairs.x0-28, top, o)
+		d.pairs = canvas.Rect(right-table, top, right, 0)
+		d.lens = layLens(m, left, left+gutter, d.pairs.X0-28, top, o)
 	}
 	d.layPairs()
-	d.height = math.Ceil(math.Max(d.lens.bottom, d.pairs.y1) + margin)
+	d.height = math.Ceil(math.Max(d.lens.bottom, d.pairs.Y1) + canvas.Margin)
 	return d
 }
 
 // gutter is the width of the column that names the rows of the lens, px.
 const gutter = 136
 
-func (d *stripDrawing) paint(p *pen) {
-	p.lines(style{black, heading, true}, margin, margin+heading, start, d.title)
+func (d *stripDrawing) paint(p *canvas.Pen) {
+	p.Lines(canvas.Bold(canvas.Black, canvas.Heading), canvas.Margin, canvas.Margin+canvas.Heading, canvas.Start, d.title)
 	d.project(p)
 	d.ruler.paint(p)
 	d.lens.paint(p)
@@ -97,12 +92,12 @@ func (d *stripDrawing) paint(p *pen) {
 }
 
 // project joins the piece of the stroke under the lens to the lens.
-func (d *stripDrawing) project(p *pen) {
+func (d *stripDrawing) project(p *canvas.Pen) {
 	r, l := d.ruler, d.lens
 	x0, x1 := r.glass()
 	from, to := r.numbers+4, l.top
-	p.area(black.tint(lensTint), [2]float64{x0, r.bar.y1}, [2]float64{x1, r.bar.y1}, [2]float64{x1, from},
-		[2]float64{l.scale.x1, to}, [2]float64{l.scale.x0, to}, [2]float64{x0, from})
-	p.line(quiet, thinLine, solid, [2]float64{x0, r.bar.y1}, [2]float64{x0, from}, [2]float64{l.scale.x0, to})
-	p.line(quiet, thinLine, solid, [2]float64{x1, r.bar.y1}, [2]float64{x1, from}, [2]float64{l.scale.x1, to})
+	p.Area(canvas.Black.Tint(canvas.LensTint), [2]float64{x0, r.bar.Y1}, [2]float64{x1, r.bar.Y1}, [2]float64{x1, from},
+		[2]float64{l.scale.X1, to}, [2]float64{l.scale.X0, to}, [2]float64{x0, from})
+	p.Line(canvas.Quiet, canvas.ThinLine, canvas.Solid, [2]float64{x0, r.bar.Y1}, [2]float64{x0, from}, [2]float64{l.scale.X0, to})
+	p.Line(canvas.Quiet, canvas.ThinLine, canvas.Solid, [2]float64{x1, r.bar.Y1}, [2]float64{x1, from}, [2]float64{l.scale.X1, to})
 }

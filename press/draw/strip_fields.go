@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
@@ -57,32 +58,32 @@ func fateOfWord(word string) fate {
 }
 
 // inks and hatches of the fates.
-func (f fate) ink() ink {
-	return [...]ink{fateGood: good, fateLong: long, fateShort: short, fateFault: black}[f]
+func (f fate) ink() canvas.Ink {
+	return [...]canvas.Ink{fateGood: canvas.Good, fateLong: canvas.Long, fateShort: canvas.Short, fateFault: canvas.Black}[f]
 }
 
-func (f fate) hatch() hatch {
-	return [...]hatch{fateGood: noHatch, fateLong: risingHatch, fateShort: fallingHatch, fateFault: crossHatch}[f]
+func (f fate) hatch() canvas.Hatch {
+	return [...]canvas.Hatch{fateGood: canvas.NoHatch, fateLong: canvas.RisingHatch, fateShort: canvas.FallingHatch, fateFault: canvas.CrossHatch}[f]
 }
 
 // tint is how much of its ink fills the fields of a fate.
 func (f fate) tint() float64 {
 	if f == fateFault {
-		return quietTint / 2
+		return canvas.QuietTint / 2
 	}
-	return fillTint
+	return canvas.FillTint
 }
 
 // hatchInk is the ink of its hatch.
-func (f fate) hatchInk() ink {
+func (f fate) hatchInk() canvas.Ink {
 	if f == fateFault {
-		return f.ink().tint(0.4)
+		return f.ink().Tint(0.4)
 	}
-	return f.ink().tint(0.75)
+	return f.ink().Tint(0.75)
 }
 
 // swatch fills a rectangle the way a fate is drawn everywhere.
-func (p *pen) swatch(f fate, r rect) {
-	p.fill(f.ink().tint(f.tint()), r)
-	p.hatch(f.hatchInk(), f.hatch(), r)
+func swatch(p *canvas.Pen, f fate, r canvas.Rectangle) {
+	p.Fill(f.ink().Tint(f.tint()), r)
+	p.Hatch(f.hatchInk(), f.hatch(), r)
 }

@@ -23,6 +23,7 @@ type stripModel struct {
 	guard       float64
 	acceptance  press.Pair // its edges; crossed when nothing is left
 	nothingLeft bool
+	ruled       string // by what the window was proposed; empty: by the guard bands
 	uncertainty float64
 	density     []press.Pair
 
@@ -93,6 +94,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	if a := r.Window.Acceptance; a != nil {
 		m.acceptance = *a
 	}
+	m.ruled = words.Printer{}.Ruled(p)
 	m.rest = m.seat
 	if m.end != nil && *m.end < m.seat {
 		m.rest = *m.end

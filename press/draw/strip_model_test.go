@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/drawtest"
 	"ramplan/press/words"
 )
 
@@ -30,7 +31,7 @@ func made() *press.Result {
 
 // TestStripModel checks what is drawn against the made-up result.
 func TestStripModel(t *testing.T) {
-	p := example(t, nil) // stroke 150, home 0
+	p := drawtest.Example(t, nil) // stroke 150, home 0
 	m := newStripModel(p, made(), press.Traces{})
 	assert.Equal(t, []stop{
 		{at: 0, name: "approach 10.00\u202fmm", note: "from home 0.00"},
@@ -59,7 +60,7 @@ func TestStripModel(t *testing.T) {
 
 // TestStripModelWhenWrong: what the strip shows where something is wrong.
 func TestStripModelWhenWrong(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 
 	r := made() // a stop that comes before the seat
 	*r.Travel.PushEnd, r.Faults = 20.05, nil
@@ -105,7 +106,7 @@ func TestStripModelWhenWrong(t *testing.T) {
 
 // TestFieldsJoin: a stretch that the drawing divides is one field of the signals.
 func TestFieldsJoin(t *testing.T) {
-	r := press.Evaluate(example(t, nil))
+	r := press.Evaluate(drawtest.Example(t, nil))
 	assert.Len(t, r.Verdict.Segments, 3)
 	fields := fieldsOf(r)
 	require.Len(t, fields, 4)
@@ -116,8 +117,8 @@ func TestFieldsJoin(t *testing.T) {
 
 // TestSwatchesAgree: the table and the lane draw a pair in the same way.
 func TestSwatchesAgree(t *testing.T) {
-	for _, name := range kindNames() {
-		m := modelOf(example(t, kinds[name]))
+	for _, name := range drawtest.KindNames() {
+		m := modelOf(drawtest.Example(t, drawtest.Kinds[name]))
 		for _, f := range m.fields {
 			for _, q := range m.pairs {
 				if !f.early && q.Pair == (words.Pair{Arrival: f.arrival, Zone: f.zone}) {
@@ -132,7 +133,7 @@ func TestSwatchesAgree(t *testing.T) {
 // TestNamedCheckSettlesTheStrip: where another check finds a missing insert, the pair
 // that it gives too is good under that condition, and nothing alarms.
 func TestNamedCheckSettlesTheStrip(t *testing.T) {
-	p := example(t, changes{"parts[1].insert": "false", "station.presence_check": "light barrier"})
+	p := drawtest.Example(t, drawtest.Changes{"parts[1].insert": "false", "station.presence_check": "light barrier"})
 	r := press.Evaluate(p)
 	m := newStripModel(p, r, *r.Traces())
 	require.True(t, m.looks)
@@ -143,8 +144,8 @@ func TestNamedCheckSettlesTheStrip(t *testing.T) {
 			assert.Equal(t, words.GoodIfThere, f.verdict)
 		}
 	}
-	for _, l := range NewStrip(p, r, Options{}).on(newSVG(1, 1)) {
-		assert.NotContains(t, l.text, "looks good")
+	for _, l := range NewStrip(p, r, Options{}).Texts() {
+		assert.NotContains(t, l.Text, "looks good")
 	}
 }
 
@@ -152,15 +153,15 @@ func TestNamedCheckSettlesTheStrip(t *testing.T) {
 // goes, or as the ram does, and where the nest is that it runs on; one that ends at the
 // seat as ever.
 func TestPushPastTheSeat(t *testing.T) {
-	p := example(t, nil) // stroke 150, nest 140
+	p := drawtest.Example(t, nil) // stroke 150, nest 140
 	stretch := func(end float64) (from, to float64, seen bool, stops []stop) {
 		r := made()
 		r.Travel.PushEnd = &end
 		m := newStripModel(p, r, press.Traces{})
 		k := layStrokeRuler(m, 0, 1000, 0)
 		from, to, seen = k.passed()
-		mm := (k.scale.to - k.scale.from) / 1000
-		return k.scale.from + from*mm, k.scale.from + to*mm, seen, m.stops
+		mm := (k.scale.To - k.scale.From) / 1000
+		return k.scale.From + from*mm, k.scale.From + to*mm, seen, m.stops
 	}
 	nest := stop{at: 140, name: "nest", note: "140.00"}
 	from, to, seen, stops := stretch(145)

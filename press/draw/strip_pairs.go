@@ -3,6 +3,7 @@ package draw
 import (
 	"math"
 
+	"ramplan/press/draw/canvas"
 	"ramplan/press/words"
 )
 
@@ -24,90 +25,91 @@ const pairsGutter = 20
 // column where there are two.
 func (d *stripDrawing) layPairs() {
 	columns := 1
-	if d.compact && d.pairs.x1-d.pairs.x0 >= pairsTwo {
+	if d.compact && d.pairs.X1-d.pairs.X0 >= pairsTwo {
 		columns = 2
 	}
-	d.pairsWide = (d.pairs.x1 - d.pairs.x0 - float64(columns-1)*pairsGutter) / float64(columns)
+	d.pairsWide = (d.pairs.X1 - d.pairs.X0 - float64(columns-1)*pairsGutter) / float64(columns)
 	rows := (len(d.m.pairs) + columns - 1) / columns
 	high := make([]float64, rows)
 	for i, q := range d.m.pairs {
 		verdict, meaning := d.pairLines(q)
-		h := 16 + leading*body*float64(len(verdict)) + leading*small*float64(len(meaning))
+		h := 16 + canvas.Leading*canvas.Body*float64(len(verdict)) + canvas.Leading*canvas.Small*float64(len(meaning))
 		if d.compact {
 			h = math.Max(h, 52)
 		} else {
-			h = math.Max(h, (d.lens.frameEnd()-d.pairs.y0-pairHead)/4)
+			h = math.Max(h, (d.lens.frameEnd()-d.pairs.Y0-pairHead)/4)
 		}
 		high[i%rows] = math.Max(high[i%rows], h)
 	}
-	d.pairs.y1 = d.pairs.y0 + pairHead
+	d.pairs.Y1 = d.pairs.Y0 + pairHead
 	for i := range d.m.pairs {
-		x, y := d.pairs.x0+float64(i/rows)*(d.pairsWide+pairsGutter), d.pairs.y0+pairHead
+		x, y := d.pairs.X0+float64(i/rows)*(d.pairsWide+pairsGutter), d.pairs.Y0+pairHead
 		for _, h := range high[:i%rows] {
 			y += h
 		}
-		box := rect{x, y, x + d.pairsWide, y + high[i%rows]}
+		box := canvas.Rect(x, y, x+d.pairsWide, y+high[i%rows])
 		d.pairsAt = append(d.pairsAt, box)
-		d.pairs.y1 = math.Max(d.pairs.y1, box.y1)
+		d.pairs.Y1 = math.Max(d.pairs.Y1, box.Y1)
 	}
 	if len(d.m.pairs) == 0 {
-		d.pairs.y1 += 50
+		d.pairs.Y1 += 50
 	}
 }
 
 func (d *stripDrawing) pairLines(q words.PairText) (verdict, meaning []string) {
 	room := d.pairsWide - wordColumn - 8
-	return bold().wrap(q.Verdict, body, room-22), append(regular().wrap(q.Brief, small, room), regular().wrap(q.Act, small, room)...)
+	text := canvas.Plain(canvas.Black, canvas.Small)
+	return canvas.Bold(canvas.Black, canvas.Body).Wrap(q.Verdict, room-22), append(text.Wrap(q.Brief, room), text.Wrap(q.Act, room)...)
 }
 
 // paintPairs draws the four pairs and what each means for this plan.
-func (d *stripDrawing) paintPairs(p *pen) {
+func (d *stripDrawing) paintPairs(p *canvas.Pen) {
 	box := d.pairs
-	head := style{quiet, small, false}
-	columns := []float64{box.x0}
-	if n := len(d.pairsAt); n > 0 && d.pairsAt[n-1].x0 > box.x0 {
-		columns = append(columns, d.pairsAt[n-1].x0)
+	head := canvas.Plain(canvas.Quiet, canvas.Small)
+	columns := []float64{box.X0}
+	if n := len(d.pairsAt); n > 0 && d.pairsAt[n-1].X0 > box.X0 {
+		columns = append(columns, d.pairsAt[n-1].X0)
 	}
 	for _, x := range columns {
-		y := box.y0 + 13
-		p.text(head, x+arrivalColumn, y, middle, "arrival")
-		p.text(head, x+zoneColumn, y, middle, "zone")
-		p.text(head, x+wordColumn, y, start, "means")
-		p.hline(black, x, x+d.pairsWide, box.y0+pairHead)
+		y := box.Y0 + 13
+		p.Text(head, x+arrivalColumn, y, canvas.Middle, "arrival")
+		p.Text(head, x+zoneColumn, y, canvas.Middle, "zone")
+		p.Text(head, x+wordColumn, y, canvas.Start, "means")
+		p.HLine(canvas.Black, x, x+d.pairsWide, box.Y0+pairHead)
 	}
 	if len(d.m.pairs) == 0 {
-		p.lines(head, box.x0, box.y0+pairHead+20, start, regular().wrap("No verdict: zone and push end are not known.", small, box.x1-box.x0))
+		p.Lines(head, box.X0, box.Y0+pairHead+20, canvas.Start, head.Wrap("No verdict: zone and push end are not known.", box.X1-box.X0))
 		return
 	}
 	for i, q := range d.m.pairs {
 		d.pair(p, q, d.pairsAt[i])
-		p.hline(faint, d.pairsAt[i].x0, d.pairsAt[i].x1, d.pairsAt[i].y1)
+		p.HLine(canvas.Faint, d.pairsAt[i].X0, d.pairsAt[i].X1, d.pairsAt[i].Y1)
 	}
 }
 
-func (d *stripDrawing) pair(p *pen, q words.PairText, box rect) {
-	x, y, h := box.x0, box.y0, box.y1-box.y0
+func (d *stripDrawing) pair(p *canvas.Pen, q words.PairText, box canvas.Rectangle) {
+	x, y, h := box.X0, box.Y0, box.Y1-box.Y0
 	lamp(p, x+arrivalColumn, y+h/2-6, q.Pair.Arrival)
 	lamp(p, x+zoneColumn, y+h/2-6, q.Pair.Zone)
 	f := fateOf(q)
 	verdict, meaning := d.pairLines(q)
-	text := leading*body*float64(len(verdict)) + leading*small*float64(len(meaning))
+	text := canvas.Leading*canvas.Body*float64(len(verdict)) + canvas.Leading*canvas.Small*float64(len(meaning))
 	top := y + (h-text)/2
-	sw := rect{x + wordColumn, top + 3, x + wordColumn + 14, top + 17}
-	p.swatch(f, sw)
-	p.frame(f.ink(), thinLine, solid, sw)
-	base := p.lines(style{f.ink(), body, true}, x+wordColumn+22, top+15, start, verdict)
-	p.lines(style{quiet, small, false}, x+wordColumn, base+leading*small+1, start, meaning)
+	sw := canvas.Rect(x+wordColumn, top+3, x+wordColumn+14, top+17)
+	swatch(p, f, sw)
+	p.Frame(f.ink(), canvas.ThinLine, canvas.Solid, sw)
+	base := p.Lines(canvas.Bold(f.ink(), canvas.Body), x+wordColumn+22, top+15, canvas.Start, verdict)
+	p.Lines(canvas.Plain(canvas.Quiet, canvas.Small), x+wordColumn, base+canvas.Leading*canvas.Small+1, canvas.Start, meaning)
 }
 
 // lamp is one signal: filled and raised for on, empty for off, with its word.
-func lamp(p *pen, x, y float64, on bool) {
+func lamp(p *canvas.Pen, x, y float64, on bool) {
 	if on {
-		p.circle(black, black, outline, x, y, 6)
+		p.Circle(canvas.Black, canvas.Black, canvas.Outline, x, y, 6)
 	} else {
-		p.circle(paper, black, outline, x, y, 6)
+		p.Circle(canvas.Paper, canvas.Black, canvas.Outline, x, y, 6)
 	}
-	p.text(style{black, small, false}, x, y+22, middle, words.OnOff(on))
+	p.Text(canvas.Plain(canvas.Black, canvas.Small), x, y+22, canvas.Middle, words.OnOff(on))
 }
 
 func fateOf(q words.PairText) fate {

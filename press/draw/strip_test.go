@@ -2,7 +2,6 @@ package draw
 
 import (
 	"bytes"
-	"encoding/xml"
 	"fmt"
 	"io"
 	"math"
@@ -15,19 +14,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press"
+	"ramplan/press/draw/drawtest"
 )
-
-// forms are the sizes that the strip is tried at.
-var forms = []Options{{}, {Width: 720}, {Width: 1280}, {Compact: true}, {Compact: true, Width: 360}, {Compact: true, Width: 719}}
-
-func modelOf(p *press.Plan) *stripModel {
-	r := press.Evaluate(p)
-	return newStripModel(p, r, *r.Traces())
-}
 
 // TestNoLabelsOverlap looks at every drawing of every kind of plan in every form.
 func TestNoLabelsOverlap(t *testing.T) {
-	for name, p := range plans(t) {
+	for name, p := range drawtest.Plans(t) {
 		r := press.Evaluate(p)
 		for what, draw := range pictures {
 			for _, o := range forms {
@@ -37,11 +29,11 @@ func TestNoLabelsOverlap(t *testing.T) {
 	}
 }
 
-// TestNoLabelsOverlapRandom looks at the drawings of 400 random plans.
+// TestNoLabelsOverlapRandom looks at the drawings of 100 random plans, with RAMPLAN_PLANS=all of 400.
 func TestNoLabelsOverlapRandom(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
-	for drawn := 0; drawn < randomOnes(100, 400); {
-		p, ok := randomPlan(t, random)
+	for drawn := 0; drawn < drawtest.RandomOnes(100, 400); {
+		p, ok := drawtest.RandomPlan(t, random)
 		if !ok {
 			continue
 		}
@@ -57,13 +49,13 @@ func TestNoLabelsOverlapRandom(t *testing.T) {
 // labels must not overlap.
 func TestAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
-	p := example(t, nil)
-	for i := range randomOnes(150, 600) {
+	p := drawtest.Example(t, nil)
+	for i := range drawtest.RandomOnes(150, 600) {
 		r, traces := randomResult(random)
 		m := newStripModel(p, r, traces)
 		o := forms[i%len(forms)]
 		apartFromOneAnother(t, m, o, fmt.Sprint("result ", i))
-		wellFormedSVG(t, m.picture(o).svg())
+		drawtest.WellFormedSVG(t, svgOf(m.picture(o)))
 	}
 }
 
@@ -71,86 +63,6 @@ func TestAnyResult(t *testing.T) {
 func apartFromOneAnother(t testing.TB, m *stripModel, o Options, what string) {
 	t.Helper()
 	labelsApart(t, m.picture(o), what)
-}
-
-func labelsApart(t testing.TB, d *Picture, what string) {
-	t.Helper()
-	width, height := d.Size()
-	labels := d.on(newSVG(width, height))
-	const touch = 0.5
-	for i, a := range labels {
-		if a.x0 < -touch || a.y0 < -touch || a.x1 > width+touch || a.y1 > height+touch {
-			t.Errorf("%s: %q lies outside: %+v of %v × %v", what, a.text, a, width, height)
-		}
-		for _, b := range labels[i+1:] {
-			if a.x0 < b.x1-touch && b.x0 < a.x1-touch && a.y0 < b.y1-touch && b.y0 < a.y1-touch {
-				t.Errorf("%s: %q and %q overlap: %+v %+v", what, a.text, b.text, a, b)
-			}
-		}
-	}
-	if t.Failed() {
-		t.FailNow()
-	}
-}
-
-// randomPlan changes the example plan at random; ok is false when the entries
-// contradict one another.
-func randomPlan(t testing.TB, random *rand.Rand) (*press.Plan, bool) {
-	t.Helper()
-	d := exampleDraft(t)
-	some := func(path string, values ...string) {
-		if random.IntN(3) == 0 {
-			d.Set(path, values[random.IntN(len(values))])
-		}
-	}
-	number := func(low, high float64, decimals int) string {
-		return fmt.Sprintf("%.*f", decimals, low+random.Float64()*(high-low))
-	}
-	some("ram.stroke", "12", "100", "115.3", "150", "400", "2500")
-	some("station.nest", "30", "139.5", "140", "145", "2000", "-20")
-	some("station.home", "-40", "0", "50", "110")
-	some("station.reference_uncertainty", "0", number(0, 0.3, 3))
-	some("station.stiffness", number(500, 60000, 0))
-	some("station.position_step", "0.001", "0.1", "1", "0.025", "0.000001")
-	some("requirement.height_low", number(22, 24.99, 3))
-	some("requirement.height_high", number(25.001, 28, 3))
-	some("parts[1].insert", "true", "false")
-	some("parts[0].insert", "true", "false")
-	some("parts[0].datum", "true", "false")
-	some("parts[0].plus", number(0, 0.5, 3))
-	some("motion.clearance", "0", number(0, 30, 2))
-	some("joint.engagement", number(0.5, 9, 2))
-	some("station.presence_check", "light barrier in the nest")
-	d.Entries = withoutEntry(d.Entries, "window")
-	some("window.setting", number(10, 70, 0))
-	some("window.approach_end", number(90, 116, 2))
-	some("window.push_stroke", number(0.01, 12, 2), "0.01", "40")
-	some("window.zone_start", number(114.8, 115.3, 2), "0", "115.1")
-	some("window.zone_end", number(115.1, 115.6, 2), "200")
-	some("window.guard_factor", "0", "2", "5")
-	some("station.max_force", number(500, 4000, 0), "1000000", "1")
-	some("requirement.min_seating_force", number(0, 3000, 0))
-	some("ram.force_tolerance", "0", number(0, 99, 1))
-	some("ram.moving_mass", "0", number(0, 200, 1))
-	some("ram.direction", "up", "level")
-	some("ram.setting_step", "0.01", "2.5", "10")
-	some("joint.drag", number(0, 2500, 0))
-	some("joint.pilot", number(0, 8, 2))
-	some("motion.hold_time", "0", number(0, 20, 2))
-	some("motion.confirm_time", "0", number(0, 3, 2))
-	some("motion.slow_speed", "0.05", "100")
-	p, ps := d.Check()
-	return p, len(ps) == 0
-}
-
-func withoutEntry(entries []press.Entry, path string) []press.Entry {
-	out := entries[:0]
-	for _, e := range entries {
-		if e.Path != path {
-			out = append(out, e)
-		}
-	}
-	return out
 }
 
 // randomResult makes up a result of any size.
@@ -223,37 +135,16 @@ func randomResult(random *rand.Rand) (*press.Result, press.Traces) {
 	return r, traces
 }
 
-// wellFormedSVG reads the SVG and looks for what a strict page would refuse.
-func wellFormedSVG(t testing.TB, svg []byte) {
-	t.Helper()
-	for _, bad := range []string{"NaN", "Inf", "style=", "<style", "<?xml", "url(", "href"} {
-		require.NotContains(t, string(svg), bad)
-	}
-	titles := 0
-	dec := xml.NewDecoder(bytes.NewReader(svg))
-	for {
-		token, err := dec.Token()
-		if err == io.EOF {
-			break
-		}
-		require.NoError(t, err)
-		if e, ok := token.(xml.StartElement); ok && e.Name.Local == "title" {
-			titles++
-		}
-	}
-	require.Equal(t, 1, titles)
-}
-
 // TestSVG: real text, one title, the same bytes every time, every shape with a
 // class.
 func TestSVG(t *testing.T) {
-	p := example(t, nil)
+	p := drawtest.Example(t, nil)
 	r := press.Evaluate(p)
 	var one, two bytes.Buffer
-	require.NoError(t, Strip(&one, p, r))
-	require.NoError(t, Strip(&two, p, r))
+	require.NoError(t, NewStrip(p, r, Options{}).SVG(&one))
+	require.NoError(t, NewStrip(p, r, Options{}).SVG(&two))
 	assert.Equal(t, one.String(), two.String())
-	wellFormedSVG(t, one.Bytes())
+	drawtest.WellFormedSVG(t, one.Bytes())
 	s := one.String()
 	assert.Contains(t, s, `role="img" aria-labelledby="strip-title strip-desc"`)
 	assert.Contains(t, s, ">too short or no insert</text>")
@@ -270,16 +161,16 @@ func TestSVG(t *testing.T) {
 // TestNames: whatever a plan is called, the SVG stays one.
 func TestNames(t *testing.T) {
 	for _, name := range []string{"long-names", "other-scripts"} {
-		p := example(t, kinds[name])
-		svg := modelOf(p).picture(Options{}).svg()
-		wellFormedSVG(t, svg)
+		p := drawtest.Example(t, drawtest.Kinds[name])
+		svg := svgOf(modelOf(p).picture(Options{}))
+		drawtest.WellFormedSVG(t, svg)
 		assert.NotContains(t, string(svg), "<b>")
 	}
 }
 
 // TestDescription: the text equivalent holds the figures that the drawing shows.
 func TestDescription(t *testing.T) {
-	m := modelOf(example(t, nil))
+	m := modelOf(drawtest.Example(t, nil))
 	desc := strings.ReplaceAll(m.desc, "\u202f", " ")
 	for _, want := range []string{
 		"readings 115.05 to 115.23 mm", "guard bands of 0.028 mm", "Inside the guard bands: 115.07 to 115.20 mm", "Zone 115.08 to 115.35 mm",
@@ -291,11 +182,11 @@ func TestDescription(t *testing.T) {
 }
 
 func BenchmarkStrip(b *testing.B) {
-	p := example(b, nil)
+	p := drawtest.Example(b, nil)
 	r := press.Evaluate(p)
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := Strip(io.Discard, p, r); err != nil {
+		if err := NewStrip(p, r, Options{}).SVG(io.Discard); err != nil {
 			b.Fatal(err)
 		}
 	}

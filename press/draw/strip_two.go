@@ -4,18 +4,19 @@ import (
 	"math"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 )
 
 // NewStrips makes the decision strips of two states of a plan, to be looked at
 // one under the other: both magnified alike, and the same stretch of both where
 // they lie close enough.
-func NewStrips(p [2]*press.Plan, r [2]*press.Result, o [2]Options) [2]*Picture {
+func NewStrips(p [2]*press.Plan, r [2]*press.Result, o [2]Options) [2]*canvas.Picture {
 	var m [2]*stripModel
 	for i := range m {
 		m[i] = newStripModel(p[i], r[i], *r[i].Traces())
 	}
 	m[0].lens, m[1].lens = alike(m[0].lens, m[1].lens)
-	return [2]*Picture{m[0].picture(o[0]), m[1].picture(o[1])}
+	return [2]*canvas.Picture{m[0].picture(o[0]), m[1].picture(o[1])}
 }
 
 // farApart is how much wider a stretch that holds both may be than the wider of

@@ -3,16 +3,16 @@ package draw
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/draw/canvas"
 )
 
 // drawings are all that can be drawn, in the order in which they are offered.
 var drawings = []struct {
 	name string
-	make func(*press.Plan, *press.Result, Options) *Picture
+	make func(*press.Plan, *press.Result, Options) *canvas.Picture
 }{
 	{"strip", NewStrip},
 	{"force", NewForce},
@@ -21,15 +21,9 @@ var drawings = []struct {
 	{"card", NewCard},
 	{"run", NewRun},
 	{"probe", NewProbe},
-}
-
-var formats = []struct {
-	name  string
-	write func(*Picture, io.Writer) error
-}{
-	{"svg", (*Picture).SVG},
-	{"png", (*Picture).PNG},
-	{"pdf", (*Picture).PDF},
+	{"shift", NewShift},
+	{"spread", NewSpread},
+	{"wear", NewWear},
 }
 
 // Names lists the drawings that [Write] and [New] know.
@@ -42,29 +36,23 @@ func Names() []string {
 }
 
 // Applies tells whether a drawing shows more than that the plan has nothing for it: the
-// probe and the run are of plans that have them.
+// probe and the run are of plans that have them, what becomes of the risks of such of which
+// they are known.
 func Applies(what string, r *press.Result) bool {
 	switch what {
 	case "probe":
 		return r.Probe.InUse && r.Probe.End != nil && r.Probe.Detection != nil
 	case "run":
 		return r.Sequence != nil
+	case "shift", "spread", "wear":
+		d := r.WorstDay()
+		return d != nil && d.Average != nil
 	}
 	return true
 }
 
-// Formats lists the formats that [Write] knows; each is also the ending of the
-// names of its files.
-func Formats() []string {
-	var names []string
-	for _, f := range formats {
-		names = append(names, f.name)
-	}
-	return names
-}
-
 // New makes a drawing by its name.
-func New(what string, p *press.Plan, r *press.Result, o Options) (*Picture, error) {
+func New(what string, p *press.Plan, r *press.Result, o Options) (*canvas.Picture, error) {
 	for _, d := range drawings {
 		if d.name == what {
 			return d.make(p, r, o), nil
@@ -76,26 +64,12 @@ func New(what string, p *press.Plan, r *press.Result, o Options) (*Picture, erro
 // Write draws a plan in a format: what is one of [Names], format one of
 // [Formats]. Both names are looked at before anything is drawn.
 func Write(w io.Writer, format, what string, p *press.Plan, r *press.Result) error {
-	if !slices.Contains(Formats(), format) {
-		return fmt.Errorf("draw: no format is called %q; there are %s", format, strings.Join(Formats(), ", "))
+	if err := canvas.CheckFormat(format); err != nil {
+		return err
 	}
 	d, err := New(what, p, r, Options{})
 	if err != nil {
 		return err
 	}
 	return d.Write(w, format)
-}
-
-// Write writes the drawing in one of [Formats].
-func (d *Picture) Write(w io.Writer, format string) error {
-	for _, f := range formats {
-		if f.name == format {
-			return f.write(d, w)
-		}
-	}
-	return unknownFormat(format)
-}
-
-func unknownFormat(format string) error {
-	return fmt.Errorf("draw: no format is called %q; there are %s", format, strings.Join(Formats(), ", "))
 }

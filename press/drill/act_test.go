@@ -17,7 +17,7 @@ func TestStopComesFirst(t *testing.T) {
 	p, r := example(t)
 	for _, on := range words.AllPairs {
 		for _, when := range words.Situations {
-			a, err := AtStation(p, r, words.Reactions(p, r), on, when, nil)
+			a, err := AtStation(words.Printer{}, p, r, words.Reactions(p, r), on, when, nil)
 			require.NoError(t, err)
 			refused := on != words.Pair{Arrival: true, Zone: true}
 			stop := refused && (when == words.Run || when == words.Start || on == words.Pair{})

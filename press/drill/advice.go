@@ -6,6 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // Advice is what a plan says of two lamps at the station.
@@ -26,14 +27,14 @@ type Advice struct {
 
 // AtStation says what two lamps mean, and the reading if there is one. A reading
 // that cannot go with the lamps is told, and then the station is looked at first.
-func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.Pair, when words.Situation, reading *float64) (Advice, error) {
+func AtStation(say words.Printer, p *press.Plan, r *press.Result, list []words.Reaction, on words.Pair, when words.Situation, reading *float64) (Advice, error) {
 	s, ok := r.Signals()
 	if !ok {
 		return Advice{}, ErrNoSignals
 	}
-	d := &Drill{p: p, r: judged(r), s: s, pos: words.PositionsOf(p)}
+	d := &Drill{p: p, r: judged(r), s: s, say: lesson.Of(say, p)}
 	a := Advice{Pair: on, Why: d.says(on), Note: words.ReactionNote}
-	for _, t := range words.PairTexts(p, r) {
+	for _, t := range say.PairTexts(p, r) {
 		if t.Pair == on {
 			a.Verdict, a.Clear, a.Meaning, a.words = t.Verdict, t.Clear, t.Meaning, t.Words
 		}
@@ -50,11 +51,11 @@ func AtStation(p *press.Plan, r *press.Result, list []words.Reaction, on words.P
 
 // AtFirstLook says what two lamps mean in the probe of a plan that has one; false for a
 // plan with one look.
-func AtFirstLook(p *press.Plan, r *press.Result, on words.Pair, when words.Situation) (Advice, bool) {
+func AtFirstLook(say words.Printer, p *press.Plan, r *press.Result, on words.Pair, when words.Situation) (Advice, bool) {
 	if !words.TwoLooks(r) {
 		return Advice{}, false
 	}
-	t := words.AtFirstLook(p, r, on, when)
+	t := say.AtFirstLook(p, r, on, when)
 	return Advice{Pair: on, Verdict: t.Verdict, Clear: true, Meaning: t.Meaning, Part: t.Do, Checks: t.Checks[:min(3, len(t.Checks))], Note: words.ReactionNote}, true
 }
 
@@ -63,21 +64,21 @@ func (d *Drill) against(a *Advice, x float64) {
 	a.Height = d.heightBy(a, x)
 	if d.fits(a.Pair, x) {
 		if d.shows(event{reading: x}) != a.Pair && a.Pair.Arrival {
-			a.Edge = "It reads at the edge: at " + d.typed(x) + " itself this plan shows " + d.shows(event{reading: x}).String() + ", but the position is shown in steps of " + d.pos.Length(d.p.Station.PositionStep) + ". " + d.agree()
-			a.Why = "By the lamps the ram rests on the other side of the edge, less than half a step away."
+			a.Edge = d.say.ItReadsAtTheEdge(d.typed(x), d.shows(event{reading: x}), d.p.Station.PositionStep, d.agree())
+			a.Why = d.say.ByTheLampsTheRam()
 		}
 		return
 	}
 	a.Why = "" // it would tell of a ram that rests elsewhere
 	if len(a.words) == 0 {
-		a.Why = "No part of this plan leads to these lamps."
+		a.Why = d.say.NoPartOfThisPlan()
 	}
 	if ForHeight(d.p, d.r, x) {
 		a.Height = ""
-		a.Doubt = "Is " + d.typed(x) + " the height of the part? The reading is the position of the ram, near " + d.pos.At(d.r.Nominal()) + "."
+		a.Doubt = d.say.IsTheHeightOfThe(d.typed(x), d.r.Nominal())
 		if len(a.words) > 0 {
-			a.Checks = []string{"Read the ram position again, and type it in here.", "If it does read so: " + lower(d.setpoints()), "Test each lamp by itself: both must be off before the push."}
-			if part := "Set the part apart until the reading is clear."; strings.HasPrefix(a.Part, "Stop") {
+			a.Checks = []string{d.say.ReadTheRamPositionAgain(), d.say.IfItDoesReadSo(lower(d.setpoints())), d.say.TestEachLampByItself()}
+			if part := d.say.SetThePartApartUntil(); strings.HasPrefix(a.Part, "Stop") {
 				a.Part = "Stop. " + part
 			} else {
 				a.Part = part
@@ -85,27 +86,27 @@ func (d *Drill) against(a *Advice, x float64) {
 		}
 		return
 	}
-	a.Doubt = "Lamps and reading do not fit: "
+	a.Doubt = d.say.LampsAndReadingDoNot()
 	switch {
 	case d.s.Early(x):
 		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
-		a.Doubt += "the push ends at " + d.pos.At(d.s.End) + ", and no ram can be stopped at " + d.typed(x) + "."
+		a.Doubt += d.say.ThePushEndsAtAnd(d.s.End, d.typed(x))
 	case !a.Pair.Arrival:
-		a.Doubt += "without arrival the ram must stand at the push end, " + d.pos.At(d.s.End) + ", with zone " + words.OnOff(d.s.InZone(d.s.End)) + "."
+		a.Doubt += d.say.WithoutArrivalTheRamMust(d.s.End, d.s.InZone(d.s.End))
 		if low, high, ok := d.s.Overlap(); ok && a.Pair.Zone && x >= low && x <= high {
-			a.Doubt += " It may be a part that is seated, whose force was not reported in time."
+			a.Doubt += d.say.ItMayBeAPart()
 		}
 	default:
-		a.Doubt += "at " + d.typed(x) + " this plan shows " + d.shows(event{reading: x}).String() + "."
+		a.Doubt += d.say.AtThisPlanShows(d.typed(x), d.shows(event{reading: x}))
 	}
-	a.Doubt += " " + d.agree() + " Either the station is not set as the plan says, or a signal is at fault."
+	a.Doubt += d.say.EitherTheStationIsNot(d.agree())
 	if len(a.words) == 0 {
 		return // no reading makes a fault of the station less than that
 	}
 	// What the lamps alone would advise does not hold here.
-	a.Checks = []string{d.setpoints(), "Test each lamp by itself: both must be off before the push.", words.FreshGood + " before the next one counts."}
-	if part := "Set the part apart: do not judge it by these lamps."; strings.HasPrefix(a.Part, "Stop") {
+	a.Checks = []string{d.setpoints(), d.say.TestEachLampByItself(), d.say.BeforeTheNextOneCounts(words.FreshGood)}
+	if part := d.say.SetThePartApartDo(); strings.HasPrefix(a.Part, "Stop") {
 		a.Part = "Stop. " + part
 	} else {
 		a.Part = part
@@ -113,11 +114,11 @@ func (d *Drill) against(a *Advice, x float64) {
 }
 
 // setpoints asks for a look at what is set.
-func (d *Drill) setpoints() string { return "Compare what is set with the plan: " + lower(d.figures()) }
+func (d *Drill) setpoints() string { return d.say.CompareWhatIsSetWith(lower(d.figures())) }
 
 // agree says why lamps and reading must agree, and how closely.
 func (d *Drill) agree() string {
-	return "Lamps and reading tell of one and the same position of the ram, so they must agree within half a step of the reading, " + d.pos.Length(d.p.Station.PositionStep/2) + "."
+	return d.say.LampsAndReadingTellOf(d.p.Station.PositionStep / 2)
 }
 
 // heightBy says what a reading makes of the part. By the drawing it is good, or not,
@@ -127,30 +128,27 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
 		return "" // no part stops the ram there
 	case !a.Pair.Arrival:
-		return "At " + d.typed(x) + " the ram was not stopped by a part, so the reading says nothing of its height."
+		return d.say.AtTheRamWasNot(d.typed(x))
 	}
 	h, u, q := d.r.HeightOf(x), d.unsure(), d.p.Requirement
-	s := "A part that stops the ram at " + d.typed(x) + " is about " + d.pos.At(h) + " high, ± " + d.pos.Length(u)
+	s := d.say.APartThatStopsThe(d.typed(x), h, u)
 	told := true
 	switch {
 	case h-u > q.HeightHigh:
-		s += "; by the drawing that is " + words.Say(press.Long)
+		s += d.say.ByTheDrawingThatIs(press.Long)
 	case h+u < q.HeightLow:
-		s += "; by the drawing that is " + words.Say(press.Short)
+		s += d.say.ByTheDrawingItIs(press.Short)
 	case h-u >= q.HeightLow-1e-9 && h+u <= q.HeightHigh+1e-9:
-		s += "; by the drawing that is " + words.Say(press.Good)
+		s += d.say.ByTheDrawingThatIs13(press.Good)
 	default:
-		s, told = s+"; whether it is good by the drawing cannot be told from the reading", false
+		s, told = d.say.WhetherItIsGoodBy(s), false
 	}
 	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
-		if told {
-			s += ", yet it is refused: it lies within the guard band"
-		} else {
-			s += ", and it is refused: it lies so near to a limit"
-		}
-		a.Meaning = "Refused within the guard band: measure it."
+		ruled := d.say.Ruled(d.p) != ""
+		s += d.say.YetRefused(told, ruled)
+		a.Meaning = d.say.RefusedNear(ruled)
 		if a.Clear {
-			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, func(c string) bool { return strings.HasPrefix(c, "Measure its height") })...)
+			a.Checks = append([]string{d.measure()}, slices.DeleteFunc(a.Checks, d.say.IsMeasure)...)
 			a.Checks = a.Checks[:min(3, len(a.Checks))]
 		}
 	}
@@ -159,7 +157,7 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 
 // measure is the check of a part that only a measurement tells.
 func (d *Drill) measure() string {
-	return "Measure its height: from " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + " it is good by the drawing."
+	return d.say.MeasureItsHeightFromTo(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)
 }
 
 // fits tells whether a reading can go with a pair. Zone and push end are compared

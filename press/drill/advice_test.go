@@ -14,7 +14,7 @@ import (
 
 func advice(t *testing.T, p *press.Plan, r *press.Result, on words.Pair, when words.Situation, reading *float64) Advice {
 	t.Helper()
-	a, err := AtStation(p, r, words.Reactions(p, r), on, when, reading)
+	a, err := AtStation(words.Printer{}, p, r, words.Reactions(p, r), on, when, reading)
 	require.NoError(t, err)
 	return a
 }

@@ -58,7 +58,7 @@ func (d *Drill) blindItems() {
 		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, d.rowTopic(i))
 	}
 	if len(rows) == 0 {
-		d.why[Blind] = "The fault catalogue of this plan has nothing that the lamps judge."
+		d.why[Blind] = d.say.TheFaultCatalogueOfThis()
 	}
 	if len(never) > 0 && len(found) > 1 {
 		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, never, found) }, unseenTopic)
@@ -67,21 +67,21 @@ func (d *Drill) blindItems() {
 
 func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	f := d.r.Faults[i]
-	t := words.Fault(f)
+	t := d.say.Fault(f)
 	e := Exercise{
-		Question: "Would the two lamps find this fault: " + t.Word + "?",
+		Question: d.say.WouldTheTwoLampsFind(t.Word),
 		Facts:    d.rowFacts(i),
 		Picture:  &Picture{Row: i},
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
 	}
 	if f.Case().Stuck.Any() {
-		e.Question = "Fault: " + t.Word + ". Would the lamps refuse what is in the nest, and so show that something is wrong?"
+		e.Question = d.say.FaultWouldTheLampsRefuse(t.Word)
 	}
 	e.Choices = unreasoned([]Choice{
-		{ID: foundID, Text: "Yes, always or nearly always", Reason: d.seen(i)},
-		{ID: luckID, Text: "Now and then: some are found, and some pass", Reason: d.seen(i)},
-		{ID: unfoundID, Text: "Never, or nearly never", Reason: d.seen(i)},
+		{ID: foundID, Text: d.say.BlindFound(), Reason: d.seen(i)},
+		{ID: luckID, Text: d.say.BlindLuck(), Reason: d.seen(i)},
+		{ID: unfoundID, Text: d.say.BlindUnfound(), Reason: d.seen(i)},
 	}, e.Right)
 	return e
 }
@@ -89,12 +89,12 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 // seen says what the lamps show of a row, and how often that finds it.
 func (d *Drill) seen(i int) string {
 	f := d.r.Faults[i]
-	s := d.story(d.eventOf(i)) + " " + words.Found(f.Detection) + "."
-	if how := words.Judged(d.p, d.r, f); how != "" && d.found(f) == luckID {
+	s := d.story(d.eventOf(i)) + " " + d.say.Found(f.Detection) + "."
+	if how := d.say.Judged(d.p, d.r, f); how != "" && d.found(f) == luckID {
 		s = strings.TrimSuffix(s, ".") + ": " + how + "."
 	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
-		s = d.story(d.eventOf(i)) + " It is refused in " + words.OneIn(f.Detection) + ". A good part is refused as often, so that does not find the fault."
+		s = d.say.ItIsRefusedInA(d.story(d.eventOf(i)), f.Detection)
 	}
 	switch {
 	case f.Own:
@@ -102,15 +102,15 @@ func (d *Drill) seen(i int) string {
 	case words.RefusedFirst(f):
 		return s
 	case f.Name == press.RowLoose:
-		s += " A loose insert comes to rest where a tight one does"
+		s += d.say.ALooseInsertComesTo()
 		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {
-			return s + ": these lamps cannot tell them apart. " + words.ProbeMay(*probe.HighestSetting)
+			return d.say.TheseLampsCannotTellThem(s, *probe.HighestSetting)
 		}
-		return s + ": these lamps cannot tell them apart."
+		return d.say.TheseLampsCannotTellThemApart(s)
 	case f.Case().Stuck.On():
-		s += " A lamp that is stuck on is found by looking before the push: it must be off then."
+		s += d.say.ALampThatIsStuck()
 	case f.Name == press.RowGap && d.found(f) != foundID:
-		s += " A gap of " + d.pos.Length(d.p.Faults.Gap) + " is small beside what the window lets pass."
+		s += d.say.AGapOfIsSmall(d.p.Faults.Gap)
 	}
 	return s
 }
@@ -121,12 +121,12 @@ func (d *Drill) which(rng *rand.Rand, never, found []int) Exercise {
 	found = slices.Clone(found)
 	rng.Shuffle(len(found), func(i, j int) { found[i], found[j] = found[j], found[i] })
 	shown := append([]int{pick(rng, never)}, found[:min(3, len(found))]...)
-	e := Exercise{Question: "Which of these do the two lamps never find, or nearly never?", Facts: []string{d.figures(), d.off()}}
+	e := Exercise{Question: d.say.WhichOfTheseDoThe(), Facts: []string{d.figures(), d.off()}}
 	for _, i := range shown {
 		c := Choice{ID: strconv.Itoa(i), Text: d.named(i), Reason: d.seen(i)}
 		if d.found(d.r.Faults[i]) == unfoundID {
 			e.Right = append(e.Right, c.ID)
-			e.Explain = words.Fault(d.r.Faults[i]).Word + ". " + d.seen(i)
+			e.Explain = d.say.Fault(d.r.Faults[i]).Word + ". " + d.seen(i)
 		}
 		e.Choices = append(e.Choices, c)
 	}
@@ -138,7 +138,7 @@ func (d *Drill) which(rng *rand.Rand, never, found []int) Exercise {
 func (d *Drill) named(i int) string {
 	f := d.r.Faults[i]
 	if f.Reading == nil {
-		return words.Fault(f).Word
+		return d.say.Fault(f).Word
 	}
-	return words.Fault(f).Word + ", the ram stopped at " + d.at(*f.Reading)
+	return d.say.TheRamStoppedAt(d.say.Fault(f).Word, d.at(*f.Reading))
 }

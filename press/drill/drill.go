@@ -8,6 +8,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // A Kind is a kind of exercise.
@@ -35,7 +36,7 @@ type Drill struct {
 	p    *press.Plan
 	r    *press.Result
 	s    press.Signals
-	pos  words.Positions
+	say  lesson.Words
 	list []words.Reaction
 
 	items []item
@@ -55,16 +56,16 @@ type item struct {
 // ErrNoSignals is the refusal of a plan whose lamps have no meaning yet.
 var ErrNoSignals = errors.New("drill: this plan has no push end or no zone yet, so its lamps mean nothing that could be practised")
 
-// New makes the drill of a plan. The reactions are those of [words.Reactions], or
+// New makes the drill of a plan, in the words of this printer. The reactions are those of [words.Reactions], or
 // the plan's own list in their form. It is refused with one sentence where the
 // plan has no signals.
-func New(p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, error) {
+func New(say words.Printer, p *press.Plan, r *press.Result, reactions []words.Reaction) (*Drill, error) {
 	s, ok := r.Signals()
 	if !ok {
 		return nil, ErrNoSignals
 	}
 	r = judged(r)
-	d := &Drill{p: p, r: r, s: s, pos: words.PositionsOf(p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
+	d := &Drill{p: p, r: r, s: s, say: lesson.Of(say, p), list: withAsked(reactions), why: map[Kind]string{}, known: map[string]int{}}
 	d.readItems()
 	d.actItems()
 	d.lampItems()
@@ -131,7 +132,7 @@ func (d *Drill) Exercise(key string, seed uint64) (Exercise, bool) {
 	}
 	it := d.items[i]
 	e := it.make(random(seed, key))
-	e.Key, e.Kind, e.Level = it.key, it.kind, it.level
+	e.Key, e.Kind, e.Level, e.say = it.key, it.kind, it.level, d.say
 	return e, true
 }
 
@@ -144,36 +145,34 @@ func random(seed uint64, what string) *rand.Rand {
 
 // hands says why no hand goes into the work space.
 func (d *Drill) hands() string {
-	return "Never put a hand into the work space. The approach is not force-limited: it strikes with at least " + words.EarlyBlow(d.r) +
-		". The push gives up to " + words.Force(d.r.Force.High) + " when the ram stands still. Return, homing and jogging crush as well"
+	return d.say.NeverPutAHandInto(d.r, d.r.Force.High)
 }
 
 // Notices are what a learner must be told before the first exercise.
 func (d *Drill) Notices() []string {
 	return append([]string{
 		d.hands() + ".",
-		"The lamps are no safety function. They judge parts, and nothing else.",
-		"At the station, follow the instructions of your own works where they say something else than this drill.",
+		d.say.TheLampsAreNoSafety(),
+		d.say.AtTheStationFollowThe(),
 	}, d.ofThisPlan()...)
 }
 
-// BriefCaution stands where the cautions in full would answer what is asked.
-const BriefCaution = "Never a hand in the work space. The lamps are no safety function."
-
 // BriefNotices are what stands under questions that the cautions would answer.
-func (d *Drill) BriefNotices() []string { return append([]string{BriefCaution}, d.ofThisPlan()...) }
+func (d *Drill) BriefNotices() []string {
+	return append([]string{d.say.BriefCaution()}, d.ofThisPlan()...)
+}
 
 // ofThisPlan are the notices about one plan.
 func (d *Drill) ofThisPlan() []string {
 	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
-		out = append(out, "This plan is not ready: "+words.NotReady(d.r)+". Practise with it to learn, and press no parts by it.")
+		out = append(out, d.say.ThisPlanIsNotReady(d.r))
 	}
 	if words.TwoLooks(d.r) {
-		out = append(out, "In this plan a probe comes before the push, and the lamps are looked at twice. Where a question names no look, it is about the second one, at the end of the push.")
+		out = append(out, d.say.InThisPlanAProbe())
 	}
 	if d.r.Verdict.Ambiguous {
-		out = append(out, "In this plan some lamps mean more than one thing. Then more than one answer is right.")
+		out = append(out, d.say.InThisPlanSomeLamps())
 	}
 	return out
 }

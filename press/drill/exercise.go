@@ -6,6 +6,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // An Exercise is one question with its answers.
@@ -20,14 +21,16 @@ type Exercise struct {
 	Zone     *ZoneTask // where it is
 	Right    []string  // ids of the choices that count as right
 	Explain  string    // why they are
+
+	say lesson.Words
 }
 
 // A Choice is one answer to choose from.
 type Choice struct {
 	ID     string
 	Text   string
-	Reason string // why it is wrong; empty for a right one
-	Grave  string // what it says that fails an exam alone; empty for most
+	Reason string       // why it is wrong; empty for a right one
+	Grave  lesson.Grave // what it says that fails an exam alone; empty for most
 }
 
 // A Picture says what is to be shown beside the question.
@@ -60,10 +63,10 @@ func (e Exercise) Judge(a Answer) Judged {
 	}
 	for _, c := range e.Choices {
 		if c.ID == a.Choice {
-			return Judged{Reason: c.Reason, Grave: Answered(c.Grave)}
+			return Judged{Reason: c.Reason, Grave: e.say.Answered(c.Grave)}
 		}
 	}
-	return Judged{Reason: "No answer was given. " + e.Explain}
+	return Judged{Reason: e.say.NoAnswerWasGiven(e.Explain)}
 }
 
 // pairs as choices

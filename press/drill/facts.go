@@ -13,7 +13,7 @@ import (
 // is, of what size, and where the ram would be stopped; not how it is found.
 func (d *Drill) rowFacts(i int) []string {
 	f := d.r.Faults[i]
-	what, _, more := strings.Cut(words.Fault(f).Meaning, ". ")
+	what, _, more := strings.Cut(d.say.Fault(f).Meaning, ". ")
 	if more {
 		what += "."
 	}
@@ -37,20 +37,20 @@ func (d *Drill) size(i int) string {
 				own++
 			}
 		}
-		way := " taller than a nominal part."
+		way := d.say.TallerThanANominalPart()
 		by := sizes.Other[own].Height
 		if by < 0 {
-			way = " shorter than a nominal part."
+			way = d.say.ShorterThanANominalPart()
 		}
-		return "It stands " + d.pos.Length(math.Abs(by)) + way
+		return d.say.ItStands(math.Abs(by), way)
 	}
 	switch f.Name {
 	case press.RowChip:
-		return "The chip is " + d.pos.Length(sizes.Chip) + " thick."
+		return d.say.TheChipIsThick(sizes.Chip)
 	case press.RowGap:
-		return "The gap is " + d.pos.Length(sizes.Gap) + "."
+		return d.say.TheGapIs(sizes.Gap)
 	case press.RowNestWorn:
-		return "The nest has given way by " + d.pos.Length(sizes.NestWear) + "."
+		return d.say.TheNestHasGivenWay(sizes.NestWear)
 	}
 	return ""
 }
@@ -63,16 +63,16 @@ func (d *Drill) stopped(i int) string {
 		return "" // no push, and where the probe ends would tell the answer
 	}
 	if f.Reading != nil {
-		return "The ram would be stopped at " + d.at(*f.Reading) + "."
+		return d.say.TheRamWouldBeStopped(d.at(*f.Reading))
 	}
 	if c, ok := d.r.CourseOf(i); ok && c.Early && c.Touch != nil {
-		return "The tool would meet it at " + d.pos.At(*c.Touch) + "; the fast approach ends and the push begins at " + d.pos.At(d.s.Start) + "."
+		return d.say.TheToolWouldMeetIt(*c.Touch, d.s.Start)
 	}
 	return ""
 }
 
 // off says how far a reading may be off.
-func (d *Drill) off() string { return "A reading may be off by " + d.pos.Length(d.unsure()) + "." }
+func (d *Drill) off() string { return d.say.AReadingMayBeOff(d.unsure()) }
 
 // Reordered is an exercise with its choices in another order, for who is asked
 // again: an answer is not to be known by its place.

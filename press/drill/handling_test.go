@@ -12,6 +12,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // One answer that would pass on a refused part fails an exam of which everything
@@ -40,8 +41,8 @@ func TestGraveAnswersFailAnExam(t *testing.T) {
 				require.Equal(t, 19, s.Right, "%s: %s", key, c.Text)
 				assert.Equal(t, c.Grave == "", s.Passed, "%s: %s", key, c.Text)
 				if c.Grave != "" {
-					seen[c.Grave] = true
-					assert.Equal(t, []string{"answered that " + c.Grave}, s.Grave)
+					seen[string(c.Grave)] = true
+					assert.Equal(t, []string{"answered that " + lesson.Words{}.Grave(c.Grave)}, s.Grave)
 				}
 			}
 		}
@@ -56,7 +57,7 @@ func TestTheRuleNamesEveryFailure(t *testing.T) {
 	p, r := example(t)
 	d := drillOf(t, p, r)
 	for _, role := range append([]Role{""}, Roles...) {
-		rule, met := GraveRule(role), map[string]bool{}
+		rule, met := GraveRule(words.Printer{}, role), map[lesson.Grave]bool{}
 		for _, key := range d.keysFor(role, Levels) {
 			for seed := range uint64(8) {
 				e, _ := d.Exercise(key, seed)
@@ -65,9 +66,9 @@ func TestTheRuleNamesEveryFailure(t *testing.T) {
 						continue
 					}
 					met[c.Grave] = true
-					assert.Contains(t, rule, c.Grave, key)
-					assert.Equal(t, "answered that "+c.Grave, e.Judge(Answer{Choice: c.ID}).Grave)
-					assert.Regexp(t, " (may be|may go on|may protect) ", c.Grave, "an answer is no deed")
+					assert.Contains(t, rule, lesson.Words{}.Grave(c.Grave), key)
+					assert.Equal(t, "answered that "+lesson.Words{}.Grave(c.Grave), e.Judge(Answer{Choice: c.ID}).Grave)
+					assert.Regexp(t, " (may be|may go on|may protect) ", lesson.Words{}.Grave(c.Grave), "an answer is no deed")
 				}
 			}
 		}

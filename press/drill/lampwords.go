@@ -24,21 +24,21 @@ const unseenTopic = "unseen"
 const leastSeen = 2
 
 func (d *Drill) arrivalSays(rng *rand.Rand) Exercise {
-	why := "Arrival comes on when something stops the ram, at the push end of " + d.pos.At(d.s.End) + " or before. It does not say what stopped it, nor where."
-	return d.asked(rng, "The arrival lamp is on. What does this lamp say?", why,
-		Choice{ID: "stopped", Text: "Something has stopped the ram"},
-		Choice{ID: "height", Text: "The part has the right height", Reason: "Arrival does not say where the ram stands. " + why},
-		Choice{ID: "home", Text: "Home is where the ram stands again", Reason: why},
-		Choice{ID: "firm", Text: "The insert sits firmly", Reason: "No lamp says how firmly an insert sits. " + why})
+	why := d.say.ArrivalSaysWhy(d.s.End)
+	return d.asked(rng, d.say.ArrivalSays(), why,
+		Choice{ID: "stopped", Text: d.say.ArrivalSaysStopped()},
+		Choice{ID: "height", Text: d.say.ArrivalSaysHeight(), Reason: d.say.ArrivalSaysHeightWhy(why)},
+		Choice{ID: "home", Text: d.say.ArrivalSaysHome(), Reason: why},
+		Choice{ID: "firm", Text: d.say.ArrivalSaysFirm(), Reason: d.say.ArrivalSaysFirmWhy(why)})
 }
 
 func (d *Drill) zoneSays(rng *rand.Rand) Exercise {
-	why := "Zone is on while the ram stands between " + d.pos.Bare(d.s.ZoneStart) + " and " + d.pos.At(d.s.ZoneEnd) + ", whatever has brought it there."
-	return d.asked(rng, "The zone lamp is on. What does this lamp say?", why,
-		Choice{ID: "inside", Text: "The ram stands between the zone start and the zone end"},
-		Choice{ID: "good", Text: "The part is good", Reason: "One lamp alone does not judge a part. " + why},
-		Choice{ID: "insert", Text: "An insert is in the nest", Reason: "The lamp knows where the ram stands, and not what lies in the nest. " + why},
-		Choice{ID: "safe", Text: "A hand may go into the work space", Reason: why + " " + d.byHand(), Grave: graveHand})
+	why := d.say.ZoneSaysWhy(d.s.ZoneStart, d.s.ZoneEnd)
+	return d.asked(rng, d.say.ZoneSays(), why,
+		Choice{ID: "inside", Text: d.say.ZoneSaysInside()},
+		Choice{ID: "good", Text: d.say.ZoneSaysGood(), Reason: d.say.ZoneSaysGoodWhy(why)},
+		Choice{ID: "insert", Text: d.say.ZoneSaysInsert(), Reason: d.say.ZoneSaysInsertWhy(why)},
+		Choice{ID: "safe", Text: d.say.ZoneSaysSafe(), Reason: why + " " + d.byHand(), Grave: graveHand})
 }
 
 // unseenRows are the faults that show both lamps as a good part does, and those that
@@ -75,25 +75,25 @@ func (d *Drill) unseen(rng *rand.Rand, blind, seen []int) Exercise {
 	for _, i := range seen[:min(3, len(seen))] {
 		choices = append(choices, Choice{ID: d.rowKey(i), Text: d.plainly(i), Reason: d.seen(i)})
 	}
-	return d.asked(rng, "Both lamps are on. Which of these faults can be there even so?", d.seen(right), choices...)
+	return d.asked(rng, d.say.UnseenBoth(), d.seen(right), choices...)
 }
 
 // plainly says a fault in a few plain words.
 func (d *Drill) plainly(i int) string {
 	switch f := d.r.Faults[i]; f.Name {
 	case press.RowLoose:
-		return "Loose fit: nothing holds the insert at its seat"
+		return d.say.LooseFitNothingHoldsThe()
 	case press.RowAlreadyPressed:
-		return "The part was pressed before"
+		return d.say.ThePartWasPressedBefore()
 	case press.RowMissing:
-		return "There is no insert"
+		return d.say.ThereIsNoInsert()
 	case press.RowTight:
-		return "Too tight: the insert sticks on its way"
+		return d.say.TooTightTheInsertSticks()
 	case press.RowChip:
-		return "A chip of " + d.pos.Length(d.p.Faults.Chip) + " lies under the part"
+		return d.say.AChipOfLiesUnder(d.p.Faults.Chip)
 	case press.RowGap:
-		return "The insert stands " + d.pos.Length(d.p.Faults.Gap) + " off its seat"
+		return d.say.TheInsertStandsOffIts(d.p.Faults.Gap)
 	default:
-		return words.Fault(f).Word
+		return d.say.Fault(f).Word
 	}
 }

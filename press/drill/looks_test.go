@@ -14,12 +14,12 @@ import (
 // TestTwoLooksInTheDrill: where the probe refuses a row, the drill says so, asks for no
 // lamps of a push that does not come, and knows the first look.
 func TestTwoLooksInTheDrill(t *testing.T) {
-	text, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	text, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, problems := press.Decode(text)
 	require.Empty(t, problems)
 	r := press.Evaluate(p)
-	d, err := New(p, r, words.Reactions(p, r))
+	d, err := New(words.Printer{}, p, r, words.Reactions(p, r))
 	require.NoError(t, err)
 	for _, key := range []string{"look/on", "look/refused", "look/hand", "blind/loose"} {
 		assert.Contains(t, d.Keys(Levels), key)
@@ -49,12 +49,12 @@ func TestTwoLooksInTheDrill(t *testing.T) {
 			assert.Equal(t, press.Good, f.Verdict)
 		}
 	}
-	on, ok := AtFirstLook(p, r, words.GoesOn, words.One)
+	on, ok := AtFirstLook(words.Printer{}, p, r, words.GoesOn, words.One)
 	require.True(t, ok)
 	assert.Equal(t, "go on", on.Verdict)
-	off, _ := AtFirstLook(p, r, words.Pair{}, words.One)
+	off, _ := AtFirstLook(words.Printer{}, p, r, words.Pair{}, words.One)
 	assert.Equal(t, "refused at the first look", off.Verdict)
 	p.Probe, p.Sequence = nil, nil
-	_, ok = AtFirstLook(p, press.Evaluate(p), words.GoesOn, words.One)
+	_, ok = AtFirstLook(words.Printer{}, p, press.Evaluate(p), words.GoesOn, words.One)
 	assert.False(t, ok)
 }

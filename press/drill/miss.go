@@ -4,24 +4,18 @@ import (
 	"slices"
 	"strings"
 
-	"ramplan/press/words"
+	"ramplan/press/training"
 )
 
-// A Miss is an item that was missed, in words: what was asked with its situation,
-// what was answered, and what would have been right.
-type Miss struct {
-	Question, Given, Right string
-	Number                 int  // of the question in its exam, from 1; 0 where it is not known
-	Alone                  bool // the answer alone failed the exam
-}
-
 // Misses gives what was missed in an exam, in the order of its score.
-func (x *Exam) Misses(answers map[string]Answer, s Score) []Miss {
-	var out []Miss
+func (x *Exam) Misses(answers map[string]Answer, s Score) []training.Miss {
+	var out []training.Miss
 	for i, key := range x.Keys {
 		if slices.Contains(s.Missed, key) {
 			e := x.Exercise(i)
-			out = append(out, Miss{e.InWords(), e.Said(answers[key]), e.RightInWords(), i + 1, e.Judge(answers[key]).Grave != ""})
+			out = append(out, training.Miss{
+				Question: e.InWords(), Given: e.Said(answers[key]), Right: e.RightInWords(), Number: i + 1, Alone: e.Judge(answers[key]).Grave != "",
+			})
 		}
 	}
 	return out
@@ -35,9 +29,9 @@ func (e Exercise) InWords() string {
 	case e.Zone != nil:
 		var parts []string
 		for _, x := range e.Zone.Parts {
-			parts = append(parts, e.Zone.d.high(x.Height)+" "+orWords([]string{x.Word}))
+			parts = append(parts, e.Zone.d.high(x.Height)+" "+e.Zone.d.wordsOf([]string{x.Word}))
 		}
-		return e.Question + " The parts: " + strings.Join(parts, ", ") + "."
+		return e.say.TheParts(e.Question, strings.Join(parts, ", "))
 	}
 	return strings.Join(append([]string{e.Question}, e.Facts...), " ")
 }
@@ -45,20 +39,20 @@ func (e Exercise) InWords() string {
 // Said is an answer in words.
 func (e Exercise) Said(a Answer) string {
 	if e.Zone != nil && a.Zone != nil {
-		return "zone from " + e.Zone.d.typed(a.Zone[0]) + " to " + e.Zone.d.typed(a.Zone[1])
+		return e.say.ZoneFromTo(e.Zone.d.typed(a.Zone[0]), e.Zone.d.typed(a.Zone[1]))
 	}
 	for _, c := range e.Choices {
 		if c.ID == a.Choice {
 			return c.Text
 		}
 	}
-	return "no answer"
+	return e.say.NoAnswer()
 }
 
 // RightInWords is the right answer in words, or all of them.
 func (e Exercise) RightInWords() string {
 	if e.Zone != nil {
-		return "for example zone from " + e.Zone.d.pos.Set(e.Zone.Solution[0]) + " to " + words.Unit(e.Zone.d.pos.Set(e.Zone.Solution[1]), "mm")
+		return e.say.ForExampleZoneFromTo(e.Zone.Solution[0], e.Zone.Solution[1])
 	}
 	var out []string
 	for _, c := range e.Choices {

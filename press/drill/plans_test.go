@@ -48,7 +48,7 @@ func examplePlan(t testing.TB, name string) (*press.Plan, *press.Result) {
 
 func drillOf(t testing.TB, p *press.Plan, r *press.Result) *Drill {
 	t.Helper()
-	d, err := New(p, r, words.Reactions(p, r))
+	d, err := New(words.Printer{}, p, r, words.Reactions(p, r))
 	require.NoError(t, err)
 	return d
 }

@@ -5,7 +5,6 @@ import (
 	"math/rand/v2"
 	"slices"
 	"strconv"
-	"strings"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -51,7 +50,7 @@ func (d *Drill) predictItems() {
 		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, false) }, "stretch/"+strconv.Itoa(n+1))
 	}
 	if !slices.ContainsFunc(d.items, func(it item) bool { return it.kind == Predict }) {
-		d.why[Predict] = "A reading may be off by " + d.pos.Length(d.unsure()) + ": no part shows the same lamps surely enough to be asked for."
+		d.why[Predict] = d.say.AReadingMayBeOffBy(d.unsure())
 	}
 }
 
@@ -107,15 +106,15 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(h)}
 	e := Exercise{
-		Question: "This part is " + d.high(h) + " high above " + words.Datum(d.p) + ". What will the lamps show?",
-		Facts:    []string{"The drawing asks for " + d.pos.Bare(d.p.Requirement.HeightLow) + " to " + d.pos.At(d.p.Requirement.HeightHigh) + "."},
+		Question: d.say.ThisPartIsHighAbove(d.high(h), d.p),
+		Facts:    []string{d.say.TheDrawingAsksForTo(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)},
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
-		e.Facts = append(e.Facts, "It would stop the ram at "+d.at(ev.reading)+", if the push went so far.", d.figures(), d.off())
+		e.Facts = append(e.Facts, d.say.ItWouldStopTheRam(d.at(ev.reading)), d.figures(), d.off())
 	} else {
 		nominal := d.heightAt(d.r.Nominal())
-		e.Facts = append(e.Facts, "A part of "+d.high(nominal)+" stops the ram at "+d.at(d.r.ReadingOf(nominal))+".", d.figures(), d.off())
+		e.Facts = append(e.Facts, d.say.APartOfStopsThe(d.high(nominal), d.at(d.r.ReadingOf(nominal))), d.figures(), d.off())
 	}
 	c, _ := d.r.ChancesAt(ev.reading)
 	d.predict(rng, &e, ev, c)
@@ -124,12 +123,12 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 
 // figures are the positions that decide.
 func (d *Drill) figures() string {
-	return "Push end " + d.pos.At(d.s.End) + ", zone " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + "."
+	return d.say.PushEndZoneTo(d.s.End, d.s.ZoneStart, d.s.ZoneEnd)
 }
 
 func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
-	t := words.Fault(d.r.Faults[i])
-	e := Exercise{Question: "Case: " + t.Word + ". What will the lamps show?", Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
+	t := d.say.Fault(d.r.Faults[i])
+	e := Exercise{Question: d.say.CaseWhatWillTheLamps(t.Word), Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
 	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }
@@ -145,23 +144,23 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 		if ev.early {
 			c.Reason = d.story(ev)
 		} else {
-			c.Reason = differs(on, is) + " " + d.story(ev)
+			c.Reason = d.differs(on, is) + " " + d.story(ev)
 		}
 		choices = append(choices, c)
 	}
-	early := Choice{ID: earlyID, Text: "None of these: the fast approach strikes it before the push begins, when no lamp counts"}
+	early := Choice{ID: earlyID, Text: d.say.PredictEarly()}
 	switch {
 	case ev.early:
 	case ev.nowhere:
-		early.Reason = "The tool meets nothing before the push begins at " + d.pos.At(d.s.Start) + ". " + d.story(ev)
+		early.Reason = d.say.TheToolMeetsNothingBefore(d.s.Start, d.story(ev))
 	default:
-		early.Reason = "The push begins at " + d.pos.At(d.s.Start) + ". Nothing stops the ram before " + d.at(math.Min(ev.reading, d.s.End)) + ". " + d.story(ev)
+		early.Reason = d.say.ThePushBeginsAtNothing(d.s.Start, d.at(math.Min(ev.reading, d.s.End)), d.story(ev))
 	}
 	e.Right = []string{right}
 	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
 	if share < d.p.Faults.SampleProbability {
-		e.Question = strings.Replace(e.Question, "What will the lamps show", "What will the lamps most likely show", 1)
-		e.Explain += " A reading may be off by " + d.pos.Length(d.unsure()) + ". The lamps show this in " + words.OneIn(share) + "."
+		e.Question = d.say.MostLikely(e.Question)
+		e.Explain += d.say.AReadingMayBeOffByThe(d.unsure(), share)
 	}
 }

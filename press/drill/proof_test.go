@@ -15,6 +15,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/verdict"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // proof is the other way to the right answers: the signals from readings and the
@@ -329,7 +330,7 @@ func (q proof) proveHands(t *testing.T, e Exercise) {
 			assert.Equal(t, !wrong, strings.Contains(c.Text, "at least "+words.Force(q.r.Impact.Early)), c.Text)
 			continue
 		}
-		want, named := map[string]string{"hands/colleague": graveOther, "hands/shield": graveGuard, "hands/bridged": graveGuard, "hands/trapped": ""}[e.Key]
+		want, named := map[string]lesson.Grave{"hands/colleague": graveOther, "hands/shield": graveGuard, "hands/bridged": graveGuard, "hands/trapped": ""}[e.Key]
 		if !named { // a hand is spoken of
 			want = graveHand
 		}

@@ -13,7 +13,7 @@ import (
 // reactItems ask what to check first, and what next, by the reaction list.
 func (d *Drill) reactItems() {
 	n := 0
-	for _, t := range words.PairTexts(d.p, d.r) {
+	for _, t := range d.say.PairTexts(d.p, d.r) {
 		for _, when := range words.Situations {
 			x, ok := words.ReactionTo(d.list, t.Pair, when)
 			if !ok || len(x.Checks) == 0 || d.plain(t) && when == words.One {
@@ -29,7 +29,7 @@ func (d *Drill) reactItems() {
 		}
 	}
 	if n == 0 {
-		d.why[React] = "The plan has no reaction list."
+		d.why[React] = d.say.ThePlanHasNoReaction()
 	}
 }
 
@@ -81,34 +81,28 @@ func (d *Drill) plain(t words.PairText) bool {
 	return t.Clear && len(t.Words) > 0 && t.Words[0] == press.Good
 }
 
-// anyOrder says before the answer what counts of a list that is common practice.
-const anyOrder = "Every check that belongs to these lamps is right. Their order does not count."
-
-// oneFirst says it where one check comes before all others.
-const oneFirst = "One of these comes before all the others: it stops the work, holds parts back, or can only be seen before the next push."
-
 // react asks for a step of a list. Of a list that is common practice every step is
 // right that may come now; of the works' own, the next one.
 func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step int) Exercise {
 	e := Exercise{
-		Question: "What do you check first?",
-		Facts:    []string{"The lamps show " + t.Pair.String() + ".", d.history(rng, t, x.Situation)},
+		Question: d.say.WhatDoYouCheckFirst(),
+		Facts:    []string{d.say.TheLampsShow(t.Pair), d.history(rng, t, x.Situation)},
 		Picture:  &Picture{Lamps: &t.Pair},
-		Explain:  x.Part + " " + order(x, x.Checks),
+		Explain:  x.Part + " " + d.order(x, x.Checks),
 	}
 	if step > 0 {
-		e.Question = "What do you check next?"
-		e.Facts = append(e.Facts, "You did what is first on the list and found nothing wrong: "+x.Asked[step-1])
+		e.Question = d.say.WhatDoYouCheckNext()
+		e.Facts = append(e.Facts, d.say.YouDidWhatIsFirst(x.Asked[step-1]))
 		if !x.Own && x.First < step {
-			e.Facts[2] = "You did this and found nothing wrong: " + x.Asked[step-1]
+			e.Facts[2] = d.say.YouDidThisAndFound(x.Asked[step-1])
 		}
 	}
 	switch {
 	case x.Own:
 	case step < x.First:
-		e.Facts = append(e.Facts, oneFirst)
+		e.Facts = append(e.Facts, d.say.OneFirst())
 	default:
-		e.Facts = append(e.Facts, anyOrder)
+		e.Facts = append(e.Facts, d.say.AnyOrder())
 	}
 	var choices []Choice
 	used, may := map[string]bool{}, mayCome(x, step)
@@ -122,7 +116,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 			e.Right = append(e.Right, fmt.Sprintf("step-%d", i+1))
 		case words.ChangesNothing(c): // to call somebody is never wrong
 		case !x.InAnyOrder(step, i):
-			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: "It is on the list, but comes later. " + order(x, x.Checks)})
+			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: d.say.ItIsOnTheList(d.order(x, x.Checks))})
 		}
 	}
 	choices = append(choices, d.strangers(rng, x, used)...)
@@ -147,14 +141,14 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		}
 	}
 	for _, other := range d.list {
-		if other.First > 0 || other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || words.Anywhere(other.Asked[0], x.Situation) || used[other.Asked[0]] {
+		if other.First > 0 || other.Pair == x.Pair || other.Situation != x.Situation || len(other.Asked) == 0 || d.say.Anywhere(other.Asked[0], x.Situation) || used[other.Asked[0]] {
 			continue
 		}
 		used[other.Asked[0]] = true
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Reason: "That comes first with " + other.Pair.String() + ". " + d.says(x.Pair) + " Then it is: " + order(x, x.Checks),
+			Reason: d.say.ThatComesFirstWithThen(other.Pair, d.says(x.Pair), d.order(x, x.Checks)),
 		})
 	}
 	if len(out) > 1 {
@@ -169,36 +163,36 @@ func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) 
 	switch when {
 	case words.Run:
 		if d.plain(t) {
-			return fmt.Sprintf("It is number %d in a row with these lamps.", good)
+			return d.say.ItIsNumberInARow(good)
 		}
-		return fmt.Sprintf("It is number %d in a row with these lamps. The %d parts before them were good.", 3+rng.IntN(3), good)
+		return d.say.ItIsNumberInARowWith(3+rng.IntN(3), good)
 	case words.Change:
 		return pick(rng, []string{
-			"The tool was changed a moment ago; this is the first part since.",
-			"The nest was taken out and put back; this is the first part since.",
-			"A new lot of parts was opened; this is its first.",
+			d.say.TheToolWasChangedA(),
+			d.say.TheNestWasTakenOut(),
+			d.say.ANewLotOfParts(),
 		})
 	case words.Start:
-		return fmt.Sprintf("The shift began %d minutes ago, and all %d parts since showed these lamps.", 10+5*rng.IntN(5), 4+rng.IntN(8))
+		return d.say.TheShiftBeganMinutesAgo(10+5*rng.IntN(5), 4+rng.IntN(8))
 	}
-	return fmt.Sprintf("The %d parts before it were good.", good)
+	return d.say.ThePartsBeforeItWereGood(good)
 }
 
 // order says a list, and how much of its order counts.
-func order(x words.Reaction, checks []string) string {
+func (d *Drill) order(x words.Reaction, checks []string) string {
 	free := max(0, len(checks)-x.First)
 	switch {
 	case x.Own || len(checks) < 2 || free == 0:
-		return numbered("In this order:", checks, 1)
+		return d.numbered(d.say.InThisOrder(), checks, 1)
 	case x.First == 0:
-		return numbered("In any order (common practice):", checks, 1)
+		return d.numbered(d.say.InAnyOrderCommonPractice(), checks, 1)
 	}
-	return numbered("First of all:", checks[:x.First], 1) + numbered(" Then, in any order:", checks[x.First:], x.First+1)
+	return d.numbered(d.say.FirstOfAll(), checks[:x.First], 1) + d.numbered(d.say.ThenInAnyOrder(), checks[x.First:], x.First+1)
 }
 
-func numbered(before string, checks []string, from int) string {
+func (d *Drill) numbered(before string, checks []string, from int) string {
 	for i, c := range checks {
-		before += fmt.Sprintf(" %d. %s", from+i, c)
+		before += d.say.Numbered(from+i, c)
 	}
 	return before
 }

@@ -7,6 +7,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/words"
+	"ramplan/press/words/lesson"
 )
 
 // unclearID is the answer that the lamps do not tell.
@@ -19,20 +20,20 @@ var verdictWords = []string{press.Good, press.Long, press.Short, press.Missing}
 func (d *Drill) verdictText(id string) string {
 	switch id {
 	case press.FaultWord:
-		return "A fault of the station: no part shows these lamps"
+		return d.say.AFaultOfTheStation()
 	case unclearID:
-		return "The lamps do not tell: they stand for parts that must be treated differently"
+		return d.say.TheLampsDoNotTell()
 	case press.Long:
-		return "Too tall"
+		return d.say.TooTall()
 	case press.Short:
-		return "Too short"
+		return d.say.TooShort()
 	case press.Missing:
-		return "No insert in the nest"
+		return d.say.NoInsertInTheNest()
 	}
 	if list := strings.Split(id, andID); len(list) > 1 {
-		return upper(orWords(list))
+		return upper(d.wordsOf(list))
 	}
-	return "Good, as far as these lamps can tell"
+	return d.say.GoodAsFarAsThese()
 }
 
 // andID joins the words of an answer that is right for several parts at once.
@@ -62,9 +63,9 @@ func (d *Drill) answersTo(list []string, unclear bool) []string {
 }
 
 // partOf names a part by its verdict word inside a sentence.
-func partOf(word string) string {
+func (d *Drill) partOf(word string) string {
 	return map[string]string{
-		press.Good: "a good part", press.Long: "a part that stands too tall", press.Short: "a part that stands too short", press.Missing: "a missing insert",
+		press.Good: d.say.AGoodPart(), press.Long: d.say.APartThatStandsToo(), press.Short: d.say.APartThatStandsTooShort(), press.Missing: d.say.AMissingInsert(),
 	}[word]
 }
 
@@ -95,9 +96,9 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 	unclear := d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
 	e := Exercise{
-		Question: "A part was pressed. The lamps that count are: " + on.String() + ". What is it?",
+		Question: d.say.APartWasPressedThe(on),
 		Picture:  &Picture{Lamps: &on},
-		Explain:  d.says(on) + " In this plan that is " + d.orWords(list) + "." + late(on),
+		Explain:  d.say.InThisPlanThatIs(d.says(on), d.orWords(list), d.late(on)),
 	}
 	answers := d.answersTo(list, unclear)
 	switch joined := strings.Join(list, andID); {
@@ -113,7 +114,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	}
 	if unclear {
 		e.Right = append(e.Right, unclearID)
-		e.Explain += " The lamps do not tell which: set the part apart and measure it."
+		e.Explain += d.say.TheLampsDoNotTellWhich()
 	}
 	var choices []Choice
 	for _, id := range answers {
@@ -126,16 +127,16 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	}
 	choices = shuffled(rng, choices)
 	choices = append(choices,
-		Choice{ID: press.FaultWord, Text: d.verdictText(press.FaultWord), Reason: d.says(on) + " " + upper(orParts(list)) + " shows these lamps: they are no proof of a fault of the station."},
+		Choice{ID: press.FaultWord, Text: d.verdictText(press.FaultWord), Reason: d.say.ReadFaultWhy(d.says(on), upper(d.orParts(list)))},
 		Choice{ID: unclearID, Text: d.verdictText(unclearID), Reason: d.says(on) + " " + d.onlyThat(list)})
 	e.Choices = unreasoned(choices, e.Right)
 	return e
 }
 
 // late says what zone alone may come from beside what the part is.
-func late(on words.Pair) string {
+func (d *Drill) late(on words.Pair) string {
 	if on == (words.Pair{Zone: true}) {
-		return " Or the part is seated, and its force was not reported in time: then the ram stands before the push end."
+		return d.say.OrThePartIsSeated()
 	}
 	return ""
 }
@@ -144,25 +145,25 @@ func late(on words.Pair) string {
 func (d *Drill) notThat(word string, on words.Pair, list []string) string {
 	s := d.says(on)
 	if at := d.pairsOf(word); len(at) > 0 {
-		s += " " + upper(partOf(word)) + " shows " + orPairs(at) + "."
+		s += " " + upper(d.partOf(word)) + " shows " + d.orPairs(at) + "."
 	} else {
-		s += " In this plan " + partOf(word) + " shows none of the four pairs."
+		s += d.say.InThisPlanShowsNone(d.partOf(word))
 	}
 	if len(list) == 0 {
-		return s + " No part leads to these lamps."
+		return d.say.NoPartLeadsToThese(s)
 	}
-	return s + " These lamps mean " + d.orWords(list) + "."
+	return d.say.TheseLampsMean(s, d.orWords(list))
 }
 
 func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	right := d.pairsOf(word)
 	e := Exercise{
-		Question: "Which lamps does " + partOf(word) + " show?",
-		Explain:  upper(partOf(word)) + " shows " + orPairs(right) + ". " + d.says(right[0]),
+		Question: d.say.WhichLampsDoesShow(d.partOf(word)),
+		Explain:  upper(d.partOf(word)) + " shows " + d.orPairs(right) + ". " + d.says(right[0]),
 	}
 	if on := d.shows(event{reading: d.r.Nominal()}); word == press.Good && len(right) == 1 && on == right[0] {
-		e.Question = "Which lamps does a part show whose height lies in the middle of the limits?"
-		e.Explain = "Such a part shows " + orPairs(right) + ". " + d.says(on) + " A good part near a limit may be refused: it is set apart and measured."
+		e.Question = d.say.WhichLampsDoesAPart()
+		e.Explain = d.say.SuchAPartShowsA(d.orPairs(right), d.says(on))
 	}
 	if word == press.Short || word == press.Long {
 		limit := d.p.Requirement.HeightHigh
@@ -170,7 +171,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 		if word == press.Short {
 			limit, side = d.p.Requirement.HeightLow, "shorter"
 		}
-		e.Facts = []string{"It is " + side + " than the " + d.pos.At(limit) + " that the drawing allows."}
+		e.Facts = []string{d.say.ItIsThanTheThat(side, limit)}
 	}
 	for _, on := range right {
 		e.Right = append(e.Right, PairID(on))
@@ -178,7 +179,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	var choices []Choice
 	for _, on := range words.AllPairs {
 		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-		reason := d.says(on) + " That is " + d.orWords(list) + "; " + partOf(word) + " shows " + orPairs(right) + "."
+		reason := d.say.ThatIsShows(d.says(on), d.orWords(list), d.partOf(word), d.orPairs(right))
 		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason, Grave: d.mirrors(word, list)})
 	}
 	e.Choices = unreasoned(shuffled(rng, choices), e.Right)
@@ -189,7 +190,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 // a good part behind lamps that refuse: who takes a good part for what shows lamps that
 // mean something else, or a part that is not good for what shows lamps that mean good
 // and nothing else.
-func (d *Drill) mirrors(word string, list []string) string {
+func (d *Drill) mirrors(word string, list []string) lesson.Grave {
 	switch {
 	case word == press.Good && !slices.Contains(list, press.Good):
 		return graveRefuse
@@ -203,15 +204,15 @@ func (d *Drill) mirrors(word string, list []string) string {
 // lamps cannot tell is no contradiction.
 func (d *Drill) onlyThat(list []string) string {
 	if len(list) == 0 {
-		return "No part leads to these lamps."
+		return d.say.NoPartLeadsToTheseLamps()
 	}
 	if slices.Equal(list, []string{press.Good}) {
-		return "That is good, as far as these lamps can tell, and it is passed on."
+		return d.say.ThatIsGoodAsFar()
 	}
 	if len(list) == 1 {
-		return "That is " + d.orWords(list) + ", and they stand for no other part."
+		return d.say.ThatIsAndTheyStand(d.orWords(list))
 	}
-	return "That is " + d.orWords(list) + ". All of these are treated the same way."
+	return d.say.ThatIsAllOfThese(d.orWords(list))
 }
 
 // unreasoned takes the reasons of the right answers away.
@@ -227,32 +228,32 @@ func unreasoned(choices []Choice, right []string) []Choice {
 // orWords says the words behind a pair as they are said for this plan.
 func (d *Drill) orWords(list []string) string {
 	if words.Settled(d.p, list) {
-		return words.GoodIf(d.p)
+		return d.say.GoodIf(d.p)
 	}
-	return orWords(list)
+	return d.wordsOf(list)
 }
 
-func orWords(list []string) string {
+func (d *Drill) wordsOf(list []string) string {
 	if len(list) == 0 {
-		return "a fault of the station"
+		return d.say.FaultOfStation()
 	}
 	return words.SayAll(list)
 }
 
-func orParts(list []string) string {
+func (d *Drill) orParts(list []string) string {
 	out := make([]string, len(list))
 	for i, w := range list {
-		out[i] = partOf(w)
+		out[i] = d.partOf(w)
 	}
-	return strings.Join(out, ", or ")
+	return strings.Join(out, d.say.Or())
 }
 
-func orPairs(list []words.Pair) string {
+func (d *Drill) orPairs(list []words.Pair) string {
 	out := make([]string, len(list))
 	for i, on := range list {
 		out[i] = on.String()
 	}
-	return strings.Join(out, ", or ")
+	return strings.Join(out, d.say.Or())
 }
 
 func upper(s string) string {

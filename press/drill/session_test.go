@@ -166,9 +166,9 @@ func TestExam(t *testing.T) {
 func TestRefusedWithoutSignals(t *testing.T) {
 	p, r := example(t, "station.reference_uncertainty", "0.3")
 	require.Nil(t, r.Verdict)
-	_, err := New(p, r, words.Reactions(p, r))
+	_, err := New(words.Printer{}, p, r, words.Reactions(p, r))
 	assert.ErrorIs(t, err, ErrNoSignals)
-	_, err = AtStation(p, r, nil, words.Pair{}, words.One, nil)
+	_, err = AtStation(words.Printer{}, p, r, nil, words.Pair{}, words.One, nil)
 	assert.ErrorIs(t, err, ErrNoSignals)
 }
 
@@ -181,7 +181,7 @@ func TestKindsThatAPlanDoesNotAllow(t *testing.T) {
 	assert.Contains(t, d.Impossible()[Zone], "114.86")
 	assert.NotContains(t, d.Impossible(), Read)
 	assert.Greater(t, len(d.Keys(Levels)), 20)
-	none, err := New(p, r, nil)
+	none, err := New(words.Printer{}, p, r, nil)
 	require.NoError(t, err)
 	assert.NotEmpty(t, none.Impossible()[React])
 	assert.Contains(t, d.Notices()[0], "Never put a hand")
@@ -192,7 +192,7 @@ func TestKindsThatAPlanDoesNotAllow(t *testing.T) {
 func TestOwnReactionList(t *testing.T) {
 	p, r := example(t)
 	own := []words.Reaction{{Pair: words.Pair{Arrival: true}, Situation: words.One, Part: "Red bin.", Checks: []string{"Ring the bell.", "Fetch the setter."}, Own: true}}
-	d, err := New(p, r, own)
+	d, err := New(words.Printer{}, p, r, own)
 	require.NoError(t, err)
 	e, ok := d.Exercise("react/on-off/one/first", 1)
 	require.True(t, ok)
@@ -262,7 +262,7 @@ func BenchmarkDrill(b *testing.B) {
 	p, r := example(b)
 	list := words.Reactions(p, r)
 	for b.Loop() {
-		d, err := New(p, r, list)
+		d, err := New(words.Printer{}, p, r, list)
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -39,10 +39,10 @@ func (d *Drill) shows(e event) words.Pair {
 }
 
 // high writes a height as finely as the station shows its positions.
-func (d *Drill) high(mm float64) string { return words.Unit(d.Height(mm), "mm") }
+func (d *Drill) high(mm float64) string { return d.say.At(mm) }
 
 // Height writes a height, or a reading beside it, without its unit.
-func (d *Drill) Height(mm float64) string { return words.Fixed(mm, d.pos.Decimals()) }
+func (d *Drill) Height(mm float64) string { return d.say.Bare(mm) }
 
 // at writes a reading as the station shows it, and finer only where the rounded one
 // would stand on another side of what decides: zone, push end, drawing.
@@ -54,21 +54,20 @@ func (d *Drill) at(mm float64) string {
 			return cmp.Compare(x, edge) != cmp.Compare(mm, edge) && math.Abs(mm-edge) > 1e-9
 		})
 	}
-	decimals := d.pos.Decimals()
+	decimals := d.say.Decimals()
 	for scale := math.Pow10(decimals); decimals < 3 && !same(math.Round(mm*scale)/scale); decimals++ {
 		scale *= 10
 	}
-	return words.Unit(words.Fixed(mm, decimals), "mm")
+	return d.say.With(decimals).At(mm)
 }
 
 // typed writes a position as it was typed in.
-func (d *Drill) typed(mm float64) string { return words.Unit(d.pos.Set(mm), "mm") }
+func (d *Drill) typed(mm float64) string { return d.say.SetAt(mm) }
 
 // story says why the lamps show what they show.
 func (d *Drill) story(e event) string {
 	if e.early {
-		return "The tool meets the part in the fast approach, before the push begins at " + d.pos.At(d.s.Start) +
-			". There the force is not limited, and nobody can say what the lamps show. Do not try it: the approach strikes the part. If it happens, stop, do not start again, and call the setter: " + words.AfterAStrike
+		return d.say.TheToolMeetsThePart(d.s.Start, words.AfterAStrike)
 	}
 	if e.first != nil {
 		return d.firstStory(e)
@@ -77,14 +76,14 @@ func (d *Drill) story(e event) string {
 	var out []string
 	switch {
 	case e.arrival != nil:
-		out = append(out, "The arrival signal is stuck "+words.OnOff(*e.arrival)+", whatever the ram does.")
+		out = append(out, d.say.TheArrivalSignalIsStuckWhatever(*e.arrival))
 	case met:
-		out = append(out, "Something stops the ram at "+d.at(e.reading)+d.beforeEnd(e.reading)+": arrival comes on.")
+		out = append(out, d.say.SomethingStopsTheRamAt(d.at(e.reading), d.beforeEnd(e.reading)))
 	default:
-		out = append(out, "Nothing stops the ram before the push end at "+d.pos.At(d.s.End)+": arrival stays off.")
+		out = append(out, d.say.NothingStopsTheRamBefore(d.s.End))
 	}
 	if e.zone != nil {
-		return strings.Join(append(out, "The zone signal is stuck "+words.OnOff(*e.zone)+", wherever the ram stands."), " ")
+		return strings.Join(append(out, d.say.TheZoneSignalIsStuck(*e.zone)), " ")
 	}
 	rest := d.s.End
 	if met {
@@ -96,59 +95,59 @@ func (d *Drill) story(e event) string {
 // beforeEnd says where a reading stands to the push end that it does not pass.
 func (d *Drill) beforeEnd(reading float64) string {
 	if d.s.End-reading < 1e-9 {
-		return ", the push end"
+		return d.say.ThePushEnd()
 	}
-	return ", before the push end at " + d.pos.At(d.s.End)
+	return d.say.BeforeThePushEndAt(d.s.End)
 }
 
 // where says how the ram stands to the zone; the position may have been named.
 func (d *Drill) where(x float64, named bool) string {
-	rests := "The ram rests at " + d.at(x)
+	rests := d.say.TheRamRestsAt(d.at(x))
 	if named {
-		rests = "The ram rests there"
+		rests = d.say.TheRamRestsThere()
 	}
 	if d.s.InZone(x) {
-		return rests + ", inside the zone from " + d.pos.Bare(d.s.ZoneStart) + " to " + d.pos.At(d.s.ZoneEnd) + ": zone is on."
+		return d.say.InsideTheZoneFromTo(rests, d.s.ZoneStart, d.s.ZoneEnd)
 	}
 	if x < d.s.ZoneStart {
-		return rests + ", before the zone start at " + d.pos.At(d.s.ZoneStart) + ": zone is off."
+		return d.say.BeforeTheZoneStartAt(rests, d.s.ZoneStart)
 	}
-	return rests + ", past the zone end at " + d.pos.At(d.s.ZoneEnd) + ": zone is off."
+	return d.say.PastTheZoneEndAt(rests, d.s.ZoneEnd)
 }
 
 // says tells what a pair of lamps says about the ram, with the plan's figures.
 func (d *Drill) says(on words.Pair) string {
-	s := "Arrival is " + words.OnOff(on.Arrival)
+	s := d.say.ArrivalIs(on.Arrival)
 	if on.Arrival {
-		s += ": something stopped the ram, at the push end of " + d.pos.At(d.s.End) + " or before"
+		s += d.say.SomethingStoppedTheRamAt(d.s.End)
 	} else {
-		s += ": nothing stopped the ram, so by plan it ran to the push end at " + d.pos.At(d.s.End)
+		s += d.say.NothingStoppedTheRamSo(d.s.End)
 	}
-	s += ". Zone is " + words.OnOff(on.Zone)
-	inside := " between " + d.pos.Bare(d.s.ZoneStart) + " and " + d.pos.At(d.s.ZoneEnd) + "."
+	s += d.say.ZoneIs(on.Zone)
+	inside := " between " + d.say.Bare(d.s.ZoneStart) + " and " + d.say.At(d.s.ZoneEnd) + "."
 	if on.Zone {
-		s += ": the ram stands" + inside
+		s += d.say.TheRamStands(inside)
 	} else {
-		s += ": the ram does not stand" + inside
+		s += d.say.TheRamDoesNotStand(inside)
 	}
 	if in := d.s.InZone(d.s.End); !on.Arrival && on.Zone != in {
 		side := "outside"
 		if in {
 			side = "inside"
 		}
-		s += " But the push end lies " + side + " the zone, so both cannot be true: a signal or a set value is wrong."
+		s += d.say.ButThePushEndLies(side)
 	}
 	return s
 }
 
 // differs says which lamp an answer has wrong.
-func differs(said, is words.Pair) string {
+func (d *Drill) differs(said, is words.Pair) string {
 	var out []string
 	if said.Arrival != is.Arrival {
-		out = append(out, "Arrival is "+words.OnOff(is.Arrival)+", not "+words.OnOff(said.Arrival)+".")
+		out = append(out, d.say.ArrivalIsNot(is.Arrival, said.Arrival))
 	}
 	if said.Zone != is.Zone {
-		out = append(out, "Zone is "+words.OnOff(is.Zone)+", not "+words.OnOff(said.Zone)+".")
+		out = append(out, d.say.ZoneIsNot(is.Zone, said.Zone))
 	}
 	return strings.Join(out, " ")
 }

@@ -37,7 +37,7 @@ func TestLateArrival(t *testing.T) {
 	assert.True(t, ok)
 	assert.NotContains(t, e.Explain, "not reported in time")
 	inside := 115.12 // between zone start and push end
-	a, err := AtStation(p, r, words.Reactions(p, r), words.Pair{Zone: true}, words.One, &inside)
+	a, err := AtStation(words.Printer{}, p, r, words.Reactions(p, r), words.Pair{Zone: true}, words.One, &inside)
 	assert.NoError(t, err)
 	assert.Contains(t, a.Doubt, "not reported in time")
 }

@@ -17,7 +17,7 @@ const finest = 0.001
 // grain is how finely heights are written, mm: as the station shows its positions. A
 // part is measured no finer in an exercise than its reading can be.
 func (d *Drill) grain() float64 {
-	return math.Max(finest, math.Pow10(-d.pos.Decimals()))
+	return math.Max(finest, math.Pow10(-d.say.Decimals()))
 }
 
 // onGrain is a position as the station shows it.

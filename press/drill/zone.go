@@ -76,7 +76,7 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 		}
 	}
 	if math.IsInf(first, 0) {
-		return "No good part can be shown: the stretch of good readings is too narrow to write a height in."
+		return d.say.NoGoodPartCanBe()
 	}
 	if own := task.moved(); task.judge(&own).Right {
 		task.Solution = own
@@ -99,7 +99,7 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 			return ""
 		}
 	}
-	return "The push end at " + d.pos.At(d.s.End) + " lies where no zone can tell too tall from too short."
+	return d.say.ThePushEndAtLies(d.s.End)
 }
 
 func (d *Drill) setZone(task *ZoneTask) Exercise {
@@ -108,25 +108,25 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 	if task.Shift < 0 {
 		way = "higher"
 	}
-	by := d.pos.Length(math.Abs(task.Shift))
+	by := d.say.Length(math.Abs(task.Shift))
 	e := Exercise{
-		Question: "A new nest stands " + by + " " + way + " than the one of the plan. Set the zone so that it judges these parts rightly.",
+		Question: d.say.ANewNestStandsThan(by, way),
 		Facts: []string{
-			"The push end was moved along and stands at " + d.typed(task.s.End) + ".",
-			"The push end must lie inside the zone, at least " + d.pos.Length(d.pastEnd()) + " before the zone end.",
-			"Both lamps must be on for good parts, and for no others. Too tall and too short must show different lamps.",
+			d.say.ThePushEndWasMoved(d.typed(task.s.End)),
+			d.say.ThePushEndMustLie(d.pastEnd()),
+			d.say.BothLampsMustBeOn(),
 			d.off(),
-			"This is an exercise. At the station only a setter who is allowed to may change the zone.",
+			d.say.ThisIsAnExerciseAt(),
 		},
 		Zone: task,
 	}
-	zone := d.pos.Set(sol[0]) + " to " + words.Unit(d.pos.Set(sol[1]), "mm")
-	if e.Explain = "For example from " + zone + "."; task.isMoved(sol) {
-		e.Explain = "From " + zone + ", the zone of the plan moved by " + by + ": every reading stands " + by + " " + way + ", so the zone does too."
+	zone := d.say.Set(sol[0]) + " to " + d.say.SetAt(sol[1])
+	if e.Explain = d.say.ForExampleFrom(zone); task.isMoved(sol) {
+		e.Explain = d.say.FromTheZoneOfThe(zone, by, way)
 	}
 	if !task.Told {
 		at := d.onGrain(d.r.Nominal())
-		e.Facts = append([]string{"On this nest a part of " + d.high(d.heightAt(at)) + " stops the ram at " + d.pos.At(at+task.Shift) + ". A taller part stops it earlier, by as much as it is taller."}, e.Facts...)
+		e.Facts = append([]string{d.say.OnThisNestAPart(d.high(d.heightAt(at)), at+task.Shift)}, e.Facts...)
 	}
 	return e
 }
@@ -134,15 +134,15 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 // judge tries a zone on the parts.
 func (t *ZoneTask) judge(zone *press.Pair) Judged {
 	if zone == nil {
-		return Judged{Reason: "No zone was given."}
+		return Judged{Reason: t.d.say.NoZoneWasGiven()}
 	}
 	d := t.d
 	if !(zone[0] < zone[1]) {
-		return Judged{Reason: "The zone start must stand before the zone end."}
+		return Judged{Reason: t.d.say.TheZoneStartMustStand()}
 	}
 	s := t.s
 	s.ZoneStart, s.ZoneEnd = zone[0], zone[1]
-	with := &Drill{p: d.p, r: d.r, s: s, pos: d.pos}
+	with := &Drill{p: d.p, r: d.r, s: s, say: d.say}
 	seen := map[words.Pair]map[string]ZonePart{}
 	for _, x := range t.Parts {
 		ev := event{reading: x.Reading}
@@ -150,9 +150,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{Reason: "The part of " + d.high(x.Height) + " is " + orWords([]string{x.Word}) + " by the drawing and would pass as good. " + with.story(ev)}
+			return Judged{Reason: t.d.say.ThePartOfIsBy(d.high(x.Height), d.wordsOf([]string{x.Word}), with.story(ev))}
 		case !both && x.Word == press.Good:
-			return Judged{Reason: "The part of " + d.high(x.Height) + " is good and would be refused. " + with.story(ev)}
+			return Judged{Reason: t.d.say.ThePartOfIsGood(d.high(x.Height), with.story(ev))}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -163,16 +163,14 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{Reason: "The part of " + d.high(long.Height) + " is too tall and the one of " + d.high(short.Height) + " too short. Both show " + on.String() +
-				", so nobody could tell them apart. " + with.story(event{reading: short.Reading})}
+			return Judged{Reason: t.d.say.ThePartOfIsToo(d.high(long.Height), d.high(short.Height), on, with.story(event{reading: short.Reading}))}
 		}
 	}
 	if why := d.endInside(s); why != "" {
 		return Judged{Reason: why}
 	}
 	if from := math.Max(s.ZoneStart, s.Start); from < t.first()-1e-6 {
-		return Judged{Reason: "These parts are judged rightly, but others are not: with this zone a part of " + d.high(d.r.HeightOf(from-t.Shift)) +
-			" would pass, and the drawing allows no more than " + d.pos.At(d.p.Requirement.HeightHigh) + "." + d.noTaller()}
+		return Judged{Reason: t.d.say.ThesePartsAreJudgedRightly(d.high(d.r.HeightOf(from-t.Shift)), d.p.Requirement.HeightHigh, d.noTaller())}
 	}
 	return Judged{Right: true, Reason: t.near(s)}
 }
@@ -187,11 +185,11 @@ func (d *Drill) endInside(s press.Signals) string {
 	const slack = 1e-9
 	switch end := d.typed(s.End); {
 	case !s.InZone(s.End):
-		return "The push end at " + end + " lies outside this zone. A ram that nothing stops rests at the push end, and zone must be on there: with zone off, a missing insert shows both lamps off, as a fault of the station does."
+		return d.say.ThePushEndAtLiesOutside(end)
 	case s.End-s.ZoneStart < d.p.Station.PositionStep-slack:
-		return "The push end at " + end + " lies at the zone start. A ram that nothing stops rests at the push end, and zone must be on there each time: the zone must start before it."
+		return d.say.ThePushEndAtLiesAt(end)
 	case s.ZoneEnd-s.End < d.pastEnd()-slack:
-		return "The push end at " + end + " lies only " + d.pos.Length(s.ZoneEnd-s.End) + " before the zone end. It must be " + d.pos.Length(d.pastEnd()) + " at least: a ram that nothing stops does not rest at the same position each time, and zone must be on there."
+		return d.say.ThePushEndAtLiesOnly(end, s.ZoneEnd-s.End, d.pastEnd())
 	}
 	return ""
 }
@@ -199,7 +197,7 @@ func (d *Drill) endInside(s press.Signals) string {
 // noTaller says what a plan lets pass beyond the drawing, where it does.
 func (d *Drill) noTaller() string {
 	if by := d.r.Window.GoodRange[0] - d.s.ZoneStart; by > 1e-9 {
-		return " The zone of the plan lets no part pass that is taller than " + d.high(d.r.HeightOf(d.s.ZoneStart)) + "."
+		return d.say.TheZoneOfThePlan(d.high(d.r.HeightOf(d.s.ZoneStart)))
 	}
 	return ""
 }
@@ -208,7 +206,7 @@ func (d *Drill) noTaller() string {
 func (t *ZoneTask) near(s press.Signals) string {
 	d := t.d
 	if t.isMoved(press.Pair{s.ZoneStart, s.ZoneEnd}) {
-		return "That is the zone of the plan, moved exactly as far as the nest: it judges every part as the plan does."
+		return t.d.say.ThatIsTheZoneOf()
 	}
 	by, name, part := math.Inf(1), "", ZonePart{}
 	for _, x := range t.Parts {
@@ -216,19 +214,18 @@ func (t *ZoneTask) near(s press.Signals) string {
 			continue
 		}
 		if room := math.Abs(x.Reading - s.ZoneStart); room < by {
-			by, name, part = room, "zone start", x
+			by, name, part = room, t.d.say.ZoneStart(), x
 		}
 		if room := math.Abs(x.Reading - s.ZoneEnd); room < by {
-			by, name, part = room, "zone end", x
+			by, name, part = room, t.d.say.ZoneEnd(), x
 		}
 	}
 	if by < d.unsure() {
-		stands := "stands only " + d.pos.Length(by) + " from"
+		stands := t.d.say.StandsOnlyFrom(by)
 		if by < finest {
-			stands = "stands at the reading of"
+			stands = t.d.say.StandsAtTheReadingOf()
 		}
-		return "It is right for these readings. But the " + name + " " + stands + " the part of " + d.high(part.Height) +
-			", and a reading may be off by " + d.pos.Length(d.unsure()) + ". Now and then it would be judged wrongly."
+		return t.d.say.ItIsRightForThese(name, stands, d.high(part.Height), d.unsure())
 	}
-	return "A reading may be off by " + d.pos.Length(d.unsure()) + ", and every part has more room than that."
+	return t.d.say.AReadingMayBeOffByAnd(d.unsure())
 }

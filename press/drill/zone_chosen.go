@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"ramplan/press"
-	"ramplan/press/words"
 )
 
 // mostZones is how many zones there are to choose from.
@@ -37,7 +36,7 @@ func (e Exercise) chosen() (Exercise, bool) {
 		used[text] = true
 		choices = append(choices, Choice{ID: "zone-" + strconv.Itoa(len(choices)+1), Text: text, Reason: j.Reason})
 	}
-	e.Question += " Which of these zones is right?"
+	e.Question += t.d.say.WhichOfTheseZonesIs()
 	e.Right = []string{choices[0].ID}
 	e.Choices = shuffled(random(0, e.mark()), choices)
 	e.Explain = t.judge(&right).Reason
@@ -46,7 +45,7 @@ func (e Exercise) chosen() (Exercise, bool) {
 
 // zoneText writes a zone as it is set.
 func (d *Drill) zoneText(zone press.Pair) string {
-	return "From " + d.pos.Set(zone[0]) + " to " + words.Unit(d.pos.Set(zone[1]), "mm")
+	return "From " + d.say.Set(zone[0]) + " to " + d.say.SetAt(zone[1])
 }
 
 // JudgeChosen looks at a choice, also where a zone was asked for.

@@ -27,7 +27,7 @@ func (d *Drill) zoneTask(rng *rand.Rand, n int) (task *ZoneTask, why string) {
 			return task, ""
 		}
 	}
-	return task, "The zone of this plan is so wide that a nest may be moved without it."
+	return task, d.say.TheZoneOfThisPlan()
 }
 
 func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
@@ -40,16 +40,16 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 	}
 	low, high = math.Max(low, d.s.Start), math.Min(high, d.s.End)
 	if low > high {
-		return nil, "No good part reads between the approach end at " + d.pos.At(d.s.Start) + " and the push end at " + d.pos.At(d.s.End) + ": no zone can be right."
+		return nil, d.say.NoGoodPartReadsBetween(d.s.Start, d.s.End)
 	}
 	first, last, passes := d.s.Overlap()
 	if !passes {
-		return nil, "No part passes with the zone of this plan, so no part can be asked to."
+		return nil, d.say.NoPartPassesWithThe()
 	}
 	// A part is asked to pass only where the plan's own window, moved, lets it pass.
 	low, high = math.Max(low, first), math.Min(high, last)
 	if low > high {
-		return nil, "The zone of this plan lets no part pass that is surely good, so none can be asked to."
+		return nil, d.say.TheZoneOfThisPlanLets()
 	}
 	task := &ZoneTask{d: d, Told: n == 0, Shift: d.shift(rng, n)}
 	task.s = d.s

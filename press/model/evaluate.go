@@ -39,11 +39,7 @@ func (w *work) run() {
 	in, out := w.p, w.r
 	w.parts, out.Stack = stackUp(in.Parts, in.Station.Nest)
 	w.joint, out.Joint = in.Joint.pressIn(w.parts.travel)
-	need := w.joint.push[high].seat() + in.Requirement.MinSeatingForce
-	w.force, out.Force = forceWindow(&in.Ram, newDrive(&in.Ram, in.Drive), need, in.Station.MaxForce, in.Window.Setting)
-	w.seated, out.Window = in.readings(&w.parts, w.force.now, w.joint.push[mid])
-	w.zone, out.Travel = in.travel(&w.parts, &w.seated, out.Window.Acceptance)
-	w.zone.tell(&out.Window)
+	w.window()
 	out.Verdict = w.zone.verdict(&out.Window, w.sure(), w.withoutInsert())
 	w.probe()
 	if w.withRisk {
@@ -59,6 +55,20 @@ func (w *work) run() {
 	w.findings()
 }
 
+// window finds the setting and the positions of the push: the one decides how readings
+// bend and scatter, and the positions may decide whether it stays.
+func (w *work) window() {
+	in, out := w.p, w.r
+	need := w.joint.push[high].seat() + in.Requirement.MinSeatingForce
+	w.force, out.Force = forceWindow(&in.Ram, newDrive(&in.Ram, in.Drive), need, in.Station.MaxForce, in.Window.Setting)
+	moved := w.settingForTarget()
+	w.seated, out.Window = in.readings(&w.parts, w.force.now, w.joint.push[mid])
+	w.rule = in.propose(&w.parts, &w.seated, &out.Window)
+	w.zone, out.Travel = in.travel(&w.parts, &w.seated, &w.rule)
+	w.zone.tell(&out.Window)
+	out.Window.By = in.origins(&w.rule, &w.zone, moved)
+}
+
 // work is one evaluation: the input, the outcome as it grows, and what the sections
 // gave beside its figures.
 type work struct {
@@ -71,6 +81,7 @@ type work struct {
 	joint  joint
 	force  drive
 	seated reading
+	rule   edges // what the rule proposes
 	zone   signals
 	probed *probing        // nil without a probe, or where its end is not known
 	ran    *sequence.Cycle // nil without a sequence, or where it cannot be run
@@ -82,6 +93,12 @@ type work struct {
 
 	once   sync.Once
 	traces Traces
+
+	toTarget sync.Once
+	changes  []TargetChange
+
+	onDay sync.Once
+	day   *WorstDay
 }
 
 func ptr[T any](v T) *T { return &v }

@@ -35,6 +35,8 @@ const (
 	ConformingShareLow    = "conforming-share-low"
 	FalseAccept           = "false-accept"
 	FalseReject           = "false-reject"
+	TargetMissed          = "target-missed"
+	ProcessOutside        = "process-outside"
 	HeatingOver           = "heating"
 	ZoneTooShort          = "zone-too-short"
 	ImpactContact         = "impact-contact"

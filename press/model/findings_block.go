@@ -21,7 +21,10 @@ func (w *work) blockReadings() {
 		return
 	}
 	win, z := &w.r.Window, &w.zone
-	if win.Acceptance == nil {
+	switch t := win.Target; {
+	case t != nil && t.Measure == nil:
+		w.noPlace()
+	case t == nil && win.Acceptance == nil:
 		width := win.GoodRange[1] - win.GoodRange[0]
 		d := w.doubt()
 		w.say(NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
@@ -58,6 +61,18 @@ func (w *work) blockReadings() {
 		w.say(BeyondStroke, path, figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
 	}
 	w.stepsBeyondStroke()
+}
+
+// noPlace speaks of a rule of targets that has no two positions to choose from: they
+// lie before the approach ends, or too few lie within the drawing.
+func (w *work) noPlace() {
+	good, step := w.r.Window.GoodRange, w.p.Station.PositionStep
+	f := figures{"from": good[0], "to": good[1], "step": step}
+	path := "station.position_step"
+	if len(positions(good, step)) > 1 {
+		path, f["approach_end"] = w.earlyPath(), w.zone.a
+	}
+	w.say(NoAcceptance, path, f)
 }
 
 // quarter of all parts, ppm: a station that refuses more of the good ones is of no use.

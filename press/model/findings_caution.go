@@ -107,6 +107,33 @@ func (w *work) cautionRisk() {
 	}
 }
 
+// cautionRule speaks of a rule that could not do what was asked of it.
+func (w *work) cautionRule() {
+	if t := w.r.Window.Target; t != nil && t.Measure != nil && !t.Met {
+		path := w.doubt().path
+		switch *t.Binding {
+		case BindsAccept:
+			path = "targets.false_accept_ppm"
+		case BindsReject:
+			path = "targets.false_reject_ppm"
+		}
+		f := figures{"measure": *t.Measure, "accept": w.p.Targets.FalseAcceptPPM, "reject": w.p.Targets.FalseRejectPPM}
+		if win := &w.p.Window; win.ZoneStart != nil && win.PushStroke != nil {
+			f["by_hand"] = 1
+		}
+		if w.p.Window.TargetsFor == OnWorstDay {
+			f["worst_day"] = 1
+		}
+		w.say(TargetMissed, path, f)
+	}
+	if w.rule.outside {
+		spread := w.p.readingSpread(&w.parts, &w.seated)
+		w.say(ProcessOutside, w.sharePath(), figures{
+			"reading": w.r.Travel.SeatReading, "reach": w.p.Window.ProcessSD * spread,
+			"low": w.r.Window.GoodRange[0], "high": w.r.Window.GoodRange[1]})
+	}
+}
+
 func (w *work) cautionImpact() {
 	z, i := &w.zone, &w.r.Impact
 	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {

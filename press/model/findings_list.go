@@ -46,6 +46,7 @@ func (w *work) findings() {
 	w.overlapWider(Caution)
 	w.cautionSetUp()
 	w.cautionRisk()
+	w.cautionRule()
 	w.cautionImpact()
 	w.cautionProbe()
 	w.cautionSteps()

@@ -75,8 +75,8 @@ func (row Part) inHeight() float64 {
 	return row.Seat
 }
 
-// acceptPath leads to what lets wrong heights in: the guard factor, unless the edge that
-// lets most of them in is set by hand, where it does nothing.
+// acceptPath leads to what lets wrong heights in: what the rule goes by, unless the edge
+// that lets most of them in is set by hand, where that does nothing.
 func (w *work) acceptPath() string {
 	return w.guardPath(!w.tighter())
 }
@@ -91,23 +91,32 @@ func (w *work) refusePath() string {
 	return path
 }
 
-const guardField = "window.guard_factor"
+const (
+	guardField   = "window.guard_factor"
+	ruleField    = "window.rule"
+	processField = "window.process_sd"
+)
 
-// guardPath is the guard factor where it moves the edge on this side of the overlap,
-// else the field that was set by hand.
+// guardPath is what the rule moves the edge on this side of the overlap by, else the field
+// that was set by hand. The rule of the targets has done what it can: another one is left.
 func (w *work) guardPath(tall bool) string {
 	z, win := &w.zone, &w.p.Window
 	if !z.overlap {
 		return w.zonePath()
 	}
-	moves := win.PushStroke == nil && *z.e <= *z.z2+slack
+	moves, by := win.PushStroke == nil && *z.e <= *z.z2+slack, w.r.Window.By.PushEnd
 	if tall {
-		moves = win.ZoneStart == nil && *z.z1 >= z.a-slack
+		moves, by = win.ZoneStart == nil && *z.z1 >= z.a-slack, w.r.Window.By.ZoneStart
 	}
-	if moves {
-		return guardField
+	switch {
+	case !moves || by == nil:
+		return w.edgePath(tall)
+	case *by == ByTarget:
+		return ruleField
+	case *by == ByProcess:
+		return processField
 	}
-	return w.edgePath(tall)
+	return guardField
 }
 
 // coolPath is the time that lets the motor cool: no hold that is not held can be

@@ -217,7 +217,31 @@ type Window struct {
 	ZoneEnd     *float64 `json:"zone_end"`     // mm, Z2
 	GuardFactor float64  `json:"guard_factor"`
 	EdgeMargin  *float64 `json:"edge_margin"` // mm
+
+	Rule       string  `json:"rule"`        // ByGuard, ByTarget or ByProcess; empty as ByGuard
+	ProcessSD  float64 `json:"process_sd"`  // standard deviations, for ByProcess
+	SettingFor string  `json:"setting_for"` // ForForce or ForTarget; empty as ForForce
+	TargetsFor string  `json:"targets_for"` // OnAverage or OnWorstDay; empty as OnAverage
 }
+
+// Rules by which zone start and push end are proposed.
+const (
+	ByGuard   = "guard"   // inside the drawing by the uncertainty of a reading
+	ByTarget  = "target"  // so that the targets for false accept and false reject are met
+	ByProcess = "process" // around what the process makes, no wider than by the guard
+)
+
+// What the setting is proposed for.
+const (
+	ForForce  = "force"
+	ForTarget = "target"
+)
+
+// On which day the targets are to be met.
+const (
+	OnAverage  = "average"
+	OnWorstDay = "worst_day"
+)
 
 // Faults sizes the rows of the fault catalogue.
 type Faults struct {

@@ -121,10 +121,7 @@ func (j *Joint) interfere(travel float64) (joint, *JointFigures) {
 		out.tooLong = out.pilot < -slack
 		out.pilot = 0
 	}
-	rings := fit.Rings{
-		Diameter: j.Diameter, HubOutside: j.Hub.OutsideDiameter, InsertBore: j.Insert.Bore,
-		HubModulus: j.Hub.Modulus, HubPoisson: j.Hub.Poisson, InsertModulus: j.Insert.Modulus, InsertPoisson: j.Insert.Poisson,
-	}
+	rings := j.Rings()
 	out.rings = rings
 	in := fit.Push{Diameter: j.Diameter, Engagement: j.Engagement, Pilot: out.pilot, Drag: j.Drag}
 	out.engaged = in.Engaged(travel)
@@ -166,6 +163,18 @@ func (j *Joint) interfere(travel float64) (joint, *JointFigures) {
 		InsertMises:       ptr(rings.InsertMises(highest)),
 	}
 }
+
+// Rings are the two rings of an interference joint.
+func (j *Joint) Rings() fit.Rings {
+	return fit.Rings{
+		Diameter: j.Diameter, HubOutside: j.Hub.OutsideDiameter, InsertBore: j.Insert.Bore,
+		HubModulus: j.Hub.Modulus, HubPoisson: j.Hub.Poisson, InsertModulus: j.Insert.Modulus, InsertPoisson: j.Insert.Poisson,
+	}
+}
+
+// Pilot is the depth at which the fit of an interference joint begins, given or standing
+// in, mm.
+func (r *Outcome) Pilot() float64 { return r.work.joint.pilot }
 
 // interference is shaft less hole, µm.
 func (j *Joint) interference() fit.Triple {

@@ -144,7 +144,41 @@ type Readings struct {
 	Zone        *[2]*float64 `json:"zone"`       // [Z1, Z2]
 	Overlap     *Pair        `json:"overlap"`
 	Uncertainty float64      `json:"uncertainty"` // u
+	By          Origins      `json:"by"`
+	Target      *Target      `json:"target"` // nil under another rule
 }
+
+// Origins tell by what each figure of the window was found: by a rule, by a margin, or by
+// hand. Nil where the figure does not exist.
+type Origins struct {
+	Setting     string  `json:"setting"`      // ForForce, ForTarget or ByHand
+	ApproachEnd string  `json:"approach_end"` // ByClearance or ByHand
+	ZoneStart   *string `json:"zone_start"`   // ByGuard, ByTarget, ByProcess or ByHand
+	PushEnd     *string `json:"push_end"`     // likewise
+	ZoneEnd     *string `json:"zone_end"`     // ByMargin or ByHand
+}
+
+// By what a figure was found beside the rules.
+const (
+	ByHand      = "hand"
+	ByClearance = "clearance"
+	ByMargin    = "margin"
+)
+
+// Target is how the window stands to the targets for which it was looked for.
+type Target struct {
+	Met     bool           `json:"met"`
+	Binding *string        `json:"binding"` // BindsAccept, BindsReject or BindBoth; nil without a window
+	Measure *float64       `json:"measure"` // the larger share in terms of its target; nil without a window
+	Changes []TargetChange `json:"changes"` // see [Outcome.TargetChanges]; nil here
+}
+
+// Which target binds.
+const (
+	BindsAccept = "false_accept"
+	BindsReject = "false_reject"
+	BindBoth    = "both"
+)
 
 // The drawing's words for a part, and the outcome for no insert.
 const (

@@ -8,6 +8,7 @@ import (
 
 // reading is what the encoder tells of a seated part (model section 6).
 type reading struct {
+	force      thrust
 	deflection float64 // mm, δ
 	sigma      float64 // mm, the normal part of the error
 	u          float64 // mm, standard uncertainty
@@ -41,7 +42,7 @@ func (in *Input) readings(q *parts, force thrust, typical push) (reading, Readin
 	if !q.pressable() {
 		return s, Readings{}
 	}
-	s.sigma = in.readingError(force)
+	s.force, s.sigma = force, in.readingError(force)
 	s.u = math.Sqrt(square(s.sigma) + square(st.NestDrift)/3 + square(q.under.SD))
 	s.base = st.Nest - q.under.Mean + s.deflection
 

@@ -28,8 +28,27 @@ func (in *Input) risks(q *parts, s *reading, z *signals) (chance, Risk) {
 	c.window = risk.Window{Low: z.first, High: z.last, Empty: !z.overlap, Error: stack.NewError(s.sigma, drift)}
 	c.bare = c.window
 	if len(q.read) > 0 {
-		c.window.Error = stack.NewError(s.sigma, append(drift, q.read...))
+		c.window.Error = in.wholeError(q, s)
 	}
+	all := in.population(q, s)
+	r := Risk{
+		ConformingShare: all.Conforming(),
+		EarlyContactPPM: million64 * c.contact.Above(in.Station.Nest-z.a),
+	}
+	if z.known && !s.stalled {
+		consumer, producer := all.Global(c.window)
+		r.ConsumerPPM, r.ProducerPPM = ptr(million64*consumer), ptr(million64*producer)
+	}
+	return c, r
+}
+
+// wholeError is the error of a reading with the rows under the datum.
+func (in *Input) wholeError(q *parts, s *reading) *stack.Sum {
+	return stack.NewError(s.sigma, append([]stack.Term{in.Station.drift()}, q.read...))
+}
+
+// population is every part that the process makes, as it is read at a setting.
+func (in *Input) population(q *parts, s *reading) risk.Population {
 	all := risk.Population{
 		Height: stack.NewSum(q.product),
 		Low:    in.Requirement.HeightLow,
@@ -40,15 +59,7 @@ func (in *Input) risks(q *parts, s *reading, z *signals) (chance, Risk) {
 		all.Beside = stack.NewSum(q.beside)
 		all.Whole = stack.NewSum(append(q.product, q.beside...))
 	}
-	r := Risk{
-		ConformingShare: all.Conforming(),
-		EarlyContactPPM: million64 * c.contact.Above(in.Station.Nest-z.a),
-	}
-	if z.known && !s.stalled {
-		consumer, producer := all.Global(c.window)
-		r.ConsumerPPM, r.ProducerPPM = ptr(million64*consumer), ptr(million64*producer)
-	}
-	return c, r
+	return all
 }
 
 // positionError is what moves the whole ram against the parts, whatever the force.

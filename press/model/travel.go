@@ -18,12 +18,9 @@ type signals struct {
 
 // travel proposes where the ram goes, or takes it from the hand (model section
 // 7). Proposals are what will be typed in: whole multiples of the position step.
-func (p *Input) travel(q *parts, s *reading, accept *Pair) (signals, Travel) {
+func (p *Input) travel(q *parts, s *reading, rule *edges) (signals, Travel) {
 	win, step := &p.Window, p.Station.PositionStep
-	z := signals{a: p.proposedApproachEnd(q)}
-	if win.ApproachEnd != nil {
-		z.a = *win.ApproachEnd
-	}
+	z := signals{a: p.approachEnd(q)}
 	if !q.pressable() {
 		return z, Travel{}
 	}
@@ -39,12 +36,12 @@ func (p *Input) travel(q *parts, s *reading, accept *Pair) (signals, Travel) {
 	case win.PushStroke != nil:
 		t.PushStroke = win.PushStroke
 		z.e = ptr(tidy(z.a + *win.PushStroke))
-	case accept != nil:
-		z.e = ptr(roundDown(accept[1], step))
+	case rule.high != nil:
+		z.e = rule.high
 		t.PushStroke = ptr(tidy(*z.e - z.a))
 	}
-	if z.z1 == nil && accept != nil {
-		z.z1 = ptr(roundUp(accept[0], step))
+	if z.z1 == nil {
+		z.z1 = rule.low
 	}
 	if z.e != nil {
 		t.PushEnd = z.e
@@ -68,6 +65,14 @@ func (z *signals) tell(win *Readings) {
 	if z.overlap {
 		win.Overlap = &Pair{z.first, z.last}
 	}
+}
+
+// approachEnd is where the approach ends.
+func (p *Input) approachEnd(q *parts) float64 {
+	if hand := p.Window.ApproachEnd; hand != nil {
+		return *hand
+	}
+	return p.proposedApproachEnd(q)
 }
 
 // proposedApproachEnd is where the approach ends unless it is set by hand.

@@ -21,6 +21,7 @@ var suites = []struct {
 	{"impact", publishedImpacts},
 	{"motion", publishedMoves},
 	{"risk", publishedRisks},
+	{"simulation", publishedSimulations},
 }
 
 // What the project promises: so many published values, of so many sources.

@@ -30,13 +30,18 @@ func (r *Refusal) panel(n int) []leaf {
 		return kept
 	}
 	a, b := r.edge(n), r.edge(n+1)
-	leaves := r.leaves(a, b, r.Of(a), r.Of(b), 40)
+	leaves := r.leaves(a, b, r.Of(a), r.Of(b), most)
 	r.panels[n] = leaves
 	return leaves
 }
 
+// most is how often a panel is halved at most.
+const most = 40
+
 // leaves cuts a stretch of grips until polynomials tell it. The refusal never rises with
-// the grip, so that two equal ends leave nothing between.
+// the grip, so that two equal ends leave nothing between. The narrower a stretch, the less
+// it weighs in a mean, and the more it may be off: or what is computed to 1e-10 only would
+// be cut without end.
 func (r *Refusal) leaves(a, b, atA, atB float64, depth int) []leaf {
 	l := leaf{from: a, to: b}
 	mid := (a + b) / 2
@@ -53,7 +58,8 @@ func (r *Refusal) leaves(a, b, atA, atB float64, depth int) []leaf {
 		}
 	}
 	rough := math.Abs(l.coeffs[9]) + math.Abs(l.coeffs[10]) + math.Abs(l.coeffs[11])
-	if rough < 1e-11 && math.Abs(l.at(-1)-atA) < 1e-9 && math.Abs(l.at(1)-atB) < 1e-9 {
+	weighs := math.Ldexp(1, most-depth)
+	if rough < 1e-11*weighs && math.Abs(l.at(-1)-atA) < 1e-9*weighs && math.Abs(l.at(1)-atB) < 1e-9*weighs {
 		return []leaf{l}
 	}
 	half := r.Of(mid)

@@ -253,3 +253,21 @@ func BenchmarkFit(b *testing.B) {
 		f.Wrongly(raw)
 	}
 }
+
+// TestTheTableEnds: a place of contact whose law nearly has kinks (a triangle and a flat
+// law under an error of 0.05 µm) is known to 1e-9 only, finer than which no table of grips
+// may be cut. Expected counts from memory of how it is cut: some leaves a panel.
+func TestTheTableEnds(t *testing.T) {
+	place := contact(104.53215, normal(5e-5), uniform(0.1), stack.Term{Row: stack.Row{Half: 0.01885, Shape: stack.Triangular}, Times: 1})
+	f := someFit
+	f.Refusal = &Refusal{Push: Push{Force: 87.5, Sigma: 2.6093, Stiffness: 21951.4044, Limit: 111.21}, Joint: Joint{Drag: 0.1818, Pilot: 4.3023, Length: 2.4772, Travel: math.Inf(1)}, Contact: NewSpread(place)}
+	f.PerMicron, f.FrictionLow, f.FrictionHigh = 312.0229, 0.0334, 0.1431
+	for i := 0.5; i <= 41; i += 0.5 {
+		f.Refused(i)
+		leaves := 0
+		for _, panel := range f.panels {
+			leaves += len(panel)
+		}
+		require.Less(t, leaves, 2000, "up to %g µm", i)
+	}
+}

@@ -175,20 +175,26 @@ func gauss(f func(float64) float64, a, b float64) float64 {
 // integrate adds up the panels between the cuts, each halved until the halves
 // agree with the whole.
 func integrate(f func(float64) float64, cuts []float64) float64 {
+	return integrateTo(1e-12, 14, f, cuts)
+}
+
+// integrateTo is the same to a precision of the reader's own: what is integrated may be an
+// integral itself, and no better than that.
+func integrateTo(within float64, depth int, f func(float64) float64, cuts []float64) float64 {
 	var v float64
 	for i := 1; i < len(cuts); i++ {
 		if a, b := cuts[i-1], cuts[i]; b > a {
-			v += halve(f, a, b, gauss(f, a, b), 14)
+			v += halve(f, a, b, gauss(f, a, b), within, depth)
 		}
 	}
 	return v
 }
 
-func halve(f func(float64) float64, a, b, whole float64, depth int) float64 {
+func halve(f func(float64) float64, a, b, whole, within float64, depth int) float64 {
 	mid := (a + b) / 2
 	left, right := gauss(f, a, mid), gauss(f, mid, b)
-	if depth == 0 || !(math.Abs(left+right-whole) > 1e-12) {
+	if depth == 0 || !(math.Abs(left+right-whole) > within) {
 		return left + right
 	}
-	return halve(f, a, mid, left, depth-1) + halve(f, mid, b, right, depth-1)
+	return halve(f, a, mid, left, within, depth-1) + halve(f, mid, b, right, within, depth-1)
 }

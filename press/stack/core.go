@@ -36,7 +36,7 @@ type split struct {
 
 // trySplit tells what m boxes would cost; infinite where the accuracy is out of
 // reach.
-func trySplit(sigma float64, widths []float64, m int, total float64) split {
+func trySplit(sigma float64, widths []float64, m int, total, most float64) split {
 	p := split{m: m, cost: math.Inf(1)}
 	rest := widths[m:]
 	scale := 1.0
@@ -53,7 +53,7 @@ func trySplit(sigma float64, widths []float64, m int, total float64) split {
 		gain *= 2 * (total + p.reach) / float64(i+1)
 	}
 	switch {
-	case gain > mostGain:
+	case gain > most:
 		return p
 	case p.reach == 0:
 		if m > 0 || len(widths) == 0 {

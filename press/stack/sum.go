@@ -20,6 +20,7 @@ import (
 type Sum struct {
 	mean  float64
 	sd    float64
+	sigma float64 // of the normal part
 	reach float64 // beyond mean ± reach lies less than 1e-13
 	boxes []box   // the corners of the boxes, with their signs
 	scale float64 // 1 / Π 2a over the boxes
@@ -87,15 +88,23 @@ func (s *Sum) build(sigma float64, widths []float64) {
 	if sigma < 1e-12*s.sd {
 		sigma = 0
 	}
-	total := sum(widths)
-	s.reach = reach(sigma, widths, s.sd)
-	best, bestCost := split{}, math.Inf(1)
-	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
-		p := trySplit(sigma, widths, m, total)
-		if p.cost < bestCost {
-			best, bestCost = p, p.cost
+	best := cheapest(sigma, widths, mostGain)
+	// Without a normal part, very narrow uniforms beside a wide one leave no split that is
+	// fine enough: then rounding errors cost up to 1e-8, and narrower ones still are taken for
+	// normals of the same spread, which moves the corners of the wide one by 1e-7 at most.
+	for _, gain := range []float64{1e6, 1e8} {
+		if math.IsInf(best.cost, 1) {
+			best = cheapest(sigma, widths, gain)
 		}
 	}
+	for math.IsInf(best.cost, 1) && len(widths) > 1 {
+		n := len(widths) - 1
+		sigma = math.Hypot(sigma, widths[n]/math.Sqrt(3))
+		widths = widths[:n]
+		best = cheapest(sigma, widths, mostGain)
+	}
+	s.reach = reach(sigma, widths, s.sd)
+	s.sigma = sigma
 	s.m = best.m
 	s.boxes = corners(widths[:s.m])
 	s.scale = 1
@@ -103,6 +112,18 @@ func (s *Sum) build(sigma float64, widths []float64) {
 		s.scale /= 2 * a
 	}
 	s.core = newCore(sigma, widths[s.m:], best, s.m)
+}
+
+// cheapest is the split of the least cost; infinite where none is fine enough.
+func cheapest(sigma float64, widths []float64, gain float64) split {
+	total := sum(widths)
+	best := split{cost: math.Inf(1)}
+	for m := 0; m <= min(mostBoxes, len(widths)); m++ {
+		if p := trySplit(sigma, widths, m, total, gain); p.cost < best.cost {
+			best = p
+		}
+	}
+	return best
 }
 
 // reach is a half-width beyond which lies less than 1e-13: the sum of the limits
@@ -132,6 +153,10 @@ func (s *Sum) Mean() float64 { return s.mean }
 
 // SD is the standard deviation of the sum, mm.
 func (s *Sum) SD() float64 { return s.sd }
+
+// Normal is the standard deviation of the sum's normal part, mm: the scale below which
+// nothing of the distribution bends; 0 where no term is normal.
+func (s *Sum) Normal() float64 { return s.sigma }
 
 // Point tells whether the sum has no spread at all.
 func (s *Sum) Point() bool { return s.reach == 0 }

@@ -111,6 +111,24 @@ func TestTriangularRow(t *testing.T) {
 	}
 }
 
+// Widths a thousandfold apart without a normal row among them are not lost: within the
+// wide one, further from its ends than the narrow ones reach, they make no difference.
+func TestWidthsFarApart(t *testing.T) {
+	triangular := func(half float64) Term { return Term{Row{Half: half, Shape: Triangular}, 1} }
+	for _, narrow := range [][]Term{
+		{triangular(0.00025)}, {triangular(1e-4)}, {uniform(2e-4), uniform(3e-5)}, {triangular(1e-5), uniform(3e-5)}, {triangular(1e-6)},
+		{uniform(1e-3), uniform(9e-4), uniform(8e-4), uniform(1e-5)},
+	} {
+		s := NewSum(append([]Term{uniform(0.1)}, narrow...))
+		require.False(t, s.Point())
+		for x := -0.09; x < 0.095; x += 0.01 {
+			// By hand: a uniform law of 0.2 mm.
+			assert.InDelta(t, 0.5+x/0.2, s.CDF(x), 1e-8, "%v at %v", narrow, x)
+			assert.InDelta(t, 5, s.PDF(x), 1e-3, "%v at %v", narrow, x)
+		}
+	}
+}
+
 func TestSumBecomesNormal(t *testing.T) {
 	terms := make([]Term, 200)
 	for i := range terms {
@@ -171,5 +189,19 @@ func BenchmarkCDF(b *testing.B) {
 	s := NewSum([]Term{normal(0.0067), uniform(0.015)})
 	for b.Loop() {
 		s.CDF(0.01)
+	}
+}
+
+// A wide uniform with two very narrow ones is next to the wide one alone: beyond its ends
+// by more than the narrow ones reach there is nothing, and within all but them it rises in
+// a straight line. By hand.
+func TestWideWithVeryNarrow(t *testing.T) {
+	for _, narrow := range []float64{1e-3, 1e-4, 6e-5, 1e-5, 1e-6, 1e-7} {
+		s := NewSum([]Term{{Row{Half: 0.02}, 1}, {Row{Half: narrow, Shape: Triangular}, 1}})
+		for _, x := range []float64{-0.0185, -0.01, 0, 0.003, 0.0185} {
+			assert.InDelta(t, (x+0.02)/0.04, s.CDF(x), 2e-8, "%v at %v", narrow, x)
+		}
+		assert.InDelta(t, 25, s.PDF(0.01), 1e-4, "%v", narrow)
+		assert.InDelta(t, 0, s.CDF(-0.0211), 1e-9, "%v", narrow)
 	}
 }

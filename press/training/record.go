@@ -42,7 +42,8 @@ type Record struct {
 	Damaged    bool     // the document does not match its digest; only ID, Plan, Who, At and Revision are known
 }
 
-// A Miss is an item that was missed, in words.
+// A Miss is an item that was missed, in words: what was asked with its situation, what was
+// answered and what is right; the last two are empty where they were not kept.
 type Miss struct {
 	Question string `json:"question"`
 	Given    string `json:"given"`

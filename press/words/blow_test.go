@@ -49,7 +49,7 @@ func TestTheBlowAtTheSeatOfAStrongRam(t *testing.T) {
 	r := press.Evaluate(example(t, nil))
 	assert.InDelta(t, r.Force.High+r.Impact.SeatExpected-r.Force.Typical, r.Impact.SeatStrong, 1e-9)
 	assert.InDelta(t, 2850.5, r.Impact.SeatStrong, 1)
-	assert.Equal(t, "the push alone, to push and blow; with a strong ram to "+Fixed(r.Impact.SeatStrong, 0), SeatBlow(r))
+	assert.Equal(t, "the push alone, to push and blow; with a strong ram to "+Fixed(r.Impact.SeatStrong, 0), say.SeatBlow(r))
 
 	r = press.Evaluate(example(t, changes{"station.max_force": "2800"}))
 	require.Less(t, r.Impact.SeatExpected, 2800.0)
@@ -57,7 +57,7 @@ func TestTheBlowAtTheSeatOfAStrongRam(t *testing.T) {
 	for _, f := range r.Findings {
 		assert.NotEqual(t, press.ImpactSeat, f.Code)
 	}
-	assert.Contains(t, SeatBlow(r), "with a strong ram to "+Fixed(r.Impact.SeatStrong, 0)+", over the 2800 that may be borne")
+	assert.Contains(t, say.SeatBlow(r), "with a strong ram to "+Fixed(r.Impact.SeatStrong, 0)+", over the 2800 that may be borne")
 
 	f := found(t, press.ImpactSeat, changes{"motion.slow_speed": "150"})
 	strong := press.Evaluate(example(t, changes{"motion.slow_speed": "150"})).Impact.SeatStrong
@@ -73,7 +73,7 @@ func TestABlowWithoutTheRotorIsALowerBound(t *testing.T) {
 	require.InDelta(t, math.Sqrt(2.4/38), bare.Impact.Early/full.Impact.Early, 1e-9)
 	for r, said := range map[*press.Result]bool{full: false, bare: true} {
 		assert.Equal(t, said, WithoutRotor(r))
-		for name, text := range map[string]string{"contact": BlowNote(r), "seat": SeatBlow(r), "bound": BoundNote(r), "early": EarlyNote(r)} {
+		for name, text := range map[string]string{"contact": BlowNote(r), "seat": say.SeatBlow(r), "bound": say.BoundNote(r), "early": say.EarlyNote(r)} {
 			if said {
 				assert.Contains(t, text, "without the rotor: give the ram's inertia mass", name)
 			} else {
@@ -81,8 +81,8 @@ func TestABlowWithoutTheRotorIsALowerBound(t *testing.T) {
 			}
 		}
 	}
-	assert.Equal(t, "at least "+Fixed(bare.Impact.Contact, 0), BlowFigure(bare, bare.Impact.Contact))
-	assert.Equal(t, Fixed(full.Impact.Contact, 0), BlowFigure(full, full.Impact.Contact))
+	assert.Equal(t, "at least "+Fixed(bare.Impact.Contact, 0), say.BlowFigure(bare, bare.Impact.Contact))
+	assert.Equal(t, Fixed(full.Impact.Contact, 0), say.BlowFigure(full, full.Impact.Contact))
 	for code, c := range map[string]changes{press.ImpactEarly: {"station.max_force": "1100"}, press.ImpactSeat: {"motion.slow_speed": "160", "motion.approach_speed": "180"},
 		press.ImpactContact: {"station.max_force": "90", "motion.slow_speed": "160"}} {
 		f := found(t, code, with(c, changes{"ram.inertia_mass": ""}))
@@ -130,6 +130,6 @@ func TestTheApproachWithThePushBehindIt(t *testing.T) {
 	points := r.Plan.Ram.Curve.Points
 	push := points[len(points)-1][1]
 	require.InDelta(t, push, r.Impact.EarlyPush, 1e-6)
-	assert.Contains(t, EarlyNote(r), "with the "+Fixed(push, 0)+" of its greatest setting "+Fixed(push+r.Impact.Early, 0)+" together, over the 2900")
-	assert.NotContains(t, EarlyNote(press.Evaluate(example(t, nil))), "together") // the blow alone is over it
+	assert.Contains(t, say.EarlyNote(r), "with the "+Fixed(push, 0)+" of its greatest setting "+Fixed(push+r.Impact.Early, 0)+" together, over the 2900")
+	assert.NotContains(t, say.EarlyNote(press.Evaluate(example(t, nil))), "together") // the blow alone is over it
 }

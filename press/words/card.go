@@ -16,7 +16,7 @@ var CardCautions = []string{
 }
 
 // CardCheck is the first thing to look at with a pair of lamps, in few words.
-func CardCheck(t PairText) string {
+func (say Printer) CardCheck(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case t.Pair == Pair{} && len(t.Words) == 0:
@@ -45,7 +45,7 @@ func CardCheck(t PairText) string {
 }
 
 // CardAct is what happens to the part, in few words.
-func CardAct(t PairText) string {
+func (say Printer) CardAct(t PairText) string {
 	has := func(w string) bool { return slices.Contains(t.Words, w) }
 	switch {
 	case len(t.Words) == 0:
@@ -76,24 +76,26 @@ func CardVerdict(t PairText) string {
 }
 
 // CardSamplesHead says of what the heights of the samples are.
-func CardSamplesHead(p *press.Plan) string { return "Limit samples: " + SeatedHeight(p) + ", mm" }
+func (say Printer) CardSamplesHead(p *press.Plan) string {
+	return "Limit samples: " + say.SeatedHeight(p) + ", mm"
+}
 
 // CardSamples says what the limit samples must do, a line each; nothing where the
 // plan has none.
-func CardSamples(p *press.Plan, r *press.Result) []string {
+func (say Printer) CardSamples(p *press.Plan, r *press.Result) []string {
 	s := r.Samples
 	if s == nil {
 		return nil
 	}
 	var refused []string
-	for _, x := range made(LimitSamples(p, r)) {
+	for _, x := range made(say.LimitSamples(p, r)) {
 		if !x.Good {
 			refused = append(refused, bareHeights(p, x))
 		}
 	}
 	out := []string{"Refused: " + and(refused) + "."}
 	if s.TallestGood != nil && s.ShortestGood != nil {
-		pos := PositionsOf(p).Fine()
+		pos := say.Positions(p).Fine()
 		out = append(out, "Passed: "+pos.Bare(pos.up(*s.ShortestGood))+" to "+pos.Bare(pos.down(*s.TallestGood))+". Between: either way.")
 	}
 	if TwoLooks(r) {
@@ -108,9 +110,9 @@ func bareHeights(p *press.Plan, x LimitSample) string {
 }
 
 // CardUnseen lists what the lamps do not find, in few words.
-func CardUnseen(p *press.Plan, r *press.Result) []string {
+func (say Printer) CardUnseen(p *press.Plan, r *press.Result) []string {
 	var out []string
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	if missingPasses(r) {
 		out = append(out, "a missing insert")
 	}

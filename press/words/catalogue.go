@@ -8,14 +8,14 @@ const JudgedRightly = "How often, over the errors of a reading, the two signals 
 
 // CatalogueLead says what the fault catalogue tells, and what it leaves out where
 // many parts never come to the push.
-func CatalogueLead(r *press.Result) string {
+func (say Printer) CatalogueLead(r *press.Result) string {
 	s := "Should one of these come to the station: where the ram comes to rest, what the two signals say and when, and how surely that is judged rightly. Judged rightly: " + lowerFirst(JudgedRightly)
 	if TwoLooks(r) {
 		s += " A probe comes first: " + lowerFirst(GoOnOnly) + " What it refuses has the lamps, the reading and the time of this first look; judged rightly is of both looks together."
 	}
 	s += aside(r, " The times are of the ", MotionAlone, ".")
 	if ppm := r.Risk.EarlyContactPPM; ppm >= manyPPM {
-		s += " But " + PPM(ppm) + " of all parts are met in the approach, where nothing is judged and no push limit is in force: the rows are of parts that are not."
+		s += " But " + say.PPM(ppm) + " of all parts are met in the approach, where nothing is judged and no push limit is in force: the rows are of parts that are not."
 	}
 	return s
 }

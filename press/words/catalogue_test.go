@@ -12,9 +12,9 @@ import (
 // TestCatalogueSaysWhoNeverComesToThePush: parts that are met in the approach are
 // in none of its rows.
 func TestCatalogueSaysWhoNeverComesToThePush(t *testing.T) {
-	assert.NotContains(t, CatalogueLead(press.Evaluate(example(t, nil))), "of all parts are met in the approach")
+	assert.NotContains(t, say.CatalogueLead(press.Evaluate(example(t, nil))), "of all parts are met in the approach")
 	r := press.Evaluate(example(t, changes{"window.approach_end": "109.5"}))
-	assert.Contains(t, CatalogueLead(r), PPM(r.Risk.EarlyContactPPM)+" of all parts are met in the approach")
+	assert.Contains(t, say.CatalogueLead(r), PPM(r.Risk.EarlyContactPPM)+" of all parts are met in the approach")
 }
 
 // TestJudgedRightlyIsTrueOfEveryRow: the rows that the legend names are those of which
@@ -36,7 +36,7 @@ func TestJudgedRightlyIsTrueOfEveryRow(t *testing.T) {
 	}
 	assert.Len(t, on, seen)
 	assert.Equal(t, 1.0, row(r, press.RowArrivalStuckOff).Detection)
-	assert.Contains(t, CatalogueLead(r), lowerFirst(JudgedRightly))
+	assert.Contains(t, say.CatalogueLead(r), lowerFirst(JudgedRightly))
 	i := slices.IndexFunc(Glossary, func(term Term) bool { return term.Word == "judged rightly" })
 	assert.Equal(t, JudgedRightly, Glossary[i].Meaning)
 	assert.Contains(t, paperOf(t, "faults", p).Lead, lowerFirst(JudgedRightly))

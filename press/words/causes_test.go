@@ -35,8 +35,8 @@ func TestEveryBlockerHasItsCause(t *testing.T) {
 			r.Findings = append(r.Findings, press.Finding{Code: c.Code, Severity: press.Caution})
 		}
 		if blockers[i].Code != press.SettingNotFeasible { // told by the figures
-			assert.Equal(t, causes[blockers[i].Code], cause(r))
+			assert.Equal(t, causes[blockers[i].Code], say.cause(r))
 		}
 	}
-	assert.Equal(t, "a blocker was found", cause(&press.Result{}))
+	assert.Equal(t, "a blocker was found", say.cause(&press.Result{}))
 }

@@ -66,7 +66,7 @@ func CyclePhases(c *press.Cycle) []CyclePhase {
 
 // StepsNotDrawn says of a picture of approach, push and return that the plan does more in
 // its cycle; empty where it does not.
-func StepsNotDrawn(r *press.Result) string {
+func (say Printer) StepsNotDrawn(r *press.Result) string {
 	switch {
 	case r.Sequence != nil:
 		return "The steps of this plan are not drawn here: the picture shows approach, push and return alone."
@@ -78,7 +78,7 @@ func StepsNotDrawn(r *press.Result) string {
 
 // MissingCycle says what the time of a cycle without an insert runs to, so that nobody
 // compares it with the one of the result's file, which counts no waiting.
-func MissingCycle(r *press.Result) string {
+func (say Printer) MissingCycle(r *press.Result) string {
 	if r.Cycle.MissingMet {
 		return "the ram is stopped by what stays in the nest"
 	}

@@ -11,7 +11,7 @@ import (
 const longName = 40
 
 // Datum says in a plan's own words from where its seated heights are measured.
-func Datum(p *press.Plan) string {
+func (say Printer) Datum(p *press.Plan) string {
 	under := ""
 	for _, row := range p.Parts {
 		switch {
@@ -33,4 +33,4 @@ func Datum(p *press.Plan) string {
 
 // SeatedHeight names what a height of this plan is, so that nobody takes it for a
 // reading of the ram.
-func SeatedHeight(p *press.Plan) string { return "seated height above " + Datum(p) }
+func (say Printer) SeatedHeight(p *press.Plan) string { return "seated height above " + say.Datum(p) }

@@ -16,20 +16,20 @@ func NotLookedAt(p *press.Plan, row press.FaultRow) bool {
 }
 
 // Detected writes how surely a row of the fault catalogue is judged rightly.
-func Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
+func (say Printer) Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	switch {
 	case NotLookedAt(p, row):
 		return "not looked at"
 	case isWear(row):
-		return Wear(p, r, row)
+		return say.Wear(p, r, row)
 	}
-	return Rarely(row.Detection)
+	return say.Rarely(row.Detection)
 }
 
 // Judged says in a few words how badly a row of the fault catalogue is judged.
 // It is empty where the row is judged as surely as the plan wants its limit
 // samples judged.
-func Judged(p *press.Plan, r *press.Result, row press.FaultRow) string {
+func (say Printer) Judged(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	d, hardly := row.Detection, 1-p.Faults.SampleProbability
 	toss := d > 0.25 && d < 0.75 && row.Case().Edge
 	switch {

@@ -42,10 +42,10 @@ func TestLacking(t *testing.T) {
 	end, start := 115.2, 115.1
 	why := []press.Finding{{Code: press.OverYield, Message: "no"}, {Code: press.NoAcceptance, Message: "Nothing is left."}}
 	none := &press.Result{Outcome: press.Outcome{Findings: why}}
-	assert.Equal(t, []string{"There is no verdict, so there is neither a fault catalogue nor a limit sample: zone start, zone end and push end are not known.", "Nothing is left."}, Lacking(none))
+	assert.Equal(t, []string{"There is no verdict, so there is neither a fault catalogue nor a limit sample: zone start, zone end and push end are not known.", "Nothing is left."}, say.Lacking(none))
 	some := &press.Result{Outcome: press.Outcome{Findings: why, Travel: press.Travel{PushEnd: &end}, Window: press.Readings{Zone: &[2]*float64{&start, nil}}}}
-	assert.Contains(t, Lacking(some)[0], ": zone end is not known.")
+	assert.Contains(t, say.Lacking(some)[0], ": zone end is not known.")
 	never := &press.Result{Outcome: press.Outcome{Verdict: &press.Verdict{}, Findings: []press.Finding{{Code: press.NeverGood, Message: "No reading."}}}}
-	assert.Equal(t, []string{"No part is accepted, so the rows at the edges of the window and the limit samples do not exist.", "No reading."}, Lacking(never))
-	assert.Empty(t, Lacking(&press.Result{Outcome: press.Outcome{Verdict: &press.Verdict{}, Samples: &press.Samples{}}}))
+	assert.Equal(t, []string{"No part is accepted, so the rows at the edges of the window and the limit samples do not exist.", "No reading."}, say.Lacking(never))
+	assert.Empty(t, say.Lacking(&press.Result{Outcome: press.Outcome{Verdict: &press.Verdict{}, Samples: &press.Samples{}}}))
 }

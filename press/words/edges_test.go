@@ -24,24 +24,24 @@ func TestNothingIsSaidOfWhatLiesPastTheNest(t *testing.T) {
 	require.True(t, stops)
 	require.NotNil(t, r.Samples)
 	require.Greater(t, r.Window.Overlap[1], stop.Reading)
-	said := plain(strings.Join(append(passes(p, r), catches(p, r)), "; "))
+	said := plain(strings.Join(append(say.passes(p, r), Printer{}.catches(p, r)), "; "))
 	assert.Contains(t, said, "passes parts by any amount too short")
 	assert.Contains(t, said, "but none for being too short: the nest itself stops the ram")
 	assert.NotRegexp(t, `\d mm too short`, said)
 	assert.Contains(t, Accepted(p, r), "on, down to the nest")
-	short := LimitSamples(p, r)[3]
+	short := say.LimitSamples(p, r)[3]
 	assert.Equal(t, "none: the nest stops the ram before", short.Heights(p))
 	assert.False(t, short.Pressed())
-	for _, push := range shiftPushes(p, r) {
+	for _, push := range say.shiftPushes(p, r) {
 		assert.NotContains(t, push.what, "too short")
 	}
 	for _, name := range []string{press.RowShortest, press.RowShort} {
-		assert.Contains(t, FaultMeans(p, r, *row(r, name)), "There is no such part: the nest itself stops the ram before")
+		assert.Contains(t, say.FaultMeans(p, r, *row(r, name)), "There is no such part: the nest itself stops the ram before")
 	}
 	p = example(t, nil)
 	r = press.Evaluate(p)
-	assert.True(t, LimitSamples(p, r)[3].Pressed())
-	assert.NotContains(t, Headline(p, r)+FaultMeans(p, r, *row(r, press.RowShort)), "nest")
+	assert.True(t, say.LimitSamples(p, r)[3].Pressed())
+	assert.NotContains(t, Headline(p, r)+say.FaultMeans(p, r, *row(r, press.RowShort)), "nest")
 }
 
 // A row at the edge of the window says how that edge lies to the drawing: in the guard band
@@ -53,7 +53,7 @@ func TestTheEdgeIsToldAsItLies(t *testing.T) {
 		r := press.Evaluate(p)
 		f := row(r, name)
 		require.NotNil(t, f)
-		return FaultMeans(p, r, *f), Judged(p, r, *f)
+		return say.FaultMeans(p, r, *f), Judged(p, r, *f)
 	}
 	means, judged := said(nil, press.RowLong)
 	assert.Contains(t, means, "the guard band is kept on purpose")

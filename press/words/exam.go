@@ -67,7 +67,7 @@ func AllAnswered(grave []string) []string {
 
 // ExamOf names the exam of a role; that of older programs, which nobody is named for,
 // asked everything.
-func ExamOf(role string) string {
+func (say Printer) ExamOf(role string) string {
 	switch role {
 	case "technician":
 		return "Technician's exam"
@@ -80,7 +80,7 @@ func ExamOf(role string) string {
 }
 
 // ExamAsks says what the exam of a role is about.
-func ExamAsks(role string) string {
+func (say Printer) ExamAsks(role string) string {
 	switch role {
 	case "technician":
 		return "For who works at the station: what the lamps mean, what to do, and hands."
@@ -91,13 +91,13 @@ func ExamAsks(role string) string {
 }
 
 // NotFinished says of an exam that was begun and left how much of it had an answer.
-func NotFinished(answered, items string) string {
+func (say Printer) NotFinished(answered, items string) string {
 	return answered + " of " + items + " answered, nothing judged"
 }
 
 // TimeOver says of an exam that was not handed in when its time ended what still can be
 // done with it, and until when.
-func TimeOver(leftFrom time.Time) string {
+func (say Printer) TimeOver(leftFrom time.Time) string {
 	return "The time is over: it cannot be passed any more. Handed in by " + leftFrom.Local().Format("15:04") + " it is judged, as over the time; after that it counts as not finished."
 }
 
@@ -112,7 +112,7 @@ const AloneFails = "this alone fails"
 
 // SetOf says of the questions of an exam who had been given them before; empty for a
 // set that was new to everybody.
-func SetOf(repeat, known bool) string {
+func (say Printer) SetOf(repeat, known bool) string {
 	switch {
 	case repeat:
 		return "repeat of a seen set"

@@ -7,14 +7,15 @@ import (
 )
 
 // Explain writes the sentence of every finding into its Message.
-func Explain(r *press.Result) {
+func (say Printer) Explain(r *press.Result) {
 	for i := range r.Findings {
-		r.Findings[i].Message = sentence(r, r.Findings[i])
+		r.Findings[i].Message = say.sentence(r, r.Findings[i])
 	}
 }
 
 // told is a finding with what its sentence may refer to beside its figures.
 type told struct {
+	say Printer
 	press.Finding
 	r   *press.Result
 	pos Positions
@@ -66,6 +67,8 @@ var sentences = map[string]func(*told) string{
 	press.ConformingShareLow:    conformingShareLow,
 	press.FalseAccept:           falseAccept,
 	press.FalseReject:           falseReject,
+	press.TargetMissed:          targetMissed,
+	press.ProcessOutside:        processOutside,
 	press.HeatingOver:           heatingOver,
 	press.ZoneTooShort:          zoneTooShort,
 	press.ImpactContact:         impactContact,
@@ -99,19 +102,20 @@ var sentences = map[string]func(*told) string{
 	press.PressInSpeed:          pressInSpeed,
 }
 
-func sentence(r *press.Result, f press.Finding) string {
+func (say Printer) sentence(r *press.Result, f press.Finding) string {
 	tell, ok := sentences[f.Code]
 	if !ok {
 		panic("words: no sentence for the finding " + f.Code)
 	}
-	return tell(&told{Finding: f, r: r, pos: positionsIn(r)})
+	return tell(&told{say: say, Finding: f, r: r, pos: say.positionsIn(r)})
 }
 
 // forces writes two forces with as many decimals as tell them apart, and what
 // lies between them.
-func forces(a, b float64) (first, second, gap string) {
+func (say Printer) forces(a, b float64) (first, second, gap string) {
 	d := apart(a, b, 0)
-	return Unit(Fixed(a, d), "N"), Unit(Fixed(b, d), "N"), Unit(Fixed(math.Abs(a-b), max(d, significant(a-b, 1, 0))), "N")
+	force := say.Units.Force
+	return force.fixed(a, d, "N"), force.fixed(b, d, "N"), force.fixed(math.Abs(a-b), max(d, significant(a-b, 1, 0)), "N")
 }
 
 // over writes a figure that is over, or under, its limit so that one can see it.

@@ -27,7 +27,7 @@ var faultRows = map[string]Term{
 
 // Fault names a row of the fault catalogue and says what it is. The user's own
 // rows keep the name they were given.
-func Fault(row press.FaultRow) Term {
+func (say Printer) Fault(row press.FaultRow) Term {
 	if t, ok := faultRows[row.Name]; ok && !row.Own {
 		return t
 	}
@@ -36,8 +36,8 @@ func Fault(row press.FaultRow) Term {
 
 // FaultMeans says what a row of the fault catalogue is in a plan. Of a row at the edge of the
 // window that is also how the edge lies to the drawing, which may be set by hand to anywhere.
-func FaultMeans(p *press.Plan, r *press.Result, f press.FaultRow) string {
-	s := Fault(f).Meaning
+func (say Printer) FaultMeans(p *press.Plan, r *press.Result, f press.FaultRow) string {
+	s := say.Fault(f).Meaning
 	if !f.Case().Edge || f.Own {
 		return s
 	}
@@ -60,6 +60,9 @@ func FaultMeans(p *press.Plan, r *press.Result, f press.FaultRow) string {
 		}
 	case edgeDoubtful:
 		if !accepted(f) {
+			if say.Ruled(p) != "" {
+				return s + " It may still be within the drawing: the window stays inside on purpose."
+			}
 			return s + " It may still be within the drawing: the guard band is kept on purpose."
 		}
 	}

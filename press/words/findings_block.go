@@ -15,23 +15,23 @@ func noSetting(t *told) string {
 	need, most, low, high := t.f("need"), t.f("cap"), t.f("low"), t.f("high")
 	var misses, mend []string
 	if low < need {
-		weak, wanted, gap := forces(low, need)
+		weak, wanted, gap := t.say.forces(low, need)
 		misses = append(misses, "a weak ram gives only "+weak+" of the "+wanted+" needed ("+gap+" short)")
 		mend = append(mend, "take "+gap+" off the need (looser fit, less friction, less seating force)")
 	}
 	if high > most {
-		strong, allowed, gap := forces(high, most)
+		strong, allowed, gap := t.say.forces(high, most)
 		misses = append(misses, "a strong ram gives "+strong+" where "+allowed+" may be borne ("+gap+" over)")
 		mend = append(mend, "let part and tool bear "+gap+" more")
 	}
 	s := "No setting seats every part and overloads none"
 	if len(misses) > 0 {
-		s += ": at the nearest, " + Setting(t.f("setting")) + ", " + strings.Join(misses, " and ")
+		s += ": at the nearest, " + t.say.Setting(t.f("setting")) + ", " + strings.Join(misses, " and ")
 	}
 	s += "; "
 	switch in := t.r.Force.Settings; {
 	case in != nil:
-		s += "settings from " + Setting(in[0]) + " to " + Setting(in[1]) + " would do, so finer steps open the window, or else " + strings.Join(mend, " and ")
+		s += "settings from " + t.say.Setting(in[0]) + " to " + t.say.Setting(in[1]) + " would do, so finer steps open the window, or else " + strings.Join(mend, " and ")
 	case t.r.Force.Typical >= need && t.r.Force.Typical <= most:
 		s += strings.Join(mend, " and ") + ", or take a ram that scatters less"
 	case low < need && high <= most:
@@ -44,22 +44,25 @@ func noSetting(t *told) string {
 
 func settingNotFeasible(t *told) string {
 	if _, weak := t.Figures["need"]; weak {
-		low, need, gap := forces(t.f("low"), t.f("need"))
-		return "At " + Setting(t.f("setting")) + " a weak ram pushes only " + low + " of the " + need + " needed (" + gap + " short): set it higher, or take " + gap + " off the need."
+		low, need, gap := t.say.forces(t.f("low"), t.f("need"))
+		return "At " + t.say.Setting(t.f("setting")) + " a weak ram pushes only " + low + " of the " + need + " needed (" + gap + " short): set it higher, or take " + gap + " off the need."
 	}
-	high, most, gap := forces(t.f("high"), t.f("cap"))
-	return "At " + Setting(t.f("setting")) + " a strong ram pushes " + high + ", " + gap + " over the " + most + " that part and tool may bear: set it lower."
+	high, most, gap := t.say.forces(t.f("high"), t.f("cap"))
+	return "At " + t.say.Setting(t.f("setting")) + " a strong ram pushes " + high + ", " + gap + " over the " + most + " that part and tool may bear: set it lower."
 }
 
 func noAcceptance(t *told) string {
+	if _, placed := t.Figures["step"]; placed {
+		return noPlace(t)
+	}
 	return "Nothing is left to accept: the drawing allows " + t.length("width") + " and each side loses a guard band of " + t.length("guard") +
-		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + Ratio(t.f("ratio")) +
-		" times half of what is allowed; make the reading surer" + most(t) + ", widen the requirement, or lower the guard factor."
+		", because a reading is uncertain by ±" + t.length("uncertainty") + ", " + t.say.Ratio(t.f("ratio")) +
+		" times half of what is allowed; make the reading surer" + t.say.most(t) + ", widen the requirement, or lower the guard factor."
 }
 
 // most names the field behind the largest part of the uncertainty: most of it only
 // where that is over half.
-func most(t *told) string {
+func (say Printer) most(t *told) string {
 	if !(t.f("of") > 0) {
 		return ""
 	}
@@ -90,7 +93,11 @@ func (t *told) row() string {
 
 // byHand tells whether a finding leads to something that was set by hand.
 func (t *told) byHand() bool {
-	return strings.HasPrefix(t.Path, "window.") && t.Path != "window.guard_factor"
+	switch t.Path {
+	case "window.guard_factor", "window.rule", "window.process_sd":
+		return false
+	}
+	return strings.HasPrefix(t.Path, "window.")
 }
 
 func neverGood(t *told) string {
@@ -122,7 +129,7 @@ func neverGood(t *told) string {
 
 func nominalRejected(t *told) string {
 	if ppm, refused := t.Figures["ppm"]; refused {
-		return "Of all parts " + PPM(ppm) + " are good and refused, more than a quarter: no station can be run so; centre the accepted readings on the nominal part at " +
+		return "Of all parts " + t.say.PPM(ppm) + " are good and refused, more than a quarter: no station can be run so; centre the accepted readings on the nominal part at " +
 			t.at("reading") + ", or make the reading surer."
 	}
 	reading, from, to := t.f("reading"), t.f("from"), t.f("to")
@@ -161,7 +168,7 @@ func beyondStroke(t *told) string {
 }
 
 func earlyContact(t *told) string {
-	return ppmOver(t.f("ppm"), t.f("limit")) + " of the parts are met while the ram still approaches, " + TargetPPM(t.f("limit")) +
+	return t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of the parts are met while the ram still approaches, " + t.say.TargetPPM(t.f("limit")) +
 		" being the target: the approach is not force-limited, so end it earlier."
 }
 
@@ -204,7 +211,7 @@ func overYield(t *told) string {
 }
 
 func holdingShort(t *told) string {
-	holding, limit, gap := forces(t.f("holding"), t.f("limit"))
+	holding, limit, gap := t.say.forces(t.f("holding"), t.f("limit"))
 	return "The loosest joint holds " + holding + " of the " + limit + " required with its safety (" + gap + " short): take a tighter fit, a longer engagement, or smoother surfaces."
 }
 
@@ -237,14 +244,14 @@ func overlapWider(t *told) string {
 	if t.Severity == press.Blocker {
 		s += ", and more parts of a wrong height are accepted than the target allows"
 	} else {
-		s += "; no more wrong heights are accepted than the target" + lets(t, from < low, to > high)
+		s += "; no more wrong heights are accepted than the target" + t.say.lets(t, from < low, to > high)
 	}
 	return s + ": bring zone start and push end inside the drawing."
 }
 
 // lets says what else comes to rest outside the drawing and passes: what stands taller on
 // the one side, and what goes deeper on the other.
-func lets(t *told, tall, deep bool) string {
+func (say Printer) lets(t *told, tall, deep bool) string {
 	var s string
 	if tall {
 		s += ", but a part that stalls or lies on a chip passes too"
@@ -269,7 +276,7 @@ func lets(t *told, tall, deep bool) string {
 // faultLooksGood names the row of the catalogue that gives both signals although
 // it lies outside the drawing.
 func faultLooksGood(t *told) string {
-	name := Fault(t.r.Faults[int(t.f("row"))]).Word
+	name := t.say.Fault(t.r.Faults[int(t.f("row"))]).Word
 	reading, low, high := t.f("reading"), t.f("low"), t.f("high")
 	side, by := "too tall", low-reading
 	if reading > high {

@@ -9,7 +9,7 @@ import (
 
 func earlyContactWorstCase(t *told) string {
 	end, earliest := t.pos.both(t.f("approach_end"), t.f("earliest"))
-	return "In the worst case a part is met at " + earliest + " or, with the errors of the position, up to " + t.length("doubt") + " before; the approach ends at " + end + " (" + PPM(t.f("ppm")) +
+	return "In the worst case a part is met at " + earliest + " or, with the errors of the position, up to " + t.length("doubt") + " before; the approach ends at " + end + " (" + t.say.PPM(t.f("ppm")) +
 		" of the parts, within the target): end the approach earlier to rule it out."
 }
 
@@ -18,9 +18,9 @@ func settingOffStep(t *told) string {
 }
 
 func gripMayVanish(t *told) string {
-	s := "The loosest fit is left with " + Microns(t.f("effective")) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
+	s := "The loosest fit is left with " + t.say.Microns(t.f("effective")) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
 	if j := t.r.Joint; j != nil && j.Interference != nil && j.Interference[2] <= 0 {
-		return "Even the tightest parts fit with clearance (" + Microns(j.Interference[2]) + " of interference): nothing is pressed and nothing holds; check the fit."
+		return "Even the tightest parts fit with clearance (" + t.say.Microns(j.Interference[2]) + " of interference): nothing is pressed and nothing holds; check the fit."
 	} else if j != nil && j.Effective != nil && j.Effective[1] <= 0 {
 		s = "At the middle of the tolerances nothing is left of the interference, so about half of the joints or more hold nothing; take a tighter fit, or pair the parts."
 	}
@@ -78,7 +78,7 @@ func overlapNarrow(t *told) string {
 	if t.byHand() {
 		return s + "move the zone and the push end apart, as far as the drawing allows, or make the reading surer."
 	}
-	return s + "make the reading surer" + most(t) + " or widen the requirement."
+	return s + "make the reading surer" + t.say.most(t) + " or widen the requirement."
 }
 
 func conformingShareLow(t *told) string {
@@ -94,7 +94,7 @@ func conformingShareLow(t *told) string {
 }
 
 func falseAccept(t *told) string {
-	return ppmOver(t.f("ppm"), t.f("limit")) + " of all parts have a wrong height and are accepted, " + TargetPPM(t.f("limit")) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + "make the reading surer."
+	return t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of all parts have a wrong height and are accepted, " + t.say.TargetPPM(t.f("limit")) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + "make the reading surer."
 }
 
 // guard offers the guard factor as a cure where it moves something, else what was set
@@ -103,6 +103,10 @@ func (t *told) guard(factor, hand string) string {
 	switch {
 	case t.Path == "window.guard_factor":
 		return factor + ", or "
+	case t.Path == "window.rule":
+		return "the rule of the targets has found none better, so choose another rule, or "
+	case t.Path == "window.process_sd":
+		return "choose another process width, or "
 	case t.byHand():
 		return "move what is set by hand " + hand + " (the guard factor does not move it), or "
 	}
@@ -121,7 +125,7 @@ func blocksReadings(f press.Finding) bool {
 }
 
 func falseReject(t *told) string {
-	s := ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + TargetPPM(t.f("limit")) + " being the target: "
+	s := t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + t.say.TargetPPM(t.f("limit")) + " being the target: "
 	if slices.ContainsFunc(t.r.Findings, blocksReadings) {
 		return s + "mend the blockers first."
 	}
@@ -135,7 +139,7 @@ func heatingOver(t *told) string {
 		mend = "wait longer between parts"
 	}
 	if c := &t.r.Cycle; c.Press > c.Hold {
-		mend = "the slow push lasts " + Seconds(c.Press) + ", so end the approach later or, as far as the blow allows, push faster; or " + mend
+		mend = "the slow push lasts " + t.say.Seconds(c.Press) + ", so end the approach later or, as far as the blow allows, push faster; or " + mend
 	}
 	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): " + mend + "."
 }
@@ -146,17 +150,17 @@ func zoneTooShort(t *told) string {
 }
 
 func impactContact(t *told) string {
-	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	return "The moving mass may strike with " + atLeastBare(t.r, force) + " at first contact, over the " + limit + " that part and tool may bear: " + slower(t.f("within")) + "." + RotorMissing(t.r)
+	force, limit, _ := t.say.forces(t.f("force"), t.f("limit"))
+	return "The moving mass may strike with " + t.say.atLeastBare(t.r, force) + " at first contact, over the " + limit + " that part and tool may bear: " + t.say.slower(t.f("within")) + "." + t.say.RotorMissing(t.r)
 }
 
 func impactSeat(t *told) string {
-	force, limit, _ := forces(t.f("force"), t.f("limit"))
-	mend := slower(t.f("within")) + seatStrongSpeed(t.f("within_strong"))
+	force, limit, _ := t.say.forces(t.f("force"), t.f("limit"))
+	mend := t.say.slower(t.f("within")) + t.say.seatStrongSpeed(t.f("within_strong"))
 	if t.Path != "motion.slow_speed" {
 		mend = "the push alone is over it, so set it lower"
 	}
-	return "With the blow of the moving mass the force at the seat may reach " + atLeastBare(t.r, force) + ", with a strong ram " + Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "." + RotorMissing(t.r)
+	return "With the blow of the moving mass the force at the seat may reach " + t.say.atLeastBare(t.r, force) + ", with a strong ram " + t.say.Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "." + t.say.RotorMissing(t.r)
 }
 
 func noForceAsked(*told) string {
@@ -188,5 +192,5 @@ func travelMayVanish(t *told) string {
 func deflectionUntaught(t *told) string {
 	return "Under force the ram reads " + t.length("deflection") + " deeper than on a nest that was only touched, more than the \u00b1" + t.length("uncertainty") +
 		" by which a reading is uncertain, and the plan takes that bend for a straight line: teach the nest through a master at the production force, about " +
-		Force(t.f("force")) + ", and enter that force."
+		t.say.Force(t.f("force")) + ", and enter that force."
 }

@@ -7,7 +7,7 @@ import (
 )
 
 func presenceByOtherCheck(t *told) string {
-	if none := noCheck(t.r.Plan); none != "" {
+	if none := t.say.noCheck(t.r.Plan); none != "" {
 		return "A missing insert passes as good: it stops the ram at " + t.at("reading") + " and gives both signals, and " + none + ". Name a real check, or leave the field empty: the plan is then not ready."
 	}
 	return "The other check named in the plan is the only barrier against a missing insert: that stops the ram at " + t.at("reading") + " and gives both signals, so prove the check before every shift."
@@ -16,16 +16,16 @@ func presenceByOtherCheck(t *told) string {
 // impactEarly says what the blow in the approach is over, and from which speed down it is
 // not. That speed is of the blow alone, and rounded down.
 func impactEarly(t *told) string {
-	force, limit, _ := forces(t.f("force"), t.f("limit"))
+	force, limit, _ := t.say.forces(t.f("force"), t.f("limit"))
 	over := "the " + limit + " that part and tool may bear"
 	if set := t.r.Force.Typical; t.f("force") > set {
-		over += " and the set force of " + Force(set)
+		over += " and the set force of " + t.say.Force(set)
 	}
-	s := "The approach is not force-limited: at " + Speed(t.f("speed")) + " it strikes a part in its way with at least " + force + ", over " + over + ", and the motor pushes on behind it"
+	s := "The approach is not force-limited: at " + t.say.Speed(t.f("speed")) + " it strikes a part in its way with at least " + force + ", over " + over + ", and the motor pushes on behind it"
 	if within := down(t.f("within")); within >= t.f("slow") {
-		return s + ". Up to " + Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier." + RotorMissing(t.r)
+		return s + ". Up to " + t.say.Speed(within) + " the blow alone may be borne: approach no faster, or end it earlier." + t.say.RotorMissing(t.r)
 	}
-	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier." + RotorMissing(t.r)
+	return s + "; even at the slow speed the blow alone is too much, so end the approach earlier." + t.say.RotorMissing(t.r)
 }
 
 // down rounds a speed down to three significant digits, at most to 0.1 mm/s.
@@ -58,21 +58,21 @@ func looseFitUnseen(t *told) string {
 	s := "A loose fit comes to rest in the right place, and these two signals never see it"
 	s += ": sort the parts before pressing, or pull-test samples"
 	if t.f("probe") > 0 {
-		return s + ". " + ProbeMay(t.f("highest"))
+		return s + ". " + t.say.ProbeMay(t.f("highest"))
 	}
 	return s + "."
 }
 
 func smoothingLarge(t *told) string {
 	if t.f("mean") <= 0 {
-		return "The mean interference is " + Microns(t.f("mean")) + ": this is no interference fit on average, so the forces hang on single parts; check the fit."
+		return "The mean interference is " + t.say.Microns(t.f("mean")) + ": this is no interference fit on average, so the forces hang on single parts; check the fit."
 	}
-	return "Smoothing may take " + Microns(t.f("smoothing")) + " off a mean interference of " + Microns(t.f("mean")) +
+	return "Smoothing may take " + t.say.Microns(t.f("smoothing")) + " off a mean interference of " + t.say.Microns(t.f("mean")) +
 		", more than a fifth: the forces then hang on the roughness, so prove them with a load cell."
 }
 
 func pressInSpeed(t *told) string {
-	return "The slow speed of " + Speed(t.f("speed")) + " is over the " + Speed(t.f("limit")) + " for which friction values usually hold: expect another press-in force, and prove it with a load cell."
+	return "The slow speed of " + t.say.Speed(t.f("speed")) + " is over the " + t.say.Speed(t.f("limit")) + " for which friction values usually hold: expect another press-in force, and prove it with a load cell."
 }
 
 func warmUpThin(t *told) string {

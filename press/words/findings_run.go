@@ -43,9 +43,9 @@ func probeCannotTell(t *told) string {
 	const s = "The probe cannot tell a loose part from a sound one: "
 	switch {
 	case t.Figures["press"] > 0:
-		return s + "its setting of " + Setting(t.f("setting")) + " is not below the " + Setting(t.f("press")) + " of the push; set it lower."
+		return s + "its setting of " + t.say.Setting(t.f("setting")) + " is not below the " + t.say.Setting(t.f("press")) + " of the push; set it lower."
 	case t.Path == "probe.setting":
-		return s + "at " + Setting(t.f("setting")) + " a weak ram pushes " + Force(t.f("low")) + ", which does not move even a part without grip as far as the probe end; set it higher, or reduce the drag."
+		return s + "at " + t.say.Setting(t.f("setting")) + " a weak ram pushes " + t.say.Force(t.f("low")) + ", which does not move even a part without grip as far as the probe end; set it higher, or reduce the drag."
 	case t.Figures["approach_end"] != 0:
 		end, from := t.pos.both(t.f("end"), t.f("approach_end"))
 		return s + "it would end at " + end + ", and the approach ends at " + from + "; end the approach earlier or the probe later."
@@ -55,7 +55,7 @@ func probeCannotTell(t *told) string {
 }
 
 func probeRefusesNominal(t *told) string {
-	s := "The probe refuses the nominal part: at " + Setting(t.f("setting")) + " "
+	s := "The probe refuses the nominal part: at " + t.say.Setting(t.f("setting")) + " "
 	if _, stalls := t.Figures["reading"]; !stalls {
 		return s + "it does not stall in its fit; set the probe lower."
 	}
@@ -73,7 +73,7 @@ func handOverImpossible(t *told) string {
 }
 
 func probeRefusesSound(t *told) string {
-	return "The probe refuses " + ppmOver(t.f("ppm"), t.f("limit")) + " of all parts made to the drawing, " + TargetPPM(t.f("limit")) + " being the target: set it lower, or end it later."
+	return "The probe refuses " + t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of all parts made to the drawing, " + t.say.TargetPPM(t.f("limit")) + " being the target: set it lower, or end it later."
 }
 
 func probeOverrun(t *told) string {
@@ -82,7 +82,7 @@ func probeOverrun(t *told) string {
 		return "Nothing bounds how far the moving mass carries the loosest sound part past its stall in the probe, because its demand rises no more there" + refused + ": set the probe lower, and push slower."
 	}
 	fine := t.pos.Fine()
-	s := "At " + Speed(t.f("speed")) + " the moving mass may carry the loosest sound part up to " + fine.Above(t.f("over")) + " past its stall in the probe, and it has " + fine.Length(t.f("room")) + " to the probe end"
+	s := "At " + t.say.Speed(t.f("speed")) + " the moving mass may carry the loosest sound part up to " + fine.Above(t.f("over")) + " past its stall in the probe, and it has " + fine.Length(t.f("room")) + " to the probe end"
 	if clear := t.f("clear"); t.f("over") > clear {
 		s += ", " + fine.Length(clear) + " of it beyond the uncertainty" + refused
 	}
@@ -90,11 +90,11 @@ func probeOverrun(t *told) string {
 }
 
 func handOverSlowed(t *told) string {
-	return upperFirst(t.step()) + " can hand over at " + about(t.f("speed")) + " only, not at " + about(t.f("set")) + ", because the next one must brake in time: a controller that does not look ahead overruns; try it, or make the next step longer."
+	return upperFirst(t.step()) + " can hand over at " + t.say.about(t.f("speed")) + " only, not at " + t.say.about(t.f("set")) + ", because the next one must brake in time: a controller that does not look ahead overruns; try it, or make the next step longer."
 }
 
 // about writes a speed that was computed.
-func about(v float64) string { return Unit(Trimmed(v, 1), "mm/s") }
+func (say Printer) about(v float64) string { return say.Units.Velocity.trimmed(v, 1, "mm/s") }
 
 func relativeAfterPress(t *told) string {
 	return upperFirst(t.step()) + " counts from where the ram is, and that differs by " + t.length("spread") + " from part to part after the push: move to a position first, or count from the last target if the controller can."
@@ -118,7 +118,7 @@ func (t *told) lamp() string {
 }
 
 func lampSecondMeaning(t *told) string {
-	s := t.lamp() + " is on in the push and comes on elsewhere too: in " + Step(t.r.Plan, int(t.f("step"))) + " at " + Seconds(t.f("from"))
+	s := t.lamp() + " is on in the push and comes on elsewhere too: in " + Step(t.r.Plan, int(t.f("step"))) + " at " + t.say.Seconds(t.f("from"))
 	if more := t.f("times") - 1; more == 1 {
 		s += " and once more"
 	} else if more > 1 {
@@ -149,15 +149,15 @@ func holdNotMet(t *told) string {
 func looseFitProbed(t *told) string {
 	const rest = "; grip from dirt, shaving or a tilted start looks like a good fit, and grip lost later is not seen."
 	if !catchesFit(t.r) {
-		return upperFirst(refusedAtZero(t.r.Plan, t.r)) + ", and fewer of those with a little" + rest
+		return upperFirst(t.say.refusedAtZero(t.r.Plan, t.r)) + ", and fewer of those with a little" + rest
 	}
-	return "The probe refuses a fit with less than " + caughtBelow(t.r) + " of effective interference " + TargetShare(t.f("chance")) + " of the time; one with just that much holds " + Force(t.f("holding")) + rest
+	return "The probe refuses a fit with less than " + t.say.caughtBelow(t.r) + " of effective interference " + t.say.TargetShare(t.f("chance")) + " of the time; one with just that much holds " + t.say.Force(t.f("holding")) + rest
 }
 
 func presenceByProbe(t *told) string {
 	s := "A missing insert would stop the ram at " + t.at("reading") + " and give both signals: only the probe refuses it"
 	if p := t.f("refused"); p < 1-1e-6 {
-		s += ", and only " + Share(p) + " of the time"
+		s += ", and only " + t.say.Share(p) + " of the time"
 	}
 	return s + ", so prove it with an empty nest before every shift."
 }

@@ -1,7 +1,7 @@
 package words
 
 // FirstTerms are the words of the glossary without which nobody reads two lamps.
-func FirstTerms() []Term {
+func (say Printer) FirstTerms() []Term {
 	var out []Term
 	for _, word := range []string{"ram", "setting", "insert", "seat", "reading", "arrival signal", "zone", "push end", "limit sample"} {
 		for _, t := range Glossary {

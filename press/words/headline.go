@@ -17,26 +17,26 @@ import (
 //
 // Too tall and too short mean outside the drawing. A part by that much outside is
 // refused with the probability of the limit samples.
-func Headline(p *press.Plan, r *press.Result) string {
+func (say Printer) Headline(p *press.Plan, r *press.Result) string {
 	if r.Blocked() || r.Samples == nil {
-		s := NotForUse(NotReady(r))
+		s := say.NotForUse(say.NotReady(r))
 		if r.Samples != nil { // else every part is refused, and that was said
-			for _, c := range offTarget(p, r) {
+			for _, c := range say.offTarget(p, r) {
 				s += " " + upperFirst(c) + "."
 			}
 		}
 		return s
 	}
 	var clauses []string
-	if blow := hardBlow(r); blow != "" {
+	if blow := say.hardBlow(r); blow != "" {
 		clauses = append(clauses, blow)
 	}
-	if none := noCheck(p); missingPasses(r) && none != "" {
+	if none := say.noCheck(p); missingPasses(r) && none != "" {
 		clauses = append(clauses, "passes a missing insert, and "+none)
 	}
-	clauses = append(append(clauses, offTarget(p, r)...), passes(p, r)...)
-	clauses = append(clauses, catches(p, r)+", "+onAverage)
-	clauses = append(clauses, misses(p, r)...)
+	clauses = append(append(clauses, say.offTarget(p, r)...), say.passes(p, r)...)
+	clauses = append(clauses, say.catches(p, r)+", "+onAverage)
+	clauses = append(clauses, say.misses(p, r)...)
 	return upperFirst(strings.Join(clauses, "; ")) + "."
 }
 
@@ -45,18 +45,18 @@ const onAverage = "on average over stations and days"
 
 // offTarget says both shares, what is accepted and what is refused wrongly, of a plan
 // that misses the target of either.
-func offTarget(p *press.Plan, r *press.Result) []string {
+func (say Printer) offTarget(p *press.Plan, r *press.Result) []string {
 	accepted, refused := r.Risk.ConsumerPPM, r.Risk.ProducerPPM
 	if accepted == nil || refused == nil || *accepted <= p.Targets.FalseAcceptPPM && *refused <= p.Targets.FalseRejectPPM {
 		return nil
 	}
 	share := func(ppm, target float64, what string) string {
-		s, of := PPM(ppm), TargetPPM(target)
+		s, of := say.PPM(ppm), say.TargetPPM(target)
 		if ppm > target {
-			s = ppmOver(ppm, target)
+			s = say.ppmOver(ppm, target)
 		}
 		if ppm >= manyPPM {
-			of = TargetShare(target / 1e6)
+			of = say.TargetShare(target / 1e6)
 		}
 		return s + " " + what + " (target " + of + ")"
 	}
@@ -66,21 +66,21 @@ func offTarget(p *press.Plan, r *press.Result) []string {
 
 // StripTitle is the message of the decision strip. What is accepted is called
 // good only where the drawing calls all of it so.
-func StripTitle(p *press.Plan, r *press.Result) string {
-	s := Accepted(p, r)
+func (say Printer) StripTitle(p *press.Plan, r *press.Result) string {
+	s := say.Accepted(p, r)
 	switch {
 	case r.Window.Overlap == nil || r.Samples == nil:
-		return s + ": " + cause(r)
+		return s + ": " + say.cause(r)
 	case r.Blocked():
-		return s + ", but " + cause(r)
+		return s + ", but " + say.cause(r)
 	}
-	return s + "; " + catches(p, r) + ", " + onAverage
+	return s + "; " + say.catches(p, r) + ", " + onAverage
 }
 
 // Accepted says which readings are accepted, and no more: the message of the
 // strip where the headline stands beside it. Nothing is called good of a plan that is
 // not ready.
-func Accepted(p *press.Plan, r *press.Result) string {
+func (say Printer) Accepted(p *press.Plan, r *press.Result) string {
 	w := r.Window.Overlap
 	if w == nil || r.Samples == nil {
 		return "No part is accepted"
@@ -89,7 +89,7 @@ func Accepted(p *press.Plan, r *press.Result) string {
 	if good := r.Window.GoodRange; r.Blocked() || w[0] < good[0]-1e-9 || w[1] > good[1]+1e-9 {
 		s = "Accepted"
 	}
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	from, to := pos.Bare(w[0]), pos.At(w[1])
 	if stop, stops := r.NestStops(); stops && w[1] > stop.Reading {
 		return s + " from " + from + " on, down to the nest"
@@ -101,20 +101,20 @@ func Accepted(p *press.Plan, r *press.Result) string {
 }
 
 // catches says which parts are refused.
-func catches(p *press.Plan, r *press.Result) string {
-	s, pos := r.Samples, PositionsOf(p)
+func (say Printer) catches(p *press.Plan, r *press.Result) string {
+	s, pos := r.Samples, say.Positions(p)
 	tall := pos.up(math.Max(0, s.Long-p.Requirement.HeightHigh))
 	low := pos.up(math.Max(0, p.Requirement.HeightLow-s.Short))
 	if _, stops := r.NestStops(); stops && r.PastNest(r.ReadingOf(s.Short)) {
-		return "catches a part " + beyond(pos, tall, "too tall") + " " + TargetShare(s.Probability) + " of the time, but none for being too short: the nest itself stops the ram before the window ends"
+		return "catches a part " + beyond(pos, tall, "too tall") + " " + say.TargetShare(s.Probability) + " of the time, but none for being too short: the nest itself stops the ram before the window ends"
 	}
-	return "catches a part " + outside(pos, tall, low) + " " + TargetShare(s.Probability) + " of the time"
+	return "catches a part " + say.outside(pos, tall, low) + " " + say.TargetShare(s.Probability) + " of the time"
 }
 
 // passes says what passes although it is outside the drawing: the overlap reaches
 // so far beyond the good readings.
-func passes(p *press.Plan, r *press.Result) []string {
-	w, good, pos := r.Window.Overlap, r.Window.GoodRange, PositionsOf(p)
+func (say Printer) passes(p *press.Plan, r *press.Result) []string {
+	w, good, pos := r.Window.Overlap, r.Window.GoodRange, say.Positions(p)
 	var far []string
 	if tall := pos.up(math.Max(0, good[0]-w[0])); tall > 0 {
 		far = append(far, pos.At(tall)+" too tall")
@@ -132,7 +132,7 @@ func passes(p *press.Plan, r *press.Result) []string {
 }
 
 // outside names how far outside the drawing a part is caught, on either side.
-func outside(pos Positions, tall, low float64) string {
+func (say Printer) outside(pos Positions, tall, low float64) string {
 	switch {
 	case tall == 0 && low == 0:
 		return "just outside the drawing"
@@ -151,15 +151,15 @@ func beyond(pos Positions, by float64, word string) string {
 }
 
 // misses says what passes all the same.
-func misses(p *press.Plan, r *press.Result) []string {
+func (say Printer) misses(p *press.Plan, r *press.Result) []string {
 	var out []string
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap)+" mostly passes")
-	} else if r.Narrow() && offTarget(p, r) == nil {
+	} else if r.Narrow() && say.offTarget(p, r) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
-	if none := noCheck(p); missingPasses(r) && none == "" {
+	if none := say.noCheck(p); missingPasses(r) && none == "" {
 		out = append(out, "a missing insert is left to the other check")
 	}
 	switch {
@@ -167,9 +167,9 @@ func misses(p *press.Plan, r *press.Result) []string {
 	case !Probed(r):
 		out = append(out, "a loose fit is never seen")
 	case !catchesFit(r):
-		out = append(out, refusedAtZero(p, r))
+		out = append(out, say.refusedAtZero(p, r))
 	default:
-		out = append(out, "a fit looser than "+caughtBelow(r)+" is refused by the probe "+TargetShare(p.Faults.SampleProbability)+" of the time")
+		out = append(out, "a fit looser than "+say.caughtBelow(r)+" is refused by the probe "+say.TargetShare(p.Faults.SampleProbability)+" of the time")
 	}
 	return out
 }
@@ -187,7 +187,7 @@ func catchesFit(r *press.Result) bool {
 
 // refusedAtZero says what a probe does with parts without grip when that is all that can
 // be said.
-func refusedAtZero(p *press.Plan, r *press.Result) string {
+func (say Printer) refusedAtZero(p *press.Plan, r *press.Result) string {
 	share := r.Probe.RefusedAtZero
 	if share == nil {
 		return "a loose fit is refused by the probe, but not surely"
@@ -196,12 +196,12 @@ func refusedAtZero(p *press.Plan, r *press.Result) string {
 	if *share < p.Faults.SampleProbability {
 		only = "only "
 	}
-	return "the probe refuses " + only + Share(*share) + " of the parts without grip"
+	return "the probe refuses " + only + say.Share(*share) + " of the parts without grip"
 }
 
 // caughtBelow is the interference under which the probe refuses surely, rounded down.
-func caughtBelow(r *press.Result) string {
-	return Microns(math.Floor(10*r.Probe.CaughtBelow.Effective) / 10)
+func (say Printer) caughtBelow(r *press.Result) string {
+	return say.Microns(math.Floor(10*r.Probe.CaughtBelow.Effective) / 10)
 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
@@ -250,42 +250,42 @@ var causes = map[string]string{
 
 // Glance is the shortest verdict on a plan: what it accepts, with what misses a
 // target, or that it is not ready and why.
-func Glance(p *press.Plan, r *press.Result) string {
+func (say Printer) Glance(p *press.Plan, r *press.Result) string {
 	if r.Blocked() {
-		return "Not ready: " + cause(r)
+		return "Not ready: " + say.cause(r)
 	}
-	s := Accepted(p, r)
-	if missingPasses(r) && noCheck(p) != "" {
+	s := say.Accepted(p, r)
+	if missingPasses(r) && say.noCheck(p) != "" {
 		s += ", but a missing insert passes"
 	}
-	if hardBlow(r) != "" {
+	if say.hardBlow(r) != "" {
 		s += ", but the blow is more than part and tool may bear"
 	}
 	if ppm := r.Risk.ProducerPPM; ppm != nil && *ppm > p.Targets.FalseRejectPPM {
-		s += ", but " + ppmOver(*ppm, p.Targets.FalseRejectPPM) + " are good and refused"
+		s += ", but " + say.ppmOver(*ppm, p.Targets.FalseRejectPPM) + " are good and refused"
 	}
 	if ppm := r.Risk.ConsumerPPM; ppm != nil && *ppm > p.Targets.FalseAcceptPPM {
-		s += ", but " + ppmOver(*ppm, p.Targets.FalseAcceptPPM) + " are wrong and accepted"
+		s += ", but " + say.ppmOver(*ppm, p.Targets.FalseAcceptPPM) + " are wrong and accepted"
 	}
 	return s
 }
 
 // Blocked says in a card's line that a plan is not ready; empty without a blocker.
-func Blocked(r *press.Result) string {
+func (say Printer) Blocked(r *press.Result) string {
 	if !r.Blocked() {
 		return ""
 	}
-	return "Not ready: " + NotReady(r)
+	return "Not ready: " + say.NotReady(r)
 }
 
 // NotForUse says that a plan must not be used, and why, as [NotReady] gives it.
-func NotForUse(why string) string { return "Not ready for use: " + why + "." }
+func (say Printer) NotForUse(why string) string { return "Not ready for use: " + why + "." }
 
 // NotReady says why a plan is not ready for use: its gravest blocker, how many
 // more there are, and that every part would be refused where that is so. It is
 // empty for a plan without a blocker.
-func NotReady(r *press.Result) string {
-	why := blockers(r)
+func (say Printer) NotReady(r *press.Result) string {
+	why := say.blockers(r)
 	if r.Samples == nil && r.Verdict != nil {
 		why += "; every part would be refused"
 	}
@@ -293,12 +293,12 @@ func NotReady(r *press.Result) string {
 }
 
 // blockers names the gravest one, and how many more there are; empty without one.
-func blockers(r *press.Result) string {
+func (say Printer) blockers(r *press.Result) string {
 	n := r.Count(press.Blocker)
 	if n == 0 {
 		return ""
 	}
-	why := cause(r)
+	why := say.cause(r)
 	switch n {
 	case 1:
 		return why
@@ -320,14 +320,14 @@ func gravest(r *press.Result) (f press.Finding, found bool) {
 	return f, found
 }
 
-func cause(r *press.Result) string {
+func (say Printer) cause(r *press.Result) string {
 	f, found := gravest(r)
 	_, refused := f.Figures["ppm"]
 	switch {
 	case !found:
 		return "a blocker was found"
 	case f.Code == press.SettingNotFeasible:
-		return unfit(r)
+		return say.unfit(r)
 	case f.Code == press.NominalRejected && refused:
 		return "more than a quarter of all parts are good and refused"
 	}
@@ -335,7 +335,7 @@ func cause(r *press.Result) string {
 }
 
 // unfit says what a setting that was chosen by hand does wrong.
-func unfit(r *press.Result) string {
+func (say Printer) unfit(r *press.Result) string {
 	weak, strong := r.Force.Low < r.Force.Need, r.Force.High > r.Force.Cap
 	switch {
 	case weak && !strong:

@@ -102,7 +102,7 @@ func TestCauses(t *testing.T) {
 			for _, f := range r.Findings {
 				if f.Severity == press.Blocker {
 					alone := &press.Result{Outcome: press.Outcome{Findings: []press.Finding{f}}}
-					assert.NotEqual(t, "a blocker was found", cause(alone), code)
+					assert.NotEqual(t, "a blocker was found", say.cause(alone), code)
 				}
 			}
 		}
@@ -142,15 +142,15 @@ func TestNotReady(t *testing.T) {
 // TestSetpointNote: with a blocker no setpoint is called ready.
 func TestSetpointNote(t *testing.T) {
 	ready := press.Evaluate(example(t, nil))
-	assert.Equal(t, "proposed", SetpointNote(ready, false))
-	assert.Equal(t, "by hand", SetpointNote(ready, true))
+	assert.Equal(t, "proposed", say.SetpointNote(ready, false))
+	assert.Equal(t, "by hand", say.SetpointNote(ready, true))
 	one := press.Evaluate(example(t, changes{"joint.stop": "none"}))
 	assert.Equal(t, 1, one.Count(press.Blocker))
-	assert.Equal(t, "not for use before the blocker is mended", SetpointNote(one, false))
+	assert.Equal(t, "not for use before the blocker is mended", say.SetpointNote(one, false))
 	more := press.Evaluate(example(t, changes{"ram.max_speed": "150"}))
 	assert.Equal(t, 2, more.Count(press.Blocker))
-	assert.Equal(t, "by hand; not for use before the blockers are mended", SetpointNote(more, true))
-	assert.Equal(t, "not for use before the blockers are mended", SetpointNote(more, false))
+	assert.Equal(t, "by hand; not for use before the blockers are mended", say.SetpointNote(more, true))
+	assert.Equal(t, "not for use before the blockers are mended", say.SetpointNote(more, false))
 }
 
 // With a probe that works the headline says from which fit on it refuses, and no longer that

@@ -22,10 +22,10 @@ type Identity struct {
 
 // IdentityOf tells which plan it is: the revision with the date of its issue, or a
 // draft with the day of today.
-func IdentityOf(p *press.Plan, r *press.Result, revision, date string) Identity {
+func (say Printer) IdentityOf(p *press.Plan, r *press.Result, revision, date string) Identity {
 	id := Identity{Number: p.Title.Number, Name: p.Title.Name, Revision: revision, Date: date, Digest: r.PlanDigest()}
 	if r.Blocked() {
-		id.NotReady = NotReady(r)
+		id.NotReady = say.NotReady(r)
 	}
 	return id
 }

@@ -7,7 +7,7 @@ import (
 
 // Standing says in a few words what a draft is to the last issued revision, of
 // which it is the same plan or not; the letter is empty before the first.
-func Standing(letter string, same bool) string {
+func (say Printer) Standing(letter string, same bool) string {
 	switch {
 	case letter == "":
 		return "Draft, nothing issued"
@@ -18,13 +18,13 @@ func Standing(letter string, same bool) string {
 }
 
 // StandingOld is what a draft is that makes the plan of an earlier revision again.
-func StandingOld(same, last string) string {
-	return "Draft, the plan of revision " + same + ", " + SupersededBy(last, "")
+func (say Printer) StandingOld(same, last string) string {
+	return "Draft, the plan of revision " + same + ", " + say.SupersededBy(last, "")
 }
 
 // SupersededBy says of a revision that a newer one was issued; day is that of its
 // issue, and may be empty.
-func SupersededBy(letter, day string) string {
+func (say Printer) SupersededBy(letter, day string) string {
 	s := "superseded by revision " + letter
 	if day != "" {
 		s += ", issued " + day
@@ -33,8 +33,8 @@ func SupersededBy(letter, day string) string {
 }
 
 // DraftState says which state of a draft it is; it stands where nothing was changed since.
-func DraftState(at time.Time, stands bool) string {
-	s := "a draft state of " + When(at) + ", not issued"
+func (say Printer) DraftState(at time.Time, stands bool) string {
+	s := "a draft state of " + say.When(at) + ", not issued"
 	if stands {
 		s += "; the draft stands so today"
 	}
@@ -42,7 +42,7 @@ func DraftState(at time.Time, stands bool) string {
 }
 
 // AskedChanges says what changed since a revision of that which the drill asks about.
-func AskedChanges(last string, changed []string, lamps bool) string {
+func (say Printer) AskedChanges(last string, changed []string, lamps bool) string {
 	s := "Zone, push end, limits of the drawing, sizes of faults and own reactions are as in revision " + last + "."
 	if len(changed) > 0 {
 		s = "Changed since revision " + last + ", and asked about in the drill: " + strings.Join(changed, "; ") + "."

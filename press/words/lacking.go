@@ -5,11 +5,11 @@ import "ramplan/press"
 // Lacking says what of the fault catalogue and the limit samples does not exist
 // for a plan, and why; nothing where all of it does. The findings must have been
 // explained.
-func Lacking(r *press.Result) []string {
+func (say Printer) Lacking(r *press.Result) []string {
 	var out []string
 	switch {
 	case r.Verdict == nil:
-		out = append(out, "There is no verdict, so there is neither a fault catalogue nor a limit sample: "+unknownEnds(r)+" not known.")
+		out = append(out, "There is no verdict, so there is neither a fault catalogue nor a limit sample: "+say.unknownEnds(r)+" not known.")
 	case r.Samples == nil:
 		out = append(out, "No part is accepted, so the rows at the edges of the window and the limit samples do not exist.")
 	default:
@@ -24,7 +24,7 @@ func Lacking(r *press.Result) []string {
 }
 
 // unknownEnds names the positions that a verdict needs and the plan does not have.
-func unknownEnds(r *press.Result) string {
+func (say Printer) unknownEnds(r *press.Result) string {
 	var what []string
 	z := r.Window.Zone
 	if z == nil || z[0] == nil {

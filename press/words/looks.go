@@ -49,23 +49,23 @@ func AsJudged(f press.FaultRow) press.FaultRow {
 }
 
 // FirstLook says what the first look makes of a row.
-func FirstLook(f press.FaultRow) string {
+func (say Printer) FirstLook(f press.FaultRow) string {
 	switch {
 	case f.Probe == nil || f.Probe.Passed == nil:
 		return none
 	case *f.Probe.Passed:
 		return "goes on"
 	}
-	return "refused: " + lamps(f.Probe.Arrival, f.Probe.Zone)
+	return "refused: " + say.lamps(f.Probe.Arrival, f.Probe.Zone)
 }
 
 // SecondLook says what the lamps show at the end of the push; of what the probe refuses,
 // that there is none.
-func SecondLook(f press.FaultRow) string {
+func (say Printer) SecondLook(f press.FaultRow) string {
 	if RefusedFirst(f) {
 		return "no push"
 	}
-	return lamps(f.Arrival, f.Zone)
+	return say.lamps(f.Arrival, f.Zone)
 }
 
 // missingPasses tells whether a missing insert is left to another check: the push cannot
@@ -79,11 +79,11 @@ func presenceProbed(r *press.Result) bool {
 
 // looseRefused says which loose fits the probe refuses, and how surely; without more than
 // the result has.
-func looseRefused(p *press.Plan, r *press.Result) string {
+func (say Printer) looseRefused(p *press.Plan, r *press.Result) string {
 	if r.Probe.CaughtBelow == nil {
-		return "refused by the probe, but at no interference as surely as " + TargetShare(p.Faults.SampleProbability)
+		return "refused by the probe, but at no interference as surely as " + say.TargetShare(p.Faults.SampleProbability)
 	}
-	return "refused by the probe " + TargetShare(p.Faults.SampleProbability) + " of the time below " + caughtBelow(r) + " of effective interference"
+	return "refused by the probe " + say.TargetShare(p.Faults.SampleProbability) + " of the time below " + say.caughtBelow(r) + " of effective interference"
 }
 
 // FirstLookText is what the first look tells of a pair of lamps: the verdict, what it
@@ -96,8 +96,8 @@ type FirstLookText struct {
 }
 
 // AtFirstLook says what a pair means in the probe.
-func AtFirstLook(p *press.Plan, r *press.Result, on Pair, when Situation) FirstLookText {
-	pos := PositionsOf(p)
+func (say Printer) AtFirstLook(p *press.Plan, r *press.Result, on Pair, when Situation) FirstLookText {
+	pos := say.Positions(p)
 	end := pos.At(*r.Probe.End)
 	t := FirstLookText{Pair: on, GoesOn: on == GoesOn, Verdict: "refused at the first look"}
 	switch {
@@ -112,8 +112,8 @@ func AtFirstLook(p *press.Plan, r *press.Result, on Pair, when Situation) FirstL
 	case on.Zone:
 		t.Meaning = "Zone is on where the probe must find it off: a signal is stuck, or the station is not set as the plan says. The press does not take place."
 	}
-	t.Do = refusedPart(when)
-	probe := "Compare what is set with the plan: probe setting " + Setting(*r.Probe.Setting) + ", probe end " + end + ", approach end " + pos.At(r.Travel.ApproachEnd) + "."
+	t.Do = say.refusedPart(when)
+	probe := "Compare what is set with the plan: probe setting " + say.Setting(*r.Probe.Setting) + ", probe end " + end + ", approach end " + pos.At(r.Travel.ApproachEnd) + "."
 	insert := "Look into the nest: is there an insert, and a new one?"
 	fit := "Measure hole and insert: a fit that is looser than drawn is the lot, not the station."
 	fresh := "Press new parts of measured diameters, in the middle of their fit: they must go on."
@@ -135,11 +135,11 @@ func AtFirstLook(p *press.Plan, r *press.Result, on Pair, when Situation) FirstL
 }
 
 // firstLookRows are the rows of the reaction plan about the first look.
-func firstLookRows(p *press.Plan, r *press.Result) [][]string {
+func (say Printer) firstLookRows(p *press.Plan, r *press.Result) [][]string {
 	if !TwoLooks(r) {
 		return nil
 	}
-	on := AtFirstLook(p, r, GoesOn, One)
+	on := say.AtFirstLook(p, r, GoesOn, One)
 	out := [][]string{{"first look: " + on.Pair.String(), on.Verdict, "Every part", on.Do, numbered(on.Checks)}}
 	for _, pair := range []Pair{{}, {Zone: true}} {
 		shows := "first look: " + pair.String()
@@ -147,7 +147,7 @@ func firstLookRows(p *press.Plan, r *press.Result) [][]string {
 			shows = "first look: zone on, whatever arrival shows"
 		}
 		for _, when := range Situations {
-			t := AtFirstLook(p, r, pair, when)
+			t := say.AtFirstLook(p, r, pair, when)
 			part := t.Do
 			if p.Quality.RejectPlace != "" && strings.HasSuffix(part, apartPart) {
 				part += " It goes to: " + p.Quality.RejectPlace + "."

@@ -14,7 +14,7 @@ import (
 // probed is the worked example with a probe and steps.
 func probed(t *testing.T) (*press.Plan, *press.Result) {
 	t.Helper()
-	text, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	text, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, problems := press.Decode(text)
 	require.Empty(t, problems)
@@ -25,7 +25,7 @@ func probed(t *testing.T) (*press.Plan, *press.Result) {
 
 // saidOf is everything that the pages of a plan say, a text a row.
 func saidOf(p *press.Plan, r *press.Result) []string {
-	all := append([]string{Headline(p, r), ReadingRule(p, r), WhenReadIn(r), CatalogueLead(r), CycleTitle(r), WatchNote(r), Sentence(CardUnseen(p, r))}, Unseen(p, r)...)
+	all := append([]string{Headline(p, r), ReadingRule(p, r), say.WhenReadIn(r), say.CatalogueLead(r), CycleTitle(r), say.WatchNote(r), Sentence(CardUnseen(p, r))}, Unseen(p, r)...)
 	all = append(all, CardSamples(p, r)...)
 	for _, f := range r.Findings {
 		all = append(all, f.Message)
@@ -97,15 +97,15 @@ func TestAsJudged(t *testing.T) {
 	_, r := probed(t)
 	loose := AsJudged(*row(r, press.RowLoose))
 	assert.Equal(t, press.RefusedByProbe, loose.Verdict)
-	assert.Equal(t, "refused: arrival off, zone off", FirstLook(loose))
-	assert.Equal(t, "no push", SecondLook(loose))
+	assert.Equal(t, "refused: arrival off, zone off", say.FirstLook(loose))
+	assert.Equal(t, "no push", say.SecondLook(loose))
 	assert.Equal(t, *r.Probe.WatchTime, *loose.Time)
 	assert.Equal(t, row(r, press.RowLoose).Probe.Detection, loose.Detection)
 	nominal := AsJudged(*row(r, press.RowNominal))
-	assert.Equal(t, "goes on", FirstLook(nominal))
-	assert.Equal(t, "arrival on, zone on", SecondLook(nominal))
+	assert.Equal(t, "goes on", say.FirstLook(nominal))
+	assert.Equal(t, "arrival on, zone on", say.SecondLook(nominal))
 	assert.InDelta(t, *row(r, press.RowNominal).Time+*r.Probe.AddedTime, *nominal.Time, 1e-9)
 	early := AsJudged(*row(r, press.RowTwoInserts))
-	assert.Equal(t, none, FirstLook(early))
+	assert.Equal(t, none, say.FirstLook(early))
 	assert.Equal(t, press.EarlyContact, early.Verdict)
 }

@@ -70,7 +70,7 @@ func TestTexts(t *testing.T) {
 		}
 	}
 	p := decoded(t)
-	for _, s := range append(append([]string{ReadingRule(p, press.Evaluate(p)), WatchNote(press.Evaluate(p))}, Cautions...), TradeCautions...) {
+	for _, s := range append(append([]string{ReadingRule(p, press.Evaluate(p)), say.WatchNote(press.Evaluate(p))}, Cautions...), TradeCautions...) {
 		wellFormed(t, s)
 	}
 }

@@ -114,4 +114,4 @@ func significant(x float64, digits, from int) int {
 }
 
 // ReadAs says as what a typed figure is read that may be meant in two ways.
-func ReadAs(x float64) string { return "read as " + Exact(x) }
+func (say Printer) ReadAs(x float64) string { return "read as " + Exact(x) }

@@ -62,7 +62,7 @@ func TestQuantities(t *testing.T) {
 		{"1.74\u202fs", Seconds(1.7311)}, // rounded as what has to go by
 		{"1.74\u202fs", After(1.7311)},
 		{"1.73\u202fs", Seconds(1.73)},
-		{"180\u202fmm/s", Speed(180)},
+		{"180\u202fmm/s", say.Speed(180)},
 		{"−3.2\u202fµm", Microns(-3.21)},
 		{"1600\u202fppm", PPM(1584.493)},
 		{"0.010\u202fppm", PPM(0.01)},
@@ -72,11 +72,11 @@ func TestQuantities(t *testing.T) {
 		{"9.9\u202fppm", PPM(9.94)},
 		{"10\u202fppm", PPM(9.96)},
 		{"100\u202f%", PPM(1e6)},
-		{"0.5\u202fppm", TargetPPM(0.5)},
-		{"2010\u202fppm", ppmOver(2010, 2000)},
-		{"2000.3\u202fppm", ppmOver(2000.3, 2000)},
-		{"99.9\u202f%", TargetShare(0.999)},
-		{"99.73\u202f%", TargetShare(0.9973)},
+		{"0.5\u202fppm", say.TargetPPM(0.5)},
+		{"2010\u202fppm", say.ppmOver(2010, 2000)},
+		{"2000.3\u202fppm", say.ppmOver(2000.3, 2000)},
+		{"99.9\u202f%", say.TargetShare(0.999)},
+		{"99.73\u202f%", say.TargetShare(0.9973)},
 	} {
 		assert.Equal(t, c.want, c.got)
 	}
@@ -129,17 +129,17 @@ func TestApart(t *testing.T) {
 		{150, 150.0004, "150.0000\u202fmm", "150.0004\u202fmm"},
 		{150, 150, "150.00\u202fmm", "150.00\u202fmm"},
 	} {
-		one, other := Positions{2}.both(c.a, c.b)
+		one, other := Positions{decimals: 2}.both(c.a, c.b)
 		assert.Equal(t, []string{c.one, c.other}, []string{one, other})
 	}
-	low, need, gap := forces(2088.9, 2089.2)
+	low, need, gap := say.forces(2088.9, 2089.2)
 	assert.Equal(t, []string{"2088.9\u202fN", "2089.2\u202fN", "0.3\u202fN"}, []string{low, need, gap})
 }
 
 // TestPositions covers lengths that the decimals of a position would hide, and
 // figures that are rounded to the safe side.
 func TestPositions(t *testing.T) {
-	f := Positions{2}
+	f := Positions{decimals: 2}
 	assert.Equal(t, "115.14\u202fmm", f.At(115.13708592592593))
 	assert.Equal(t, "0.028\u202fmm", f.Length(0.027804543798115883))
 	assert.Equal(t, "0.05\u202fmm", f.Length(0.05))

@@ -12,10 +12,10 @@ const rare = 0.01
 
 // OneIn writes how often something happens so that one can picture it: in 41 % of the
 // cases, in 1 of 14 000, never in a million.
-func OneIn(share float64) string {
+func (say Printer) OneIn(share float64) string {
 	switch {
 	case math.IsNaN(share):
-		return Share(share)
+		return say.Share(share)
 	case share <= 0:
 		return "no case"
 	case share < leastShare:
@@ -27,11 +27,11 @@ func OneIn(share float64) string {
 	case share > 1-rare:
 		return "all but about 1 of " + cases(1-share) + " cases"
 	}
-	return Share(share) + " of the cases"
+	return say.Share(share) + " of the cases"
 }
 
 // Found says how often a fault is found.
-func Found(share float64) string { return "Found in " + OneIn(share) }
+func (say Printer) Found(share float64) string { return "Found in " + say.OneIn(share) }
 
 // million is written as every number is: grouped.
 var million = grouped("1000000")
@@ -40,11 +40,11 @@ var million = grouped("1000000")
 func cases(share float64) string { return ppmDigits(1/share, 2) }
 
 // Rarely is a share in a table: as OneIn where it is small, else as a percentage.
-func Rarely(share float64) string {
+func (say Printer) Rarely(share float64) string {
 	if share >= leastShare && share < rare {
 		return "1 in " + cases(share)
 	}
-	return Share(share)
+	return say.Share(share)
 }
 
 // oneOf is what [Rarely] writes of a small share.

@@ -20,7 +20,7 @@ func TestOneIn(t *testing.T) {
 		{0.99992, "all but about 1 of 13 000 cases", "99.992 %"}, // 12 500, to two digits
 		{1, "every case, as far as can be computed", "100 %"},
 	} {
-		assert.Equal(t, c.words, plain(OneIn(c.share)), c.share)
+		assert.Equal(t, c.words, plain(say.OneIn(c.share)), c.share)
 		assert.Equal(t, c.table, plain(Rarely(c.share)), c.share)
 	}
 }

@@ -9,6 +9,7 @@ import (
 // A Table is one page beside the sheet: a title, what it is for, and rows of text.
 // A column of boxes is filled in by hand; a row has nothing there.
 type Table struct {
+	say     Printer
 	Name    string // as the command line and addresses write it
 	Title   string
 	Lead    string
@@ -64,19 +65,20 @@ type Column struct {
 // papers are the pages beside the sheet, in the order in which they are printed.
 var papers = []struct {
 	name, title string
-	make        func(*press.Plan, *press.Result) Table
+	make        func(Printer, *press.Plan, *press.Result) Table
 }{
-	{"faults", "Fault catalogue", faultTable},
-	{"samples", "Limit samples", sampleTable},
-	{"control", "Control-plan rows", controlTable},
-	{"failures", "Failure-mode rows", failureTable},
-	{"reactions", "Reaction plan", reactionTable},
-	{"shift", "Shift check", shiftTable},
-	{"reproving", reprovingTitle, reprovingTable},
-	{"proving", "Set-up and proving", provingTable},
-	{"setpoints", "Setpoint list", setpointTable},
-	{stepsPaper, "Steps", stepTable},
-	{"basis", "What the plan rests on", basisTable},
+	{"faults", "Fault catalogue", Printer.faultTable},
+	{"samples", "Limit samples", Printer.sampleTable},
+	{"control", "Control-plan rows", Printer.controlTable},
+	{"failures", "Failure-mode rows", Printer.failureTable},
+	{"reactions", "Reaction plan", Printer.reactionTable},
+	{"shift", "Shift check", Printer.shiftTable},
+	{"reproving", reprovingTitle, Printer.reprovingTable},
+	{"proving", "Set-up and proving", Printer.provingTable},
+	{"setpoints", "Setpoint list", Printer.setpointTable},
+	{stepsPaper, "Steps", Printer.stepTable},
+	{DaysPaper, "Worst day", Printer.daysTable},
+	{"basis", "What the plan rests on", Printer.basisTable},
 }
 
 // PaperNames lists the pages beside the sheet.
@@ -99,11 +101,11 @@ func PaperTitle(name string) string {
 }
 
 // Paper makes a page beside the sheet; false for an unknown name.
-func Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
+func (say Printer) Paper(name string, p *press.Plan, r *press.Result) (Table, bool) {
 	for _, x := range papers {
 		if x.name == name {
-			t := x.make(p, r)
-			t.Name, t.Title = x.name, x.title
+			t := x.make(say, p, r)
+			t.say, t.Name, t.Title = say, x.name, x.title
 			return t, true
 		}
 	}
@@ -123,7 +125,7 @@ func (t Table) SignedBy(s Signed) Table {
 	for path, name := range map[string]string{"title.prepared_by": s.Prepared, "title.checked_by": s.Checked, "title.approved_by": s.Approved} {
 		field, _ := press.FieldAt(path)
 		for i, row := range t.Rows {
-			if row[1] == field.Label && row[0] == placeOf(path) {
+			if row[1] == field.Label && row[0] == t.say.placeOf(path) {
 				t.Rows[i] = []string{row[0], row[1], orNone(name), row[3], "named at issue"}
 			}
 		}
@@ -132,7 +134,7 @@ func (t Table) SignedBy(s Signed) Table {
 }
 
 // lamps writes what both lamps show, or what is known instead.
-func lamps(arrival, zone *bool) string {
+func (say Printer) lamps(arrival, zone *bool) string {
 	if arrival == nil || zone == nil {
 		return "not known"
 	}

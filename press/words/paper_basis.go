@@ -11,8 +11,8 @@ import (
 // basisTable lists every entry of the plan as the figures rest on it, given or not,
 // and what comes of them: so that all of it can be computed again. It is made from
 // the field table; a new field stands here by itself.
-func basisTable(p *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) basisTable(p *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Lead: "Every entry of the plan with its unit, as the figures of the sheet rest on it: what was given, what stands in where nothing was, and what the program proposes. " +
 			"Behind them stand the shares of parts that are accepted and refused.",
 		Columns: []Column{{"Of", 1.15, false}, {"Entry", 1.45, false}, {"Value", 1.45, false}, {"Unit", 0.55, false}, {"Comes from", 1.4, false}},
@@ -28,13 +28,13 @@ func basisTable(p *press.Plan, r *press.Result) Table {
 	for i, e := range all {
 		switch {
 		case !alike(all, e):
-			t.add(r, placeOf(e.Path), e)
+			t.add(r, say.placeOf(e.Path), e)
 		case firstOf(all, i):
 			t.add(r, listLabel(e.Path)+", every row", e)
 		}
 	}
 	targets := slices.Repeat([]string{none}, len(t.Rows))
-	for _, o := range outcomes(p, r) {
+	for _, o := range say.outcomes(p, r) {
 		from := computed
 		if o.target != none {
 			from += "; target: " + o.target
@@ -56,12 +56,12 @@ func (t *Table) add(r *press.Result, of string, e press.Stated) {
 		if i > 0 {
 			label = e.Field.Label + ", continued"
 		}
-		t.Rows = append(t.Rows, []string{of, label, piece, unit, origin(r, e)})
+		t.Rows = append(t.Rows, []string{of, label, piece, unit, t.say.origin(r, e)})
 	}
 }
 
 // placeOf names the section of an entry, or its list and row.
-func placeOf(path string) string {
+func (say Printer) placeOf(path string) string {
 	list, row, inList := rowOf(path)
 	if inList {
 		return listLabel(list) + ", row " + strconv.Itoa(row+1)
@@ -152,7 +152,7 @@ func statedValue(e press.Stated) (value, unit string) {
 }
 
 // origin says where the value of an entry comes from.
-func origin(r *press.Result, e press.Stated) string {
+func (say Printer) origin(r *press.Result, e press.Stated) string {
 	window := strings.HasPrefix(e.Path, "window.")
 	switch e.From {
 	case press.FromPlan:
@@ -208,7 +208,7 @@ func pieces(text string) []string {
 type outcome struct{ label, number, unit, target string }
 
 // outcomes are the shares of parts that come of the plan.
-func outcomes(p *press.Plan, r *press.Result) []outcome {
+func (say Printer) outcomes(p *press.Plan, r *press.Result) []outcome {
 	share := func(label, said, target string) outcome {
 		number, unit := said, none
 		if i := strings.LastIndex(said, thin); i >= 0 {
@@ -220,23 +220,23 @@ func outcomes(p *press.Plan, r *press.Result) []outcome {
 		if x == nil {
 			return none
 		}
-		return PPM(*x)
+		return say.PPM(*x)
 	}
 	accepted, refused := none, none
 	if a, ok := r.Risk.Accepted(); ok {
-		accepted, refused = Share(a), PPM((1-a)*1e6)
+		accepted, refused = say.Share(a), say.PPM((1-a)*1e6)
 	}
 	within, early := none, none
 	if r.Pressable() {
-		within, early = Share(r.Risk.ConformingShare), PPM(r.Risk.EarlyContactPPM)
+		within, early = say.Share(r.Risk.ConformingShare), say.PPM(r.Risk.EarlyContactPPM)
 	}
 	t := &p.Targets
 	return []outcome{
-		share("Within the drawing", within, "at least "+TargetShare(t.ConformingShare)),
+		share("Within the drawing", within, "at least "+say.TargetShare(t.ConformingShare)),
 		share("Accepted", accepted, none),
-		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "at most "+TargetPPM(t.FalseAcceptPPM)),
+		share("Accepted, of wrong height", ppm(r.Risk.ConsumerPPM), "at most "+say.TargetPPM(t.FalseAcceptPPM)),
 		share("Refused", refused, none),
-		share("Refused although good", ppm(r.Risk.ProducerPPM), "at most "+TargetPPM(t.FalseRejectPPM)),
-		share("Met in the approach", early, "at most "+TargetPPM(t.EarlyContactPPM)),
+		share("Refused although good", ppm(r.Risk.ProducerPPM), "at most "+say.TargetPPM(t.FalseRejectPPM)),
+		share("Met in the approach", early, "at most "+say.TargetPPM(t.EarlyContactPPM)),
 	}
 }

@@ -23,7 +23,7 @@ func TestBasisHasEveryField(t *testing.T) {
 			}
 			found := false
 			for _, row := range table.Rows {
-				of, every := placeOf(e.Path), listOf(e.Path)+", every row"
+				of, every := say.placeOf(e.Path), listOf(e.Path)+", every row"
 				if (row[0] == of || row[0] == every) && row[1] == e.Field.Label {
 					found = true
 					if f, number := e.Value.(float64); number {

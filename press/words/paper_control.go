@@ -19,10 +19,10 @@ const atSetUp = "at set-up, and after a change as on its own page"
 
 // controlTable gives the rows of this station for a control plan, in the column
 // terms of common practice.
-func controlTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p)
+func (say Printer) controlTable(p *press.Plan, r *press.Result) Table {
+	pos := say.Positions(p)
 	q := p.Requirement
-	t := Table{
+	t := Table{say: say,
 		Grouped: true,
 		Lead:    "The rows of this station for the control plan. The column terms are those of common control-plan practice.",
 		Ranges:  []string{"Specification", "Evaluation technique"},
@@ -45,25 +45,25 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 	}
 	height := pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
 	number, class = orNone(p.Quality.CharacteristicNumber), orNone(p.Quality.CharacteristicClass)
-	add(name, height, "Arrival and zone signal at the end of the push"+afterProbe(r)+"; "+window, everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
-	add(name+", periodic measurement", height, "A calibrated instrument, apart from the two signals: "+SeatedHeight(p), p.Quality.SampleSize, p.Quality.Frequency,
+	add(name, height, "Arrival and zone signal at the end of the push"+say.afterProbe(r)+"; "+window, everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+	add(name+", periodic measurement", height, "A calibrated instrument, apart from the two signals: "+say.SeatedHeight(p), p.Quality.SampleSize, p.Quality.Frequency,
 		"Within the drawing; the mean stands where the plan has it", "Stop; quarantine back to the last good measurement")
 	number, class = none, none
-	force := "at least " + Force(r.Force.Need) + ", at most " + Force(r.Force.Cap) + "; a sound ram gives " + Force(r.Force.Low) + " to " + Force(r.Force.High) + ": between the two, find out why"
-	add("Push force", force, "Load cell at the tool, at setting "+Setting(r.Force.Setting), "3 pushes", atSetUp, "Setting kept under access control", "Stop, call whoever keeps the plan")
+	force := "at least " + say.Force(r.Force.Need) + ", at most " + say.Force(r.Force.Cap) + "; a sound ram gives " + say.Force(r.Force.Low) + " to " + say.Force(r.Force.High) + ": between the two, find out why"
+	add("Push force", force, "Load cell at the tool, at setting "+say.Setting(r.Force.Setting), "3 pushes", atSetUp, "Setting kept under access control", "Stop, call whoever keeps the plan")
 	if r.Samples != nil {
 		add("Limit samples, all", "Judged as written, every time", "Samples of known height", allSamples(p)+" of each height", atSetUp, "Set-up and proving", "No release before all are judged as written")
-		shift := shiftPushes(p, r)
+		shift := say.shiftPushes(p, r)
 		briefs := make([]string, len(shift))
 		for i, x := range shift {
 			briefs[i] = x.brief
 		}
-		add("Shift check", "Judged as written, every time", "One push of each: "+strings.Join(briefs, ", "), pushes(len(shift)), p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
+		add("Shift check", "Judged as written, every time", "One push of each: "+strings.Join(briefs, ", "), say.pushes(len(shift)), p.Quality.LimitCheck, "Shift check", "Quarantine back to the last good check")
 	}
 	if f := row(r, press.RowMissing); f != nil {
-		how := "Arrival and zone signal; without an insert they show " + lamps(f.Arrival, f.Zone)
+		how := "Arrival and zone signal; without an insert they show " + say.lamps(f.Arrival, f.Zone)
 		if RefusedFirst(*f) {
-			how = "The probe: without an insert the first look shows " + lamps(f.Probe.Arrival, f.Probe.Zone) + ", and the press does not take place"
+			how = "The probe: without an insert the first look shows " + say.lamps(f.Probe.Arrival, f.Probe.Zone) + ", and the press does not take place"
 		}
 		if NotLookedAt(p, *f) {
 			how = "Not looked at: no row of the parts is marked as insert, and no other check is named"
@@ -71,15 +71,15 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 		if p.Station.PresenceCheck != "" {
 			how = p.Station.PresenceCheck
 		}
-		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+twoInserts(p, r), everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
+		add("Insert present", "One insert in the nest", strings.TrimRight(how, ".")+say.twoInserts(p, r), everyPart, everyCycle, "Both signals on, read by the reading rule; else the part is set apart", reaction)
 	}
 	switch {
 	case TwoLooks(r) && Probed(r):
-		add("Fit grips", "arrival on and zone off in the probe", "The probe, at setting "+Setting(*r.Probe.Setting)+" to "+pos.At(*r.Probe.End)+": a loose fit is "+looseRefused(p, r), everyPart, everyCycle,
+		add("Fit grips", "arrival on and zone off in the probe", "The probe, at setting "+say.Setting(*r.Probe.Setting)+" to "+pos.At(*r.Probe.End)+": a loose fit is "+say.looseRefused(p, r), everyPart, everyCycle,
 			"First look: "+lowerFirst(GoOnOnly), reaction)
-		add("Fit holds", holds(p), "Not measured: the probe sees that the fit grips, and not what it holds; nor a grip from dirt or a tilted start. Pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
+		add("Fit holds", say.holds(p), "Not measured: the probe sees that the fit grips, and not what it holds; nor a grip from dirt or a tilted start. Pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
 	case p.Joint.Kind != press.Touch:
-		add("Fit holds", holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
+		add("Fit holds", say.holds(p), "Not seen by the two signals: sort the parts before pressing, or pull-test samples", press.ForTheTeam, press.ForTheTeam, "Incoming inspection of the diameters", "Quarantine the lot")
 	}
 	t.Notes = []string{
 		"The two lamps judge every part in every cycle: they take no sample. Sample size and frequency of the plan belong to the periodic measurement, which has a row of its own and sees what the lamps cannot: a station that has shifted.",
@@ -89,7 +89,7 @@ func controlTable(p *press.Plan, r *press.Result) Table {
 }
 
 // afterProbe says that the push is the second look.
-func afterProbe(r *press.Result) string {
+func (say Printer) afterProbe(r *press.Result) string {
 	if TwoLooks(r) {
 		return ", after the probe went on"
 	}
@@ -106,7 +106,7 @@ func orNone(text string) string {
 
 // twoInserts says in the row of the insert how surely two of them are found; empty
 // where the two signals find them.
-func twoInserts(p *press.Plan, r *press.Result) string {
+func (say Printer) twoInserts(p *press.Plan, r *press.Result) string {
 	f := row(r, press.RowTwoInserts)
 	switch {
 	case f == nil || f.Verdict != press.EarlyContact && AsJudged(*f).Detection >= p.Faults.SampleProbability:
@@ -114,40 +114,40 @@ func twoInserts(p *press.Plan, r *press.Result) string {
 	case f.Verdict == press.EarlyContact:
 		return ". Two inserts are not found (the approach strikes them): another check is needed"
 	}
-	return ". Two inserts are found only " + Share(AsJudged(*f).Detection) + " of the time: another check is needed"
+	return ". Two inserts are found only " + say.Share(AsJudged(*f).Detection) + " of the time: another check is needed"
 }
 
-func holds(p *press.Plan) string {
+func (say Printer) holds(p *press.Plan) string {
 	if need := p.Joint.HoldingRequired * p.Joint.HoldingSafety; need > 0 {
-		return "holds " + Force(need)
+		return "holds " + say.Force(need)
 	}
 	return "no loose fit"
 }
 
-func reactionTable(p *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) reactionTable(p *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Grouped: true,
-		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; " + whoDecides(p) + " When a check of the station fails, every part back to the last good check is quarantined.",
+		Lead:    "What to do for each pair of lamps. A refused part is acknowledged by name, locked away with the others, and never pressed a second time; " + say.whoDecides(p) + " When a check of the station fails, every part back to the last good check is quarantined.",
 		Columns: []Column{{"Lamps", 1.1, false}, {"Verdict", 0.9, false}, {"When", 1.3, false}, {"The part", 1.8, false}, {"Checks, in this order", 4.6, false}},
 	}
-	t.Rows = firstLookRows(p, r)
+	t.Rows = say.firstLookRows(p, r)
 	second := ""
 	if t.Rows != nil {
 		second = "second look: "
 		t.Lead = "What to do for each pair of lamps, at the first look in the probe and at the second at the end of the push. " + strings.TrimPrefix(t.Lead, "What to do for each pair of lamps. ")
 	}
 	verdicts := map[Pair]string{}
-	for _, x := range PairTexts(p, r) {
+	for _, x := range say.PairTexts(p, r) {
 		verdicts[x.Pair] = x.Verdict
 	}
-	for _, x := range Reactions(p, r) {
-		t.Rows = append(t.Rows, []string{second + x.Pair.String(), verdicts[x.Pair], whenOn(x), x.Part, numbered(x.Checks)})
+	for _, x := range say.Reactions(p, r) {
+		t.Rows = append(t.Rows, []string{second + x.Pair.String(), verdicts[x.Pair], say.whenOn(x), x.Part, numbered(x.Checks)})
 	}
 	if len(t.Rows) == 0 {
 		t.Lacking = "The window is not known to its end: no pair of lamps has a meaning yet."
 	}
-	t.Notes = []string{ReactionNote, ReadingRule(p, r), "A change takes back more than the lamps show: " + provedAgain + "."}
-	if slices.ContainsFunc(Reactions(p, r), Reaction.passedOn) {
+	t.Notes = []string{ReactionNote, say.ReadingRule(p, r), "A change takes back more than the lamps show: " + provedAgain + "."}
+	if slices.ContainsFunc(say.Reactions(p, r), Reaction.passedOn) {
 		t.Notes = append(t.Notes, "Good parts have one row at a time: until the checks of a shift or a change have passed, the row of these holds; normal running begins after them.")
 	}
 	if TwoLooks(r) {
@@ -157,7 +157,7 @@ func reactionTable(p *press.Plan, r *press.Result) Table {
 }
 
 // whoDecides names who says what becomes of refused parts.
-func whoDecides(p *press.Plan) string {
+func (say Printer) whoDecides(p *press.Plan) string {
 	if who := strings.TrimRight(strings.TrimSpace(p.Quality.Decides), "."); who != "" {
 		return "only " + who + " says what becomes of it, and is called when a check fails."
 	}

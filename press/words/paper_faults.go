@@ -9,10 +9,10 @@ import (
 
 const noCatalogue = "The window is not known to its end: there is no verdict, and no catalogue."
 
-func faultTable(p *press.Plan, r *press.Result) Table {
-	pos := PositionsOf(p).Fine()
-	t := Table{
-		Lead:    CatalogueLead(r),
+func (say Printer) faultTable(p *press.Plan, r *press.Result) Table {
+	pos := say.Positions(p).Fine()
+	t := Table{say: say,
+		Lead:    say.CatalogueLead(r),
 		Figures: []string{"Reading", "Known after", "Judged rightly"},
 		Columns: []Column{{"Fault", 1.4, false}, {"What it is", 4.2, false}, {"Lamps", 1.2, false}, {"Verdict", 1, false}, {"Reading", 0.8, false}, {"Known after", 0.75, false}, {"Judged rightly", 0.85, false}},
 	}
@@ -22,17 +22,17 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 	}
 	for _, raw := range r.Faults {
 		f := AsJudged(raw)
-		name := Fault(f)
+		name := say.Fault(f)
 		reading, time := none, none
 		if f.Reading != nil {
 			reading = pos.At(*f.Reading)
 		}
 		if f.Time != nil {
-			time = After(*f.Time)
+			time = say.After(*f.Time)
 		}
-		row := []string{name.Word, FaultMeans(p, r, f), SecondLook(f), SayVerdict(p, f), reading, time, Detected(p, r, f)}
+		row := []string{name.Word, say.FaultMeans(p, r, f), say.SecondLook(f), say.SayVerdict(p, f), reading, time, say.Detected(p, r, f)}
 		if two {
-			row = slices.Insert(row, 2, FirstLook(f))
+			row = slices.Insert(row, 2, say.FirstLook(f))
 		}
 		t.Rows = append(t.Rows, row)
 		t.fileWear(p, r, f)
@@ -41,7 +41,7 @@ func faultTable(p *press.Plan, r *press.Result) Table {
 		t.Lacking = noCatalogue
 	}
 	t.Over = "What this logic cannot detect"
-	t.Notes = Unseen(p, r)
+	t.Notes = say.Unseen(p, r)
 	if atOneReading(t) {
 		t.Notes = append(t.Notes, "Where two rows have one reading and not one verdict, they lie on either side of a limit of the window, less apart than the last digit.")
 	}
@@ -62,8 +62,8 @@ func atOneReading(t Table) bool {
 	return false
 }
 
-func failureTable(p *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) failureTable(p *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Lead:    "What can go wrong, what it does to the assembly and to the two signals, where it comes from, what keeps it away, and how surely the station finds it. Severity and occurrence are for the team to judge.",
 		Figures: []string{"Detection"},
 		Columns: []Column{{"Failure", 0.95, false}, {"What it is", 2.8, false}, {"Effect", 2, false}, {"Effect on the signals", 0.9, false}, {"Cause", 1.95, false}, {"Prevention", 2.15, false},
@@ -74,28 +74,28 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 		if f.Good || f.Case().Edge {
 			continue // the edge of the window is no failure: the drawing may still allow it
 		}
-		name := Fault(f)
-		how := "The station reports: " + SayVerdict(p, f) + "."
+		name := say.Fault(f)
+		how := "The station reports: " + say.SayVerdict(p, f) + "."
 		switch {
 		case NotLookedAt(p, f):
 			how = "Not looked at: no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
 		case f.Case().Stuck.On() && f.Detection < p.Faults.SampleProbability:
 			how = "Not by the two signals alone: the reading rule finds it."
 		case f.Verdict == press.EarlyContact:
-			how = struckHow(r)
+			how = say.struckHow(r)
 		case isWear(f):
-			how = "The check with the master, at every shift" + masterLimits(p, r) + "; the two signals on a part alone mostly do not."
+			how = "The check with the master, at every shift" + say.masterLimits(p, r) + "; the two signals on a part alone mostly do not."
 		case f.Detection < leastShare:
 			how = "Not by these signals: another check is needed."
 		case f.Verdict != press.Good && f.Detection >= 0.5 && f.Detection < p.Faults.SampleProbability:
 			how = "These signals find it as often as stands beside this, and otherwise pass it as good: another check is needed."
 		case f.Verdict == press.Good || f.Detection < 0.5:
-			how = "Mostly not by these signals, which say " + SayVerdict(p, f) + ": another check is needed."
+			how = "Mostly not by these signals, which say " + say.SayVerdict(p, f) + ": another check is needed."
 		}
 		x := failureOf(f)
-		signals := lamps(f.Arrival, f.Zone)
+		signals := say.lamps(f.Arrival, f.Zone)
 		if RefusedFirst(f) {
-			how, signals = "The station reports: "+press.RefusedByProbe+", and the press does not take place.", FirstLook(f)+"; no push"
+			how, signals = "The station reports: "+press.RefusedByProbe+", and the press does not take place.", say.FirstLook(f)+"; no push"
 			switch {
 			case NotLookedAt(p, f):
 				how = "By this plan the probe refuses it, but no row of the parts is marked as insert. Prove it at set-up, with nothing in the nest."
@@ -107,10 +107,10 @@ func failureTable(p *press.Plan, r *press.Result) Table {
 			}
 		}
 		if f.Case().Absent && p.Station.PresenceCheck != "" {
-			how = strings.TrimSuffix(how, ".") + "; " + PresenceCheck(p) + " finds it besides."
-			x.prevention = upperFirst(PresenceCheck(p)) + ", proved before every shift; inserts counted out."
+			how = strings.TrimSuffix(how, ".") + "; " + say.PresenceCheck(p) + " finds it besides."
+			x.prevention = upperFirst(say.PresenceCheck(p)) + ", proved before every shift; inserts counted out."
 		}
-		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, signals, x.cause, x.prevention, how, Detected(p, r, f)})
+		t.Rows = append(t.Rows, []string{name.Word, name.Meaning, x.effect, signals, x.cause, x.prevention, how, say.Detected(p, r, f)})
 		t.fileWear(p, r, f)
 	}
 	if len(t.Rows) == 0 {

@@ -6,14 +6,14 @@ import "ramplan/press"
 
 // probeSetpoints are what is typed in for the first look; on the page for typing in with
 // its confirm time and its watch time. None without a probe.
-func probeSetpoints(p *press.Plan, r *press.Result, typed bool) []Setpoint {
+func (say Printer) probeSetpoints(p *press.Plan, r *press.Result, typed bool) []Setpoint {
 	if !TwoLooks(r) {
 		return nil
 	}
-	pos, q := PositionsOf(p), &r.Probe
+	pos, q := say.Positions(p), &r.Probe
 	note := func(s Setpoint, path string) Setpoint {
 		s.Path, s.Word, s.Exact = path, "probe", Exact(*s.Number)
-		s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(r, p.Given(path))
+		s.Note, s.From = say.SetpointNote(r, p.Given(path)), chosen(r, p.Given(path))
 		return s
 	}
 	out := []Setpoint{
@@ -26,29 +26,29 @@ func probeSetpoints(p *press.Plan, r *press.Result, typed bool) []Setpoint {
 	confirm, watch := p.Probe.ConfirmTime, whenOver(*q.WatchTime)
 	return append(out,
 		Setpoint{Label: "Probe confirm time", Number: &confirm, Value: Trimmed(confirm, 4), Unit: "s"},
-		Setpoint{Label: "Probe watch time, at least", Number: &watch, Value: AfterBare(watch), Unit: "s"})
+		Setpoint{Label: "Probe watch time, at least", Number: &watch, Value: say.AfterBare(watch), Unit: "s"})
 }
 
 // probedPushes are the pushes of the shift check of a plan with a probe: what has nothing
 // to stall in is refused at the first look, what is finished is pressed without the probe,
 // and a loose sample shows at the end that the probe is back.
-func probedPushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
-	empty := probeAtNest(p, r)
+func (say Printer) probedPushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
+	empty := say.probeAtNest(p, r)
 	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: "Nothing lies in it: a probe that merely ends must give no arrival.", lamps: empty.lamps, reading: empty.reading}}
 	if f := withoutInsert(p, r); f != nil {
-		x := shiftPush{what: "Without an insert", brief: "without an insert", why: "The other parts lie in the nest, the insert is missing: no part may pass.", lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)}
+		x := shiftPush{what: "Without an insert", brief: "without an insert", why: "The other parts lie in the nest, the insert is missing: no part may pass.", lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)}
 		if RefusedFirst(*f) {
-			x.lamps, x.reading = FirstLook(*f), endsProbe(p, r)
+			x.lamps, x.reading = say.FirstLook(*f), say.endsProbe(p, r)
 		}
 		out = append(out, x)
 	}
-	for _, x := range samplePushes(p, r, at) {
+	for _, x := range say.samplePushes(p, r, at) {
 		x.what += ", probe left out"
 		out = append(out, x)
 	}
 	return append(out, shiftPush{
 		what: "A loose sample, probe back in", brief: "loose sample", why: "The probe is back, and still refuses a fit without grip: " + looseSampleFit + ".",
-		lamps: "refused: " + Pair{}.String(), reading: endsProbe(p, r),
+		lamps: "refused: " + Pair{}.String(), reading: say.endsProbe(p, r),
 	})
 }
 
@@ -56,52 +56,54 @@ func probedPushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
 const looseSampleFit = "new parts whose insert slides in by hand"
 
 // endsProbe is said where the reading of a push stands that the first look refuses.
-func endsProbe(p *press.Plan, r *press.Result) string {
-	return "none; the ram ends at " + PositionsOf(p).At(*r.Probe.End)
+func (say Printer) endsProbe(p *press.Plan, r *press.Result) string {
+	return "none; the ram ends at " + say.Positions(p).At(*r.Probe.End)
 }
 
 // A probedNest is what the probe shows of the empty nest.
 type probedNest struct{ lamps, reading string }
 
-func probeAtNest(p *press.Plan, r *press.Result) probedNest {
+func (say Printer) probeAtNest(p *press.Plan, r *press.Result) probedNest {
 	reading := r.PushAt(*r.Probe.Setting).Reading
 	if reading > *r.Probe.End {
-		return probedNest{"refused: " + Pair{}.String(), endsProbe(p, r)}
+		return probedNest{"refused: " + Pair{}.String(), say.endsProbe(p, r)}
 	}
-	return probedNest{"not to be told: the nest itself stops the ram in the probe", PositionsOf(p).At(reading)}
+	return probedNest{"not to be told: the nest itself stops the ram in the probe", say.Positions(p).At(reading)}
 }
 
 // LooseSampleFit is the effective interference that a loose sample may have, by the result.
-func LooseSampleFit(r *press.Result) string {
+func (say Printer) LooseSampleFit(r *press.Result) string {
 	if r.Probe.CaughtBelow == nil {
 		return "effective interference 0: it slides in by hand"
 	}
-	return "effective interference under " + caughtBelow(r) + ", or 0: it slides in by hand"
+	return "effective interference under " + say.caughtBelow(r) + ", or 0: it slides in by hand"
 }
 
 // LooseSampleNotes say how the loose sample is pressed, and the others.
-func LooseSampleNotes(r *press.Result) []string { return []string{SampledWithout, looseSampleNote(r)} }
+func (say Printer) LooseSampleNotes(r *press.Result) []string {
+	return []string{SampledWithout, say.looseSampleNote(r)}
+}
 
 // looseSampleRow is the loose sample among the limit samples, with the effective
 // interference that it must stay below.
-func looseSampleRow(p *press.Plan, r *press.Result, pressed []shiftPush) []string {
+func (say Printer) looseSampleRow(p *press.Plan, r *press.Result, pressed []shiftPush) []string {
 	n := 0
 	for _, x := range pressed {
 		if x.brief == "loose sample" {
 			n++
 		}
 	}
-	return []string{"Loose", LooseSampleFit(r), samplesMade(p), allSamples(p), Trimmed(float64(n), 0), "first look: " + Pair{}.String(), "refuse it, no press", "", "", ""}
+	return []string{"Loose", say.LooseSampleFit(r), samplesMade(p), allSamples(p), Trimmed(float64(n), 0), "first look: " + Pair{}.String(), "refuse it, no press", "", "", ""}
 }
 
 // looseSampleNote says what the loose sample must do, and how surely by the result.
-func looseSampleNote(r *press.Result) string {
+func (say Printer) looseSampleNote(r *press.Result) string {
 	s := "The loose sample is no finished assembly but new parts, put in anew each time, with the probe in use: the probe must refuse it. "
 	if q := r.Probe.RefusedAtZero; q != nil {
-		s += "Without any grip it is refused with a probability of " + Share(*q) + ". "
+		s += "Without any grip it is refused with a probability of " + say.Share(*q) + ". "
 	}
 	if c := r.Probe.CaughtBelow; c != nil {
-		s += "One with just " + caughtBelow(r) + " of effective interference, at most, is refused as surely as the other samples. "
+		s += "One with just " + say.caughtBelow(r) + " of effective interference, at most, is refused as surely as the other samples. "
 	} else {
 		s += "That is less surely than the other samples are judged: no interference is refused as surely. "
 	}
@@ -123,17 +125,17 @@ func (c *checklist) probe() {
 	}
 	q, pos := &c.r.Probe, c.at.pos
 	c.step("Enter the probe: setting, end, confirm time, rule of the first look and a watch time that outlasts it at reduced speed; read each back.",
-		Setting(*q.Setting)+"; end "+pos.At(*q.End)+"; confirm "+Seconds(c.p.Probe.ConfirmTime))
-	c.step("Run the cycle with an empty nest, with the probe.", probeAtNest(c.p, c.r).lamps)
+		c.say.Setting(*q.Setting)+"; end "+pos.At(*q.End)+"; confirm "+c.say.Seconds(c.p.Probe.ConfirmTime))
+	c.step("Run the cycle with an empty nest, with the probe.", c.say.probeAtNest(c.p, c.r).lamps)
 	if m := withoutInsert(c.p, c.r); m != nil {
-		c.step("Run the cycle with the other parts without an insert, with the probe.", FirstLook(*m))
+		c.step("Run the cycle with the other parts without an insert, with the probe.", c.say.FirstLook(*m))
 	}
 }
 
 // probeForce proves the push of the probe on the load cell.
 func (c *checklist) probeForce() {
 	if q := &c.r.Probe; TwoLooks(c.r) {
-		c.step("The load cell at the probe setting "+Setting(*q.Setting)+", three times.", "at rest "+Force(*q.Low)+" to "+Force(*q.High)+", typically "+Force(*q.Typical))
+		c.step("The load cell at the probe setting "+c.say.Setting(*q.Setting)+", three times.", "at rest "+c.say.Force(*q.Low)+" to "+c.say.Force(*q.High)+", typically "+c.say.Force(*q.Typical))
 	}
 }
 
@@ -154,7 +156,7 @@ func (c *checklist) loose() {
 }
 
 // afterFirst is what an unplugged signal may show with a probe.
-func afterFirst(r *press.Result) string {
+func (say Printer) afterFirst(r *press.Result) string {
 	if TwoLooks(r) {
 		return ", at the first look or the second"
 	}

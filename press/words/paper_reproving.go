@@ -10,8 +10,8 @@ const (
 )
 
 // reprovingTable says what a change takes back. Common practice, no source.
-func reprovingTable(_ *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) reprovingTable(_ *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Lead:    "The one list of this: where another page says “after a change”, it means what stands here. What a change takes back, and what is proved again before parts are released. Common practice, no source; your own works' rules go first. Limit samples are all of them here, as at set-up.",
 		Fill:    []string{"Date", "Station"},
 		Columns: []Column{{"After", 1.5, false}, {"Prove again", 4.9, false}, {"Done", 0.6, true}, {"Signed", 0.8, true}},

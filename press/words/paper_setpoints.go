@@ -9,14 +9,14 @@ import (
 
 // typedIn are all setpoints that a plan can name in the controller's words, in
 // the order in which they are typed in.
-func typedIn(p *press.Plan, r *press.Result) []Setpoint {
+func (say Printer) typedIn(p *press.Plan, r *press.Result) []Setpoint {
 	var out []Setpoint
-	for _, s := range Setpoints(p, r) {
+	for _, s := range say.Setpoints(p, r) {
 		if s.Name != "" {
 			out = append(out, s)
 		}
 	}
-	out = append(out, probeSetpoints(p, r, true)...)
+	out = append(out, say.probeSetpoints(p, r, true)...)
 	m := &p.Motion
 	for _, s := range []Setpoint{
 		{Name: "approach_speed", Label: "Approach speed", Unit: "mm/s", Number: &m.ApproachSpeed}, {Name: "slow_speed", Label: "Slow speed", Unit: "mm/s", Number: &m.SlowSpeed},
@@ -30,7 +30,7 @@ func typedIn(p *press.Plan, r *press.Result) []Setpoint {
 	watch := Setpoint{Name: "watch_time", Label: "Watch time, at least", Value: none}
 	if least := r.Cycle.WatchTime; least != nil {
 		up := whenOver(*least)
-		watch.Number, watch.Value, watch.Unit = &up, AfterBare(up), "s"
+		watch.Number, watch.Value, watch.Unit = &up, say.AfterBare(up), "s"
 	}
 	return append(out, watch)
 }
@@ -74,9 +74,9 @@ func (w OwnWord) String() string {
 
 // setpointTable lists what is typed in, in the words of the user's own controller
 // where the plan has them.
-func setpointTable(p *press.Plan, r *press.Result) Table {
+func (say Printer) setpointTable(p *press.Plan, r *press.Result) Table {
 	own := len(p.Controller.Words) > 0
-	t := Table{
+	t := Table{say: say,
 		Lead: "What is typed into the controller. Read each figure back after it was entered.",
 		Fill: []string{"Date", "Station", "Controller program"},
 		Columns: []Column{{"Setpoint", 1.4, false}, {"Figure", 1, false}, {"The controller calls it", 1.8, false}, {"To be entered", 0.9, false}, {"In its unit", 0.9, false},
@@ -88,11 +88,11 @@ func setpointTable(p *press.Plan, r *press.Result) Table {
 		t.Columns = []Column{{"Setpoint", 1.4, false}, {"To be entered", 1.2, false}, {"Read back", 1, true}, {"Signed", 1, true}}
 		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}
-	t.Notes = append(t.Notes, WatchNote(r))
+	t.Notes = append(t.Notes, say.WatchNote(r))
 	if r.Blocked() {
 		t.Lead = "Not ready to be typed in: these are only the figures that the plan leads to so far."
 	}
-	for _, s := range typedIn(p, r) {
+	for _, s := range say.typedIn(p, r) {
 		plain, has := none, s.Number != nil
 		if has {
 			plain = Unit(s.Value, s.Unit)

@@ -95,7 +95,7 @@ func TestSamplesAreOneStory(t *testing.T) {
 	}
 	assert.Contains(t, samples.Lead, otherAnswer)
 	r := press.Evaluate(p)
-	assert.Equal(t, "5 of each height are made. "+samplesPressed(p, r), SamplesMade(p, r))
+	assert.Equal(t, "5 of each height are made. "+say.samplesPressed(p, r), say.SamplesMade(p, r))
 	control := allOf(paperOf(t, "control", p))
 	assert.Contains(t, control, "|all 5 of each height|at set-up, and after a change as on its own page|")
 	assert.Contains(t, control, "One push of each: empty nest, without an insert, master that is good, sample too tall, sample too short, loose sample|6 pushes|every four hours|")
@@ -124,7 +124,7 @@ func TestShiftCheckIsCountedOnce(t *testing.T) {
 		r := press.Evaluate(p)
 		require.NotNil(t, r.Samples)
 		rows := len(paperOf(t, "shift", p).Rows) - 1
-		assert.Contains(t, allOf(paperOf(t, "control", p)), "|"+pushes(rows)+"|")
+		assert.Contains(t, allOf(paperOf(t, "control", p)), "|"+say.pushes(rows)+"|")
 		lead := paperOf(t, "samples", p).Lead
 		counted := 0
 		for _, row := range paperOf(t, "samples", p).Rows {
@@ -143,7 +143,7 @@ func TestShiftCheckIsCountedOnce(t *testing.T) {
 		if p.Given("window.approach_end") {
 			assert.Equal(t, 1, named, "too short alone")
 		}
-		assert.Equal(t, named > 0, strings.Contains(lead, pushes(rows)+" of the shift check"))
+		assert.Equal(t, named > 0, strings.Contains(lead, say.pushes(rows)+" of the shift check"))
 	}
 }
 

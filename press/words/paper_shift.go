@@ -56,7 +56,7 @@ func (s shown) sampleAt(p *press.Plan, r *press.Result, x LimitSample) string {
 }
 
 // lampsOf is the pair of lamps of a part of a height.
-func lampsOf(p *press.Plan, r *press.Result, height float64) string {
+func (say Printer) lampsOf(p *press.Plan, r *press.Result, height float64) string {
 	sig, ok := r.Signals()
 	reading := r.ReadingOf(height)
 	if !ok || sig.Early(reading) {
@@ -90,14 +90,14 @@ type shiftPush struct {
 
 // shiftPushes are all of them in their order: every page that says what the shift check
 // is, or how much of it, goes by these. There are none where the signals are not known.
-func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
+func (say Printer) shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 	sig, ok := r.Signals()
 	if !ok {
 		return nil
 	}
-	at := shown{sig, PositionsOf(p), r.MasterWithin()}
+	at := shown{sig, say.Positions(p), r.MasterWithin()}
 	if TwoLooks(r) {
-		return probedPushes(p, r, at)
+		return say.probedPushes(p, r, at)
 	}
 	nest := emptyNest(p, r)
 	why := "Nothing lies in it: a move that merely ends must give no arrival."
@@ -110,27 +110,27 @@ func shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 		if missingPasses(r) {
 			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
 		}
-		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)})
+		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)})
 	}
-	out = append(out, samplePushes(p, r, at)...)
+	out = append(out, say.samplePushes(p, r, at)...)
 	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
 		out = append(out, shiftPush{
 			what: "A loose sample", brief: "loose sample", why: "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.",
-			lamps: lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
+			lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
 		})
 	}
 	return out
 }
 
 // samplePushes are those of master and limit samples.
-func samplePushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
+func (say Printer) samplePushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
 	var out []shiftPush
 	nominal := r.Nominal()
 	out = append(out, shiftPush{
 		what: "Master that is good, " + at.pos.At(r.HeightOf(nominal)), brief: "master that is good",
 		why: "The station accepts what is good, where it should stand. A taller master reads as much less.", lamps: at.lampsAt(nominal), reading: at.readingAt(&nominal),
 	})
-	for _, x := range made(LimitSamples(p, r)) {
+	for _, x := range made(say.LimitSamples(p, r)) {
 		if x.Good {
 			continue
 		}
@@ -145,7 +145,7 @@ func samplePushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
 }
 
 // pushes counts the pushes of a check.
-func pushes(n int) string {
+func (say Printer) pushes(n int) string {
 	if n == 1 {
 		return "1 push"
 	}
@@ -163,8 +163,8 @@ func inShiftCheck(list []shiftPush, name string) (n int) {
 }
 
 // shiftTable is what is pressed before the first part of a shift.
-func shiftTable(p *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) shiftTable(p *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Lead:    "Pressed " + p.Quality.LimitCheck + ", before any other part: one of each, in this order. " + otherAnswer + " One page holds a week of one shift: into each box go the lamps seen and the reading.",
 		Ranges:  []string{"Reading must lie in"},
 		Columns: []Column{{"Push", 1.1, false}, {"Why", 2.3, false}, {"Lamps that must show", 1.1, false}, {"Reading must lie in", 1.35, false}},
@@ -172,7 +172,7 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 	for _, day := range weekdays {
 		t.Columns = append(t.Columns, Column{day, 0.85, true})
 	}
-	pushes := shiftPushes(p, r)
+	pushes := say.shiftPushes(p, r)
 	if pushes == nil {
 		t.Lacking = "The window is not known to its end: there is nothing to check against."
 		return t
@@ -183,11 +183,11 @@ func shiftTable(p *press.Plan, r *press.Result) Table {
 		add(x.what, x.why, x.lamps, x.reading)
 	}
 	add("Name, signed", "Whoever pressed them; nothing is signed that was not seen.", none, none)
-	t.Notes = []string{ReadingRule(p, r)}
+	t.Notes = []string{say.ReadingRule(p, r)}
 	if TwoLooks(r) {
 		t.Notes = append(t.Notes, SampledWithout)
 	}
-	if found := wearFound(p, r); found != "" {
+	if found := say.wearFound(p, r); found != "" {
 		t.Notes = append(t.Notes, found)
 	}
 	return t

@@ -15,8 +15,8 @@ const stepsPaper = "steps"
 
 // stepTable lists each step with its figures, as they are typed in: with the unit and the
 // factor of the user's own controller where the plan has them.
-func stepTable(p *press.Plan, r *press.Result) Table {
-	t := Table{
+func (say Printer) stepTable(p *press.Plan, r *press.Result) Table {
+	t := Table{say: say,
 		Lead:    "What the ram does in one cycle, step by step. Read each figure back after it was entered.",
 		Fill:    []string{"Date", "Station", "Controller program"},
 		Columns: []Column{{"Step", 1.6, false}, {"Entry", 1.1, false}, {"Figure", 0.9, false}, {"To be entered", 0.9, false}, {"In its unit", 0.8, false}, {"Read back", 0.9, true}, {"Signed", 0.9, true}},
@@ -30,7 +30,7 @@ func stepTable(p *press.Plan, r *press.Result) Table {
 		t.Lead = "Not ready to be typed in: these are only the figures that the plan leads to so far."
 	}
 	for i := range p.Sequence.Steps {
-		for _, s := range stepFigures(p, r, &p.Sequence.Steps[i]) {
+		for _, s := range say.stepFigures(p, r, &p.Sequence.Steps[i]) {
 			cells := []string{UpperFirst(Step(p, i)), s.Label, s.Value, none, none, "", ""}
 			if s.Unit != "" {
 				cells[2] = Unit(s.Value, s.Unit)
@@ -51,9 +51,9 @@ func stepTable(p *press.Plan, r *press.Result) Table {
 // stepFigures are the entries of one step. Each goes by the controller's word for the
 // setpoint of the same kind: a position by that of the push end, a speed by that of the
 // approach.
-func stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
+func (say Printer) stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
 	var out []Setpoint
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	add := func(name, label, unit string, x *float64) {
 		v := Setpoint{Name: name, Label: label, Number: x, Value: none}
 		if x != nil {
@@ -64,7 +64,7 @@ func stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
 		}
 		out = append(out, v)
 	}
-	say := func(label, text string) { out = append(out, Setpoint{Label: label, Value: text}) }
+	tell := func(label, text string) { out = append(out, Setpoint{Label: label, Value: text}) }
 	or := func(x *float64, otherwise float64) *float64 {
 		if x == nil {
 			return &otherwise
@@ -77,7 +77,7 @@ func stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
 			add("push_end", "To", "mm", &s.To)
 		} else {
 			add("push_end", "By", "mm", &s.By)
-			say("Times", Trimmed(s.Times, 0))
+			tell("Times", Trimmed(s.Times, 0))
 			add("confirm_time", "Pause", "s", &s.Pause)
 		}
 		m := &p.Motion
@@ -88,8 +88,8 @@ func stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
 			add("zone_start", "Zone start", "mm", &s.Zone[0])
 			add("zone_end", "Zone end", "mm", &s.Zone[1])
 		}
-		say("At its end", map[bool]string{true: "goes on without rest", false: "comes to rest"}[s.HandOver])
-		say("On hold", map[bool]string{true: "the next step begins", false: "goes on to its target"}[s.OnHold == press.Cancel])
+		tell("At its end", map[bool]string{true: "goes on without rest", false: "comes to rest"}[s.HandOver])
+		tell("On hold", map[bool]string{true: "the next step begins", false: "goes on to its target"}[s.OnHold == press.Cancel])
 	case press.StepWait:
 		add("confirm_time", "Wait", "s", &s.Time)
 	case press.StepProbe:
@@ -99,7 +99,7 @@ func stepFigures(p *press.Plan, r *press.Result, s *press.Step) []Setpoint {
 			add("confirm_time", "Probe confirm time", "s", &q.ConfirmTime)
 		}
 	case press.StepPress:
-		say("All of it", "see the setpoint list")
+		tell("All of it", "see the setpoint list")
 	}
 	return out
 }

@@ -13,7 +13,7 @@ import (
 // TestStepTable: each step has its figures as they are typed in, a plan without steps no
 // such page. Figures of the worked example; the factor of 100 by hand.
 func TestStepTable(t *testing.T) {
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	p, faults := press.Decode(data)
 	require.Empty(t, faults)

@@ -177,7 +177,7 @@ func TestRowsThatLieClose(t *testing.T) {
 		assert.Regexp(t, `^\d+\.\d{3} to \d+\.\d{3}\x{202f}mm$`, row[1])
 	}
 	assert.Len(t, heights, 5, "four limits and the master")
-	assert.Equal(t, "1.2345", Positions{4}.Fine().Bare(1.23451), "a finer station stays finer")
+	assert.Equal(t, "1.2345", Positions{decimals: 4}.Fine().Bare(1.23451), "a finer station stays finer")
 }
 
 // TestSetpointsAreNotRounded: what was set finer than the step is typed in as it
@@ -195,7 +195,7 @@ func TestSetpointsAreNotRounded(t *testing.T) {
 // TestProbeProvedAgain: a change of the probe, or of the fit that it feels, takes back
 // what was proved of it; without a probe nothing is said of one.
 func TestProbeProvedAgain(t *testing.T) {
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	probed, problems := press.Decode(data)
 	require.Empty(t, problems)

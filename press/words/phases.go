@@ -29,5 +29,6 @@ func Phase(p press.Phase) Term {
 // What refuses a part that is good by its height.
 const (
 	RefusedByGuard  = " This part: good by the drawing, refused by the guard band."
+	RefusedByRule   = " This part: good by the drawing, refused because the window stays inside it."
 	RefusedByWindow = " This part: good by the drawing, refused by the window as it is set, which is narrower than it might be."
 )

@@ -16,7 +16,7 @@ func TestPlainWords(t *testing.T) {
 		p := example(t, c)
 		r := press.Evaluate(p)
 		Explain(r)
-		all := append(append([]string{Headline(p, r), ReadingRule(p, r), CatalogueLead(r)}, Unseen(p, r)...), Cautions...)
+		all := append(append([]string{Headline(p, r), ReadingRule(p, r), say.CatalogueLead(r)}, Unseen(p, r)...), Cautions...)
 		for _, f := range r.Findings {
 			all = append(all, f.Message)
 		}

@@ -45,7 +45,7 @@ func TestPresenceCheckSettlesTheTable(t *testing.T) {
 
 	// A name that is too long for a sentence is not put into one.
 	p = example(t, with(otherCheck, changes{"station.presence_check": "a laser that looks across the nest from the left side"}))
-	assert.Equal(t, "good, if the other check says that an insert is there", GoodIf(p))
+	assert.Equal(t, "good, if the other check says that an insert is there", say.GoodIf(p))
 }
 
 // TestLateArrivalAndNothing: zone alone may be a part that is seated and whose force was
@@ -71,7 +71,7 @@ func TestLateArrivalAndNothing(t *testing.T) {
 // plan counts it as a name, so nothing else stops the reader.
 func TestATypedNoNamesNoCheck(t *testing.T) {
 	for typed, none := range map[string]bool{"none": true, "No.": true, " - ": true, "N/A": true, "\u2014": true, "(none)": true, "?": true, "": false, "light barrier B3": false, "no-contact sensor N1": false, "nest sensor": false} {
-		assert.Equal(t, none, NamesNoCheck(typed), typed)
+		assert.Equal(t, none, say.NamesNoCheck(typed), typed)
 	}
 	for typed, none := range map[string]bool{"none": true, "light barrier B3": false} {
 		p := example(t, with(otherCheck, changes{"station.presence_check": typed}))
@@ -79,18 +79,18 @@ func TestATypedNoNamesNoCheck(t *testing.T) {
 		note := found(t, press.PresenceByOtherCheck, with(otherCheck, changes{"station.presence_check": typed}))
 		require.False(t, r.Blocked())
 		const names = "\u201cnone\u201d names no check"
-		for where, text := range map[string]string{"note": note.Message, "headline": Headline(p, r), "unseen": strings.Join(Unseen(p, r), " "), "copied": OnlyGoodWith(p, r)} {
+		for where, text := range map[string]string{"note": note.Message, "headline": Headline(p, r), "unseen": strings.Join(Unseen(p, r), " "), "copied": say.OnlyGoodWith(p, r)} {
 			assert.Equal(t, none, strings.Contains(text, names), "%s: %s", where, text)
 		}
 		assert.Equal(t, none, strings.HasPrefix(Headline(p, r), "Passes a missing insert"), typed)
 		assert.Equal(t, none, strings.Contains(Glance(p, r), "but a missing insert passes"))
-		assert.Equal(t, none, LeaveEmpty(typed) != "")
+		assert.Equal(t, none, say.LeaveEmpty(typed) != "")
 		if !none {
 			assert.True(t, strings.HasPrefix(note.Message, "The other check named in the plan is the only barrier"), note.Message)
-			assert.Equal(t, "only good with: light barrier B3", OnlyGoodWith(p, r))
+			assert.Equal(t, "only good with: light barrier B3", say.OnlyGoodWith(p, r))
 		}
 	}
-	assert.Empty(t, OnlyGoodWith(example(t, nil), press.Evaluate(example(t, nil))))
+	assert.Empty(t, say.OnlyGoodWith(example(t, nil), press.Evaluate(example(t, nil))))
 }
 
 // Where the nest itself stops the ram before the push ends, nothing asks for no arrival on
@@ -101,7 +101,7 @@ func TestTheRuleOfTheEmptyNestFollowsThePlan(t *testing.T) {
 	r := press.Evaluate(p)
 	stop, stops := r.NestStops()
 	require.True(t, stops)
-	push := shiftPushes(p, r)[0]
+	push := say.shiftPushes(p, r)[0]
 	assert.Contains(t, push.lamps, "arrival on")
 	assert.Contains(t, ReadingRule(p, r), "it must show "+push.lamps)
 	assert.Equal(t, Pair{true, stop.Zone}.String(), push.lamps)

@@ -14,7 +14,7 @@ import (
 // ranExample is the worked example of probe and sequence, with some typed texts changed.
 func ranExample(t *testing.T, c changes) *press.Result {
 	t.Helper()
-	data, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	data, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	base, ps := press.Decode(data)
 	require.Empty(t, ps)
@@ -50,22 +50,22 @@ func TestProbeThatHangsOnDragIsNotPraised(t *testing.T) {
 	const plainly = "he probe refuses only 98\u202f% of the parts without grip"
 	note := sentenceOf(t, r, press.LooseFitProbed)
 	assert.True(t, strings.HasPrefix(note, "T"+plainly), note)
-	assert.Contains(t, misses(r.Plan, r), "t"+plainly, "of which a headline is made")
+	assert.Contains(t, say.misses(r.Plan, r), "t"+plainly, "of which a headline is made")
 	for _, f := range r.Findings {
 		assert.NotContains(t, f.Message, "The probe refuses a fit", f.Code)
 		assert.NotContains(t, f.Message, "The probe refuses loose", f.Code)
 	}
-	assert.NotContains(t, strings.Join(misses(r.Plan, r), " "), "looser than")
+	assert.NotContains(t, strings.Join(say.misses(r.Plan, r), " "), "looser than")
 }
 
 // A fit of next to nothing is no fit that is caught.
 func TestProbeThatCatchesNoFit(t *testing.T) {
 	r := ranExample(t, nil)
-	assert.Contains(t, strings.Join(misses(r.Plan, r), " "), "a fit looser than 4.7")
+	assert.Contains(t, strings.Join(say.misses(r.Plan, r), " "), "a fit looser than 4.7")
 	r.Probe.CaughtBelow.Effective = 0.09
 	share := 0.9995
 	r.Probe.RefusedAtZero = &share
-	got := strings.Join(misses(r.Plan, r), " ")
+	got := strings.Join(say.misses(r.Plan, r), " ")
 	assert.Contains(t, got, "the probe refuses 99.95\u202f% of the parts without grip")
 	assert.NotContains(t, got, "looser than")
 }

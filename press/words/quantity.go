@@ -3,36 +3,42 @@ package words
 import "math"
 
 // Force writes a force to 1 N.
-func Force(n float64) string { return Unit(Fixed(n, 0), "N") }
+func (say Printer) Force(n float64) string { return say.Units.Force.fixed(n, 0, "N") }
 
 // Setting writes a motor-current setting: steps as they are typed, anything else
 // to 0.01 %.
-func Setting(percent float64) string { return Unit(Trimmed(percent, 2), "%") }
+func (say Printer) Setting(percent float64) string { return Unit(Trimmed(percent, 2), "%") }
 
 // Seconds writes a time to 0.01 s, short ones to 0.001 s. Every time is rounded up,
 // as those are that have to go by: one time never stands in two ways.
-func Seconds(s float64) string { return Unit(SecondsBare(s), "s") }
+func (say Printer) Seconds(s float64) string { return Unit(say.SecondsBare(s), "s") }
 
 // SecondsBare is the same without its unit.
-func SecondsBare(s float64) string {
+func (say Printer) SecondsBare(s float64) string {
 	if short := roundedUp(s, 1000); math.Abs(short) < 0.1 {
 		return Trimmed(short, 3)
 	}
-	return AfterBare(s)
+	return say.AfterBare(s)
 }
 
 // Speed writes a speed as it was typed.
-func Speed(v float64) string { return Unit(Trimmed(v, 3), "mm/s") }
+func (say Printer) Speed(v float64) string { return say.Units.Velocity.trimmed(v, 3, "mm/s") }
+
+// SpeedBare is the same without its unit.
+func (say Printer) SpeedBare(v float64) string {
+	v, decimals, _ := say.Units.Velocity.in(v, 3, "mm/s")
+	return Trimmed(v, decimals)
+}
 
 // Microns writes µm to 0.1.
-func Microns(x float64) string { return Unit(Fixed(x, 1), "µm") }
+func (say Printer) Microns(x float64) string { return say.Units.Finest.fixed(x, 1, "µm") }
 
 // leastPPM is the bound of the computed probabilities, in ppm.
 const leastPPM = 0.01
 
 // PPM writes a computed share of parts in ppm with two significant digits; what
 // is too small to be told from nothing is written as a bound.
-func PPM(x float64) string {
+func (say Printer) PPM(x float64) string {
 	if x < leastPPM {
 		return "<" + thin + Unit(Fixed(leastPPM, 2), "ppm")
 	}
@@ -40,7 +46,7 @@ func PPM(x float64) string {
 		return Unit(none, "ppm")
 	}
 	if x >= manyPPM {
-		return Share(x / 1e6)
+		return say.Share(x / 1e6)
 	}
 	return Unit(ppmDigits(x, 2), "ppm")
 }
@@ -57,26 +63,26 @@ func ppmDigits(x float64, digits int) string {
 }
 
 // TargetPPM writes a share in ppm as it was typed.
-func TargetPPM(x float64) string { return Unit(Trimmed(x, 6), "ppm") }
+func (say Printer) TargetPPM(x float64) string { return Unit(Trimmed(x, 6), "ppm") }
 
 // ppmOver writes a share in ppm that is more than a limit, with as many digits
 // as it takes to see that.
-func ppmOver(x, limit float64) string {
+func (say Printer) ppmOver(x, limit float64) string {
 	if x < leastPPM || x >= manyPPM && x > 1.05*limit {
-		return PPM(x)
+		return say.PPM(x)
 	}
 	for digits := 2; digits < 9; digits++ {
-		if s := Unit(ppmDigits(x, digits), "ppm"); s != TargetPPM(limit) {
+		if s := Unit(ppmDigits(x, digits), "ppm"); s != say.TargetPPM(limit) {
 			return s
 		}
 	}
-	return PPM(x)
+	return say.PPM(x)
 }
 
 // Share writes a probability as a percentage. It never rounds up to certainty
 // nor down to impossibility: the digits grow until the remainder shows, and stop
 // at a bound.
-func Share(p float64) string {
+func (say Printer) Share(p float64) string {
 	switch {
 	case math.IsNaN(p):
 		return Unit(none, "%")
@@ -97,7 +103,7 @@ func Share(p float64) string {
 }
 
 // TargetShare writes a share as it was typed, as a percentage.
-func TargetShare(p float64) string { return Unit(Trimmed(100*p, 6), "%") }
+func (say Printer) TargetShare(p float64) string { return Unit(Trimmed(100*p, 6), "%") }
 
 // Ratio writes a plain factor with two decimals.
-func Ratio(x float64) string { return Fixed(x, 2) }
+func (say Printer) Ratio(x float64) string { return Fixed(x, 2) }

@@ -33,7 +33,7 @@ func (s Situation) Title() string {
 
 // whenOn says when a row of the reaction plan holds. The rows of good lamps that pass a part
 // on and those that keep it back exclude each other, and say so.
-func whenOn(x Reaction) string {
+func (say Printer) whenOn(x Reaction) string {
 	if !x.passed {
 		return x.Situation.Title()
 	}
@@ -73,16 +73,16 @@ const ReactionNote = "Common practice, no source. What your own works instruct g
 
 // Reactions are the lists of a plan for every pair and situation, with the plan's
 // own figures. There are none without a verdict.
-func Reactions(p *press.Plan, r *press.Result) []Reaction {
+func (say Printer) Reactions(p *press.Plan, r *press.Result) []Reaction {
 	s, ok := r.Signals()
 	if !ok {
 		return nil
 	}
-	m := reactions{p: p, r: r, s: s, pos: PositionsOf(p)}
+	m := reactions{say: say, p: p, r: r, s: s, pos: say.Positions(p)}
 	bare := m
 	bare.bare = true
 	var out []Reaction
-	for _, t := range PairTexts(p, r) {
+	for _, t := range say.PairTexts(p, r) {
 		for _, when := range Situations {
 			x := Reaction{Pair: t.Pair, Situation: when, passed: t.Clear && slices.Contains(t.Words, press.Good)}
 			x.Part, x.Checks = m.list(t, when)
@@ -123,6 +123,7 @@ func ReactionTo(all []Reaction, on Pair, when Situation) (Reaction, bool) {
 
 // reactions makes the lists of one plan.
 type reactions struct {
+	say  Printer
 	p    *press.Plan
 	r    *press.Result
 	s    press.Signals
@@ -145,7 +146,7 @@ const apartPart = "Set the part apart, marked, and do not press it again."
 
 // refusedPart is what becomes of a refused part; several in a row stop the work, and so
 // does a shift that has had no other.
-func refusedPart(when Situation) string {
+func (say Printer) refusedPart(when Situation) string {
 	if when == Run || when == Start {
 		return "Stop, and hold these parts back. " + apartPart
 	}
@@ -168,9 +169,9 @@ func (m reactions) list(t PairText, when Situation) (part string, checks []strin
 	case has(press.Good):
 		return "Take the part out and pass it on.", m.good(when)
 	case has(press.Long):
-		return refusedPart(when), m.tall(t, when)
+		return m.say.refusedPart(when), m.tall(t, when)
 	}
-	return refusedPart(when), m.short(t, when)
+	return m.say.refusedPart(when), m.short(t, when)
 }
 
 // master says what a part known to be good must show.
@@ -202,9 +203,9 @@ func (m reactions) setpoints() string {
 	}
 	first := ""
 	if TwoLooks(m.r) {
-		first = "probe setting " + Setting(*m.r.Probe.Setting) + ", probe end " + m.pos.At(*m.r.Probe.End) + ", "
+		first = "probe setting " + m.say.Setting(*m.r.Probe.Setting) + ", probe end " + m.pos.At(*m.r.Probe.End) + ", "
 	}
-	return "Compare what is set with the plan: " + first + "setting " + Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
+	return "Compare what is set with the plan: " + first + "setting " + m.say.Setting(m.r.Force.Setting) + ", approach end " + m.pos.At(m.s.Start) +
 		", push end " + m.pos.At(m.s.End) + ", zone " + m.pos.Bare(m.s.ZoneStart) + " to " + m.pos.At(m.s.ZoneEnd) + "."
 }
 
@@ -212,13 +213,13 @@ func (m reactions) setpoints() string {
 func (m reactions) empty() string {
 	for _, f := range m.r.Faults {
 		if f.Name == press.RowMissing && !f.Own && RefusedFirst(f) {
-			return m.showing("Run the cycle once without an insert", ": the first look must refuse it, with "+lamps(f.Probe.Arrival, f.Probe.Zone)+".")
+			return m.showing("Run the cycle once without an insert", ": the first look must refuse it, with "+m.say.lamps(f.Probe.Arrival, f.Probe.Zone)+".")
 		}
 		if f.Name == press.RowMissing && !f.Own && f.Arrival != nil {
 			return m.showing("Push once without an insert", ": the lamps must show "+Pair{*f.Arrival, *f.Zone}.String()+".")
 		}
 	}
-	return m.showing("Push once with an empty nest", ": "+emptyPush(m.r)+".")
+	return m.showing("Push once with an empty nest", ": "+m.say.emptyPush(m.r)+".")
 }
 
 func (m reactions) limits() string {
@@ -230,7 +231,7 @@ func (m reactions) limits() string {
 		return m.unprobed("Press the limit samples.")
 	}
 	var out []string
-	for _, x := range made(LimitSamples(m.p, m.r)) {
+	for _, x := range made(m.say.LimitSamples(m.p, m.r)) {
 		if !x.Good {
 			out = append(out, x.Heights(m.p)+" ("+lowerFirst(x.Name)+")")
 		}
@@ -259,7 +260,7 @@ const FreshGood = "Let the setter press a fresh part that was measured and is go
 
 // Anywhere tells whether a check that stands in one list is a sound one with other lamps
 // too: to look into the nest always, tool and empty push after a change.
-func Anywhere(check string, when Situation) bool {
+func (say Printer) Anywhere(check string, when Situation) bool {
 	if strings.HasPrefix(check, "Look into the nest") || strings.HasPrefix(check, "Look at the part:") {
 		return true
 	}
@@ -274,7 +275,7 @@ func ChangesNothing(check string) bool { return check == call }
 
 func (m reactions) good(when Situation) []string {
 	if missingPasses(m.r) {
-		return append([]string{"See that " + PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
+		return append([]string{"See that " + m.say.PresenceCheck(m.p) + " says that an insert is there: these lamps do not."}, m.seated(when)...)
 	}
 	return m.seated(when)
 }

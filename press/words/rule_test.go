@@ -22,7 +22,7 @@ func TestTheReadingRuleSaysItsTimes(t *testing.T) {
 	list := paperOf(t, "setpoints", p)
 	assert.Contains(t, list.Rows, []string{"Confirm time", "0.05\u202fs", "", ""})
 	assert.Contains(t, list.Rows, []string{"Watch time, at least", "1.70\u202fs", "", ""})
-	assert.Contains(t, list.Notes, WatchNote(r))
+	assert.Contains(t, list.Notes, say.WatchNote(r))
 	for _, name := range []string{"shift", "reactions"} {
 		assert.Contains(t, paperOf(t, name, p).Notes, rule, name)
 	}
@@ -31,7 +31,7 @@ func TestTheReadingRuleSaysItsTimes(t *testing.T) {
 	open.Cycle.WatchTime = nil
 	assert.NotContains(t, ReadingRule(p, open), "at least")
 	found := false
-	for _, s := range typedIn(p, open) {
+	for _, s := range say.typedIn(p, open) {
 		found = found || s.Name == "watch_time" && s.Value == none && s.Number == nil
 	}
 	assert.True(t, found, "a watch time that is not known is said so")

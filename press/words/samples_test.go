@@ -15,7 +15,7 @@ import (
 func TestSamplesAreBounded(t *testing.T) {
 	p := example(t, nil)
 	r := press.Evaluate(p)
-	all := LimitSamples(p, r)
+	all := say.LimitSamples(p, r)
 	require.Len(t, all, 4)
 	tall := all[0].Heights(p)
 	assert.Regexp(t, `^\d+\.\d{3} to \d+\.\d{3}\x{202f}mm$`, tall)
@@ -30,7 +30,7 @@ func TestSamplesAreBounded(t *testing.T) {
 	assert.Contains(t, notes, "proves nothing")
 	assert.Contains(t, notes, "is solid, or locked")
 	p = example(t, with(touch, changes{"parts[2].contact": "0"}))
-	assert.NotContains(t, strings.Join(SampleNotes(p, press.Evaluate(p)), "\n"), "locked", "nothing is pressed in")
+	assert.NotContains(t, strings.Join(say.SampleNotes(p, press.Evaluate(p)), "\n"), "locked", "nothing is pressed in")
 }
 
 // TestMasterHasLimits: the shift check and the first parts say from where to where the
@@ -45,15 +45,15 @@ func TestMasterHasLimits(t *testing.T) {
 		assert.Contains(t, text, want, name)
 		assert.NotContains(t, text, "about 115", name)
 	}
-	share, limits, ok := masterWear(p, r)
+	share, limits, ok := say.masterWear(p, r)
 	require.True(t, ok)
 	assert.Equal(t, want, limits)
 	worn := row(r, press.RowNestWorn)
 	says := Detected(p, r, *worn)
 	assert.Equal(t, "lamps "+Rarely(worn.Detection)+", master check "+Rarely(share), says)
 	assert.Empty(t, Judged(p, r, *worn), "no part is judged")
-	assert.Contains(t, strings.Join(paperOf(t, "shift", p).Notes, "\n"), OneIn(share))
-	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), OneIn(share))
+	assert.Contains(t, strings.Join(paperOf(t, "shift", p).Notes, "\n"), say.OneIn(share))
+	assert.Contains(t, strings.Join(Unseen(p, r), "\n"), say.OneIn(share))
 }
 
 // Limit samples are judged with their datum at its mean: where rows make one up, it is said
@@ -67,7 +67,7 @@ func TestSamplesOnADatumSayOnWhich(t *testing.T) {
 	require.True(t, rows)
 	require.InDelta(t, 3, height, 1e-9)
 	assert.InDelta(t, r.Travel.SeatReading, r.ReadingOf(r.Stack.Seat.Mean-height), 1e-9)
-	assert.Contains(t, plain(strings.Join(SampleNotes(p, r), "\n")), "only on a datum that lies 3.000 mm above the nest")
+	assert.Contains(t, plain(strings.Join(say.SampleNotes(p, r), "\n")), "only on a datum that lies 3.000 mm above the nest")
 	p = example(t, nil)
-	assert.NotContains(t, strings.Join(SampleNotes(p, press.Evaluate(p)), "\n"), "datum")
+	assert.NotContains(t, strings.Join(say.SampleNotes(p, press.Evaluate(p)), "\n"), "datum")
 }

@@ -16,7 +16,7 @@ const (
 
 // SetpointNote says where a setpoint comes from. In a plan with blockers it says that the
 // setpoint must not be used yet, and that of a proposal alone.
-func SetpointNote(r *press.Result, hand bool) string {
+func (say Printer) SetpointNote(r *press.Result, hand bool) string {
 	s := chosen(r, hand)
 	n := r.Count(press.Blocker)
 	if n == 0 {

@@ -18,7 +18,7 @@ type Setpoint struct {
 const SettingLabel = "Setting"
 
 // Setpoints lists what is typed into the controller, and the reading to expect.
-func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
+func (say Printer) Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 	t := &r.Travel
 	var z1, z2 *float64
 	if z := r.Window.Zone; z != nil {
@@ -28,12 +28,12 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 	if !r.Pressable() {
 		a, seat = nil, nil
 	}
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	at := func(name, label, path, word string, mm *float64) Setpoint {
 		s := Setpoint{Name: name, Label: label, Number: mm, Value: none, Note: "not known", From: "not known", Path: path, Word: word}
 		if mm != nil {
 			s.Value, s.Unit, s.Exact = pos.Set(*mm), "mm", Exact(*mm)
-			s.Note, s.From = SetpointNote(r, p.Given(path)), chosen(r, p.Given(path))
+			s.Note, s.From = say.SetpointNote(r, p.Given(path)), chosen(r, p.Given(path))
 		}
 		return s
 	}
@@ -44,31 +44,31 @@ func Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		reading.Note, reading.From = seated, seated
 	}
 	out := []Setpoint{
-		setting(p, r),
+		say.setting(p, r),
 		at("approach_end", "Approach end", "window.approach_end", "approach", a),
 		at("push_stroke", "Push stroke", "window.push_stroke", "push stroke", t.PushStroke),
 		at("push_end", "Push end", "window.push_stroke", "push end", t.PushEnd),
 		at("zone_start", "Zone start", "window.zone_start", "zone", z1),
 		at("zone_end", "Zone end", "window.zone_end", "zone", z2),
 	}
-	return append(append(out, probeSetpoints(p, r, false)...), reading)
+	return append(append(out, say.probeSetpoints(p, r, false)...), reading)
 }
 
 // setting is the first setpoint; it says so where it lies outside the force
 // window.
-func setting(p *press.Plan, r *press.Result) Setpoint {
+func (say Printer) setting(p *press.Plan, r *press.Result) Setpoint {
 	const path = "window.setting"
 	hand := p.Given(path)
 	s := Setpoint{
 		Name: "setting", Number: &r.Force.Setting, Label: SettingLabel, Value: Trimmed(r.Force.Setting, 2), Unit: "%", Exact: Exact(r.Force.Setting),
-		Note: SetpointNote(r, hand), From: chosen(r, hand), Path: path, Word: "setting",
+		Note: say.SetpointNote(r, hand), From: chosen(r, hand), Path: path, Word: "setting",
 	}
 	switch {
 	case r.Force.SettingFeasible:
 	case hand:
-		s.Note = byHand + ", " + misfit(r.Force)
+		s.Note = byHand + ", " + say.misfit(r.Force)
 	default:
-		s.Note = "nearest, " + misfit(r.Force)
+		s.Note = "nearest, " + say.misfit(r.Force)
 	}
 	if !r.Force.SettingFeasible {
 		s.From = s.Note
@@ -77,7 +77,7 @@ func setting(p *press.Plan, r *press.Result) Setpoint {
 }
 
 // misfit says why a setting lies outside the force window.
-func misfit(f press.Force) string {
+func (say Printer) misfit(f press.Force) string {
 	switch weak, strong := f.Low < f.Need, f.High > f.Cap; {
 	case strong && !weak:
 		return "too much"
@@ -89,9 +89,9 @@ func misfit(f press.Force) string {
 
 // NotTyped says why the setpoints of a blocked plan must not be typed in; empty
 // without a blocker.
-func NotTyped(r *press.Result) string {
+func (say Printer) NotTyped(r *press.Result) string {
 	if !r.Blocked() {
 		return ""
 	}
-	return "Not ready to be typed in: " + NotReady(r) + "."
+	return "Not ready to be typed in: " + say.NotReady(r) + "."
 }

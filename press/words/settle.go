@@ -27,7 +27,7 @@ func aside(r *press.Result, before, text, after string) string {
 }
 
 // WatchNote says what the watch time is made of, and that it leaves nothing over.
-func WatchNote(r *press.Result) string {
+func (say Printer) WatchNote(r *press.Result) string {
 	if TwoLooks(r) {
 		s := "Both watch times run from leaving home at the plan's speeds, with every step before: that of the probe to the probe end, that of the push to the push end with the first look on the way, each plus settle and its confirm time. " +
 			"They are the least to wait, with nothing over. A ram that slows down under load takes longer: time it on the station."
@@ -39,7 +39,7 @@ func WatchNote(r *press.Result) string {
 }
 
 // WatchBrief is the same in a few words, beside the figure.
-func WatchBrief(r *press.Result) string {
+func (say Printer) WatchBrief(r *press.Result) string {
 	if motionAlone(r) {
 		return "motion alone: add your controller's time from seat to arrival"
 	}
@@ -47,4 +47,4 @@ func WatchBrief(r *press.Result) string {
 }
 
 // ByMotion is said behind a time that is of the motion alone; empty otherwise.
-func ByMotion(r *press.Result) string { return aside(r, ", ", "by the motion alone", "") }
+func (say Printer) ByMotion(r *press.Result) string { return aside(r, ", ", "by the motion alone", "") }

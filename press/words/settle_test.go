@@ -18,10 +18,10 @@ func TestWatchTimesOfTheMotionAlone(t *testing.T) {
 	}{{nil, true}, {changes{"motion.settle_time": "0.3"}, false}} {
 		p := example(t, c.plan)
 		r := press.Evaluate(p)
-		for name, text := range map[string]string{"rule": ReadingRule(p, r), "note": WatchNote(r), "catalogue": CatalogueLead(r)} {
+		for name, text := range map[string]string{"rule": ReadingRule(p, r), "note": say.WatchNote(r), "catalogue": say.CatalogueLead(r)} {
 			assert.Equal(t, c.lacks, strings.Contains(text, MotionAlone), name)
 		}
-		for name, text := range map[string]string{"title": CycleTitle(r), "brief": WatchBrief(r)} {
+		for name, text := range map[string]string{"title": CycleTitle(r), "brief": say.WatchBrief(r)} {
 			assert.Equal(t, c.lacks, strings.Contains(text, "motion alone"), name)
 		}
 		proving := strings.Join(flat(paperOf(t, "proving", p)), "\n")

@@ -41,7 +41,7 @@ func TestNobodyIsSentToTryAStrike(t *testing.T) {
 	gentle := decoded(t, `"max_force": 2900`, `"max_force": 5000`)
 	g := press.Evaluate(gentle)
 	require.True(t, struckTwice(g))
-	assert.Empty(t, overStrike(g))
+	assert.Empty(t, say.overStrike(g))
 	failures, _ = Paper("failures", gentle, g)
 	assert.Contains(t, allOf(failures), "the approach strikes it. Another check is needed.")
 	assert.NotContains(t, allOf(failures), "Do not try it")

@@ -15,15 +15,15 @@ const (
 )
 
 // RunTitle is the message of the run.
-func RunTitle(r *press.Result) string {
-	s := Seconds(r.Cycle.Total) + " a part"
+func (say Printer) RunTitle(r *press.Result) string {
+	s := say.Seconds(r.Cycle.Total) + " a part"
 	if h := r.Cycle.Handling; h > 0 {
-		s += ", " + Seconds(h) + " of it handling"
+		s += ", " + say.Seconds(h) + " of it handling"
 	}
-	return s + "; the zone signal " + comesOn(r.Sequence.Nominal.Signals.StepZone)
+	return s + "; the zone signal " + say.comesOn(r.Sequence.Nominal.Signals.StepZone)
 }
 
-func comesOn(c press.Changes) string {
+func (say Printer) comesOn(c press.Changes) string {
 	n, on := 0, c.First
 	if on {
 		n++
@@ -45,21 +45,21 @@ func comesOn(c press.Changes) string {
 }
 
 // ProbeTitle is the message of the probe's drawing.
-func ProbeTitle(r *press.Result) string {
+func (say Printer) ProbeTitle(r *press.Result) string {
 	b := &r.Probe
 	s := "The probe refuses no fit surely"
 	if c := b.CaughtBelow; c != nil {
-		s = "The probe refuses below " + Microns(c.Effective) + " with " + TargetShare(r.Plan.Faults.SampleProbability)
+		s = "The probe refuses below " + say.Microns(c.Effective) + " with " + say.TargetShare(r.Plan.Faults.SampleProbability)
 	}
 	if b.FalseRefusalPPM != nil {
-		s += "; " + inMillion(*b.FalseRefusalPPM) + " sound parts refused"
+		s += "; " + say.inMillion(*b.FalseRefusalPPM) + " sound parts refused"
 	}
 	return s
 }
 
 // inMillion writes parts per million in words.
-func inMillion(ppm float64) string {
-	return strings.TrimSuffix(strings.TrimSuffix(PPM(ppm), "ppm"), thin) + " in a million"
+func (say Printer) inMillion(ppm float64) string {
+	return strings.TrimSuffix(strings.TrimSuffix(say.PPM(ppm), "ppm"), thin) + " in a million"
 }
 
 // StepName is what a step is called where its number stands beside it: its own name, or

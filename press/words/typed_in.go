@@ -12,7 +12,7 @@ const NoMissesInCode = "A code does not say what was missed."
 
 // TypedOutcome says what an exam came to that was typed in from a code, or that it was
 // practice.
-func TypedOutcome(exam string, o Outcome) string {
+func (say Printer) TypedOutcome(exam string, o Outcome) string {
 	if exam == practice {
 		return "Practised"
 	}

@@ -8,12 +8,12 @@ import (
 )
 
 // Unseen lists what this logic cannot detect, for this plan.
-func Unseen(p *press.Plan, r *press.Result) []string {
+func (say Printer) Unseen(p *press.Plan, r *press.Result) []string {
 	out := []string{}
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	switch {
 	case TwoLooks(r) && Probed(r):
-		out = append(out, looseUnseen(p, r)...)
+		out = append(out, say.looseUnseen(p, r)...)
 	case p.Joint.Kind != press.Touch:
 		s := "A loose fit: it rests in the right place."
 		if !r.Probe.InUse && r.Probe.Possible && r.Probe.HighestSetting != nil {
@@ -31,7 +31,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 		if p.Station.PresenceCheck != "" {
 			s = "A missing insert, without the other check: " + p.Station.PresenceCheck + "."
 		}
-		if none := noCheck(p); none != "" {
+		if none := say.noCheck(p); none != "" {
 			s = "A missing insert: " + none + "."
 		}
 		out = append(out, s)
@@ -39,7 +39,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	if !p.MarksInsert() {
 		out = append(out, "A missing insert is not looked at: no row of the parts is marked as insert.")
 	}
-	if nest := nestStops(p, r); nest != "" {
+	if nest := say.nestStops(p, r); nest != "" {
 		out = append(out, nest)
 	}
 	if struckTwice(r) {
@@ -47,7 +47,7 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 	}
 	for _, row := range r.Faults {
 		if isWear(row) && row.Detection < 0.99 {
-			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+noticed(p, r, row)+".")
+			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+say.noticed(p, r, row)+".")
 		}
 	}
 	return append(out,
@@ -59,11 +59,11 @@ func Unseen(p *press.Plan, r *press.Result) []string {
 
 // looseUnseen is what the probe leaves unseen of a fit, and of a part that was pressed
 // before.
-func looseUnseen(p *press.Plan, r *press.Result) []string {
-	surely := TargetShare(p.Faults.SampleProbability)
+func (say Printer) looseUnseen(p *press.Plan, r *press.Result) []string {
+	surely := say.TargetShare(p.Faults.SampleProbability)
 	loose := "Some loose fits: the probe refuses none of them as surely as " + surely
 	if c := r.Probe.CaughtBelow; c != nil {
-		loose = "A weak fit with more than " + caughtBelow(r) + " of effective interference may go on; below that the probe refuses it " + surely + " of the time, and one with just that much holds " + Force(c.Holding)
+		loose = "A weak fit with more than " + say.caughtBelow(r) + " of effective interference may go on; below that the probe refuses it " + surely + " of the time, and one with just that much holds " + say.Force(c.Holding)
 	}
 	out := []string{
 		loose + ".",
@@ -81,7 +81,7 @@ func looseUnseen(p *press.Plan, r *press.Result) []string {
 
 // nestStops says that the push reaches past the empty nest, and what the lamps show
 // there; empty where it ends before, or where that is what a missing insert shows.
-func nestStops(p *press.Plan, r *press.Result) string {
+func (say Printer) nestStops(p *press.Plan, r *press.Result) string {
 	stop, ok := r.NestStops()
 	if !ok {
 		return ""
@@ -89,30 +89,30 @@ func nestStops(p *press.Plan, r *press.Result) string {
 	if f := row(r, press.RowMissing); f != nil && f.Reading != nil && math.Abs(*f.Reading-stop.Reading) < 1e-6 {
 		return ""
 	}
-	pos := PositionsOf(p)
+	pos := say.Positions(p)
 	at, end := pos.both(stop.Reading, *r.Travel.PushEnd)
 	s := "An empty nest: the nest itself stops the ram at " + at + ", before the push ends at " + end + ", with " + Pair{true, stop.Zone}.String()
 	switch {
 	case !stop.Zone:
 		return s + "."
-	case p.Station.PresenceCheck != "" && noCheck(p) == "":
+	case p.Station.PresenceCheck != "" && say.noCheck(p) == "":
 		return s + ". Only the other check tells it from a good part: " + strings.TrimRight(strings.TrimSpace(p.Station.PresenceCheck), ".") + "."
 	}
 	return s + ", as a good part does."
 }
 
 // noticed says how surely a worn nest is seen on a nominal part, and by what else.
-func noticed(p *press.Plan, r *press.Result, row press.FaultRow) string {
-	s := "the lamps see it in " + OneIn(row.Detection)
-	if share, _, ok := masterWear(p, r); ok {
-		s += ", the check with the master in " + OneIn(share)
+func (say Printer) noticed(p *press.Plan, r *press.Result, row press.FaultRow) string {
+	s := "the lamps see it in " + say.OneIn(row.Detection)
+	if share, _, ok := say.masterWear(p, r); ok {
+		s += ", the check with the master in " + say.OneIn(share)
 	}
 	return s
 }
 
 // Perfect says what was not given and is taken as perfect, the direction of the curve
 // included; empty when nothing is.
-func Perfect(r *press.Result) string {
+func (say Printer) Perfect(r *press.Result) string {
 	var what []string
 	for _, f := range r.Findings {
 		if f.Code != press.TakenAsPerfect {
@@ -122,7 +122,7 @@ func Perfect(r *press.Result) string {
 			what = append(what, lowerFirst(field.Label))
 		}
 	}
-	said := WeightDoubt(r)
+	said := say.WeightDoubt(r)
 	if len(what) > 0 {
 		said = strings.TrimSuffix("Taken as perfect, because not given: "+and(what)+". "+said, " ")
 	}
@@ -131,9 +131,9 @@ func Perfect(r *press.Result) string {
 
 // WeightDoubt says what a curve taken at the tool leaves open while nobody has said how the
 // ram stood; empty where nothing is.
-func WeightDoubt(r *press.Result) string {
+func (say Printer) WeightDoubt(r *press.Result) string {
 	if by := r.WeightDoubt(); by > 0 {
-		return "It is not said how the ram stood when its curve was taken at the tool: if it pressed down, every push is " + Force(by) + " less than here."
+		return "It is not said how the ram stood when its curve was taken at the tool: if it pressed down, every push is " + say.Force(by) + " less than here."
 	}
 	return ""
 }

@@ -25,10 +25,10 @@ func TestTheWeightInACurveOfUnknownDirection(t *testing.T) {
 		r := press.Evaluate(example(t, c.plan))
 		Explain(r)
 		if c.want == "" {
-			assert.NotContains(t, Perfect(r)+AtRest(r), "less")
+			assert.NotContains(t, Perfect(r)+say.AtRest(r), "less")
 			continue
 		}
 		assert.Contains(t, plain(Perfect(r)), "if it pressed down, every push is "+c.want+" less than here")
-		assert.Contains(t, AtRest(r), c.want[:2]+" less if the curve was taken pressing down")
+		assert.Contains(t, say.AtRest(r), c.want[:2]+" less if the curve was taken pressing down")
 	}
 }

@@ -4,13 +4,13 @@ import "time"
 
 // When writes a moment as people of this machine read it: the day as ISO 8601
 // writes it, and the minute.
-func When(t time.Time) string { return t.Local().Format("2006-01-02 15:04") }
+func (say Printer) When(t time.Time) string { return t.Local().Format("2006-01-02 15:04") }
 
 // Day writes a day as ISO 8601 does, as it was here.
-func Day(t time.Time) string { return t.Local().Format("2006-01-02") }
+func (say Printer) Day(t time.Time) string { return t.Local().Format("2006-01-02") }
 
 // Today is the day of now, as paper has it.
-func Today() string { return Day(time.Now()) }
+func (say Printer) Today() string { return say.Day(time.Now()) }
 
 // Stamp writes a moment for programs (RFC 3339).
 func Stamp(t time.Time) string { return t.UTC().Format(time.RFC3339) }

@@ -8,7 +8,7 @@ import "ramplan/press"
 const WhenRead = "Lamps: held from the end of the push, before the ram goes back, to the next start. Signals off between."
 
 // WhenReadIn says the same for a plan: with a probe the lamps are read twice.
-func WhenReadIn(r *press.Result) string {
+func (say Printer) WhenReadIn(r *press.Result) string {
 	if !TwoLooks(r) {
 		return WhenRead
 	}
@@ -17,7 +17,7 @@ func WhenReadIn(r *press.Result) string {
 
 // CardReads is what stands over the four pairs of the card: with a probe the whole first
 // look, and that the pairs are those of the second.
-func CardReads(r *press.Result) string {
+func (say Printer) CardReads(r *press.Result) string {
 	if !TwoLooks(r) {
 		return WhenRead
 	}
@@ -26,7 +26,7 @@ func CardReads(r *press.Result) string {
 }
 
 // PairsHead heads the table of the four pairs.
-func PairsHead(r *press.Result) string {
+func (say Printer) PairsHead(r *press.Result) string {
 	if TwoLooks(r) {
 		return "What the two lamps mean in this plan at the second look, at the end of the push"
 	}
@@ -34,7 +34,7 @@ func PairsHead(r *press.Result) string {
 }
 
 // TableHead heads the same table at the bench.
-func TableHead(r *press.Result) string {
+func (say Printer) TableHead(r *press.Result) string {
 	if TwoLooks(r) {
 		return "What the two signals mean at the second look"
 	}
@@ -43,7 +43,7 @@ func TableHead(r *press.Result) string {
 
 // SecondOnly says, where lamps are tapped in that were seen, that those of the second look
 // are meant; empty for a plan with one look.
-func SecondOnly(r *press.Result) string {
+func (say Printer) SecondOnly(r *press.Result) string {
 	if TwoLooks(r) {
 		return "Only what they show at the second look: the first one has the rule above, and no other."
 	}

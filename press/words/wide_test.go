@@ -16,7 +16,7 @@ import (
 func TestAWideWindowPromisesNothingImpossible(t *testing.T) {
 	p := example(t, changes{"window.zone_start": "85"})
 	r := press.Evaluate(p)
-	for _, x := range LimitSamples(p, r) {
+	for _, x := range say.LimitSamples(p, r) {
 		if x.Good && !x.Missing {
 			assert.LessOrEqual(t, x.To, p.Requirement.HeightHigh+1e-9, x.Name)
 		}
@@ -24,9 +24,9 @@ func TestAWideWindowPromisesNothingImpossible(t *testing.T) {
 	gap, ok := passingGap(r, PositionsOf(p))
 	require.True(t, ok)
 	assert.InDelta(t, 6.4, gap, 1e-9)
-	assert.Contains(t, strings.Join(sampleTable(p, r).Notes, " "), "The window lets in heights that the drawing refuses")
+	assert.Contains(t, strings.Join(say.sampleTable(p, r).Notes, " "), "The window lets in heights that the drawing refuses")
 	narrow := example(t, nil)
-	assert.NotContains(t, strings.Join(sampleTable(narrow, press.Evaluate(narrow)).Notes, " "), "The window lets in")
+	assert.NotContains(t, strings.Join(say.sampleTable(narrow, press.Evaluate(narrow)).Notes, " "), "The window lets in")
 }
 
 // Where no reading gives both signals, the entry that was set by hand is told where to
@@ -65,7 +65,7 @@ func TestRowsOfASupersededRevision(t *testing.T) {
 func TestNamedCheckInTheFailureRows(t *testing.T) {
 	p := example(t, changes{"station.presence_check": "light barrier in the nest"})
 	found := 0
-	for _, row := range failureTable(p, press.Evaluate(p)).Rows {
+	for _, row := range say.failureTable(p, press.Evaluate(p)).Rows {
 		if strings.Contains(strings.Join(row, " "), "light barrier in the nest finds it besides") {
 			found++
 			assert.Contains(t, strings.Join(row, " "), "Light barrier in the nest, proved before every shift")

@@ -8,6 +8,8 @@ import { offerCopies } from "./copy.js";
 import { acceptColumns } from "./columns.js";
 import { movePoints } from "./curve.js";
 import { roveRows } from "./rows.js";
+import { moveHold, pickSteps } from "./run.js";
+import { followShares } from "./shares.js";
 
 const form = document.getElementById("plan");
 if (form) {
@@ -21,6 +23,9 @@ if (form) {
   acceptColumns(form, live);
   movePoints(form, live);
   roveRows(form);
+  pickSteps(document.getElementById("main"));
+  moveHold(document.getElementById("main"), form);
+  followShares(form);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

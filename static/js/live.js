@@ -204,6 +204,7 @@ function show(form, main, what, changed) {
   document.title = main.dataset.title;
   document.documentElement.dataset.foot = main.dataset.foot;
   morph(document.getElementById("main"), main, {
+    entries: what === "recompute",
     entry: (e) => what === "recompute" || names.has(e.name) || (e.name === ":paste" && !what.startsWith("paste ")) || (e.name?.startsWith(":growth ") && what !== "grow"),
     unfold: replaces(what),
     fold: (e) => !(e.id === "paste" && what.startsWith("paste ")),
@@ -212,6 +213,7 @@ function show(form, main, what, changed) {
   document.getElementById("redo").disabled = main.dataset.redo !== "yes";
   for (const [name, value] of typed) fill(form.elements[name], value);
   if (what !== "recompute") settle(what);
+  form.dispatchEvent(new Event("shown"));
 }
 
 function valueOf(field) {

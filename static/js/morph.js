@@ -1,9 +1,10 @@
 // Makes one piece of the page equal to another without replacing what is already
 // right, so that focus, caret and scroll position stay.
 
-// morph changes `from` into `to`. keep.entry tells which entries keep what is
-// typed in them, keep.fold which folds stay as the user left them; keep.unfold
-// opens those that `to` has open all the same.
+// morph changes `from` into `to`, of which what is new is taken out and put in.
+// keep.entry tells which entries keep what is typed in them, keep.entries that all
+// do; keep.fold which folds stay as the user left them, and keep.unfold opens those
+// that `to` has open all the same.
 export function morph(from, to, keep) {
   if (from.nodeType !== Node.ELEMENT_NODE) {
     if (from.data !== to.data) from.data = to.data;
@@ -11,7 +12,10 @@ export function morph(from, to, keep) {
   }
   if (from.id === "refusal") return; // not from the answer, and stays
   if (to.hasAttribute("data-kept")) return; // the server knows that this is shown
+  // The browser compares quicker than a script; what is typed it does not compare.
+  if ((keep.entries || !holdsEntries(from)) && from.isEqualNode(to)) return;
   attributes(from, to, keep);
+  if (to.hasAttribute("data-stream")) return; // what is inside comes from another answer
   if (from.nodeName === "TEXTAREA") {
     if (!keep.entry(from)) from.value = to.value;
     return;
@@ -25,9 +29,17 @@ export function morph(from, to, keep) {
   }
 }
 
+const entries = "input, select, textarea";
+
+function holdsEntries(element) {
+  return element.matches(entries) || element.querySelector(entries) !== null;
+}
+
 function attributes(from, to, keep) {
-  for (const a of [...from.attributes]) {
-    if (!to.hasAttribute(a.name) && !own(from, a.name, keep)) from.removeAttribute(a.name);
+  const had = from.attributes;
+  for (let i = had.length - 1; i >= 0; i--) {
+    const { name } = had[i];
+    if (!to.hasAttribute(name) && !own(from, name, keep)) from.removeAttribute(name);
   }
   for (const a of to.attributes) {
     if (from.getAttribute(a.name) === a.value) continue;
@@ -39,6 +51,7 @@ function attributes(from, to, keep) {
 // own tells whether an attribute is the user's: what was opened stays open, and
 // what was typed, ticked or chosen stays.
 function own(element, name, keep) {
+  if (name === "data-picked") return true; // by the pointer or the focus
   switch (element.nodeName) {
     case "DETAILS":
       return name === "open" && keep.fold(element);
@@ -76,7 +89,7 @@ function children(from, to, keep) {
     while (at && keyOf(at) && !wanted.has(keyOf(at))) at = drop(at);
     const known = key ? byKey.get(key) : at && !keyOf(at) && at.nodeName === next.nodeName ? at : null;
     if (!known) {
-      from.insertBefore(document.importNode(next, true), at);
+      from.insertBefore(next, at);
       continue;
     }
     if (known === at) at = at.nextSibling;

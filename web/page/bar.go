@@ -9,6 +9,7 @@ var shelfLinks = []Link{{Address: "/", Text: "Plans"}, {Address: "/rams", Text: 
 func besideLinks(address string) []Link {
 	return []Link{
 		{Address: address + "/faults", Text: "Faults"},
+		{Address: address + "/shares", Text: "Shares"},
 		{Address: address + "/sheet", Text: "Sheet"},
 		{Address: address + "/drill", Text: "Drill"},
 		{Address: address + "/history", Text: "History"},

@@ -56,6 +56,7 @@ type Notice struct {
 	Kind  string // done or refused
 	Text  string
 	Links []Link // where to look
+	Back  bool   // it can be taken back here
 }
 
 // A Fault is one fault of the entries.

@@ -8,9 +8,12 @@ type Result struct {
 	Strip     string // SVG
 	Setpoints []Figure
 	Copy      string // the setpoints as text
+	Rules     *Rules
+	Days      *Days
 	Table     []Lamps
 	TableHead string // heads the table of the lamps
 	Unclear   string // said when the table is ambiguous
+	Shares    BenchShares
 	Findings  []Finding
 	Count     string
 	Groups    []Figures
@@ -24,14 +27,18 @@ type Result struct {
 	Trade     []string // cautions of the trade
 }
 
-// KeptDrawing stands for a drawing that the window shows already.
-const KeptDrawing = `<svg data-kept></svg>`
+// KeptDrawing stands for a drawing that the window shows already. A drawing ends its line,
+// and so does this: what stands around it is then the same too.
+const KeptDrawing = "<svg data-kept></svg>\n"
 
 // Drawings are the places of all drawings, in order.
 func (r *Result) Drawings() []*string {
 	out := []*string{&r.Strip}
 	for i := range r.Groups {
 		out = append(out, &r.Groups[i].Drawing)
+	}
+	if d := r.Days; d != nil {
+		out = append(out, &d.Shift, &d.Spread, &d.Wear)
 	}
 	return out
 }
@@ -49,6 +56,7 @@ type Figure struct {
 type Figures struct {
 	ID, Label string
 	Drawing   string // SVG
+	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
 }
 

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
+	"ramplan/press/draw"
 	"ramplan/web/page"
 )
 
@@ -20,7 +20,30 @@ type Bench struct {
 	Paste    *page.Paste
 	Growth   Growth
 	Doubts   []page.Doubt // about the points just read
+	Made     *Made        // of all that, where it was made already
 	Kept     Kept
+}
+
+// Made is what a page shows of the entries and of what they lead to, however they stand in
+// the archive: it can be made while they are saved.
+type Made struct {
+	form             page.Form
+	name             string // as typed
+	faults           []page.Fault
+	result           *page.Result
+	headline, glance string
+}
+
+// Make makes it.
+func (b Bench) Make() *Made {
+	form := newForm(b.Typed, b.Faults)
+	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
+	out := &Made{form: form.page(), name: strings.TrimSpace(form.text["title.name"]), faults: form.list()}
+	if b.Plan != nil {
+		out.result = result(b.Plan, b.Result, b.Drawings, form.places)
+		out.headline, out.glance = say.Headline(b.Plan, b.Result), say.Glance(b.Plan, b.Result)
+	}
+	return out
 }
 
 // Kept is how the entries stand in the archive.
@@ -40,35 +63,46 @@ type Kept struct {
 }
 
 // Drawings of a plan, as SVG.
-// Probe and Run are empty where the plan has none.
-type Drawings struct{ Strip, Force, PressIn, Cycle, Probe, Run string }
+// Probe and Run are empty where the plan has none, Shift, Spread and Wear where its risks
+// are not known.
+type Drawings struct {
+	Strip, Force, PressIn, Cycle, Probe, Run, Shift, Spread, Wear string
+
+	RunPlaces draw.RunPlaces
+}
 
 // Page gives the page of the bench.
 func (b Bench) Page(assets page.Assets) page.Bench {
-	form := newForm(b.Typed, b.Faults)
-	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
+	made := b.Made
+	if made == nil {
+		made = b.Make()
+	}
 	out := page.Bench{
 		Assets:  assets,
 		Title:   "ramplan",
-		Form:    form.page(),
+		Name:    say.NewPlan(),
+		Form:    made.form,
 		State:   b.standing(),
 		Notices: b.Notices,
-		Faults:  form.list(),
+		Faults:  made.faults,
+		Result:  made.result,
+
+		Headline: made.headline,
+		Glance:   made.glance,
 	}
-	name := strings.TrimSpace(form.text["title.name"])
-	out.Name = "New plan"
-	if name != "" {
-		out.Title, out.Name = name+" · ramplan", name
+	if made.name != "" {
+		out.Title, out.Name = say.Ramplan(made.name), made.name
 	}
 	if b.Plan != nil {
-		out.Result = result(b.Plan, b.Result, b.Drawings, form.places)
+		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
+			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
+		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
-			out.Result.Older = "Older than the entries: this is the last state that was a sound plan."
+			out.Result.Older = say.OlderThanTheEntriesThis()
 		}
-		out.Result.Copy = copied(b.Plan, b.Result, words.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
-		out.Headline, out.Perfect = words.Headline(b.Plan, b.Result), out.Result.Perfect
-		out.Glance = words.Glance(b.Plan, b.Result)
+		out.Result.Copy = copied(b.Plan, b.Result, say.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
+		out.Perfect = out.Result.Perfect
 	}
 	out.Address = b.Kept.Address
 	out.Alarm = b.Kept.alarm()
@@ -84,18 +118,18 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 
 func (k Kept) standing() string {
 	if k.Older != "" {
-		return words.StandingOld(k.Older, k.Revision)
+		return say.StandingOld(k.Older, k.Revision)
 	}
-	return words.Standing(k.Revision, k.AsIssued)
+	return say.Standing(k.Revision, k.AsIssued)
 }
 
 // alarm says in a few words, where it is always in sight, that nothing is saved.
 func (k Kept) alarm() string {
 	switch {
 	case k.Failure != "":
-		return "Not saved: what to do stands at the top of the page."
+		return say.NotSavedWhatToDo()
 	case k.Stale:
-		return "Not saved: another window changed this plan. What to do stands at the top of the page."
+		return say.NotSavedAnotherWindowChanged()
 	}
 	return ""
 }
@@ -105,9 +139,9 @@ func (b Bench) standing() page.State {
 	state := b.state()
 	switch {
 	case b.Kept.Failure != "":
-		return page.State{Kind: "unsaved", Text: b.Kept.Failure + " What you typed is kept in this page."}
+		return page.State{Kind: "unsaved", Text: say.WhatYouTypedIsKept(b.Kept.Failure)}
 	case b.Kept.Stale:
-		return page.State{Kind: "unsaved", Text: "Not saved: another window changed this plan."}
+		return page.State{Kind: "unsaved", Text: say.NotSavedAnotherWindowChangedThis()}
 	}
 	state.Text += " Saved."
 	return state
@@ -116,7 +150,7 @@ func (b Bench) standing() page.State {
 // state says in one line how the entries stand.
 func (b Bench) state() page.State {
 	if len(b.Faults) == 0 {
-		return page.State{Kind: "valid", Text: "Up to date with the entries."}
+		return page.State{Kind: "valid", Text: say.UpToDateWithThe()}
 	}
 	missing := 0
 	for _, p := range b.Faults {
@@ -127,11 +161,11 @@ func (b Bench) state() page.State {
 	wrong := len(b.Faults) - missing
 	switch {
 	case wrong == 0:
-		return page.State{Kind: "incomplete", Text: counted(missing, "entry is", "entries are") + " still needed."}
+		return page.State{Kind: "incomplete", Text: say.StillNeeded(counted(missing, "entry is", "entries are"))}
 	case missing == 0:
-		return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries."}
+		return page.State{Kind: "wrong", Text: say.InTheEntries(counted(wrong, "fault is", "faults are"))}
 	}
-	return page.State{Kind: "wrong", Text: counted(wrong, "fault is", "faults are") + " in the entries, and " + counted(missing, "entry is", "entries are") + " still needed."}
+	return page.State{Kind: "wrong", Text: say.InTheEntriesAndStill(counted(wrong, "fault is", "faults are"), counted(missing, "entry is", "entries are"))}
 }
 
 // list is every fault of the entries, each leading to its field.
@@ -140,7 +174,7 @@ func (f *form) list() []page.Fault {
 	for _, p := range f.faults {
 		where := label(p.Path)
 		if where == "" {
-			where = "The plan"
+			where = say.ThePlan()
 		}
 		out = append(out, page.Fault{Link: f.places.link(p.Path), Where: where, Text: p.Message})
 	}

@@ -83,12 +83,11 @@ func (f *form) parked() string {
 	if len(f.typed.Parked) == 0 {
 		return ""
 	}
-	kind := "the chosen kind of joint"
+	kind := say.TheChosenKindOfJoint()
 	if f.kind == "" {
-		kind = "a joint of no kind yet"
+		kind = say.AJointOfNoKind()
 	} else if slices.Contains([]string{press.Touch, press.Measured, press.Interference}, f.kind) {
-		kind = "a joint of kind " + f.kind
+		kind = say.AJointOfKind(f.kind)
 	}
-	return "Kept aside, as " + kind + " has no such fields: " + counted(len(f.typed.Parked), "entry", "entries") +
-		". They come back with the kind that has them; a saved plan leaves them out, a saved draft keeps them."
+	return say.KeptAsideAsHasNo(kind, counted(len(f.typed.Parked), "entry", "entries"))
 }

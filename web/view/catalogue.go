@@ -12,20 +12,20 @@ func (w writer) catalogue() []page.FaultRow {
 	for _, raw := range w.r.Faults {
 		f := words.AsJudged(raw)
 		row := page.FaultRow{
-			Name:      words.Fault(f).Word,
-			Means:     words.FaultMeans(w.p, w.r, f),
+			Name:      say.Fault(f).Word,
+			Means:     say.FaultMeans(w.p, w.r, f),
 			Arrival:   onOff(f.Arrival),
 			Zone:      onOff(f.Zone),
 			Verdict:   verdictWords(w.p, f),
 			Reading:   none,
 			Time:      none,
-			Detection: words.Detected(w.p, w.r, f),
+			Detection: say.Detected(w.p, w.r, f),
 		}
 		if f.Reading != nil {
 			row.Reading = w.pos.Fine().Bare(*f.Reading)
 		}
 		if f.Time != nil {
-			row.Time = words.AfterBare(*f.Time)
+			row.Time = say.AfterBare(*f.Time)
 		}
 		out = append(out, row)
 	}
@@ -46,7 +46,7 @@ func verdictWords(p *press.Plan, row press.FaultRow) []page.Word {
 	case len(row.Words) == 0:
 		return []page.Word{{Kind: press.FaultWord, Text: words.Say(row.Verdict)}}
 	case words.Settled(p, row.Words):
-		return []page.Word{{Kind: press.Good, Text: words.GoodIf(p)}}
+		return []page.Word{{Kind: press.Good, Text: say.GoodIf(p)}}
 	}
 	var out []page.Word
 	for _, word := range row.Words {
@@ -62,7 +62,7 @@ func (w writer) samples() []page.Figure {
 		return nil
 	}
 	var out []page.Figure
-	for _, x := range words.LimitSamples(w.p, w.r) {
+	for _, x := range say.LimitSamples(w.p, w.r) {
 		f := page.Figure{Label: x.Name, Value: x.Heights(w.p), Note: "refused"}
 		if x.Good {
 			f.Note = "accepted"
@@ -72,5 +72,5 @@ func (w writer) samples() []page.Figure {
 		}
 		out = append(out, f)
 	}
-	return append(out, page.Figure{Label: "Each with a probability of", Value: words.Share(s.Probability)})
+	return append(out, page.Figure{Label: say.EachWithAProbabilityOf(), Value: say.Share(s.Probability)})
 }

@@ -81,16 +81,14 @@ func (c Change) page() page.Change {
 		// A box that says nothing is not ticked; only beside one that says so it
 		// counts as not given.
 		if !c.Had && strings.TrimSpace(c.Is) == "true" {
-			out.Was = unticked
+			out.Was = say.Unticked()
 		}
 		if !c.Has && strings.TrimSpace(c.Was) == "true" {
-			out.Is = unticked
+			out.Is = say.Unticked()
 		}
 	}
 	return out
 }
-
-const unticked = "not ticked"
 
 // shownEntry is what a typed text says, for people.
 func shownEntry(path, typed string, given bool) string {
@@ -101,7 +99,7 @@ func shownEntry(path, typed string, given bool) string {
 	f, ok := press.FieldAt(path)
 	switch {
 	case (!ok || f.Kind == press.Rows) && (text == "{}" || text == "[]"):
-		return "there, empty"
+		return say.ThereEmpty()
 	case !ok:
 		return shownText(text)
 	case path == drafts.PathShelfDigest:
@@ -118,7 +116,7 @@ func shownEntry(path, typed string, given bool) string {
 	case f.Kind == press.Flag && text == "true":
 		return "ticked"
 	case f.Kind == press.Flag && text == "false":
-		return unticked
+		return say.Unticked()
 	case f.Kind == press.Choice:
 		return shownText(words.ChoiceOf(f.Path, text))
 	}
@@ -184,7 +182,7 @@ func inBrief(cs []Change) []page.Change {
 			told[row] = true
 		case c.Path == drafts.PathShelfDigest && len(cs) > 1:
 		case c.Path == drafts.PathShelfDigest && c.Has:
-			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: "copied from the shelf anew"})
+			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: say.CopiedFromTheShelfAnew()})
 		default:
 			out = append(out, c.page())
 		}
@@ -244,7 +242,7 @@ func cut(cs []page.Change, most int) ([]page.Change, string) {
 	}
 	more := len(cs) - most
 	if more == 1 {
-		return cs[:most], "and 1 more"
+		return cs[:most], say.And1More()
 	}
 	return cs[:most], "and " + strconv.Itoa(more) + " more"
 }

@@ -5,7 +5,6 @@ import (
 	"time"
 
 	"ramplan/press"
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -28,7 +27,7 @@ type Choice struct {
 func (c Choice) Page(assets page.Assets) page.ChoicePage {
 	return page.ChoicePage{
 		Assets: assets, Title: c.Title.page(), Address: c.Address, Version: strconv.FormatInt(c.Version, 10), State: strconv.FormatInt(c.State, 10),
-		When: words.When(c.At), Mine: c.Mine, Trouble: c.Trouble, Known: c.Before != nil, Groups: c.groups(),
+		When: say.When(c.At), Mine: c.Mine, Trouble: c.Trouble, Known: c.Before != nil, Groups: c.groups(),
 	}
 }
 
@@ -43,9 +42,9 @@ func (c Choice) groups() []page.ChoiceGroup {
 		return filled(all)
 	}
 	theirs, ours := pathsOf(c.Theirs), pathsOf(c.Ours)
-	both := page.ChoiceGroup{Label: "Changed in both windows"}
-	here := page.ChoiceGroup{Label: "Changed in this window only"}
-	there := page.ChoiceGroup{Label: "Changed in the other window only"}
+	both := page.ChoiceGroup{Label: say.ChangedInBothWindows()}
+	here := page.ChoiceGroup{Label: say.ChangedInThisWindowOnly()}
+	there := page.ChoiceGroup{Label: say.ChangedInTheOtherWindow()}
 	for _, one := range c.Changes {
 		text, given := c.Before.Get(one.Path)
 		if _, counts := press.AsRead(one.Path, text); !counts {

@@ -34,13 +34,10 @@ func ValueOf(e drill.Exercise, id string) string {
 	return ""
 }
 
-// OldAnswer asks again for an answer that came from a page of an older program.
-const OldAnswer = "This answer comes from a page of another version of the program and cannot be told any more: please choose again."
-
 // Unreadable says why an answer is asked for again.
 func Unreadable(e drill.Exercise) string {
 	if e.Zone != nil {
-		return NoZone
+		return say.NoZone()
 	}
-	return OldAnswer
+	return say.OldAnswer()
 }

@@ -39,7 +39,7 @@ func (s Side) Called() string {
 func (s Side) label() string {
 	switch n, isState := StateOf(s.Name); {
 	case s.Name == draftSide:
-		return "The draft"
+		return say.TheDraft()
 	case isState:
 		return "State " + strconv.FormatInt(n, 10)
 	}
@@ -68,7 +68,7 @@ func StateOf(side string) (n int64, ok bool) {
 // Page gives the page on which two states are compared.
 func (c Compared) Page(assets page.Assets) page.ComparedPage {
 	out := page.ComparedPage{Assets: assets, Title: c.Title.page(), Address: c.Address, From: c.side(c.From), To: c.side(c.To), Changes: changedAll(c.Changes)}
-	out.Heading = out.From.Label + " compared with " + inside(out.To.Label)
+	out.Heading = say.ComparedWith(out.From.Label, inside(out.To.Label))
 	out.Back = c.back()
 	sides := append([]string{draftSide}, c.Sides...)
 	for _, s := range []string{c.From.Name, c.To.Name} {
@@ -88,11 +88,11 @@ func (c Compared) Page(assets page.Assets) page.ComparedPage {
 		switch {
 		case f.Was != f.Is:
 			out.Differing = append(out.Differing, f)
-		case f.Group != knownAfter: // of so many times only those that changed are of use
+		case f.Group != say.KnownAfter(): // of so many times only those that changed are of use
 			out.Same = append(out.Same, f)
 		}
 	}
-	out.SameCount = counted(len(out.Same), "figure is", "figures are") + " the same"
+	out.SameCount = say.TheSame(counted(len(out.Same), "figure is", "figures are"))
 	out.New = missingFrom(c.From.Result, c.To.Result)
 	out.Gone = missingFrom(c.To.Result, c.From.Result)
 	return out
@@ -108,7 +108,7 @@ func (c Compared) back() *page.BringBack {
 	}
 	out := &page.BringBack{Version: strconv.FormatInt(c.Version, 10)}
 	if n, isState := StateOf(c.To.Name); isState {
-		out.Action, out.Do, out.Label = c.Address+"/history", "restore "+strconv.FormatInt(n, 10), "Bring back state "+strconv.FormatInt(n, 10)
+		out.Action, out.Do, out.Label = c.Address+"/history", "restore "+strconv.FormatInt(n, 10), say.BringBackState(n)
 		return out
 	}
 	out.Action, out.Do, out.Label = c.Address+"/revisions/"+c.To.Name, "draft", StartAgain(c.To.Name)
@@ -116,19 +116,19 @@ func (c Compared) back() *page.BringBack {
 }
 
 // StartAgain is said on the button that makes a revision the draft.
-func StartAgain(letter string) string { return "Start the draft from revision " + letter + " again" }
+func StartAgain(letter string) string { return say.StartTheDraftFromRevision(letter) }
 
 func (c Compared) side(s Side) page.Side {
 	out := page.Side{Label: s.label(), Strip: s.Strip}
 	if s.Plan == nil {
-		out.Note = "no sound plan: it has no figures"
+		out.Note = say.NoSoundPlanItHas()
 		return out
 	}
-	out.Headline, out.Blocked = words.Headline(s.Plan, s.Result), s.Result.Blocked()
+	out.Headline, out.Blocked = say.Headline(s.Plan, s.Result), s.Result.Blocked()
 	if !s.At.IsZero() {
-		out.Note = "issued " + words.Day(s.At)
+		out.Note = "issued " + say.Day(s.At)
 		if _, isState := StateOf(s.Name); isState {
-			out.Note = "of " + words.When(s.At)
+			out.Note = "of " + say.When(s.At)
 		}
 	}
 	return out
@@ -156,14 +156,14 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 		}
 	}
 	for i, s := range []Side{a, b} {
-		w := writer{s.Plan, s.Result, places{}, words.PositionsOf(s.Plan)}
+		w := writer{s.Plan, s.Result, places{}, say.Positions(s.Plan)}
 		add("Setpoints", w.setpoints(), i == 1)
 		for _, g := range w.groups(Drawings{}) {
 			add(g.Label, g.Rows, i == 1)
 		}
-		add("Limit samples", w.samples(), i == 1)
-		add("Judged rightly", w.judged(), i == 1)
-		add(knownAfter, w.known(), i == 1)
+		add(say.SamplesLabel(), w.samples(), i == 1)
+		add(say.JudgedRightly(), w.judged(), i == 1)
+		add(say.KnownAfter(), w.known(), i == 1)
 	}
 	return out
 }
@@ -172,21 +172,18 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 func (w writer) judged() []page.Figure {
 	var out []page.Figure
 	for _, f := range w.r.Faults {
-		out = append(out, page.Figure{Label: words.Fault(f).Word, Value: words.Detected(w.p, w.r, words.AsJudged(f))})
+		out = append(out, page.Figure{Label: say.Fault(f).Word, Value: say.Detected(w.p, w.r, words.AsJudged(f))})
 	}
 	return out
 }
-
-// knownAfter heads the times after which the rows of the fault catalogue are known.
-const knownAfter = "Known after"
 
 // known is that time of each row, from leaving home.
 func (w writer) known() []page.Figure {
 	var out []page.Figure
 	for _, f := range w.r.Faults {
-		x := page.Figure{Label: words.Fault(f).Word, Value: none}
+		x := page.Figure{Label: say.Fault(f).Word, Value: none}
 		if f.Time != nil {
-			x.Value, x.Unit = words.AfterBare(*f.Time), "s"
+			x.Value, x.Unit = say.AfterBare(*f.Time), "s"
 		}
 		out = append(out, x)
 	}
@@ -195,8 +192,8 @@ func (w writer) known() []page.Figure {
 
 // missingFrom lists the findings of b that a does not have.
 func missingFrom(a, b *press.Result) []page.Finding {
-	words.Explain(a)
-	words.Explain(b)
+	say.Explain(a)
+	say.Explain(b)
 	had := map[string]bool{}
 	for _, f := range a.Findings {
 		had[f.Code+f.Path] = true

@@ -12,19 +12,19 @@ import (
 func copied(p *press.Plan, r *press.Result, setpoints []words.Setpoint, standing string, older bool) string {
 	var rows [][]string
 	if r.Blocked() {
-		rows = append(rows, []string{"NOT READY: " + words.NotReady(r)})
+		rows = append(rows, []string{say.NotReadyLoud(r)})
 	}
-	if check := words.OnlyGoodWith(p, r); check != "" {
+	if check := say.OnlyGoodWith(p, r); check != "" {
 		rows = append(rows, []string{check})
 	}
 	if older {
-		rows = append(rows, []string{"older than the entries"})
+		rows = append(rows, []string{say.OlderThanTheEntries()})
 	}
 	rows = append(rows, []string{p.Title.Name, p.Title.Number, standing})
 	own := len(p.Controller.Words) > 0
 	head := []string{"Setpoint", "Figure", "Unit"}
 	if own {
-		head = append(head, "The controller calls it", "To be entered", "In its unit")
+		head = append(head, say.TheControllerCallsIt(), say.ToBeEntered(), say.InItsUnit())
 	}
 	rows = append(rows, append(head, "Note"))
 	for _, s := range setpoints {

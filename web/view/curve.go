@@ -25,16 +25,16 @@ func (b Bench) curve() *page.CurveEditor {
 		trace = b.Typed.Draft.CurveTrace()
 	case b.Plan != nil:
 		trace, setting = b.Plan.CurveTrace(), &b.Result.Force.Setting
-		out.Note = "Older than the points below: this is the curve of the last sound plan."
+		out.Note = say.OlderThanThePointsBelow()
 	default:
 		return nil
 	}
 	movable := out.Note == "" && len(trace.Points) <= mostHandles
 	switch {
 	case movable:
-		out.Hint = "Drag a point, or move it with the arrow keys; with Shift by ten steps. Ctrl+Z undoes it."
+		out.Hint = say.DragAPointOrMove()
 	case out.Note == "":
-		out.Hint = "More than " + strconv.Itoa(mostHandles) + " points lie too close together to be moved here; the table below moves them."
+		out.Hint = say.MoreThanPointsLieToo(mostHandles)
 	}
 	d := draw.NewCurve(trace, setting, draw.Options{ID: "curve-drawing"})
 	var svg strings.Builder

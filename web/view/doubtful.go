@@ -2,18 +2,17 @@ package view
 
 import (
 	"ramplan/press"
-	"ramplan/press/words"
 )
 
 // readAs says as what a doubtful figure is read, and of a presence check that it names none;
 // empty for any other.
 func readAs(f *press.Field, text string) string {
 	if f.Path == "station.presence_check" {
-		return words.LeaveEmpty(text)
+		return say.LeaveEmpty(text)
 	}
 	x, doubtful := f.Doubtful(text)
 	if !doubtful {
 		return ""
 	}
-	return words.ReadAs(x)
+	return say.ReadAs(x)
 }

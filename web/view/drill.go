@@ -7,6 +7,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/drill"
 	"ramplan/press/words"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
@@ -24,9 +25,9 @@ type Drill struct {
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
 func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
-	d, err := drill.New(p, r, words.Reactions(p, r))
+	d, err := drill.New(say.Printer, p, r, say.Reactions(p, r))
 	if err != nil {
-		return Drill{P: p, R: r}, "This plan has no push end or no zone yet, so its two lamps mean nothing that could be practised. Mend the plan first."
+		return Drill{P: p, R: r}, say.ThisPlanHasNoPush()
 	}
 	return Drill{P: p, R: r, D: d}, ""
 }
@@ -34,7 +35,7 @@ func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
 // Head is what every page has.
 func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 	h := page.DrillHead{
-		Assets: assets, Title: kind + " of " + v.P.Title.Name + " · ramplan", Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
+		Assets: assets, Title: say.OfRamplan(kind, v.P.Title.Name), Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
@@ -49,18 +50,18 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 // to judge by, as the card on the wall does, and over every page that a newer revision
 // was issued.
 func (v Drill) shout(kind string) string {
-	what, judged := map[string]string{"At the station": "do not judge parts by this page", "Exam": "do not judge parts by what this exam asks"}[kind]
+	what, judged := map[string]string{say.AtTheStation(): say.DoNotJudgePartsBy(), "Exam": say.DoNotJudgePartsByWhat()}[kind]
 	if !judged {
-		what = "practise on that one"
+		what = say.PractiseOnThatOne()
 	}
 	var state []string
 	if v.superseded() {
-		state = append(state, strings.ToUpper(words.SupersededBy(v.Letters[0], "")))
+		state = append(state, strings.ToUpper(say.SupersededBy(v.Letters[0], "")))
 	}
 	switch {
 	case !judged:
 	case v.R.Blocked():
-		state = append(state, "NOT READY")
+		state = append(state, say.NotReadyBare())
 	case v.Letter == "":
 		state = append(state, "DRAFT")
 	}
@@ -76,21 +77,21 @@ func (v Drill) superseded() bool {
 }
 
 // levelWhat says what each level has.
-var levelWhat = []string{
-	"What the technician's exam asks: what the lamps mean, what is to be done, and hands.",
-	"And the part: what will the lamps show?",
-	"And faults, what the lamps cannot find, and what to check first.",
-	"Everything that the two exams ask: also parts by their height alone, and zones to be set.",
+var levelWhat = []func(screen.Words) string{
+	screen.Words.WhatTheTechniciansExamAsks,
+	screen.Words.AndThePartWhatWill,
+	screen.Words.AndFaultsWhatTheLamps,
+	screen.Words.EverythingThatTheTwoExams,
 }
 
 // kindNames name the kinds of exercise.
-var kindNames = map[drill.Kind]string{
-	drill.Read: "Reading the lamps", drill.Act: "What to do", drill.Predict: "Predicting the lamps", drill.React: "What to check first", drill.Blind: "What the lamps do not find", drill.Zone: "Setting a zone", drill.Safe: "What no lamp makes safe",
+var kindNames = map[drill.Kind]func(screen.Words) string{
+	drill.Read: screen.Words.ReadingTheLamps, drill.Act: screen.Words.WhatToDo, drill.Predict: screen.Words.PredictingTheLamps, drill.React: screen.Words.WhatToCheckFirst, drill.Blind: screen.Words.WhatTheLampsDoNot, drill.Zone: screen.Words.SettingAZone, drill.Safe: screen.Words.WhatNoLampMakesSafe,
 }
 
 // Home is the page on which a learner begins.
 func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.DrillHome {
-	out := page.DrillHome{DrillHead: h, When: words.WhenReadIn(v.R), PairsHead: words.PairsHead(v.R), FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
+	out := page.DrillHome{DrillHead: h, When: say.WhenReadIn(v.R), PairsHead: say.PairsHead(v.R), FirstWords: firstTerms(), Glossary: glossaryPath, Seed: strconv.FormatUint(seed, 10), Form: typed}
 	if !typed.Wrong() {
 		out.Form = UsualExam()
 	}
@@ -101,21 +102,21 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	if v.D == nil {
 		return out
 	}
-	out.Advice = "Only one round before the exam? Take level 1 for the technician's, level " + strconv.Itoa(drill.Levels) + " for the setter's."
-	for _, t := range words.PairTexts(v.P, v.R) {
+	out.Advice = say.OnlyOneRoundBeforeThe(drill.Levels)
+	for _, t := range say.PairTexts(v.P, v.R) {
 		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
 	}
 	for i, what := range levelWhat {
 		n := len(v.D.Round(i+1, drill.RoundLength, seed))
 		items := counted(n, "question", "questions")
 		if n < drill.RoundLength {
-			items += "; with what is asked again, " + strconv.Itoa(drill.RoundLength) + " at the most"
+			items += say.WithWhatIsAskedAgain(drill.RoundLength)
 		}
-		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what, Items: items + ", drawn from " + strconv.Itoa(len(v.D.Keys(i+1))) + "."})
+		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what(say), Items: say.DrawnFrom(items, len(v.D.Keys(i+1)))})
 	}
 	for _, k := range drill.Kinds {
 		if why := v.D.Impossible()[k]; why != "" {
-			out.Impossible = append(out.Impossible, "Left out: "+kindNames[k]+". "+why)
+			out.Impossible = append(out.Impossible, say.LeftOut(saidOf(kindNames, k), why))
 		}
 	}
 	return out
@@ -124,16 +125,16 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 // firstTerms are the words that a learner reads first.
 func firstTerms() []page.Term {
 	var out []page.Term
-	for _, t := range words.FirstTerms() {
+	for _, t := range say.FirstTerms() {
 		out = append(out, page.Term{Word: t.Word, Meaning: t.Meaning})
 	}
 	return out
 }
 
 func examRules(x *drill.Exam) string {
-	s := counted(len(x.Keys), "question", "questions") + "; " + strconv.Itoa(x.Needed()) + " must be right"
+	s := say.MustBeRight(counted(len(x.Keys), "question", "questions"), x.Needed())
 	if l := x.Rules.Limit; l > 0 {
-		s += ", within " + counted(int(l.Minutes()), "minute", "minutes")
+		s += say.Within(counted(int(l.Minutes()), "minute", "minutes"))
 	}
 	return s + "."
 }
@@ -178,9 +179,6 @@ func (v Drill) Outcome(q page.DrillQuestion, e drill.Exercise) (page.DrillQuesti
 	return q, err
 }
 
-// NoZone asks again for a zone that cannot be read.
-const NoZone = "This cannot be read as the two ends of a zone: type two positions in mm, such as 115.08."
-
 // TypedLength reads a length or position as it was typed, with or without its unit.
 func TypedLength(text string) (float64, bool) {
 	text = strings.TrimSpace(text)
@@ -195,9 +193,8 @@ func (v Drill) HeightHint(mm float64) string {
 	if !drill.ForReading(v.P, v.R, mm) {
 		return ""
 	}
-	pos := words.PositionsOf(v.P)
-	return words.Unit(pos.Set(mm), "mm") + " looks like a reading, which is a position of the ram. A part that stops the ram there is about " +
-		pos.At(v.R.HeightOf(mm)) + " high."
+	pos := say.Positions(v.P)
+	return say.LooksLikeAReadingWhich(pos.Set(mm), pos, v.R.HeightOf(mm))
 }
 
 // StillAsked puts what was given back into a question that is asked still.
@@ -216,7 +213,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	if j.Grave != "" && q.Number != "" {
 		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
 	} else if j.Grave != "" {
-		q.Reason = strings.TrimSpace(q.Reason) + " In an exam this answer alone fails: " + j.Grave + "."
+		q.Reason = say.InAnExamThisAnswer(strings.TrimSpace(q.Reason), j.Grave)
 	}
 	if j.Right {
 		q.Verdict = "Right"
@@ -259,17 +256,17 @@ func marks(given, right bool) []string {
 func Progress(asks, now drill.Session) string {
 	s := "Question " + strconv.Itoa(asks.Tried+1) + " of " + strconv.Itoa(now.Total())
 	if asks.Again() {
-		s += ", asked again because it was missed"
+		s += say.AskedAgainBecauseItWas()
 	}
 	if n := len(now.Seen); n > 0 {
-		s += ". " + strconv.Itoa(now.Right) + " of " + strconv.Itoa(n) + " right at the first go"
+		s += say.OfRightAtTheFirst(now.Right, n)
 	}
 	return s + "."
 }
 
 // RoundScore is what a round came to.
 func (v Drill) RoundScore(s drill.Session, seed uint64) *page.DrillScore {
-	out := &page.DrillScore{Score: strconv.Itoa(s.Right) + " of " + counted(len(s.Seen), "question", "questions") + " right at the first go; " + counted(s.Tried, "answer", "answers") + " in all."}
+	out := &page.DrillScore{Score: say.OfRightAtTheFirstGo(s.Right, counted(len(s.Seen), "question", "questions"), counted(s.Tried, "answer", "answers"))}
 	for _, key := range s.Missed {
 		if e, ok := v.D.Exercise(key, seed); ok {
 			out.Missed = append(out.Missed, page.DrillMiss{Text: e.InWords() + " Right: " + e.RightInWords()})
@@ -286,7 +283,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 		Score:  strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed.",
 	}
 	if s.OverTime {
-		out.Score += " It took longer than allowed."
+		out.Score += say.ItTookLongerThanAllowed()
 	}
 	for _, q := range asked {
 		if !q.Right {
@@ -298,7 +295,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 
 // ExamPage is an exam as it is asked.
 func (v Drill) ExamPage(h page.DrillHead, x *drill.Exam) (page.DrillExam, error) {
-	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: words.ExamOf(string(x.Rules.Role)), Rules: examRules(x), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(x.Rules.Role)}
+	out := page.DrillExam{DrillHead: h, Seed: strconv.FormatUint(x.Rules.Seed, 10), Exam: say.ExamOf(string(x.Rules.Role)), Rules: examRules(x), GraveIntro: drill.GraveIntro(say.Printer), Grave: drill.GraveRule(say.Printer, x.Rules.Role)}
 	for i := range x.Keys {
 		q, err := v.Question(x.Exercise(i), ItemName(i))
 		if err != nil {

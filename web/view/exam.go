@@ -18,18 +18,18 @@ func (v Drill) state(h *page.DrillHead) {
 	h.Letter = v.Letter
 	switch {
 	case v.Letter == "" && len(v.Letters) == 0:
-		h.Letter, h.State = "draft", "The draft: nothing was issued yet, so these figures may still change."
+		h.Letter, h.State = "draft", say.TheDraftNothingWasIssued()
 	case v.Letter == "":
-		h.Letter, h.State = "draft", "The draft. The station runs by what was issued last, revision "+v.Letters[0]+"."
+		h.Letter, h.State = "draft", say.TheDraftTheStationRuns(v.Letters[0])
 	case v.Letter == v.Letters[0]:
-		h.State = "Revision " + v.Letter + ", the last that was issued."
+		h.State = say.RevisionTheLastThatWas(v.Letter)
 	default:
-		h.State = "Revision " + v.Letter + ", " + words.SupersededBy(v.Letters[0], "") + ", the last that was issued."
+		h.State = say.RevisionTheLastThatWasIssued(v.Letter, v.Letters[0])
 	}
 	for _, letter := range v.Letters {
 		h.States = append(h.States, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == v.Letter})
 	}
-	h.States = append(h.States, page.Option{Value: "draft", Label: "The draft", Chosen: v.Letter == ""})
+	h.States = append(h.States, page.Option{Value: "draft", Label: say.TheDraft(), Chosen: v.Letter == ""})
 }
 
 // ItemName names the answer to an item of an exam, counted from 0.
@@ -62,7 +62,7 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 	if f.Seed != "" {
 		seed, err := strconv.ParseUint(f.Seed, 10, 53)
 		if err != nil {
-			f.SeedFault = "A seed is a whole number. Leave it empty for questions that nobody has seen."
+			f.SeedFault = say.ASeedIsAWhole()
 		}
 		rules.Seed = seed
 	}
@@ -72,7 +72,7 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 		}
 		x, ok := press.TypedNumber(*text)
 		if !ok || x != math.Trunc(x) || x < low || x > high {
-			*fault = "A whole number from " + words.Trimmed(low, 0) + " to " + words.Trimmed(high, 0) + " " + unit + " is needed."
+			*fault = say.AWholeNumberFromTo(low, high, unit)
 		}
 		return x
 	}
@@ -96,7 +96,7 @@ func (v Drill) exams(chosen string) []page.ExamChoice {
 			continue
 		}
 		out = append(out, page.ExamChoice{
-			Value: string(role), Name: words.ExamOf(string(role)), About: words.ExamAsks(string(role)), Rules: examRules(x), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(role), Chosen: string(role) == chosen,
+			Value: string(role), Name: say.ExamOf(string(role)), About: say.ExamAsks(string(role)), Rules: examRules(x), GraveIntro: drill.GraveIntro(say.Printer), Grave: drill.GraveRule(say.Printer, role), Chosen: string(role) == chosen,
 		})
 	}
 	return out
@@ -116,11 +116,11 @@ func UnderWayLines(all []UnderWay, now time.Time) []page.ExamUnderWay {
 	var out []page.ExamUnderWay
 	for _, x := range all {
 		line := page.ExamUnderWay{
-			Who: x.Who, Plan: x.Plan, Exam: words.ExamOf(x.Exam), Begun: words.When(x.Started), Stamp: words.Stamp(x.Started), Address: x.Address,
-			Answered: strconv.Itoa(x.Answered) + " of " + strconv.Itoa(x.Items) + " answered", Open: "Go on",
+			Who: x.Who, Plan: x.Plan, Exam: say.ExamOf(x.Exam), Begun: say.When(x.Started), Stamp: words.Stamp(x.Started), Address: x.Address,
+			Answered: strconv.Itoa(x.Answered) + " of " + strconv.Itoa(x.Items) + " answered", Open: say.GoOn(),
 		}
 		if c := Clock(x.Limit, now.Sub(x.Started), x.Started); c.Over != "" {
-			line.Left, line.Open = words.TimeOver(x.LeftFrom), "Look at the answers"
+			line.Left, line.Open = say.TimeOver(x.LeftFrom), say.LookAtTheAnswers()
 		} else if c.Until != "" {
 			line.Left = c.Left + " left"
 		}
@@ -136,7 +136,7 @@ func Clock(limit, took time.Duration, started time.Time) page.ExamClock {
 	}
 	c := page.ExamClock{Until: started.Add(limit).Local().Format("15:04:05")}
 	if took >= limit {
-		c.Over = "The time ended at " + c.Until + ": what is handed in now does not pass."
+		c.Over = say.TheTimeEndedAtWhat(c.Until)
 		return c
 	}
 	left := limit - took
@@ -147,23 +147,17 @@ func Clock(limit, took time.Duration, started time.Time) page.ExamClock {
 // KeptAnswers says what is kept of the answers of an exam under way.
 func KeptAnswers(answered, items int) string {
 	if answered == 0 {
-		return "Nothing answered yet"
+		return say.NothingAnsweredYet()
 	}
 	return "Kept: " + strconv.Itoa(answered) + " of " + strconv.Itoa(items) + " answered"
 }
 
 // Lasting writes how long something takes.
-func Lasting(d time.Duration) string {
-	s := int(d.Round(time.Second).Seconds())
-	if s < 60 {
-		return words.Unit(strconv.Itoa(s), "s")
-	}
-	return words.Unit(strconv.Itoa(s/60), "min") + " " + words.Unit(strconv.Itoa(s%60), "s")
-}
+func Lasting(d time.Duration) string { return say.Lasting(d) }
 
 // StillOpen asks whether it is meant that questions have no answer.
 func StillOpen(n int) string {
-	return "Not handed in yet: " + counted(n, "question has", "questions have") + " no answer, and would count as missed. The time runs on."
+	return say.NotHandedInYetNo(counted(n, "question has", "questions have"))
 }
 
 // OutdatedNote says how many people have to take an exam again, by the names of those
@@ -176,16 +170,16 @@ func OutdatedNote(due map[drill.Role][]string) string {
 			people[who] = true
 		}
 		if n := len(due[role]); n > 0 {
-			exams = append(exams, "in the "+strings.ToLower(words.ExamOf(string(role))))
+			exams = append(exams, say.InThe(strings.ToLower(say.ExamOf(string(role)))))
 			by = append(by, strconv.Itoa(n)+" "+exams[len(exams)-1])
 		}
 	}
 	if len(people) == 0 {
 		return ""
 	}
-	s := strconv.Itoa(len(people)) + " people have not passed on the state of this plan that counts now"
+	s := say.PeopleHaveNotPassedOn(len(people))
 	if len(people) == 1 {
-		s = "1 person has not passed on the state of this plan that counts now"
+		s = say.PersonHasNotPassedOn()
 	}
 	if len(exams) == 1 {
 		return s + ", " + exams[0] + "."

@@ -21,7 +21,7 @@ type FaultsPage struct {
 
 // Page gives the page of the fault catalogue.
 func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
-	out := page.FaultsPage{Assets: assets, Title: "Faults · ramplan", Name: "New plan", Address: f.Address}
+	out := page.FaultsPage{Assets: assets, Title: say.FaultsRamplan(), Name: say.NewPlan(), Address: f.Address}
 	f.trouble(&out)
 	if f.Plan == nil {
 		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
@@ -29,22 +29,22 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 		}
 		return out
 	}
-	w := writer{f.Plan, f.Result, places{}, words.PositionsOf(f.Plan)}
-	words.Explain(f.Result)
+	w := writer{f.Plan, f.Result, places{}, say.Positions(f.Plan)}
+	say.Explain(f.Result)
 	out.Shown = true
 	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
-	out.Title = "Faults of " + out.Name + " · ramplan"
-	out.Headline, out.Blocked = words.Headline(f.Plan, f.Result), f.Result.Blocked()
-	out.Unseen, out.Perfect = words.Unseen(f.Plan, f.Result), words.Perfect(f.Result)
-	out.Lacking = words.Lacking(f.Result)
+	out.Title = say.FaultsOfRamplan(out.Name)
+	out.Headline, out.Blocked = say.Headline(f.Plan, f.Result), f.Result.Blocked()
+	out.Unseen, out.Perfect = say.Unseen(f.Plan, f.Result), say.Perfect(f.Result)
+	out.Lacking = say.Lacking(f.Result)
 	out.Rows = w.cards(f.Strips)
 	out.Doubtful = doubtful(out.Rows)
-	out.Lead = words.CatalogueLead(f.Result)
-	out.Sure = "Marked: " + counted(len(out.Doubtful), "row is", "rows are") + " judged rightly less than " + words.TargetShare(f.Plan.Faults.SampleProbability) + " of the time."
+	out.Lead = say.CatalogueLead(f.Result)
+	out.Sure = say.MarkedJudgedRightlyLessThan(counted(len(out.Doubtful), "row is", "rows are"), f.Plan.Faults.SampleProbability)
 	out.Key = w.key()
 	out.Samples = w.sampleTable()
 	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")
-	out.Rule = words.ReadingRule(f.Plan, f.Result)
+	out.Rule = say.ReadingRule(f.Plan, f.Result)
 	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
 	out.Digest = f.Result.PlanDigest()
 	return out
@@ -56,11 +56,11 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 		return
 	}
 	out.Older = f.Plan != nil
-	out.Trouble = "The entries are no sound plan yet: " + Bench{Faults: f.Faults}.state().Text
+	out.Trouble = say.TheEntriesAreNoSound(Bench{Faults: f.Faults}.state().Text)
 	if out.Older {
-		out.Trouble += " This page shows the last state that was one."
+		out.Trouble += say.ThisPageShowsTheLast()
 	} else {
-		out.Trouble += " There is no catalogue before they are one."
+		out.Trouble += say.ThereIsNoCatalogueBefore()
 	}
 	out.Wrong = newForm(f.Typed, f.Faults).list()
 }
@@ -69,7 +69,7 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 func (w writer) cards(strips []string) []page.FaultCard {
 	var out []page.FaultCard
 	for i, row := range w.catalogue() {
-		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: words.Judged(w.p, w.r, words.AsJudged(w.r.Faults[i]))}
+		card := page.FaultCard{FaultRow: row, ID: "row-" + strconv.Itoa(i+1), Mark: say.Judged(w.p, w.r, words.AsJudged(w.r.Faults[i]))}
 		if words.RefusedFirst(w.r.Faults[i]) {
 			card.NoPush = words.NoPush
 		} else if i < len(strips) {
@@ -94,22 +94,21 @@ func doubtful(rows []page.FaultCard) []page.Link {
 // key says how the small strips are read, and the figures that they share.
 func (w writer) key() string {
 	g := w.r.Window.GoodRange
-	s := "The small strips, all to one scale: the ram as it rests, a diamond where it reads; under it the readings of parts that are too tall, good (" +
-		w.pos.Bare(g[0]) + " to " + w.pos.At(g[1]) + ") and too short"
+	s := say.TheSmallStripsAllTo(w.pos, g[0], g[1])
 	if z := w.r.Window.Zone; z != nil && z[0] != nil && z[1] != nil {
-		s += ", then the zone (" + w.pos.Bare(*z[0]) + " to " + w.pos.At(*z[1]) + ")"
+		s += say.ThenTheZoneTo(w.pos, *z[0], *z[1])
 	}
 	if e := w.r.Travel.PushEnd; e != nil {
-		s += "; the hatched stop is the push end (" + w.pos.At(*e) + ")"
+		s += say.TheHatchedStopIsThe(w.pos, *e)
 	}
 	return s + "."
 }
 
 // looseSample is the sample that the probe must refuse.
 func (w writer) looseSample() page.Sample {
-	out := page.Sample{Name: "Loose", Height: words.LooseSampleFit(w.r), Must: "Refuse it at the first look: arrival off, no press.", Probability: none}
+	out := page.Sample{Name: "Loose", Height: say.LooseSampleFit(w.r), Must: say.RefuseItAtTheFirst(), Probability: none}
 	if w.r.Probe.CaughtBelow != nil {
-		out.Probability = words.TargetShare(w.r.Samples.Probability)
+		out.Probability = say.TargetShare(w.r.Samples.Probability)
 	}
 	return out
 }
@@ -117,28 +116,28 @@ func (w writer) looseSample() page.Sample {
 // sampleTable says which limit samples to make and what each must do.
 func (w writer) sampleTable() page.SampleTable {
 	q := w.p.Requirement
-	out := page.SampleTable{Asked: "The drawing asks for " + w.pos.Bare(q.HeightLow) + " to " + w.pos.At(q.HeightHigh) + "."}
+	out := page.SampleTable{Asked: say.TheDrawingAsksForTo(w.pos, q.HeightLow, q.HeightHigh)}
 	s := w.r.Samples
 	if s == nil {
 		return out
 	}
-	out.Asked += " " + words.SamplesMade(w.p, w.r)
-	out.Notes = words.SampleNotes(w.p, w.r)
-	for _, x := range words.LimitSamples(w.p, w.r) {
-		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: "Refuse it: not both signals on.", Probability: words.TargetShare(s.Probability)}
+	out.Asked += " " + say.SamplesMade(w.p, w.r)
+	out.Notes = say.SampleNotes(w.p, w.r)
+	for _, x := range say.LimitSamples(w.p, w.r) {
+		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: say.RefuseItNotBothSignals(), Probability: say.TargetShare(s.Probability)}
 		switch {
 		case x.Missing:
-			row.Must, row.Probability = "No height is accepted as surely as that.", none
+			row.Must, row.Probability = say.NoHeightIsAcceptedAs(), none
 		case !x.Pressed():
-			row.Must, row.Probability = "It cannot be pressed.", none
+			row.Must, row.Probability = say.ItCannotBePressed(), none
 		case x.Good:
-			row.Must = "Accept it: both signals on."
+			row.Must = say.AcceptItBothSignalsOn()
 		}
 		out.Rows = append(out.Rows, row)
 	}
 	if words.TwoLooks(w.r) {
 		out.Rows = append(out.Rows, w.looseSample())
-		out.Notes = append(out.Notes, words.LooseSampleNotes(w.r)...)
+		out.Notes = append(out.Notes, say.LooseSampleNotes(w.r)...)
 	}
 	return out
 }

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode/utf8"
 
 	"ramplan/press"
 	"ramplan/press/words"
@@ -17,51 +16,21 @@ const longestStandIn = 17
 // field makes the input of one field at one path.
 func (f *form) field(field *press.Field, path string) page.Field {
 	text := f.text[path]
-	out := page.Field{
-		ID:       anchor(path),
-		Name:     path,
-		Label:    field.Label,
-		Unit:     field.Unit,
-		Help:     field.Help,
-		Range:    sentence(field.Range()),
-		Value:    Shown(field, text),
-		OwnUnit:  field.Bare(text) != text,
-		ReadAs:   readAs(field, text),
-		StandIn:  standIn(field),
-		Required: field.Required,
-		Messages: slices.Concat(f.faults.At(path), f.pairFault(path)),
-	}
-	if utf8.RuneCountInString(out.StandIn) > longestStandIn {
-		out.Help += " Left empty: " + out.StandIn + "."
-		out.StandIn = ""
-	}
-	if !strings.Contains(field.Path, "[]") { // rows explain their columns once
-		out.Word = entryLink(field)
-	}
+	out := stated().fields[field]
+	out.ID, out.Name = anchor(path), path
+	out.Value, out.OwnUnit, out.ReadAs = Shown(field, text), field.Bare(text) != text, readAs(field, text)
+	out.Messages = slices.Concat(f.faults.At(path), f.pairFault(path))
 	f.idle(&out)
 	f.places[path] = out.ID
-	if field.Unit != "" {
-		out.Spoken = "in " + field.Unit
-	}
 	out.Missing = strings.TrimSpace(text) == "" && onlyMissing(f.faults, path)
 	if out.Missing && out.Messages[0] != "not given; "+field.Allowed() {
 		out.Why = needOf(out.Messages)
 	}
 	switch field.Kind {
-	case press.Number:
-		out.Kind = "number"
 	case press.Flag:
-		out.Kind = "flag"
 		out.Checked = out.Value == "true"
 	case press.Choice:
-		out.Kind = "choice"
 		out.Options = options(field, out.Value)
-	default:
-		out.Kind = "text"
-		if field.Lines > 1 {
-			out.Kind = "area"
-		}
-		out.Wide = wideText(field)
 	}
 	if path == holdStep {
 		f.heldStep(&out)
@@ -80,7 +49,7 @@ func (f *form) pairFault(path string) []string {
 		return nil
 	}
 	field, _ := press.FieldAt(second)
-	return []string{"less than the " + Shown(field, f.text[second]) + " of “" + field.Label + "” is needed"}
+	return []string{say.LessThanTheOfIs(Shown(field, f.text[second]), field.Label)}
 }
 
 // idle shows that an entry is of no use beside what is chosen next to it: the
@@ -90,9 +59,9 @@ func (f *form) idle(out *page.Field) {
 	if !is || strings.TrimSpace(f.text[row+"].shape"]) == press.Normal {
 		return
 	}
-	out.Idle, out.StandIn = true, "if normal"
+	out.Idle, out.StandIn = true, say.IfNormal()
 	if out.Value != "" {
-		out.ReadAs = "used with normal only"
+		out.ReadAs = say.UsedWithNormalOnly()
 	}
 }
 
@@ -131,15 +100,15 @@ func standIn(f *press.Field) string {
 func options(f *press.Field, value string) []page.Option {
 	var out []page.Option
 	if f.Required {
-		out = append(out, page.Option{Label: "choose …"})
+		out = append(out, page.Option{Label: say.Choose()})
 	} else if d, ok := f.Default.(string); ok {
-		label := words.ChoiceOf(f.Path, d) + " (not given)"
+		label := say.NotGiven(f.Path, d)
 		if strings.Contains(f.Path, "[]") { // a row has room for a word
 			label = "(" + words.ChoiceOf(f.Path, d) + ")"
 		}
 		out = append(out, page.Option{Label: label})
 	} else {
-		out = append(out, page.Option{Label: "not given"})
+		out = append(out, page.Option{Label: say.NoEntry()})
 	}
 	for _, c := range f.Choices {
 		out = append(out, page.Option{Value: c, Label: words.ChoiceOf(f.Path, c)})

@@ -8,25 +8,25 @@ import (
 
 // groups are the figures behind the setpoints, with the drawing that shows them.
 func (w writer) groups(d Drawings) []page.Figures {
-	out := []page.Figures{{ID: "force", Label: "Push force", Drawing: d.Force, Rows: w.force()}}
+	out := []page.Figures{{ID: "force", Label: say.PushForce(), Drawing: d.Force, Rows: w.force()}}
 	if w.r.Joint != nil {
-		out = append(out, page.Figures{ID: "joint", Label: "What the joint takes and holds", Drawing: d.PressIn, Rows: w.joint()})
+		out = append(out, page.Figures{ID: "joint", Label: say.WhatTheJointTakesAnd(), Drawing: d.PressIn, Rows: w.joint()})
 	}
 	if !w.r.Pressable() { // nothing that rests on a seated part has a figure
 		return out
 	}
 	if rows := w.probe(); rows != nil {
-		out = append(out, page.Figures{ID: "probe", Label: "The probe", Drawing: d.Probe, Rows: rows})
+		out = append(out, page.Figures{ID: "probe", Label: say.TheProbe(), Drawing: d.Probe, Rows: rows})
 	}
 	cycle := d.Cycle
 	if rows := w.run(); rows != nil {
 		cycle = "" // the ram runs through the steps and not through the plain cycle
-		out = append(out, page.Figures{ID: "run", Label: "Where each step ends", Drawing: d.Run, Rows: rows})
+		out = append(out, page.Figures{ID: "run", Label: say.WhereEachStepEnds(), Drawing: d.Run, Rows: rows, Run: w.onRun(d.RunPlaces)})
 	}
 	return append(out,
-		page.Figures{ID: "cycle", Label: "One cycle", Drawing: cycle, Rows: w.cycle()},
-		page.Figures{ID: "travel", Label: "Travel and window", Rows: w.travel()},
-		page.Figures{ID: "risk", Label: "Shares of all parts", Rows: w.risk()},
+		page.Figures{ID: "cycle", Label: say.OneCycle(), Drawing: cycle, Rows: w.cycle()},
+		page.Figures{ID: "travel", Label: say.TravelAndWindow(), Rows: w.travel()},
+		page.Figures{ID: "risk", Label: say.SharesOfAllParts(), Rows: w.risk()},
 	)
 }
 
@@ -37,24 +37,24 @@ func figure(label string, x float64, decimals int, unit string) page.Figure {
 func (w writer) force() []page.Figure {
 	f := w.r.Force
 	out := []page.Figure{
-		figure("Needed at the seat", f.Need, 0, "N"),
-		figure("Allowed at most", f.Cap, 0, "N"),
-		{Label: "At this setting", Value: span(f.Low, f.High, 0), Unit: "N", Note: words.AtRest(w.r)},
+		figure(say.NeededAtTheSeat(), f.Need, 0, "N"),
+		figure(say.AllowedAtMost(), f.Cap, 0, "N"),
+		{Label: say.AtThisSetting(), Value: span(f.Low, f.High, 0), Unit: "N", Note: say.AtRest(w.r)},
 	}
 	if f.Settings != nil {
-		out = append(out, page.Figure{Label: "Settings inside", Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})
+		out = append(out, page.Figure{Label: say.SettingsInside(), Value: span(f.Settings[0], f.Settings[1], 1), Unit: "%"})
 	} else {
-		out = append(out, page.Figure{Label: "Settings inside", Value: "none"})
+		out = append(out, page.Figure{Label: say.SettingsInside(), Value: "none"})
 	}
 	if f.Steps != nil {
-		out = append(out, page.Figure{Label: "Steps inside", Value: words.Trimmed(f.Steps[0], 2) + " to " + words.Trimmed(f.Steps[1], 2), Unit: "%"})
+		out = append(out, page.Figure{Label: say.StepsInside(), Value: words.Trimmed(f.Steps[0], 2) + " to " + words.Trimmed(f.Steps[1], 2), Unit: "%"})
 	}
 	return append(out,
-		page.Figure{Label: "One step is worth", Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: "at this setting"},
-		page.Figure{Label: "Met at first contact", Value: words.BlowFigure(w.r, w.r.Impact.Contact), Unit: "N", Exact: words.Exact(w.r.Impact.Contact), Note: words.BlowNote(w.r)},
-		page.Figure{Label: "Met at the seat", Value: words.Fixed(f.Typical, 0) + " to " + words.BlowFigure(w.r, w.r.Impact.SeatExpected), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: words.SeatBlow(w.r)},
-		page.Figure{Label: "At the seat, undamped", Value: words.BlowFigure(w.r, w.r.Impact.SeatBound), Unit: "N", Note: words.BoundNote(w.r)},
-		page.Figure{Label: "Met in the approach", Value: "at least " + words.Fixed(w.r.Impact.Early, 0), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: words.EarlyNote(w.r)},
+		page.Figure{Label: say.OneStepIsWorth(), Value: words.Fixed(f.StepWorth, 0), Unit: "N", Exact: words.Exact(f.StepWorth), Note: say.OfThisSetting()},
+		page.Figure{Label: say.MetAtFirstContact(), Value: say.BlowFigure(w.r, w.r.Impact.Contact), Unit: "N", Exact: words.Exact(w.r.Impact.Contact), Note: words.BlowNote(w.r)},
+		page.Figure{Label: say.MetAtTheSeat(), Value: words.Fixed(f.Typical, 0) + " to " + say.BlowFigure(w.r, w.r.Impact.SeatExpected), Unit: "N", Exact: words.Exact(w.r.Impact.SeatExpected), Note: say.SeatBlow(w.r)},
+		page.Figure{Label: say.AtTheSeatUndamped(), Value: say.BlowFigure(w.r, w.r.Impact.SeatBound), Unit: "N", Note: say.BoundNote(w.r)},
+		page.Figure{Label: say.MetInTheApproach(), Value: say.AtLeast(w.r.Impact.Early), Unit: "N", Exact: words.Exact(w.r.Impact.Early), Note: say.EarlyNote(w.r)},
 	)
 }
 
@@ -65,45 +65,45 @@ func span(a, b float64, decimals int) string {
 func (w writer) travel() []page.Figure {
 	t, n := w.r.Travel, w.r.Window
 	out := []page.Figure{
-		w.position("First contact", &t.Contact),
-		w.position("Slow travel to contact", &t.SlowContact),
-		w.position("Press-in travel", &t.PressIn),
+		w.position(say.FirstContact(), &t.Contact),
+		w.position(say.SlowTravelToContact(), &t.SlowContact),
+		w.position(say.PressInTravel(), &t.PressIn),
 		w.position("Overtravel", t.Overtravel),
-		{Label: "Readings of good parts", Value: span(n.GoodRange[0], n.GoodRange[1], 3), Unit: "mm"},
-		{Label: "Guard band", Value: words.Fixed(n.GuardBand, 3), Unit: "mm"},
+		{Label: say.ReadingsOfGoodParts(), Value: span(n.GoodRange[0], n.GoodRange[1], 3), Unit: "mm"},
+		{Label: say.GuardBand(), Value: words.Fixed(n.GuardBand, 3), Unit: "mm"},
 	}
 	if n.Overlap != nil {
-		out = append(out, page.Figure{Label: "Accepted readings", Value: w.pos.Bare(n.Overlap[0]) + " to " + w.pos.Bare(n.Overlap[1]), Unit: "mm"})
+		out = append(out, page.Figure{Label: say.AcceptedReadings(), Value: w.pos.Bare(n.Overlap[0]) + " to " + w.pos.Bare(n.Overlap[1]), Unit: "mm"})
 	} else {
-		out = append(out, page.Figure{Label: "Accepted readings", Value: "none"})
+		out = append(out, page.Figure{Label: say.AcceptedReadings(), Value: "none"})
 	}
-	return append(out, page.Figure{Label: "Uncertainty of a reading", Value: "± " + words.Fixed(2*n.Uncertainty, 3), Unit: "mm", Note: "two standard deviations"})
+	return append(out, page.Figure{Label: say.UncertaintyOfAReading(), Value: "± " + words.Fixed(2*n.Uncertainty, 3), Unit: "mm", Note: say.TwoStandardDeviations()})
 }
 
 func (w writer) cycle() []page.Figure {
 	c := &w.r.Cycle
-	out := []page.Figure{lasting("Cycle, nominal part", &c.Total)}
+	out := []page.Figure{lasting(say.CycleNominalPart(), &c.Total)}
 	for _, x := range words.CyclePhases(c) {
 		out = append(out, page.Figure{Label: words.UpperFirst(x.Name), Value: x.Bare, Unit: "s", Exact: words.Exact(x.Seconds)})
 	}
-	missing := lasting("Cycle, part missing", c.MissingWatched)
+	missing := lasting(say.CyclePartMissing(), c.MissingWatched)
 	if c.MissingWatched != nil {
-		missing.Note = words.MissingCycle(w.r)
+		missing.Note = say.MissingCycle(w.r)
 	}
 	if words.TwoLooks(w.r) {
-		first := maybe("Watch time of the probe, at least", w.r.Probe.WatchTime, 2, "s", words.WatchBrief(w.r))
-		first.Value = words.AfterBare(*w.r.Probe.WatchTime)
+		first := maybe(say.WatchTimeOfTheProbe(), w.r.Probe.WatchTime, 2, "s", say.WatchBrief(w.r))
+		first.Value = say.AfterBare(*w.r.Probe.WatchTime)
 		out = append(out, first)
 	}
-	out = append(out, watchTime(w.r), missing, figure("Peak speed", c.PeakSpeed, 0, "mm/s"))
-	return append(out, maybe("Heats like", w.r.Heating.RMSSetting, 1, "%", "held without end"))
+	out = append(out, watchTime(w.r), missing, figure(say.PeakSpeed(), c.PeakSpeed, 0, "mm/s"))
+	return append(out, maybe(say.HeatsLike(), w.r.Heating.RMSSetting, 1, "%", say.HeldWithoutEnd()))
 }
 
 // lasting is a time, rounded as it is everywhere.
 func lasting(label string, s *float64) page.Figure {
 	f := maybe(label, s, 2, "s", "")
 	if s != nil {
-		f.Value = words.SecondsBare(*s)
+		f.Value = say.SecondsBare(*s)
 	}
 	return f
 }
@@ -111,9 +111,9 @@ func lasting(label string, s *float64) page.Figure {
 // watchTime is rounded up: who waits for less hears too early.
 func watchTime(r *press.Result) page.Figure {
 	least := r.Cycle.WatchTime
-	f := maybe("Watch time, at least", least, 2, "s", words.WatchBrief(r))
+	f := maybe(say.WatchTimeAtLeast(), least, 2, "s", say.WatchBrief(r))
 	if least != nil {
-		f.Value = words.AfterBare(*least)
+		f.Value = say.AfterBare(*least)
 	}
 	return f
 }
@@ -130,45 +130,45 @@ func maybe(label string, x *float64, decimals int, unit, note string) page.Figur
 func (w writer) risk() []page.Figure {
 	r := w.r.Risk
 	return []page.Figure{
-		{Label: "Parts within the drawing", Value: words.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
-		share("Wrong heights accepted", r.ConsumerPPM),
-		share("Good parts refused", r.ProducerPPM),
-		share("Met in the approach", &r.EarlyContactPPM),
+		{Label: say.PartsWithinTheDrawing(), Value: say.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
+		share(say.WrongHeightsAccepted(), r.ConsumerPPM),
+		share(say.GoodPartsRefused(), r.ProducerPPM),
+		share(say.MetInTheApproach(), &r.EarlyContactPPM),
 	}
 }
 
 func share(label string, x *float64) page.Figure {
 	if x == nil {
-		return page.Figure{Label: label, Value: "not known"}
+		return page.Figure{Label: label, Value: say.NotKnown()}
 	}
-	return page.Figure{Label: label, Value: words.PPM(*x), Exact: words.Exact(*x)}
+	return page.Figure{Label: label, Value: say.PPM(*x), Exact: words.Exact(*x)}
 }
 
 func (w writer) joint() []page.Figure {
 	j := w.r.Joint
-	out := []page.Figure{triple("Demand at the seat", &j.Demand, 0, "N")}
+	out := []page.Figure{triple(say.DemandAtTheSeat(), &j.Demand, 0, "N")}
 	add := func(label string, t *press.Triple, decimals int, unit string) {
 		if t != nil {
 			out = append(out, triple(label, t, decimals, unit))
 		}
 	}
 	add("Interference", j.Interference, 1, "µm")
-	add("After smoothing", j.Effective, 1, "µm")
+	add(say.AfterSmoothing(), j.Effective, 1, "µm")
 	add("Pressure", j.Pressure, 1, "MPa")
-	add("Holding force", j.Holding, 0, "N")
+	add(say.HoldingForce(), j.Holding, 0, "N")
 	used := func(label string, share, mises *float64, where string) {
 		if share != nil {
-			out = append(out, maybe(label, new(100**share), 0, "%", "von Mises up to "+words.Unit(words.Fixed(*mises, 0), "MPa")+" "+where))
+			out = append(out, maybe(label, new(100**share), 0, "%", say.VonMisesUpTo(words.Fixed(*mises, 0), where)))
 		}
 	}
-	used("Hub used", j.HubUtilisation, j.HubMises, "at its bore")
+	used(say.HubUsed(), j.HubUtilisation, j.HubMises, say.AtItsBore())
 	if w.p.Joint.Insert.Bore > 0 {
-		used("Insert used", j.InsertUtilisation, j.InsertMises, "at its bore")
-		add("Bore closes by", j.BoreClosure, 1, "µm")
+		used(say.InsertUsed(), j.InsertUtilisation, j.InsertMises, say.AtItsBore())
+		add(say.BoreClosesBy(), j.BoreClosure, 1, "µm")
 	} else {
-		used("Insert used", j.InsertUtilisation, j.InsertMises, "all through it")
+		used(say.InsertUsed(), j.InsertUtilisation, j.InsertMises, say.AllThroughIt())
 	}
-	add("Hub grows by", j.HubGrowth, 1, "µm")
+	add(say.HubGrowsBy(), j.HubGrowth, 1, "µm")
 	return out
 }
 

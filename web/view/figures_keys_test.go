@@ -206,7 +206,7 @@ var shownPlans = map[string][]string{
 	"no way to press in":          {"parts[1].contact", "-2"},
 	"solid insert":                {"joint.insert.bore", "0"},
 	"over yield":                  {"joint.hub.yield", "20"},
-	"probe and steps":             {"../../testdata/plans/run/example-run.json"},
+	"probe and steps":             {"../../static/examples/pivot-bush.json"},
 	"faster, settled and steeped": {"motion.settle_time", "0.12", "station.position_step", "0.001", "motion.slow_speed", "60"},
 }
 

@@ -15,23 +15,23 @@ func (w writer) probe() []page.Figure {
 		return nil
 	}
 	out := []page.Figure{
-		{Label: "Probe setting", Value: words.Setting(*b.Setting), Exact: words.Exact(*b.Setting)},
-		{Label: "Probe pushes", Value: span(*b.Low, *b.High, 0), Unit: "N", Note: "typically " + words.Fixed(*b.Typical, 0)},
-		w.position("Probe end", b.End),
-		w.position("Latest probe end", b.LatestEnd),
-		w.position("Nominal part stalls at", b.StallNominal),
-		w.position("Loosest sound part stalls at", b.StallLoosest),
-		maybe("Room left to the probe end", b.Room, 3, "mm", "less the uncertainty"),
+		{Label: say.ProbeSetting(), Value: say.Setting(*b.Setting), Exact: words.Exact(*b.Setting)},
+		{Label: say.ProbePushes(), Value: span(*b.Low, *b.High, 0), Unit: "N", Note: "typically " + words.Fixed(*b.Typical, 0)},
+		w.position(say.ProbeEnd(), b.End),
+		w.position(say.LatestProbeEnd(), b.LatestEnd),
+		w.position(say.NominalPartStallsAt(), b.StallNominal),
+		w.position(say.LoosestSoundPartStallsAt(), b.StallLoosest),
+		maybe(say.RoomLeftToTheProbe(), b.Room, 3, "mm", say.LessTheUncertainty()),
 	}
-	below := page.Figure{Label: "Refused surely below", Value: "none is"}
+	below := page.Figure{Label: say.RefusedSurelyBelow(), Value: say.NoneIs()}
 	if c := b.CaughtBelow; c != nil {
 		below = figure(below.Label, c.Effective, 1, "µm")
-		below.Note = "effective; such a part holds " + words.Force(c.Holding)
+		below.Note = say.EffectiveSuchAPartHolds(c.Holding)
 	}
 	return append(out, below,
-		maybe("Passed surely above", b.PassedAbove, 1, "µm", "effective"),
-		share("Sound parts refused by the probe", b.FalseRefusalPPM),
-		lasting("The probe adds", b.AddedTime),
+		maybe(say.PassedSurelyAbove(), b.PassedAbove, 1, "µm", "effective"),
+		share(say.SoundPartsRefusedByThe(), b.FalseRefusalPPM),
+		lasting(say.TheProbeAdds(), b.AddedTime),
 	)
 }
 
@@ -46,14 +46,14 @@ func (w writer) run() []page.Figure {
 	for _, x := range s.Steps {
 		name := strconv.Itoa(x.Step+1) + " " + words.StepName(w.p, x.Step)
 		if x.Pass > 1 {
-			name += ", pass " + strconv.Itoa(x.Pass)
+			name += say.Pass(x.Pass)
 		}
-		f := page.Figure{Label: name, Value: w.pos.Bare(x.End[1]), Unit: "mm", Exact: words.Exact(x.End[1])}
+		f := page.Figure{Label: name, Link: w.places.link(rowPath(stepRows, x.Step)), Value: w.pos.Bare(x.End[1]), Unit: "mm", Exact: words.Exact(x.End[1])}
 		if x.End[0] != x.End[2] {
 			f.Value = w.pos.Bare(x.End[0]) + " to " + w.pos.Bare(x.End[2])
 			f.Note = "nominal " + w.pos.Bare(x.End[1]) + "; "
 		}
-		f.Note += "from " + words.Seconds(x.Begins) + " to " + words.Seconds(x.Begins+x.Duration)
+		f.Note += "from " + say.Seconds(x.Begins) + " to " + say.Seconds(x.Begins+x.Duration)
 		out = append(out, f)
 	}
 	return out

@@ -6,21 +6,22 @@ import (
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
 // subgroups are the parts of a section that stand in a frame of their own, each
 // with the entries, or what holds them, that belong to it.
 var subgroups = []struct {
-	label string
+	label func(screen.Words) string
 	paths []string
 }{
-	{"Curve", []string{"ram.curve"}},
-	{"Deviations, in place of a fit code", []string{"joint.hole", "joint.shaft"}},
-	{"Friction", []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
-	{"Hub", []string{"joint.hub"}},
-	{"Insert", []string{"joint.insert"}},
-	{"Service temperature, change from room temperature", []string{"joint.service_change"}},
+	{screen.Words.Curve, []string{"ram.curve"}},
+	{screen.Words.DeviationsInPlaceOfA, []string{"joint.hole", "joint.shaft"}},
+	{screen.Words.Friction, []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
+	{screen.Words.Hub, []string{"joint.hub"}},
+	{screen.Words.Insert, []string{"joint.insert"}},
+	{screen.Words.ServiceTemperatureChangeFromRoom, []string{"joint.service_change"}},
 }
 
 // upFront are the optional fields that are asked at once and not on demand.
@@ -60,8 +61,10 @@ func newForm(t Typed, faults press.Problems) *form {
 // page gives the form as the page prints it.
 func (f *form) page() page.Form {
 	var out page.Form
-	for _, s := range press.Sections {
-		out.Sections = append(out.Sections, f.section(s))
+	sections := stated().sections
+	out.Sections = make([]page.Section, 0, len(sections))
+	for i := range sections {
+		out.Sections = append(out.Sections, f.section(&sections[i]))
 	}
 	out.Hidden = f.hidden()
 	out.Parked = f.parked()
@@ -69,26 +72,26 @@ func (f *form) page() page.Form {
 	return out
 }
 
-func (f *form) section(s press.Section) page.Section {
+func (f *form) section(s *sectionStated) page.Section {
 	out := page.Section{ID: anchor(s.Path), Label: s.Label, Help: s.Help, Word: SectionLink(s.Path)}
 	f.places[s.Path] = out.ID
 	var first, more page.Group
 	subs := make([]page.Group, len(subgroups))
 	var rows []page.Group
-	needed := f.hasRequired(s.Path)
-	for i := range press.Fields {
-		field := &press.Fields[i]
-		if !within(field.Path, s.Path) || !f.has(field) || !f.opened(field) || isShelfField(field) {
+	opened := f.opened(s.Path)
+	for _, one := range s.fields {
+		field, sub := one.Field, one.sub
+		if !f.has(field) || !opened && !opens(field) {
 			continue
 		}
-		switch sub := subgroupOf(field.Path); {
+		switch {
 		case field.Kind == press.Rows:
 			rows = append(rows, page.Group{Rows: f.rows(field)})
 		case strings.Contains(field.Path, "[]"):
 			// A column of the rows above.
 		case sub >= 0:
 			subs[sub].Fields = append(subs[sub].Fields, f.field(field, field.Path))
-		case !needed || field.Required || slices.Contains(upFront, field.Path):
+		case !s.some || field.Required || slices.Contains(upFront, field.Path):
 			first.Fields = append(first.Fields, f.field(field, field.Path))
 		default:
 			more.Fields = append(more.Fields, f.field(field, field.Path))
@@ -102,7 +105,7 @@ func (f *form) section(s press.Section) page.Section {
 	add(first)
 	for i, g := range subs {
 		if len(g.Fields) > 0 {
-			g.ID, g.Label = anchor(subgroups[i].paths[0])+"-sub", subgroups[i].label
+			g.ID, g.Label = anchor(subgroups[i].paths[0])+"-sub", subgroups[i].label(say)
 			for _, path := range subgroups[i].paths {
 				if _, taken := f.places[path]; !taken {
 					f.places[path] = g.ID
@@ -113,7 +116,7 @@ func (f *form) section(s press.Section) page.Section {
 	}
 	out.Groups = append(out.Groups, rows...)
 	if len(more.Fields) > 0 {
-		f.fold(&more, s)
+		f.fold(&more, s.Section)
 		if slices.ContainsFunc(more.Fields, func(field page.Field) bool { return field.Name == growthPath }) {
 			more.Growth = f.growthAid()
 			more.Open = more.Open || more.Growth.Open
@@ -134,32 +137,17 @@ func (f *form) fold(g *page.Group, s press.Section) {
 			given++
 		}
 	}
-	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", "More about the "+strings.ToLower(s.Label), true
+	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", say.MoreAboutThe(strings.ToLower(s.Label)), true
 	g.Open = given > 0
 	g.Note = strconv.Itoa(given) + " of " + strconv.Itoa(len(g.Fields)) + " given"
 	if given == 0 {
-		g.Note = "none given"
+		g.Note = say.NoneGiven()
 	}
 }
 
 // has tells whether the chosen kind of joint has the field.
 func (f *form) has(field *press.Field) bool {
 	return field.For == nil || slices.Contains(field.For, f.kind)
-}
-
-func (f *form) hasRequired(section string) bool {
-	n, optional := 0, 0
-	for i := range press.Fields {
-		field := &press.Fields[i]
-		if field.Path != section && within(field.Path, section) && field.Kind != press.Rows && subgroupOf(field.Path) < 0 && !strings.Contains(field.Path, "[]") {
-			if field.Required {
-				n++
-			} else {
-				optional++
-			}
-		}
-	}
-	return n > 0 && optional > 0
 }
 
 // within tells whether a path is another one or lies in it.

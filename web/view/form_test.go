@@ -374,3 +374,24 @@ func TestListNeeded(t *testing.T) {
 	assert.Empty(t, got.Need)
 	assert.Equal(t, []string{"found 1 row; a list of 2 to 500 rows is needed"}, got.Messages)
 }
+
+// TestStatedBeforehand: what is worked out once of the fields is what each would be worked
+// out to be, also after forms were made from it.
+func TestStatedBeforehand(t *testing.T) {
+	for _, kind := range []string{press.Touch, press.Measured, press.Interference} {
+		typed := withRows(kind)
+		_, faults := typed.Draft.Check()
+		newForm(typed, faults).page()
+	}
+	for i := range press.Fields {
+		f := &press.Fields[i]
+		assert.Equal(t, statedOf(f), stated().fields[f], f.Path)
+		if f.Kind == press.Rows {
+			assert.Equal(t, findColumns(f.Path), columnsOf(f.Path))
+			assert.Equal(t, headsOf(findColumns(f.Path)), stated().heads[f.Path])
+		}
+	}
+	for i, s := range press.Sections {
+		assert.Equal(t, statedIn(s), stated().sections[i])
+	}
+}

@@ -14,9 +14,9 @@ func Glossary(assets page.Assets) page.GlossaryPage {
 	out := page.GlossaryPage{
 		Assets: assets,
 		Words: []page.Entries{
-			entries("words", "Words", "In the order in which a newcomer needs them.", words.Glossary),
-			entries("signals", "The two signals", "What a controller tells at the end of a push.", words.Signals),
-			entries("verdicts", "Verdict words", "What a pair of signals says about a part.", words.Verdicts()),
+			entries("words", "Words", say.InTheOrderInWhich(), words.Glossary),
+			entries("signals", say.TheTwoSignals(), say.WhatAControllerTellsAt(), words.Signals),
+			entries("verdicts", say.VerdictWords(), say.WhatAPairOfSignals(), words.Verdicts()),
 		},
 	}
 	for _, s := range press.Sections {
@@ -80,10 +80,10 @@ func fieldEntry(f *press.Field) page.FieldEntry {
 		out.Unit = none
 	}
 	if f.For != nil {
-		out.For = "For joints of kind " + strings.Join(f.For, " or ") + "."
+		out.For = say.ForJointsOfKind(strings.Join(f.For, " or "))
 	}
 	if f.Steps != nil {
-		out.For = "For steps of kind " + strings.Join(f.Steps, " or ") + "."
+		out.For = say.ForStepsOfKind(strings.Join(f.Steps, " or "))
 	}
 	return out
 }
@@ -92,18 +92,18 @@ func fieldEntry(f *press.Field) page.FieldEntry {
 func takes(f *press.Field) string {
 	switch f.Kind {
 	case press.Text:
-		return "Text of at most " + strconv.Itoa(f.MaxRunes) + " characters"
+		return say.TextOfAtMostCharacters(f.MaxRunes)
 	case press.Choice:
 		return strings.Join(f.Choices, ", ")
 	case press.Flag:
-		return "A tick"
+		return say.ATick()
 	case press.Rows:
 		return strconv.Itoa(f.MinRows) + " to " + strconv.Itoa(f.MaxRows) + " rows"
 	}
 	if r := f.Range(); r != "" {
 		return strings.TrimSuffix(sentence(r), ".")
 	}
-	return "Any number"
+	return say.AnyNumber()
 }
 
 // leftEmpty says what holds when nothing is typed.
@@ -112,11 +112,11 @@ func leftEmpty(f *press.Field) string {
 	case f.Required:
 		return "Needed"
 	case f.Kind == press.Flag:
-		return "Not ticked"
+		return say.NotTicked()
 	case f.Kind == press.Choice:
 		return standIn(f) // a word of the plan, to the letter
 	case f.Kind == press.Rows:
-		return "No rows"
+		return say.NoRows()
 	case f.Derived == "" && f.Kind == press.Text && f.Default == "":
 		return "Nothing"
 	}

@@ -34,12 +34,12 @@ func Grow(t Typed, g Growth) (filled Typed, said string, faults []string) {
 		}
 		x, ok := press.TypedNumber(text)
 		if !ok || x < 0 || x > press.Largest {
-			faults = append(faults, what+": found "+quoted(text)+"; a number, 0 or more, is needed.")
+			faults = append(faults, say.FoundANumber0Or(what, quoted(text)))
 		}
 		return x
 	}
 	length := number("Length", g.Length, math.NaN())
-	change := number("Temperature change", g.Change, math.NaN())
+	change := number(say.TemperatureChange(), g.Change, math.NaN())
 	expansion := number("Expansion", g.Expansion, press.SteelExpansion)
 	if len(faults) > 0 {
 		return t, "", faults
@@ -48,7 +48,7 @@ func Grow(t Typed, g Growth) (filled Typed, said string, faults []string) {
 	d := press.Draft{Entries: append([]press.Entry(nil), t.Draft.Entries...)}
 	d.Set(growthPath, strconv.FormatFloat(mm, 'f', -1, 64))
 	t.Draft = d
-	return t, "Reference uncertainty set to " + words.Unit(words.Exact(mm), "mm") + ", what the warm-up alone does, rounded up. What homing and the setting of the nest add comes on top. Undo brings the old figure back.", nil
+	return t, say.ReferenceUncertaintySetToWhat(words.Exact(mm)), nil
 }
 
 func quoted(text string) string {

@@ -65,10 +65,10 @@ func (v Handheld) facts() []page.Fact {
 	if v.Letter != "" {
 		state, when = v.Letter, page.Fact{Name: "Issued", Text: v.Issued}
 		if v.Newest != "" && v.Newest != v.Letter {
-			state += ", " + words.SupersededBy(v.Newest, "")
+			state += ", " + say.SupersededBy(v.Newest, "")
 		}
 	}
-	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: "Plan digest", Text: words.ShortDigest(v.R.PlanDigest())}, when, {Name: "File made", Text: words.Day(v.Made)}}
+	out := []page.Fact{{Name: "Number", Text: v.P.Title.Number}, {Name: "Revision", Text: state}, {Name: say.PlanDigest(), Text: words.ShortDigest(v.R.PlanDigest())}, when, {Name: say.FileMade(), Text: say.Day(v.Made)}}
 	kept := out[:0]
 	for _, f := range out {
 		if f.Text != "" {
@@ -78,28 +78,13 @@ func (v Handheld) facts() []page.Fact {
 	return kept
 }
 
-// handheldHonest says what the file is, and what not.
-var handheldHonest = []string{
-	"Everything is inside this file: it needs no network, and it asks and tells nobody anything. What is answered is judged here and forgotten when the page is closed.",
-	"It shows one state of one plan. Before it is used at the station, compare its revision and digest with the sheet there.",
-}
-
-// handheldSource says why the file is for practice.
-const handheldSource = "For practice: whoever can read the source of this file can read the answers, so an exam that counts is taken at the bench."
-
-// codeNotes say what a record code is worth.
-var codeNotes = []string{
-	"Type this code in on the plan’s records page, at the computer that serves the bench: it becomes a record marked as typed in from a code, not watched by the server.",
-	"The check figure in the code protects against typing mistakes only. It proves neither who answered nor that the answers were not looked up.",
-}
-
 // Page makes the page, without what its bundle is.
 func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
-	h.Kind, h.Title = "Drill for a phone or tablet", "Drill of "+v.P.Title.Name+" · ramplan"
+	h.Kind, h.Title = say.DrillForAPhoneOr(), say.DrillOfRamplan(v.P.Title.Name)
 	if h.Shout == "" && v.Letter != "" && v.Newest != "" && v.Newest != v.Letter {
-		h.Shout = strings.ToUpper(words.SupersededBy(v.Newest, "")) + ": do not judge parts by this page"
+		h.Shout = say.DoNotJudgePartsByThis(strings.ToUpper(say.SupersededBy(v.Newest, "")))
 	}
-	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: handheldHonest, Source: handheldSource, CodeNote: codeNotes, When: words.WhenReadIn(v.R), PairsHead: words.PairsHead(v.R), Second: words.SecondOnly(v.R), Brief: v.D.BriefNotices()}
+	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: say.HandheldHonest(), Source: say.HandheldSource(), CodeNote: say.CodeNotes(), When: say.WhenReadIn(v.R), PairsHead: say.PairsHead(v.R), Second: say.SecondOnly(v.R), Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})
 	out.Pairs, out.Impossible = home.Pairs, home.Impossible
 	taken := v.D.TakeAlong()
@@ -114,17 +99,17 @@ func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
 		}
 		data.Rounds = append(data.Rounds, list)
 		if len(list) > 0 {
-			out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: levelWhat[i]})
+			out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: levelWhat[i](say)})
 		}
 	}
 	for _, x := range taken.Exams {
 		code := drill.RoleLetter(x.Rules.Role)
-		e := handheldExam{Title: words.ExamOf(string(x.Rules.Role)), Limit: x.Rules.Limit.Seconds()}
+		e := handheldExam{Title: say.ExamOf(string(x.Rules.Role)), Limit: x.Rules.Limit.Seconds()}
 		for _, s := range x.Sets {
 			e.Sets = append(e.Sets, handheldSet{Seed: s.Seed, Items: s.Items, Needed: int(math.Ceil(x.Rules.Pass*float64(len(s.Items)) - 1e-9))})
 		}
 		data.Exams[code] = e
-		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First), GraveIntro: drill.GraveIntro, Grave: drill.GraveRule(x.Rules.Role)})
+		out.Exams = append(out.Exams, page.HandheldExam{Value: code, Title: e.Title, Rules: examRules(x.First), GraveIntro: drill.GraveIntro(say.Printer), Grave: drill.GraveRule(say.Printer, x.Rules.Role)})
 	}
 	for i, e := range taken.Exercises {
 		if err := v.item(&out, &data, i, e); err != nil {

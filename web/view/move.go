@@ -39,6 +39,9 @@ func Move(t Typed, what, base string, row int) (Typed, bool) {
 		return t, false
 	}
 	t.Draft.Entries = reordered(t.Draft.Entries, base, order)
+	if base == stepRows {
+		t.Draft.Entries = heldWith(t.Draft.Entries, n, order)
+	}
 	return t, true
 }
 

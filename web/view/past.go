@@ -16,7 +16,7 @@ type Title struct{ Address, Name, Number, Revision string }
 func (t Title) page() page.Title {
 	out := page.Title{Address: t.Address, Name: strings.TrimSpace(t.Name), Number: strings.TrimSpace(t.Number)}
 	if out.Name == "" {
-		out.Name = "Plan without a name yet"
+		out.Name = say.PlanWithoutANameYet()
 	}
 	return out
 }
@@ -50,20 +50,20 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 	out := page.HistoryPage{Assets: assets, Title: h.Title.page(), Address: h.Address, Version: strconv.FormatInt(h.Version, 10)}
 	for _, s := range h.States {
 		p := page.PastState{
-			Number: strconv.FormatInt(s.N, 10), When: words.When(s.At), Stamp: words.Stamp(s.At), Stands: s.Stands,
+			Number: strconv.FormatInt(s.N, 10), When: say.When(s.At), Stamp: words.Stamp(s.At), Stands: s.Stands,
 			Do: "restore " + strconv.FormatInt(s.N, 10), Did: did(s.Did),
 		}
 		switch {
 		case s.Damaged:
-			p.Note, p.Do = "Damaged: it is not what was stored.", ""
+			p.Note, p.Do = say.DamagedItIsNotWhat(), ""
 		case !s.Sound:
-			p.Note = "no sound plan"
+			p.Note = say.NoSoundPlan()
 		}
 		all := inBrief(s.Changes)
 		p.Changes, p.Rest = cut(all, mostChanges)
 		p.Folded = all[len(p.Changes):]
 		if s.Alike {
-			p.Rest = "The same entries, written otherwise"
+			p.Rest = say.TheSameEntriesWrittenOtherwise()
 		}
 		for _, letter := range s.Issued {
 			p.Issued = append(p.Issued, page.Link{Text: "Revision " + letter, Address: h.Address + "/revisions/" + letter})
@@ -87,7 +87,7 @@ func did(what string) string {
 		return ""
 	}
 	if state, is := drafts.Restored(what); is {
-		return "State " + state + " brought back"
+		return say.StateBroughtBack(state)
 	}
 	return strings.ToUpper(what[:min(1, len(what))]) + what[min(1, len(what)):]
 }
@@ -104,7 +104,7 @@ type Damage struct {
 func (d Damage) Page(assets page.Assets) page.DamagePage {
 	out := page.DamagePage{Assets: assets, Title: Title{Name: d.Name, Address: d.Address}.page(), Address: d.Address, What: d.What, Version: strconv.FormatInt(d.Version, 10)}
 	if d.Good > 0 {
-		out.Good, out.When, out.Do = strconv.FormatInt(d.Good, 10), words.When(d.At), "restore "+strconv.FormatInt(d.Good, 10)
+		out.Good, out.When, out.Do = strconv.FormatInt(d.Good, 10), say.When(d.At), "restore "+strconv.FormatInt(d.Good, 10)
 	}
 	return out
 }

@@ -50,15 +50,9 @@ func widest(a, b []string) []string {
 // general turns a path of a document into one of the field table: parts[3].plus
 // into parts[].plus.
 func general(path string) string {
-	for i := range press.Fields {
-		f := &press.Fields[i]
-		if f.Kind != press.Rows {
-			continue
-		}
-		if rest, ok := strings.CutPrefix(path, f.Path+"["); ok {
-			if digits, tail, ok := strings.Cut(rest, "]"); ok && isRow(digits) {
-				return f.Path + "[]" + tail
-			}
+	if base, rest, ok := listOf(path); ok {
+		if digits, tail, ok := strings.Cut(rest, "]"); ok && isRow(digits) {
+			return base + "[]" + tail
 		}
 	}
 	return path

@@ -19,22 +19,22 @@ type Reading struct {
 func (r Reading) Said() string {
 	settings, forces := r.ends()
 	if len(r.Points) == 1 {
-		return "Read 1 point" + r.how() + ": setting " + words.Unit(words.Exact(settings[0]), "%") + ", force " + words.Unit(words.Exact(forces[0]), "N") + "."
+		return say.Read1PointSettingForce(r.how(), words.Exact(settings[0]), words.Exact(forces[0]))
 	}
-	return "Read " + counted(len(r.Points), "point", "points") + r.how() + ": settings " + between(settings, "%") + ", forces " + between(forces, "N") + "."
+	return say.ReadSettingsForces(counted(len(r.Points), "point", "points"), r.how(), between(settings, "%"), between(forces, "N"))
 }
 
 // how says by what the columns were told apart, and whether rows were moved.
 func (r Reading) how() string {
 	s := ""
 	if r.Heading != "" {
-		s = " by the heading “" + r.Heading + "”, setting first"
+		s = say.ByTheHeadingSettingFirst(r.Heading)
 		if r.ForceFirst {
-			s = " by the heading “" + r.Heading + "”, force first"
+			s = say.ByTheHeadingForceFirst(r.Heading)
 		}
 	}
 	if r.Turned {
-		s += ", turned round because the list fell"
+		s += say.TurnedRoundBecauseTheList()
 	}
 	return s
 }
@@ -46,18 +46,18 @@ func (r Reading) Doubts() []page.Doubt {
 	var out []page.Doubt
 	if settings[1] > 100 && forces[1] <= settings[1] {
 		out = append(out, page.Doubt{
-			Text: spread("Setting", settings, "%") + ", and " + spread("force", forces, "N") + ": are the columns swapped?",
-			Do:   DoSwap, Button: "Swap the columns",
+			Text: say.AndAreTheColumnsSwapped(spread("Setting", settings, "%"), spread("force", forces, "N")),
+			Do:   DoSwap, Button: say.SwapTheColumns(),
 		})
 	}
 	if settings[0] >= 0 && settings[1] <= 1 {
 		out = append(out, page.Doubt{
-			Text: spread("Setting", settings, "%") + ": are these fractions of the rated current?",
-			Do:   DoHundred, Button: "Take them times 100",
+			Text: say.AreTheseFractionsOfThe(spread("Setting", settings, "%")),
+			Do:   DoHundred, Button: say.TakeThemTimes100(),
 		})
 	}
 	if !slices.IsSortedFunc(r.Points, bySetting) {
-		out = append(out, page.Doubt{Text: "The settings do not rise from row to row.", Do: DoSort, Button: "Put the rows in order"})
+		out = append(out, page.Doubt{Text: say.TheSettingsDoNotRise(), Do: DoSort, Button: say.PutTheRowsInOrder()})
 	}
 	return out
 }
@@ -87,7 +87,7 @@ func spread(noun string, ends [2]float64, unit string) string {
 	if ends[0] == ends[1] {
 		return noun + " " + words.Unit(words.Exact(ends[0]), unit)
 	}
-	return noun + "s from " + between(ends, unit)
+	return say.SFrom(noun, between(ends, unit))
 }
 
 func between(ends [2]float64, unit string) string {

@@ -23,11 +23,11 @@ const (
 func MendCurve(t Typed, do string) (out Typed, said string, ok bool) {
 	switch do {
 	case DoSwap:
-		return eachSetting(t, swapped), "The columns of the curve were swapped. Undo brings them back.", true
+		return eachSetting(t, swapped), say.TheColumnsOfTheCurve(), true
 	case DoHundred:
-		return eachSetting(t, hundredfold), "The settings of the curve were taken times 100. Undo brings them back.", true
+		return eachSetting(t, hundredfold), say.TheSettingsOfTheCurve(), true
 	case DoSort:
-		return sorted(t), "The rows of the curve were put in order. Undo brings them back.", true
+		return sorted(t), say.TheRowsOfTheCurve(), true
 	}
 	return t, "", false
 }

@@ -63,7 +63,7 @@ func (n *RamNews) page() *page.RamNews {
 	if n == nil {
 		return nil
 	}
-	out := &page.RamNews{Text: "The shelf's ram “" + n.Name + "” has changed since it was copied into this plan."}
+	out := &page.RamNews{Text: say.TheShelfsRamHasChanged(n.Name)}
 	var told []Change
 	for _, c := range n.Changes {
 		if c.Path != drafts.PathShelfDigest {
@@ -71,7 +71,7 @@ func (n *RamNews) page() *page.RamNews {
 		}
 	}
 	if len(told) == 0 {
-		out.Text += " What it holds now is what this plan holds."
+		out.Text += say.WhatItHoldsNowIs()
 		return out
 	}
 	out.Changes, out.Rest = cut(inBrief(told), mostRamNews)

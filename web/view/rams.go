@@ -11,6 +11,7 @@ import (
 	"ramplan/press/drafts"
 	"ramplan/press/draw"
 	"ramplan/press/words"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
@@ -29,14 +30,15 @@ func RamAddress(id int64) string { return "/rams/" + strconv.FormatInt(id, 10) }
 
 // telling are the fields of what is said of a ram.
 var telling = []struct {
-	path, label, help, kind string
-	limit                   int
+	path, kind  string
+	limit       int
+	label, help func(screen.Words) string
 }{
-	{drafts.PathRamName, "Name on the shelf", "Each ram has a name of its own.", "text", drafts.MostText},
-	{drafts.PathRamSource, "Source", "Whose figures they are: a load cell of your own, a data sheet.", "text", drafts.MostText},
-	{drafts.PathRamMeasured, "Measured on", "A date such as 2026-03-02; empty when nothing was measured.", "text", drafts.MostText},
-	{drafts.PathRamMethod, "How measured", "With what, how often, at which speed and temperature.", "text", drafts.MostText},
-	{drafts.PathRamNotes, "Notes", "What the next one should know of it.", "area", drafts.MostNotes},
+	{drafts.PathRamName, "text", drafts.MostText, screen.Words.NameOnTheShelf, screen.Words.EachRamHasAName},
+	{drafts.PathRamSource, "text", drafts.MostText, screen.Words.Source, screen.Words.WhoseFiguresTheyAreA},
+	{drafts.PathRamMeasured, "text", drafts.MostText, screen.Words.MeasuredOn, screen.Words.ADateSuchAs2026},
+	{drafts.PathRamMethod, "text", drafts.MostText, screen.Words.HowMeasured, screen.Words.WithWhatHowOftenAt},
+	{drafts.PathRamNotes, "area", drafts.MostNotes, screen.Words.Notes, screen.Words.WhatTheNextOneShould},
 }
 
 // tellingFields are the form of what is said of a ram.
@@ -44,7 +46,7 @@ func tellingFields(told map[string]string, faults press.Problems) []page.Field {
 	var out []page.Field
 	for _, f := range telling {
 		out = append(out, page.Field{
-			ID: strings.ReplaceAll(f.path, ".", "-"), Name: page.NameSigned + f.path, Label: f.label, Kind: f.kind, Help: f.help,
+			ID: strings.ReplaceAll(f.path, ".", "-"), Name: page.NameSigned + f.path, Label: f.label(say), Kind: f.kind, Help: f.help(say),
 			Value: told[f.path], Required: f.path == drafts.PathRamName, Limit: strconv.Itoa(f.limit), Messages: faults.At(f.path),
 		})
 	}
@@ -69,7 +71,7 @@ func (r Ram) page() page.Ram {
 	out := page.Ram{
 		ID: strconv.FormatInt(r.ID, 10), Address: RamAddress(r.ID), Version: strconv.FormatInt(r.Version, 10), Damaged: r.Damaged,
 		Name: r.Told[drafts.PathRamName], Source: r.Told[drafts.PathRamSource], Measured: r.Told[drafts.PathRamMeasured], Method: r.Told[drafts.PathRamMethod], Notes: r.Told[drafts.PathRamNotes],
-		When: words.When(r.Changed), Stamp: words.Stamp(r.Changed),
+		When: say.When(r.Changed), Stamp: words.Stamp(r.Changed),
 	}
 	out.Called, _ = r.draft().Get("ram.name")
 	if trace := r.draft().CurveTrace(); trace != nil {
@@ -167,7 +169,7 @@ func (s RamShelf) Page(assets page.Assets) page.RamsPage {
 		out.Rams = append(out.Rams, r.page())
 	}
 	if s.Removed != nil {
-		out.Removed, out.Back = "“"+s.Removed.Told[drafts.PathRamName]+"” was taken off the shelf. Plans keep their copies.", s.Back
+		out.Removed, out.Back = say.WasTakenOffTheShelf(s.Removed.Told[drafts.PathRamName]), s.Back
 	}
 	return out
 }
@@ -197,11 +199,11 @@ type PlanOption struct {
 // label tells plans apart, also those of one name, and in a narrow list.
 func (p PlanOption) label() string {
 	name := Title{Name: p.Name}.page().Name
-	issued := "nothing issued"
+	issued := say.NothingIssued()
 	if p.Revision != "" {
 		issued = "revision " + p.Revision
 	}
-	of := issued + ", changed " + words.When(p.Changed)
+	of := say.Changed(issued, p.Changed)
 	if number := strings.TrimSpace(p.Number); number != "" {
 		return number + ", " + of + ": " + name
 	}
@@ -221,7 +223,7 @@ func (o OneRam) Page(assets page.Assets) page.RamPage {
 	case DoneTold:
 		out.Done = "Saved."
 	case DoneAnew:
-		out.Done = "The figures were taken anew."
+		out.Done = say.TheFiguresWereTakenAnew()
 		out.Look = o.earlier(out.Fields)
 	}
 	if !o.Ram.Damaged {
@@ -246,14 +248,14 @@ func (o OneRam) earlier(fields []page.Field) string {
 		said = true
 		for k := range fields {
 			if fields[k].Name == page.NameSigned+path {
-				fields[k].Help = "Said of the earlier figures. " + fields[k].Help
+				fields[k].Help = say.SaidOfTheEarlierFigures(fields[k].Help)
 			}
 		}
 	}
 	if !said {
 		return ""
 	}
-	return "What is said of it (source, date, how measured) was said of the earlier figures: look at it, and save what holds now."
+	return say.WhatIsSaidOfIt()
 }
 
 // PlanRam is the page on which a plan takes a ram, or gives its own.

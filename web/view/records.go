@@ -5,34 +5,20 @@ import (
 	"net/url"
 	"strconv"
 	"strings"
-	"time"
 
 	"ramplan/press"
 	"ramplan/press/drill"
+	"ramplan/press/training"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
-// A Training is a record of an exam.
+// A Training is a record of an exam with what stands around it.
 type Training struct {
-	Address, Station     string // of the record, and of the records of its station
-	Who                  string
-	At                   time.Time
-	Plan, Number         string // name and number of the plan as it was
-	Revision, Digest     string
-	Exam                 string // whose, such as technician
-	Seed                 uint64
-	Items, Right, Needed int
-	Pass                 float64
-	Limit, Took          time.Duration
-	OverTime, Passed     bool
-	Repeat, Known        bool
-	Damaged, Unfinished  bool
-	Answered             int      // of one that is not finished
-	Became               string   // letter of the revision that is what was a draft then
-	Grave                []string // what failed it whatever the score
-	Again                string   // why an exam has to be taken again; empty where that is not asked
-	TypedIn              string   // the code that it was typed in from; empty for an exam that was taken here
+	training.Record
+	Address, Station string // of the record, and of the records of its station
+	Became           string // letter of the revision that is what was a draft then
+	Again            string // why an exam has to be taken again; empty where that is not asked
 }
 
 func personPath(who string) string { return "/people?who=" + url.QueryEscape(who) }
@@ -40,39 +26,39 @@ func personPath(who string) string { return "/people?who=" + url.QueryEscape(who
 func (t Training) line() page.TrainingLine {
 	out := page.TrainingLine{
 		Address: t.Address, Station: t.Station, Who: t.Who, Person: personPath(t.Who), Plan: t.plan(), Result: t.result(), Passed: t.Passed,
-		Score: t.score(), State: t.state(), When: words.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
-		Repeat: words.SetOf(t.Repeat, t.Known), Why: t.Again,
+		Score: t.score(), State: t.state(), When: say.When(t.At), Stamp: words.Stamp(t.At), Took: Lasting(t.Took), Damaged: t.Damaged,
+		Repeat: say.SetOf(t.Repeat, t.Known), Why: t.Again,
 	}
-	if t.TypedIn != "" {
+	if t.TypedIn() != "" {
 		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
 	}
 	if t.Damaged {
-		out.Plan = "A plan that cannot be read"
+		out.Plan = say.APlanThatCannotBe()
 	}
 	return out
 }
 
 func (t Training) plan() string {
-	return strings.TrimSpace(t.Number + " " + Title{Name: t.Plan}.page().Name)
+	return strings.TrimSpace(t.Number + " " + Title{Name: t.Name}.page().Name)
 }
 
 func (t Training) result() string {
 	o := words.Outcome{Passed: t.Passed, Draft: t.Revision == "" && t.Became == "", Below: t.Right < t.Needed, OverTime: t.OverTime, Unfinished: t.Unfinished, Grave: t.Grave}
-	if t.TypedIn != "" {
-		return words.TypedOutcome(t.Exam, o)
+	if t.TypedIn() != "" {
+		return say.TypedOutcome(t.Exam, o)
 	}
 	return o.String()
 }
 
 func (t Training) score() string {
 	if t.Unfinished {
-		return words.NotFinished(strconv.Itoa(t.Answered), strconv.Itoa(t.Items))
+		return say.NotFinished(strconv.Itoa(t.Answered), strconv.Itoa(t.Items))
 	}
 	return strconv.Itoa(t.Right) + " of " + strconv.Itoa(t.Items) + " right"
 }
 
 func (t Training) state() string {
-	return words.ExamOf(t.Exam) + ". " + t.revision("Revision ") + ", plan " + words.ShortDigest(t.Digest)
+	return say.Plan(t.Exam, t.revision("Revision "), t.Digest)
 }
 
 // revision says which state of its plan an exam was about.
@@ -81,7 +67,7 @@ func (t Training) revision(before string) string {
 	case t.Revision != "":
 		return before + t.Revision
 	case t.Became != "":
-		return "Draft that became revision " + t.Became
+		return say.DraftThatBecameRevision(t.Became)
 	}
 	return "Draft"
 }
@@ -114,21 +100,21 @@ type Due struct {
 func (v Records) Page(assets page.Assets) page.RecordsPage {
 	t := v.Title.page()
 	out := page.RecordsPage{
-		DrillHead: page.DrillHead{Assets: assets, Title: "Records of " + t.Name + " · ramplan", Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
-		Counts:    "What counts is revision " + v.Letter + ", the last that was issued. Here is who has not passed on it, or failed the last exam on it.",
+		DrillHead: page.DrillHead{Assets: assets, Title: say.RecordsOfRamplan(t.Name), Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
+		Counts:    say.WhatCountsIsRevisionThe(v.Letter),
 		All:       lineList(v.All), CSV: tables(v.Plan+"/records.csv", nil),
 	}
 	for _, d := range v.Due {
 		if len(d.All) > 0 {
-			out.Due = append(out.Due, page.DueList{Exam: words.ExamOf(d.Exam), Lines: lineList(d.All)})
+			out.Due = append(out.Due, page.DueList{Exam: say.ExamOf(d.Exam), Lines: lineList(d.All)})
 		}
 	}
 	if len(v.Same) > 0 {
-		out.Counts += " A pass on revision " + strings.Join(v.Same, " or ") + " counts as well: what was changed since does not concern the drill."
+		out.Counts += say.APassOnRevisionCounts(strings.Join(v.Same, " or "))
 	}
 	if v.Letter == "" {
 		out.Letter = "draft"
-		out.Counts = "Nothing was issued yet, so the draft counts as it stands now. Here is who has not passed on it, or failed the last exam on it."
+		out.Counts = say.NothingWasIssuedYetSo()
 	}
 	return out
 }
@@ -144,7 +130,7 @@ func tables(address string, query url.Values) []page.Link {
 		if i > 0 {
 			v.Set("separator", way.Name)
 		}
-		l := page.Link{Address: address, Text: "All as CSV with " + way.Name + "s"}
+		l := page.Link{Address: address, Text: say.AllAsCSVWithS(way.Name)}
 		if len(v) > 0 {
 			l.Address += "?" + v.Encode()
 		}
@@ -176,9 +162,9 @@ func (v People) Page(assets page.Assets) page.PeoplePage {
 	for _, p := range v.All {
 		line := page.PersonLine{Who: p.Who, Address: personPath(p.Who), Records: counted(p.Records, "record", "records"), Newest: p.Newest.line()}
 		for _, d := range p.Due {
-			what := "To be trained: "
+			what := say.ToBeTrained()
 			if d.Again {
-				what = "To be trained again: "
+				what = say.ToBeTrainedAgain()
 			}
 			line.Due = append(line.Due, page.DueLine{What: what + d.What + ".", Why: d.Why})
 		}
@@ -197,20 +183,17 @@ type Personal struct {
 // Page gives the page of one person.
 func (v Personal) Page(assets page.Assets) page.PersonPage {
 	return page.PersonPage{
-		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: tables("/people.csv", url.Values{"who": {v.Who}}), Remove: "Remove " + counted(len(v.All), "record", "records") + " for good", Trouble: v.Trouble,
+		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: tables("/people.csv", url.Values{"who": {v.Who}}), Remove: say.RemoveForGood(counted(len(v.All), "record", "records")), Trouble: v.Trouble,
 	}
 }
 
-// A Record is one record with what was missed, in words.
-type Record struct {
-	Training
-	Missed []drill.Miss
-}
+// A Record is one record, with what was missed in words.
+type Record struct{ Training }
 
 // Page gives the page of one record.
 func (v Record) Page(assets page.Assets) page.RecordPage {
 	out := page.RecordPage{Assets: assets, Line: v.line()}
-	for _, m := range v.Missed {
+	for _, m := range v.Misses {
 		line := page.MissLine{Question: numbered(m) + m.Question, Given: m.Given, Right: m.Right}
 		if m.Alone {
 			line.Alone = words.AloneFails
@@ -222,23 +205,23 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 		took += " of " + Lasting(v.Limit)
 	}
 	if v.Unfinished {
-		out.Left = "It was begun and left. What was answered was not handed in, so nothing of it was judged."
+		out.Left = say.ItWasBegunAndLeft()
 	}
 	score := v.score()
 	if !v.Unfinished && v.Needed > 0 {
-		score += ", " + strconv.Itoa(v.Needed) + " needed (" + words.TargetShare(v.Pass) + ")"
+		score += say.Needed(v.Needed, v.Pass)
 	}
 	out.Facts = []page.Fact{
-		{Name: "Exam", Text: words.ExamOf(v.Exam)}, {Name: "When", Text: words.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: "Plan digest", Text: words.ShortDigest(v.Digest)},
+		{Name: "Exam", Text: say.ExamOf(v.Exam)}, {Name: "When", Text: say.When(v.At)}, {Name: "Plan", Text: v.plan()}, {Name: "Revision", Text: v.revision("")}, {Name: say.PlanDigest(), Text: words.ShortDigest(v.Digest)},
 		{Name: "Score", Text: score},
-		{Name: "Time", Text: took}, {Name: "Seed of the exam", Text: strconv.FormatUint(v.Seed, 10)},
+		{Name: "Time", Text: took}, {Name: say.SeedOfTheExam(), Text: strconv.FormatUint(v.Seed, 10)},
 	}
-	if v.TypedIn != "" {
+	if code := v.TypedIn(); code != "" {
 		out.Untold = words.NoMissesInCode
-		if c, err := drill.ParseCode(v.TypedIn); err == nil {
-			out.Facts = append(out.Facts, page.Fact{Name: "Taken on, by that device's clock", Text: c.Day})
+		if c, err := drill.ParseCode(code); err == nil {
+			out.Facts = append(out.Facts, page.Fact{Name: say.TakenOnByThatDevices(), Text: c.Day})
 		}
-		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: v.TypedIn})
+		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: code})
 	}
 	for _, format := range []string{"pdf", "png", "svg"} {
 		out.Files = append(out.Files, page.Link{Address: v.Address + "/sheet." + format, Text: strings.ToUpper(format)})
@@ -248,23 +231,23 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 
 // ItemTitles says what items of a plan's drill ask, by the plan of that time; where
 // it is not at hand, by their kind.
-func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
+func ItemTitles(p *press.Plan, keys []string, seed uint64) []training.Miss {
 	var d *drill.Drill
 	if p != nil {
 		r := press.Evaluate(p)
-		d, _ = drill.New(p, r, words.Reactions(p, r))
+		d, _ = drill.New(say.Printer, p, r, say.Reactions(p, r))
 	}
-	var out []drill.Miss
+	var out []training.Miss
 	for _, key := range keys {
-		m := drill.Miss{}
+		m := training.Miss{}
 		if d != nil {
 			m.Question = d.Title(key, seed)
 		}
 		if m.Question == "" {
-			if m.Question = kindNames[drill.KindOfKey(key)]; m.Question == "" {
-				m.Question = "A question that this program does not ask any more"
+			if m.Question = saidOf(kindNames, drill.KindOfKey(key)); m.Question == "" {
+				m.Question = say.AQuestionThatThisProgram()
 			}
-			m.Question += ". What was asked is not at hand any more."
+			m.Question += say.WhatWasAskedIsNot()
 		}
 		out = append(out, m)
 	}
@@ -272,7 +255,7 @@ func ItemTitles(p *press.Plan, keys []string, seed uint64) []drill.Miss {
 }
 
 // numbered is what stands before a question that was missed: its number in the exam.
-func numbered(m drill.Miss) string {
+func numbered(m training.Miss) string {
 	if m.Number == 0 {
 		return ""
 	}
@@ -280,7 +263,7 @@ func numbered(m drill.Miss) string {
 }
 
 // MissesInWords puts what was missed into one text.
-func MissesInWords(all []drill.Miss) string {
+func MissesInWords(all []training.Miss) string {
 	var out []string
 	for _, m := range all {
 		s := numbered(m) + m.Question
@@ -289,7 +272,7 @@ func MissesInWords(all []drill.Miss) string {
 			if m.Alone {
 				s += " (" + words.AloneFails + ")"
 			}
-			s += ". Right: " + strings.TrimSuffix(m.Right, ".") + "."
+			s += say.Right(strings.TrimSuffix(m.Right, "."))
 		}
 		out = append(out, s)
 	}

@@ -18,28 +18,30 @@ type writer struct {
 
 // result gives everything that a plan leads to in ready words.
 func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result {
-	w := writer{p, r, at, words.PositionsOf(p)}
+	w := writer{p, r, at, say.Positions(p)}
 	out := &page.Result{
 		Digest:    r.PlanDigest(),
 		Strip:     d.Strip,
 		Setpoints: w.setpoints(),
+		Rules:     w.rules(),
+		Days:      w.days(d),
 		Table:     w.table(),
-		TableHead: words.TableHead(r),
+		TableHead: say.TableHead(r),
 		Findings:  w.findings(),
 		Count:     w.count(),
 		Groups:    w.groups(d),
 		Faults:    w.catalogue(),
-		Lead:      words.CatalogueLead(r),
+		Lead:      say.CatalogueLead(r),
 		Samples:   w.samples(),
-		Rule:      words.ReadingRule(p, r),
-		Unseen:    words.Unseen(p, r),
-		Perfect:   words.Perfect(r),
+		Rule:      say.ReadingRule(p, r),
+		Unseen:    say.Unseen(p, r),
+		Perfect:   say.Perfect(r),
 		Cautions:  words.Cautions,
 		Trade:     words.TradeCautions,
-		NotReady:  words.NotTyped(r),
+		NotReady:  say.NotTyped(r),
 	}
 	if r.Verdict != nil && r.Verdict.Ambiguous {
-		out.Unclear = "The table is ambiguous: one pair of signals stands for parts that must be told apart."
+		out.Unclear = say.TheTableIsAmbiguousOne()
 	}
 	return out
 }
@@ -47,7 +49,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 // setpoints are what is typed into the controller.
 func (w writer) setpoints() []page.Figure {
 	var out []page.Figure
-	for _, s := range words.Setpoints(w.p, w.r) {
+	for _, s := range say.Setpoints(w.p, w.r) {
 		f := page.Figure{Label: s.Label, Value: s.Value, Unit: s.Unit, Note: s.Note, Exact: s.Exact, Word: WordLink(s.Word)}
 		if w, named := words.InOwnWords(w.p, s); named {
 			f.Own = w.String()
@@ -73,7 +75,7 @@ func (w writer) position(label string, x *float64) page.Figure {
 // table is the four signal pairs with their words and what to do.
 func (w writer) table() []page.Lamps {
 	var out []page.Lamps
-	for _, t := range words.PairTexts(w.p, w.r) {
+	for _, t := range say.PairTexts(w.p, w.r) {
 		l := page.Lamps{Arrival: t.Pair.Arrival, Zone: t.Pair.Zone, Means: t.Meaning, Do: t.Do}
 		switch {
 		case len(t.Words) == 0:
@@ -91,7 +93,7 @@ func (w writer) table() []page.Lamps {
 }
 
 func (w writer) findings() []page.Finding {
-	words.Explain(w.r)
+	say.Explain(w.r)
 	var out []page.Finding
 	for _, f := range w.r.Findings {
 		out = append(out, page.Finding{Severity: string(f.Severity), Text: f.Message, Link: w.places.link(f.Path), Where: label(f.Path)})

@@ -125,7 +125,7 @@ func TestCatalogue(t *testing.T) {
 // TestOneDrawingOfTheCycle: where the steps of the ram are drawn, the plain cycle is not,
 // and its figures stay.
 func TestOneDrawingOfTheCycle(t *testing.T) {
-	steps, err := os.ReadFile("../../testdata/plans/run/example-run.json")
+	steps, err := os.ReadFile("../../static/examples/pivot-bush.json")
 	require.NoError(t, err)
 	for want, data := range map[string][]byte{"": steps, "drawn": example(t)} {
 		p, r := evaluated(t, data)

@@ -10,6 +10,7 @@ import (
 	"ramplan/press/drafts"
 	"ramplan/press/issue"
 	"ramplan/press/words"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
@@ -46,8 +47,8 @@ type Revision struct {
 
 func (r Revision) page(address string) page.Revision {
 	out := page.Revision{
-		Letter: r.Letter, When: words.Day(r.At), Stamp: words.Stamp(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
-		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: drillSaid[r.Drill], Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
+		Letter: r.Letter, When: say.Day(r.At), Stamp: words.Stamp(r.At), Prepared: r.Prepared, Checked: r.Checked, Approved: r.Approved,
+		Reason: r.Reason, Despite: r.Despite, Second: r.Second, Drill: saidOf(drillSaid, r.Drill), Digest: words.ShortDigest(r.Digest), Damaged: r.Damaged,
 		Remark: r.oneName(),
 	}
 	for _, p := range r.Faults {
@@ -59,18 +60,24 @@ func (r Revision) page(address string) page.Revision {
 	return out
 }
 
+// A signedField is a field of the form, with its words.
+type signedField struct {
+	path        string
+	label, help func(screen.Words) string
+}
+
 // signing are the fields of the form, in order.
-var signing = []struct{ path, label, help string }{
-	{issue.PathPrepared, "Prepared by", "Who made the plan."},
-	{issue.PathChecked, "Checked by", "Who went through its figures."},
-	{issue.PathApproved, "Approved by", "Who lets it be used."},
-	{issue.PathReason, "Reason for the change", "What is new, and why."},
+var signing = []signedField{
+	{issue.PathPrepared, screen.Words.PreparedBy, screen.Words.WhoMadeThePlan},
+	{issue.PathChecked, screen.Words.CheckedBy, screen.Words.WhoWentThroughItsFigures},
+	{issue.PathApproved, screen.Words.ApprovedBy, screen.Words.WhoLetsItBeUsed},
+	{issue.PathReason, screen.Words.ReasonForTheChange, screen.Words.WhatIsNewAndWhy},
 }
 
 // despite are those asked as well when there are blockers.
-var despite = []struct{ path, label, help string }{
-	{issue.PathDespite, "Why it is issued with blockers", "Printed on the sheet."},
-	{issue.PathSecond, "Second name", "Who else stands for that; not who approved it."},
+var despite = []signedField{
+	{issue.PathDespite, screen.Words.WhyItIsIssuedWith, screen.Words.PrintedOnTheSheet},
+	{issue.PathSecond, screen.Words.SecondName, screen.Words.WhoElseStandsForThat},
 }
 
 // Page gives the page of the revisions.
@@ -79,7 +86,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	for i, r := range v.Issued {
 		one := r.page(v.Address)
 		if i > 0 {
-			one.Superseded = sentence(words.SupersededBy(v.Issued[0].Letter, ""))
+			one.Superseded = sentence(say.SupersededBy(v.Issued[0].Letter, ""))
 		}
 		if len(r.Faults) > 0 && r.Readable {
 			one.Back = &page.BringBack{Action: v.Address + "/revisions/" + r.Letter, Version: out.Version, Do: "draft", Label: StartAgain(r.Letter)}
@@ -87,7 +94,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		out.Issued = append(out.Issued, one)
 	}
 	if v.Just != "" {
-		out.Just = "Revision " + v.Just + " was issued."
+		out.Just = say.RevisionWasIssued(v.Just)
 		if remark := v.Issued[0].oneName(); remark != "" {
 			out.Just += " " + remark
 		}
@@ -97,17 +104,17 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	switch {
 	case v.Plan == nil:
-		out.Cannot = "The draft is no sound plan yet (" + counted(v.Unsound, "entry", "entries") + " to mend): there is nothing to issue."
+		out.Cannot = say.TheDraftIsNoSound(counted(v.Unsound, "entry", "entries"))
 		return out
 	case v.Same:
-		out.Cannot = "The draft is revision " + v.Issued[0].Letter + ", to the letter: there is nothing new to issue."
+		out.Cannot = say.TheDraftIsRevisionTo(v.Issued[0].Letter)
 		if len(v.Faults) > 0 { // another window was faster
-			out.Cannot = "This very plan is issued already, as revision " + v.Issued[0].Letter + "; nothing was issued a second time."
+			out.Cannot = say.ThisVeryPlanIsIssued(v.Issued[0].Letter)
 		}
 		return out
 	}
-	words.Explain(v.Result)
-	out.Headline, out.Blocked = words.Headline(v.Plan, v.Result), v.Result.Blocked()
+	say.Explain(v.Result)
+	out.Headline, out.Blocked = say.Headline(v.Plan, v.Result), v.Result.Blocked()
 	form := newForm(Take(v.Draft.Entries, nil), nil)
 	form.page() // knows the places only then
 	told := func(fs []press.Finding) (out []page.Finding) {
@@ -127,7 +134,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	out.Physical, out.Others = told(v.Physical), told(v.Others)
 	if len(v.Physical) > 0 {
-		out.Cannot = "The draft has blockers with which no plan is issued, whoever signs:"
+		out.Cannot = say.TheDraftHasBlockersWith()
 		return out
 	}
 	fields := signing
@@ -135,7 +142,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 		fields = append(fields[:len(fields):len(fields)], despite...)
 	}
 	for _, f := range fields {
-		out.Fields = append(out.Fields, v.field(f.path, f.label, f.help))
+		out.Fields = append(out.Fields, v.field(f.path, f.label(say), f.help(say)))
 		if f.path == issue.PathReason && len(v.Issued) > 0 {
 			out.Fields = append(out.Fields, v.drillField())
 		}
@@ -157,7 +164,7 @@ func (r Revision) oneName() string {
 	if strings.TrimSpace(r.Prepared) == "" || !alike(r.Checked) || !alike(r.Approved) {
 		return ""
 	}
-	return "Prepared, checked and approved by one name."
+	return say.PreparedCheckedAndApprovedBy()
 }
 
 // oneName is the same remark on what stands in the form.
@@ -174,7 +181,7 @@ func (v Revisions) field(path, label, help string) page.Field {
 		t := v.Plan.Title
 		value = map[string]string{issue.PathPrepared: t.PreparedBy, issue.PathChecked: t.CheckedBy, issue.PathApproved: t.ApprovedBy}[path]
 		if path == issue.PathReason && len(v.Issued) == 0 {
-			value = "First issue"
+			value = say.FirstIssue()
 		}
 	}
 	return page.Field{
@@ -183,23 +190,31 @@ func (v Revisions) field(path, label, help string) page.Field {
 	}
 }
 
+// saidOf says what a table has for a key; empty for a key that it does not have.
+func saidOf[K comparable](table map[K]func(screen.Words) string, key K) string {
+	if tell, ok := table[key]; ok {
+		return tell(say)
+	}
+	return ""
+}
+
 // drillSaid says it in the list of revisions.
-var drillSaid = map[string]string{
-	issue.DrillAgain: "The change concerns it: everybody is due again.",
-	issue.DrillSame:  "The change does not concern it: who passed on the revision before stays trained.",
+var drillSaid = map[string]func(screen.Words) string{
+	issue.DrillAgain: screen.Words.TheChangeConcernsItEverybody,
+	issue.DrillSame:  screen.Words.TheChangeDoesNotConcern,
 }
 
 // drillField asks whether the change concerns the drill.
 func (v Revisions) drillField() page.Field {
 	last := v.Issued[0].Letter
-	help := "Revision " + last + " cannot be read, so nobody knows what changed: the change concerns it."
+	help := say.RevisionCannotBeReadSo(last)
 	if v.Asked != nil {
-		help = words.AskedChanges(last, v.asked(), v.Asked.Lamps)
+		help = say.AskedChanges(last, v.asked(), v.Asked.Lamps)
 	}
-	f := v.field(issue.PathDrill, "Does the change concern the drill?", help)
+	f := v.field(issue.PathDrill, say.DoesTheChangeConcernThe(), help)
 	f.Kind = "choice"
 	for _, o := range []page.Option{
-		{Value: "", Label: "Say which"}, {Value: issue.DrillAgain, Label: "Yes: everybody is due again"}, {Value: issue.DrillSame, Label: "No: who passed on revision " + last + " stays trained"},
+		{Value: "", Label: say.SayWhich()}, {Value: issue.DrillAgain, Label: say.YesEverybodyIsDueAgain()}, {Value: issue.DrillSame, Label: say.NoWhoPassedOnRevision(last)},
 	} {
 		o.Chosen = o.Value == f.Value
 		f.Options = append(f.Options, o)
@@ -209,7 +224,7 @@ func (v Revisions) drillField() page.Field {
 
 // asked names what changed that the drill asks about.
 func (v Revisions) asked() []string {
-	pos := words.PositionsOf(v.Plan)
+	pos := say.Positions(v.Plan)
 	say := func(x *float64) string {
 		if x == nil {
 			return "none"
@@ -243,22 +258,22 @@ type Issued struct {
 // Page gives the page of an issued revision.
 func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	shown := result(v.Plan, v.Result, v.Drawings, places{})
-	shown.Copy = copied(v.Plan, v.Result, words.Setpoints(v.Plan, v.Result), words.Standing(v.Revision.Letter, true), false)
+	shown.Copy = copied(v.Plan, v.Result, say.Setpoints(v.Plan, v.Result), say.Standing(v.Revision.Letter, true), false)
 	out := page.IssuedPage{
 		Assets: assets, Title: Title{Address: v.Address, Name: v.Plan.Title.Name, Number: v.Plan.Title.Number}.page(), Address: v.Address,
-		Revision: v.Revision.page(v.Address), Headline: words.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,
+		Revision: v.Revision.page(v.Address), Headline: say.Headline(v.Plan, v.Result), Blocked: v.Result.Blocked(), Result: shown,
 	}
 	letter := v.Revision.Letter
 	if v.Last.Letter != letter {
-		out.Revision.Superseded = "This revision is " + words.SupersededBy(v.Last.Letter, words.Day(v.Last.At)) + ". Paper that was printed of it is out of date."
+		out.Revision.Superseded = say.ThisRevisionIsPaperThat(v.Last.Letter, say.Day(v.Last.At))
 		out.Last = &page.Link{Text: "Revision " + v.Last.Letter, Address: v.Address + "/revisions/" + v.Last.Letter}
 	}
 	of := "?revision=" + letter
 	out.Links = []page.Link{
-		{Text: "Its sheet", Address: v.Address + "/sheet" + of},
-		{Text: "Its drill", Address: v.Address + "/drill" + of},
-		{Text: "Compare with the draft", Address: v.Address + "/compared?from=" + letter + "&to=draft"},
-		{Text: "All revisions", Address: v.Address + "/revisions"},
+		{Text: say.ItsSheet(), Address: v.Address + "/sheet" + of},
+		{Text: say.ItsDrill(), Address: v.Address + "/drill" + of},
+		{Text: say.CompareWithTheDraft(), Address: v.Address + "/compared?from=" + letter + "&to=draft"},
+		{Text: say.AllRevisions(), Address: v.Address + "/revisions"},
 	}
 	if !v.IsDraft {
 		out.Back = &page.BringBack{Action: v.Address + "/revisions/" + letter, Version: strconv.FormatInt(v.Version, 10), Do: "draft", Label: StartAgain(letter)}

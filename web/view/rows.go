@@ -1,12 +1,11 @@
 package view
 
 import (
-	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
 	"ramplan/press"
-	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -33,18 +32,13 @@ func RowName(base string, row int) string { return rowNouns[base] + " " + strcon
 
 // rowOf takes the list and the number of the row out of a path.
 func rowOf(path string) (base string, row int, ok bool) {
-	for i := range press.Fields {
-		f := &press.Fields[i]
-		if f.Kind != press.Rows {
-			continue
-		}
-		if rest, in := strings.CutPrefix(path, f.Path+"["); in {
-			digits, _, closed := strings.Cut(rest, "]")
-			n, err := strconv.Atoi(digits)
-			return f.Path, n, closed && err == nil && n >= 0 && strconv.Itoa(n) == digits
-		}
+	base, rest, in := listOf(path)
+	if !in {
+		return "", 0, false
 	}
-	return "", 0, false
+	digits, _, closed := strings.Cut(rest, "]")
+	n, err := strconv.Atoi(digits)
+	return base, n, closed && err == nil && n >= 0 && strconv.Itoa(n) == digits
 }
 
 func rowPath(base string, row int) string { return base + "[" + strconv.Itoa(row) + "]" }
@@ -75,7 +69,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	noun := strings.ToLower(rowNouns[base])
 	out := &page.Rows{
 		ID: anchor(base) + "-rows", Path: base, Label: field.Label, Help: field.Help, Messages: f.faults.At(base),
-		Add: "add " + base, AddLabel: "Add a " + noun,
+		Add: "add " + base, AddLabel: say.AddA(noun),
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
 	out.Starts = f.starts(base)
@@ -86,14 +80,8 @@ func (f *form) rows(field *press.Field) *page.Rows {
 	if base == curveRows {
 		out.Paste, out.Curve, out.Doubts = f.pasteBox(), f.curve, f.doubts
 	}
+	out.Columns = slices.Clone(stated().heads[base])
 	columns := columnsOf(base)
-	for _, c := range columns {
-		help := c.Help
-		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
-			help += " In brackets: " + words.ChoiceOf(c.Path, d) + ", while nothing is chosen."
-		}
-		out.Columns = append(out.Columns, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
-	}
 	n := f.count[base]
 	for i := range n {
 		out.Rows = append(out.Rows, f.row(base, i, n, columns))
@@ -110,33 +98,25 @@ func needOf(messages []string) string {
 	return sentence(strings.TrimPrefix(strings.Join(messages, "; "), "not given; "))
 }
 
-func columnsOf(base string) []*press.Field {
-	var out []*press.Field
-	for i := range press.Fields {
-		if strings.HasPrefix(press.Fields[i].Path, base+"[]") {
-			out = append(out, &press.Fields[i])
-		}
-	}
-	return out
-}
-
 func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	path := rowPath(base, i)
 	name := RowName(base, i)
+	spoken, which := strings.ToLower(name), " "+base+" "+strconv.Itoa(i)
 	out := page.Row{
 		ID: anchor(path), Number: name, Carrier: page.Hidden{Name: path, Value: emptyRow(base)}, Messages: f.faults.At(path),
-		Remove: fmt.Sprintf("remove %s %d", base, i), RemoveAs: "Remove " + strings.ToLower(name),
-		ActsAs: "Buttons of " + strings.ToLower(name), UpAs: "Move " + strings.ToLower(name) + " up", DownAs: "Move " + strings.ToLower(name) + " down",
+		Remove: "remove" + which, RemoveAs: "Remove " + spoken,
+		ActsAs: say.ButtonsOf(spoken), UpAs: "Move " + spoken + " up", DownAs: "Move " + spoken + " down",
+		Fields: make([]page.Field, 0, len(columns)),
 	}
 	f.places[path] = out.ID
 	if base == stepRows {
-		out.Repeat, out.RepeatAs = fmt.Sprintf("repeat %s %d", base, i), "Copy "+strings.ToLower(name)
+		out.Repeat, out.RepeatAs = "repeat"+which, "Copy "+spoken
 	}
 	if i > 0 {
-		out.Up = fmt.Sprintf("up %s %d", base, i)
+		out.Up = "up" + which
 	}
 	if i < n-1 {
-		out.Down = fmt.Sprintf("down %s %d", base, i)
+		out.Down = "down" + which
 	}
 	for _, c := range columns {
 		if !f.stepHas(c, i) {
@@ -148,7 +128,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 		}
 		if inLine(base) {
 			field.InRow = true
-			field.Spoken = c.Label + ", " + strings.ToLower(name)
+			field.Spoken = c.Label + ", " + spoken
 			if field.ReadAs != "" { // it stands under the whole row
 				field.ReadAs = strings.ToLower(c.Label) + " " + field.ReadAs
 			}

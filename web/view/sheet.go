@@ -7,7 +7,10 @@ import (
 	"strings"
 
 	"ramplan/press/draw"
+	"ramplan/press/draw/canvas"
+	"ramplan/press/draw/paper"
 	"ramplan/press/words"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
@@ -29,7 +32,7 @@ type Sheet struct {
 }
 
 // drawingLabels name the drawings that can be had alone, where the plan has them.
-var drawingLabels = map[string]string{"strip": "Decision strip", "force": "Force window", "press": "Press-in force", "cycle": "Cycle", "run": "Run", "probe": "Probe"}
+var drawingLabels = map[string]func(screen.Words) string{"strip": screen.Words.DecisionStrip, "force": screen.Words.ForceWindow, "press": screen.Words.PressInForce, "cycle": screen.Words.Cycle, "run": screen.Words.Run, "probe": screen.Words.Probe}
 
 // Page gives the page of the sheet.
 func (s Sheet) Page(assets page.Assets) page.SheetPage {
@@ -39,10 +42,10 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	if len(s.Revisions) > 0 && s.Revision != "" && s.Revision != s.Revisions[0] {
 		last := s.Revisions[0]
-		out.Superseded = "This revision is " + words.SupersededBy(last, "") + "; what is printed here says so too."
-		out.Last = page.Link{Text: "The sheet of revision " + last, Address: s.Address + "/sheet?revision=" + last}
+		out.Superseded = say.ThisRevisionIsWhatIs(last)
+		out.Last = page.Link{Text: say.TheSheetOfRevision(last), Address: s.Address + "/sheet?revision=" + last}
 	}
-	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: "The draft", Chosen: s.Revision == ""})
+	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: say.TheDraft(), Chosen: s.Revision == ""})
 	for _, letter := range s.Revisions {
 		out.Revisions = append(out.Revisions, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == s.Revision})
 	}
@@ -52,7 +55,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	for i := range s.Pages {
 		number := strconv.Itoa(i + 1)
 		out.Pages = append(out.Pages, page.PaperPage{
-			Image: s.file("sheet.svg", "page", number), Alt: "Page " + number + " of " + strconv.Itoa(s.Pages) + "; its text is on the bench and in the PDF.",
+			Image: s.file("sheet.svg", "page", number), Alt: say.PageOfItsTextIs(number, s.Pages),
 			PNG: s.file("sheet.png", "page", number, "download", ""), SVG: s.file("sheet.svg", "page", number, "download", ""), Number: number,
 		})
 	}
@@ -66,16 +69,16 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	for _, way := range words.Separations {
 		ways = append(ways, "with "+way.Label)
 	}
-	out.Separated = strings.Join(ways, ", or ")
-	out.Rows = append(out.Rows, page.RowsFiles{Label: "All of these in one file", Files: s.rows("all")})
+	out.Separated = strings.Join(ways, say.Or())
+	out.Rows = append(out.Rows, page.RowsFiles{Label: say.AllOfTheseInOne(), Files: s.rows("all")})
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]
 		if !known || !slices.Contains(s.Drawings, what) {
 			continue
 		}
-		d := page.DrawingFiles{Label: label, Image: s.drawing(what + ".svg")}
-		for _, format := range draw.Formats() {
+		d := page.DrawingFiles{Label: label(say), Image: s.drawing(what + ".svg")}
+		for _, format := range canvas.Formats() {
 			d.Files = append(d.Files, page.Link{Address: s.Address + "/drawings/" + what + "." + format, Text: strings.ToUpper(format)})
 		}
 		out.Drawings = append(out.Drawings, d)
@@ -99,8 +102,8 @@ func (s Sheet) rows(name string) []page.Link {
 
 // widths are what a drawing alone can be as wide as.
 func (s Sheet) widths() []page.Option {
-	out := []page.Option{{Label: "as it is drawn", Chosen: s.Width == ""}}
-	for _, w := range draw.Widths {
+	out := []page.Option{{Label: say.AsItIsDrawn(), Chosen: s.Width == ""}}
+	for _, w := range paper.Widths {
 		out = append(out, page.Option{Value: w.Name, Label: w.Name + ", " + words.Unit(words.Trimmed(float64(w.MM), 0), "mm"), Chosen: s.Width == w.Name})
 	}
 	return out

@@ -51,9 +51,9 @@ var orders = []page.Option{
 
 // Page gives the page of the shelf.
 func (s Shelf) Page(assets page.Assets) page.Shelf {
-	out := page.Shelf{Assets: assets, Title: "Plans · ramplan", Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && strings.TrimSpace(s.Text) == ""}
+	out := page.Shelf{Assets: assets, Title: say.PlansRamplan(), Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && strings.TrimSpace(s.Text) == ""}
 	if s.Bin {
-		out.Title, out.Path = "Bin · ramplan", "/bin"
+		out.Title, out.Path = say.BinRamplan(), "/bin"
 	}
 	for _, o := range orders {
 		o.Chosen = o.Value == s.Order
@@ -65,13 +65,13 @@ func (s Shelf) Page(assets page.Assets) page.Shelf {
 	}
 	out.NoHit = noHit(s.Text, s.Total)
 	if s.Binned > 0 {
-		out.Binned = counted(s.Binned, "plan", "plans") + " in the bin"
+		out.Binned = say.InTheBin(counted(s.Binned, "plan", "plans"))
 	}
 	for _, it := range s.Items {
 		out.Cards = append(out.Cards, it.card())
 	}
 	if s.Undo != nil {
-		out.Undo = &page.Undo{Address: s.Undo.Address, Text: titled(s.Undo.Name) + " is in the bin."}
+		out.Undo = &page.Undo{Address: s.Undo.Address, Text: say.IsInTheBin(titled(s.Undo.Name))}
 	}
 	out.Pages = s.pages(out.Path)
 	return out
@@ -83,49 +83,49 @@ func noHit(text string, found int) string {
 	if found > 0 || strings.TrimSpace(text) == "" {
 		return ""
 	}
-	return "Nothing holds “" + strings.TrimSpace(text) + "”."
+	return say.NothingHolds(strings.TrimSpace(text))
 }
 
 // titled is a name in quotation marks, or what stands for none.
 func titled(name string) string {
 	if strings.TrimSpace(name) == "" {
-		return "The plan without a name"
+		return say.ThePlanWithoutAName()
 	}
 	return "“" + strings.TrimSpace(name) + "”"
 }
 
 func (it Item) card() page.Card {
-	c := page.Card{Address: it.Address, Name: it.Name, Number: it.Number, Strip: it.Strip, When: words.When(it.Changed), Stamp: words.Stamp(it.Changed)}
+	c := page.Card{Address: it.Address, Name: it.Name, Number: it.Number, Strip: it.Strip, When: say.When(it.Changed), Stamp: words.Stamp(it.Changed)}
 	if strings.TrimSpace(c.Name) == "" {
-		c.Name, c.Nameless = "Without a name yet", true
+		c.Name, c.Nameless = say.WithoutANameYet(), true
 	}
-	c.Revision = words.Standing(it.Revision, it.AsIssued)
+	c.Revision = say.Standing(it.Revision, it.AsIssued)
 	if it.Asked != "" {
 		c.Asked, c.AskedAddress = "Revision "+it.Asked, it.Address+"/revisions/"+it.Asked
-		c.AskedSays = " has this digest; it is the last that was issued."
+		c.AskedSays = say.HasThisDigestItIs()
 		if it.Asked != it.Revision {
-			c.AskedSays = " has this digest; it is " + words.SupersededBy(it.Revision, "") + "."
+			c.AskedSays = say.HadThisDigest(it.Revision)
 		}
 	} else if it.AskedState != "" {
-		c.Asked, c.AskedAddress, c.AskedSays = "This digest", it.AskedAt, " is that of "+it.AskedState+"."
+		c.Asked, c.AskedAddress, c.AskedSays = say.ThisDigest(), it.AskedAt, say.IsThatOf(it.AskedState)
 	}
 	if it.AskedShown {
-		c.AskedSays += " It is shown here."
+		c.AskedSays += say.ItIsShownHere()
 	}
 	switch {
 	case it.Damaged:
-		c.State = page.State{Kind: "blocker", Text: "The stored draft is damaged"}
+		c.State = page.State{Kind: "blocker", Text: say.TheStoredDraftIsDamaged()}
 	case it.Faults > 0:
-		c.State = page.State{Kind: "incomplete", Text: "No sound plan yet: " + counted(it.Faults, "entry", "entries") + " to mend"}
+		c.State = page.State{Kind: "incomplete", Text: say.NoSoundPlanYetTo(counted(it.Faults, "entry", "entries"))}
 	case it.Blockers > 0:
 		c.State = page.State{Kind: "blocker", Text: it.NotReady}
 		if it.NotReady == "" {
-			c.State.Text = "Not ready: " + counted(it.Blockers, "blocker", "blockers")
+			c.State.Text = say.NotReadyFor(counted(it.Blockers, "blocker", "blockers"))
 		}
 	case it.Cautions > 0:
 		c.State = page.State{Kind: "caution", Text: counted(it.Cautions, "caution", "cautions")}
 	default:
-		c.State = page.State{Kind: "ready", Text: "No blockers, no cautions"}
+		c.State = page.State{Kind: "ready", Text: say.NoBlockersNoCautions()}
 		if it.Notes > 0 {
 			c.State.Text += ", " + counted(it.Notes, "note", "notes")
 		}

@@ -13,7 +13,7 @@ import (
 // Lamps is the page that tells what two lamps mean; typed is what stands in its
 // form, by name.
 func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage {
-	out := page.LampsPage{DrillHead: h, When: words.WhenReadIn(v.R), Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
+	out := page.LampsPage{DrillHead: h, When: say.WhenReadIn(v.R), Arrival: typed("arrival"), Zone: typed("zone"), Reading: typed("reading")}
 	when := words.One
 	for _, s := range words.Situations {
 		if string(s) == typed("when") {
@@ -29,7 +29,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	states := []string{"on", "off"}
 	if !slices.Contains(states, out.Arrival) || !slices.Contains(states, out.Zone) {
-		out.Trouble = "Say of both lamps whether they are on or off."
+		out.Trouble = say.SayOfBothLampsWhether()
 		return out
 	}
 	var reading *float64
@@ -37,18 +37,18 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		if x, ok := TypedLength(text); ok {
 			reading = &x
 		} else {
-			out.ReadingFault = "This cannot be read as a position in mm, so the answer is from the lamps alone."
+			out.ReadingFault = say.ThisCannotBeReadAs()
 		}
 	}
 	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
-	if a, ok := drill.AtFirstLook(v.P, v.R, on, when); ok && first {
+	if a, ok := drill.AtFirstLook(say.Printer, v.P, v.R, on, when); ok && first {
 		out.ReadingFault = ""
 		out.Advice = &page.LampsAdvice{
-			Lamps: "First look, in the probe: " + on.String(), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
+			Lamps: say.FirstLookInTheProbe(on), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
 		}
 		return out
 	}
-	a, err := drill.AtStation(v.P, v.R, words.Reactions(v.P, v.R), on, when, reading)
+	a, err := drill.AtStation(say.Printer, v.P, v.R, say.Reactions(v.P, v.R), on, when, reading)
 	if err != nil {
 		return out
 	}
@@ -57,11 +57,11 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		Doubt: a.Doubt, Edge: a.Edge, Part: a.Part, Checks: a.Checks, Note: a.Note,
 	}
 	if out.ReadingFault != "" {
-		out.Advice.Alone = "From the lamps alone; the reading was not understood."
+		out.Advice.Alone = say.FromTheLampsAloneThe()
 	}
 	if a.Doubt != "" {
 		if a.Verdict != press.FaultWord { // which no reading makes less of
-			out.Advice.Verdict, out.Advice.Meaning = "In doubt: set apart", "By the lamps alone it would be: "+a.Verdict+"."
+			out.Advice.Verdict, out.Advice.Meaning = say.InDoubtSetApart(), say.ByTheLampsAloneIt(a.Verdict)
 		}
 		return out
 	}
@@ -78,7 +78,7 @@ func (v Drill) looks(out *page.LampsPage, typed string) bool {
 		return false
 	}
 	first := typed == firstLook
-	out.Looks = []page.Pick{{Value: secondLook, Text: "Second look: at the end of the push", Chosen: !first}, {Value: firstLook, Text: "First look: in the probe, before the push", Chosen: first}}
+	out.Looks = []page.Pick{{Value: secondLook, Text: say.SecondLookAtTheEnd(), Chosen: !first}, {Value: firstLook, Text: say.FirstLookInTheProbeBefore(), Chosen: first}}
 	return first
 }
 
@@ -88,9 +88,9 @@ const firstLook, secondLook = "first", "second"
 // NotInMotion says what of a plan's cycle the station in motion leaves out, and of a row
 // of the catalogue that the push shown does not take place; row -1 is a part by its height.
 func NotInMotion(r *press.Result, row int) string {
-	s := words.StepsNotDrawn(r)
+	s := say.StepsNotDrawn(r)
 	if row >= 0 && words.RefusedFirst(r.Faults[row]) {
-		s += " This push would come only without the probe, which refuses it at the first look."
+		s += say.ThisPushWouldComeOnly()
 	}
 	return s
 }

@@ -2,10 +2,10 @@ package view
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"ramplan/press"
+	"ramplan/press/words/screen"
 	"ramplan/web/page"
 )
 
@@ -24,17 +24,20 @@ func (f *form) stepHas(c *press.Field, i int) bool {
 	return slices.Contains(c.Steps, strings.TrimSpace(f.text[rowPath(stepRows, i)+".kind"]))
 }
 
-// opened tells whether an entry of the probe or the sequence is asked for: of a probe only
-// whether there is one until there is, of a sequence only its steps until it has some.
-func (f *form) opened(field *press.Field) bool {
-	switch {
-	case within(field.Path, "probe"):
-		return field.Path == "probe.use" || f.probing() || f.typedIn("probe", "probe.use")
-	case within(field.Path, "sequence"):
-		return field.Path == stepRows || f.count[stepRows] > 0 || f.typedIn("sequence", stepRows)
+// opened tells whether the entries of a section are asked for: of a probe only whether
+// there is one until there is, of a sequence only its steps until it has some.
+func (f *form) opened(section string) bool {
+	switch section {
+	case "probe":
+		return f.probing() || f.typedIn(section, "probe.use")
+	case "sequence":
+		return f.count[stepRows] > 0 || f.typedIn(section, stepRows)
 	}
 	return true
 }
+
+// opens tells whether a field opens its section.
+func opens(f *press.Field) bool { return f.Path == "probe.use" || f.Path == stepRows }
 
 func (f *form) probing() bool { return strings.TrimSpace(f.text["probe.use"]) == "true" }
 
@@ -50,24 +53,25 @@ func (f *form) typedIn(section, but string) bool {
 
 // A template is a sequence to start from.
 type template struct {
-	name, label string
-	steps       func(text func(path, otherwise string) string) [][]string // key and text in turn
+	name  string
+	label func(screen.Words) string
+	steps func(text func(path, otherwise string) string) [][]string // key and text in turn
 }
 
 // templates fill the steps from the plan's own entries: home, the speeds, and a place on
 // the way. Figures that no entry gives are left open, for the planner to fill in.
 var templates = []template{
-	{"plain", "Plain cycle", func(t func(string, string) string) [][]string {
+	{"plain", screen.Words.PlainCycle, func(t func(string, string) string) [][]string {
 		return [][]string{push(), home(t)}
 	}},
-	{"picture", "Picture on the way", func(t func(string, string) string) [][]string {
-		return [][]string{{"kind", "move", "name", "to the picture"}, {"kind", "wait", "name", "picture", "time", "0.2"}, push(), home(t)}
+	{"picture", screen.Words.PictureOnTheWay, func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", say.ToThePicture()}, {"kind", "wait", "name", "picture", "time", "0.2"}, push(), home(t)}
 	}},
-	{"stack", "Stack shaken on", func(t func(string, string) string) [][]string {
-		return [][]string{push(), {"kind", "move", "name", "clear of the part"}, {"kind", "shift", "name", "shake the stack on", "by", "-10", "times", "3", "pause", "0.1"}, home(t)}
+	{"stack", screen.Words.StackShakenOn, func(t func(string, string) string) [][]string {
+		return [][]string{push(), {"kind", "move", "name", say.ClearOfThePart()}, {"kind", "shift", "name", say.ShakeTheStackOn(), "by", "-10", "times", "3", "pause", "0.1"}, home(t)}
 	}},
-	{"two", "Two speeds", func(t func(string, string) string) [][]string {
-		return [][]string{{"kind", "move", "name", "fast", "hand_over", "true"}, push(), {"kind", "move", "name", "off the part, gently", "speed", t("motion.slow_speed", ""), "hand_over", "true"}, home(t)}
+	{"two", screen.Words.TwoSpeeds, func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", "fast", "hand_over", "true"}, push(), {"kind", "move", "name", say.OffThePartGently(), "speed", t("motion.slow_speed", ""), "hand_over", "true"}, home(t)}
 	}},
 }
 
@@ -119,38 +123,7 @@ func (f *form) starts(base string) []page.Start {
 	}
 	var out []page.Start
 	for _, m := range templates {
-		out = append(out, page.Start{Do: DoSteps + " " + m.name, Label: m.label})
+		out = append(out, page.Start{Do: DoSteps + " " + m.name, Label: m.label(say)})
 	}
 	return out
-}
-
-const holdStep = "sequence.hold.step"
-
-// heldStep offers the steps by the numbers of their rows, from which one is taken; what
-// the plan holds counts them from 0. A wait is no step to hold in. What is no step that
-// can be held in is kept, and shown as what it is.
-func (f *form) heldStep(out *page.Field) {
-	out.Kind, out.Unit, out.StandIn, out.Range, out.ReadAs = "choice", "", "", "", ""
-	out.Options = []page.Option{{Label: "none"}}
-	value := strings.TrimSpace(f.text[holdStep])
-	if x, read := press.TypedNumber(value); read && x == float64(int(x)) {
-		value = strconv.Itoa(int(x))
-	}
-	for i := range f.count[stepRows] {
-		row := rowPath(stepRows, i)
-		kind, name := strings.TrimSpace(f.text[row+".kind"]), strings.TrimSpace(f.text[row+".name"])
-		if o := (page.Option{Value: strconv.Itoa(i)}); kind != press.StepWait || o.Value == value {
-			o.Label = strings.TrimSuffix(RowName(stepRows, i)+" "+kind, " ")
-			if name != "" {
-				o.Label += ", " + name
-			}
-			out.Options = append(out.Options, o)
-		}
-	}
-	at := slices.IndexFunc(out.Options, func(o page.Option) bool { return o.Value == value })
-	if at < 0 {
-		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: strconv.Quote(value) + ", counted from 0: no such step"})
-		at = len(out.Options) - 1
-	}
-	out.Options[at].Chosen = true
 }

@@ -1,0 +1,6 @@
+package main
+
+import "ramplan/press/words/shell"
+
+// say writes what the command line says, in metric English.
+var say shell.Words

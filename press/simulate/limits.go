@@ -1,0 +1,24 @@
+package simulate
+
+import "gonum.org/v1/gonum/mathext"
+
+// Limits gives the limits between which a share lies with 95 % confidence after k of n
+// parts were counted (Clopper and Pearson).
+//
+//	low = Beta⁻¹(0.025; k, n − k + 1), high = Beta⁻¹(0.975; k + 1, n − k)
+//
+// Arguments: k, the count, from 0 to n; n, at least 1.
+// Result: shares from 0 to 1.
+// Range: any.
+// Special cases: k = 0: low is 0; k = n: high is 1; n = 0: 0 to 1.
+// Source: C. J. Clopper, E. S. Pearson, Biometrika 26 (1934), 404.
+func Limits(k, n int64) (low, high float64) {
+	high = 1
+	if k > 0 {
+		low = mathext.InvRegIncBeta(float64(k), float64(n-k)+1, 0.025)
+	}
+	if k < n {
+		high = mathext.InvRegIncBeta(float64(k)+1, float64(n-k), 0.975)
+	}
+	return low, high
+}

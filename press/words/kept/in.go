@@ -1,0 +1,3 @@
+package kept
+
+func (say Words) NoSuchFileOrFolder() string { return "no such file or folder" }

@@ -1,0 +1,3 @@
+package lesson
+
+func (say Words) WhichOfTheseZonesIs() string { return " Which of these zones is right?" }

@@ -1,0 +1,17 @@
+package lesson
+
+func (say Words) TheZoneOfThisPlan() string {
+	return "The zone of this plan is so wide that a nest may be moved without it."
+}
+
+func (say Words) NoGoodPartReadsBetween(start float64, end float64) string {
+	return "No good part reads between the approach end at " + say.At(start) + " and the push end at " + say.At(end) + ": no zone can be right."
+}
+
+func (say Words) NoPartPassesWithThe() string {
+	return "No part passes with the zone of this plan, so no part can be asked to."
+}
+
+func (say Words) TheZoneOfThisPlanLets() string {
+	return "The zone of this plan lets no part pass that is surely good, so none can be asked to."
+}

@@ -1,0 +1,197 @@
+package screen
+
+import (
+	"fmt"
+)
+
+func (say Words) NotThere() string { return "Not there" }
+
+func (say Words) ChangedMeanwhile() string { return "Changed meanwhile" }
+
+func (say Words) TooLarge() string { return "Too large" }
+
+func (say Words) NotAccepted() string { return "Not accepted" }
+
+func (say Words) NotPossibleJustNow() string { return "Not possible just now" }
+
+func (say Words) AFaultInTheProgram() string { return "A fault in the program or its archive" }
+
+func (say Words) NotDone() string { return "Not done" }
+
+func (say Words) AnotherWindowChangedThePlan() string {
+	return "Another window changed the plan meanwhile: nothing was done."
+}
+
+func (say Words) OpenThePlanAgainAnd() string {
+	return "Open the plan again and look at what stands there now."
+}
+
+func (say Words) AnotherWindowChangedTheRam() string {
+	return "Another window changed the ram meanwhile: nothing was done."
+}
+
+func (say Words) OpenTheRamAgainAnd() string {
+	return "Open the ram again and look at what stands there now."
+}
+
+func (say Words) IsDamagedItIsNot(capital string) string {
+	return capital + " is damaged: it is not what was stored."
+}
+
+func (say Words) TheHistoryOfThePlan() string {
+	return "The history of the plan shows which states are whole."
+}
+
+func (say Words) RamplanCheckLooksThroughThe() string {
+	return "ramplan check looks through the whole archive."
+}
+
+func (say Words) RevisionIsWhatWasIssued(letter string) string {
+	return "Revision " + letter + " is what was issued, but today's rules do not take it: they ask for more than those under which it was issued."
+}
+
+func (say Words) ItsSheetThatWasPrinted() string {
+	return "Its sheet that was printed then stays what it is. On the page Revisions a new draft can be started from it, to be mended and issued anew."
+}
+
+func (say Words) GoBackWhatYouTyped() string {
+	return "Go back: what you typed is still there. Try again when it is mended."
+}
+
+func (say Words) WhatWasSentCannotBe() string { return "What was sent cannot be kept." }
+
+func (say Words) TheRequestIsLargerThan() string { return "The request is larger than 8 MiB." }
+
+func (say Words) APlanOrDraftFile() string { return "A plan or draft file may have 4 MiB at most." }
+
+func (say Words) GoBackWhatYouTypedIs() string { return "Go back: what you typed is still there." }
+
+func (say Words) SomethingWentWrongInThe() string {
+	return "Something went wrong in the program; the entries are still in your browser."
+}
+
+func (say Words) GoBackSaveTheEntries() string {
+	return "Go back, save the entries as a file and start ramplan again."
+}
+
+func (say Words) ThisIsANewEmpty() string {
+	return "This is a new, empty plan. It is saved as you type."
+}
+
+func (say Words) TheEntriesOfThisSide() string { return "The entries of this side could not be read." }
+
+func (say Words) ThePlanWasChangedOnce() string {
+	return "The plan was changed once more meanwhile: look at both sides again."
+}
+
+func (say Words) ChooseAFileFirstThen() string { return "Choose a file first, then open it." }
+
+func (say Words) WasNotOpened(cleanName string) string { return cleanName + " was not opened." }
+
+func (say Words) WasNotOpenedItIs(cleanName string) string {
+	return cleanName + " was not opened: it is neither a plan nor a sheet with a plan inside."
+}
+
+func (say Words) AndMore() string { return "and more" }
+
+func (say Words) TheFile() string { return "the file" }
+
+func (say Words) TheFormCouldNotBe(error string) string {
+	return "The form could not be read: " + error + "."
+}
+
+func (say Words) GoBackAndSendIt() string { return "Go back and send it again." }
+
+func (say Words) TheFormCouldNotBeRead() string {
+	return "The form could not be read: it names no boundary."
+}
+
+func (say Words) WasRemovedUndoBringsIt(rowName string) string {
+	return rowName + " was removed. Undo brings it back."
+}
+
+func (say Words) TheFormAsksForSomething(toValidUTF8 string) string {
+	return "The form asks for something that this program does not know: " + toValidUTF8 + "."
+}
+
+func (say Words) GoBackAndPressThe() string { return "Go back and press the button again." }
+
+func (say Words) ThisPlanWasIssuedBefore() string {
+	return "This plan was issued before; what you have opened here is a new draft of its own. Work on the issued plan goes on there:"
+}
+
+func (say Words) Line(line int, text string, message string) string {
+	return fmt.Sprintf("Line %d, %q: %s", line, text, message)
+}
+
+func (say Words) NothingToReadPasteTwo() string {
+	return "Nothing to read: paste two columns of figures, setting and force."
+}
+
+func (say Words) ThisRoundDoesNotFit() string {
+	return "This round does not fit the plan any more: the plan was changed meanwhile."
+}
+
+func (say Words) BeginANewRoundFrom() string {
+	return "Begin a new round from the drill's first page."
+}
+
+func (say Words) AFormIsNeededHere() string {
+	return "A form is needed here."
+}
+
+func (say Words) TheFormHasMoreEntries() string {
+	return "The form has more entries than any plan."
+}
+
+func (say Words) ThereIsNoSuchRam() string {
+	return "There is no such ram on the shelf."
+}
+
+func (say Words) ItMayHaveBeenTaken() string {
+	return "It may have been taken off; look at the list of rams."
+}
+
+func (say Words) ThereIsNoSuchPlan() string {
+	return "There is no such plan in this archive."
+}
+
+func (say Words) ItMayHaveBeenRemovedWith() string {
+	return "It may have been removed with the bin; look on the shelf."
+}
+
+func (say Words) ThisExamIsNotUnder() string {
+	return "This exam is not under way any more."
+}
+
+func (say Words) WhatWasHandedInOr() string {
+	return "What was handed in or left is a record. A record, and an exam under way, can be removed with its person's records."
+}
+
+func (say Words) ThePlanWasChangedSinceThisPage() string {
+	return "the plan was changed since this page was opened, and nothing was done: look at it again, then choose"
+}
+
+func (say Words) ThisRequestCameFromA() string {
+	return "This request came from a page of another site."
+}
+
+func (say Words) OpenTheBenchByIts() string {
+	return "Open the bench by its own address and try again there."
+}
+
+func (say Words) APageOfAnotherSite() string { return "A page of another site asked for this." }
+
+func (say Words) OpenTheBenchByItsOwn() string { return "Open the bench by its own address." }
+
+func (say Words) ThisServerDoesNotAnswer() string {
+	return "This server does not answer for that host name."
+}
+
+func (say Words) UseTheAddressThatRamplan() string {
+	return "Use the address that ramplan printed when it started."
+}
+
+func (say Words) ThereIsNoSuchPage() string { return "There is no such page." }
+
+func (say Words) ThisPageCannotBeAsked() string { return "This page cannot be asked for in this way." }

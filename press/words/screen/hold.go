@@ -1,0 +1,9 @@
+package screen
+
+import (
+	"strconv"
+)
+
+func (say Words) CountedFrom0NoSuch(value string) string {
+	return strconv.Quote(value) + ", counted from 0: no such step"
+}

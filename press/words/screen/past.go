@@ -1,0 +1,13 @@
+package screen
+
+func (say Words) PlanWithoutANameYet() string { return "Plan without a name yet" }
+
+func (say Words) DamagedItIsNotWhat() string { return "Damaged: it is not what was stored." }
+
+func (say Words) NoSoundPlan() string { return "no sound plan" }
+
+func (say Words) TheSameEntriesWrittenOtherwise() string {
+	return "The same entries, written otherwise"
+}
+
+func (say Words) StateBroughtBack(state string) string { return "State " + state + " brought back" }

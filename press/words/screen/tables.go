@@ -1,0 +1,261 @@
+package screen
+
+func (say Words) PreparedBy() string {
+	return "Prepared by"
+}
+
+func (say Words) WhoMadeThePlan() string {
+	return "Who made the plan."
+}
+
+func (say Words) CheckedBy() string {
+	return "Checked by"
+}
+
+func (say Words) WhoWentThroughItsFigures() string {
+	return "Who went through its figures."
+}
+
+func (say Words) ApprovedBy() string {
+	return "Approved by"
+}
+
+func (say Words) WhoLetsItBeUsed() string {
+	return "Who lets it be used."
+}
+
+func (say Words) ReasonForTheChange() string {
+	return "Reason for the change"
+}
+
+func (say Words) WhatIsNewAndWhy() string {
+	return "What is new, and why."
+}
+
+func (say Words) WhyItIsIssuedWith() string {
+	return "Why it is issued with blockers"
+}
+
+func (say Words) PrintedOnTheSheet() string {
+	return "Printed on the sheet."
+}
+
+func (say Words) SecondName() string {
+	return "Second name"
+}
+
+func (say Words) WhoElseStandsForThat() string {
+	return "Who else stands for that; not who approved it."
+}
+
+func (say Words) TheChangeConcernsItEverybody() string {
+	return "The change concerns it: everybody is due again."
+}
+
+func (say Words) TheChangeDoesNotConcern() string {
+	return "The change does not concern it: who passed on the revision before stays trained."
+}
+
+func (say Words) NameOnTheShelf() string {
+	return "Name on the shelf"
+}
+
+func (say Words) EachRamHasAName() string {
+	return "Each ram has a name of its own."
+}
+
+func (say Words) Source() string {
+	return "Source"
+}
+
+func (say Words) WhoseFiguresTheyAreA() string {
+	return "Whose figures they are: a load cell of your own, a data sheet."
+}
+
+func (say Words) MeasuredOn() string {
+	return "Measured on"
+}
+
+func (say Words) ADateSuchAs2026() string {
+	return "A date such as 2026-03-02; empty when nothing was measured."
+}
+
+func (say Words) HowMeasured() string {
+	return "How measured"
+}
+
+func (say Words) WithWhatHowOftenAt() string {
+	return "With what, how often, at which speed and temperature."
+}
+
+func (say Words) Notes() string {
+	return "Notes"
+}
+
+func (say Words) WhatTheNextOneShould() string {
+	return "What the next one should know of it."
+}
+
+func (say Words) WhatTheTechniciansExamAsks() string {
+	return "What the technician's exam asks: what the lamps mean, what is to be done, and hands."
+}
+
+func (say Words) AndThePartWhatWill() string {
+	return "And the part: what will the lamps show?"
+}
+
+func (say Words) AndFaultsWhatTheLamps() string {
+	return "And faults, what the lamps cannot find, and what to check first."
+}
+
+func (say Words) EverythingThatTheTwoExams() string {
+	return "Everything that the two exams ask: also parts by their height alone, and zones to be set."
+}
+
+func (say Words) ReadingTheLamps() string {
+	return "Reading the lamps"
+}
+
+func (say Words) WhatToDo() string {
+	return "What to do"
+}
+
+func (say Words) PredictingTheLamps() string {
+	return "Predicting the lamps"
+}
+
+func (say Words) WhatToCheckFirst() string {
+	return "What to check first"
+}
+
+func (say Words) WhatTheLampsDoNot() string {
+	return "What the lamps do not find"
+}
+
+func (say Words) SettingAZone() string {
+	return "Setting a zone"
+}
+
+func (say Words) WhatNoLampMakesSafe() string {
+	return "What no lamp makes safe"
+}
+
+func (say Words) NoZone() string {
+	return "This cannot be read as the two ends of a zone: type two positions in mm, such as 115.08."
+}
+
+func (say Words) OldAnswer() string {
+	return "This answer comes from a page of another version of the program and cannot be told any more: please choose again."
+}
+
+func (say Words) HoldLost() string {
+	return "The hold case was in this step: choose another step for it, or take its figures away."
+}
+
+func (say Words) HandheldSource() string {
+	return "For practice: whoever can read the source of this file can read the answers, so an exam that counts is taken at the bench."
+}
+
+func (say Words) Curve() string {
+	return "Curve"
+}
+
+func (say Words) DeviationsInPlaceOfA() string {
+	return "Deviations, in place of a fit code"
+}
+
+func (say Words) Friction() string {
+	return "Friction"
+}
+
+func (say Words) Hub() string {
+	return "Hub"
+}
+
+func (say Words) Insert() string {
+	return "Insert"
+}
+
+func (say Words) ServiceTemperatureChangeFromRoom() string {
+	return "Service temperature, change from room temperature"
+}
+
+func (say Words) Unticked() string {
+	return "not ticked"
+}
+
+func (say Words) KnownAfter() string {
+	return "Known after"
+}
+
+func (say Words) DecisionStrip() string {
+	return "Decision strip"
+}
+
+func (say Words) ForceWindow() string {
+	return "Force window"
+}
+
+func (say Words) PressInForce() string {
+	return "Press-in force"
+}
+
+func (say Words) Cycle() string {
+	return "Cycle"
+}
+
+func (say Words) Run() string {
+	return "Run"
+}
+
+func (say Words) Probe() string {
+	return "Probe"
+}
+
+func (say Words) PlainCycle() string {
+	return "Plain cycle"
+}
+
+func (say Words) PictureOnTheWay() string {
+	return "Picture on the way"
+}
+
+func (say Words) StackShakenOn() string {
+	return "Stack shaken on"
+}
+
+func (say Words) TwoSpeeds() string {
+	return "Two speeds"
+}
+
+func (say Words) ToThePicture() string {
+	return "to the picture"
+}
+
+func (say Words) ClearOfThePart() string {
+	return "clear of the part"
+}
+
+func (say Words) ShakeTheStackOn() string {
+	return "shake the stack on"
+}
+
+func (say Words) OffThePartGently() string {
+	return "off the part, gently"
+}
+
+// HandheldHonest says what the file is, and what not.
+func (say Words) HandheldHonest() []string {
+	return []string{
+		"Everything is inside this file: it needs no network, and it asks and tells nobody anything. What is answered is judged here and forgotten when the page is closed.",
+		"It shows one state of one plan. Before it is used at the station, compare its revision and digest with the sheet there.",
+	}
+}
+
+// CodeNotes say what a record code is worth.
+func (say Words) CodeNotes() []string {
+	return []string{
+		"Type this code in on the plan’s records page, at the computer that serves the bench: it becomes a record marked as typed in from a code, not watched by the server.",
+		"The check figure in the code protects against typing mistakes only. It proves neither who answered nor that the answers were not looked up.",
+	}
+}

@@ -1,0 +1,197 @@
+package words
+
+import (
+	"strconv"
+
+	"ramplan/press"
+)
+
+// A ShareRow is one of the shares of all parts that are made, ppm: by the closed form where
+// it has one, and as it is simulated, with its 95 % limits.
+type ShareRow struct {
+	Label, Means string
+	Closed       string // empty: no closed form
+	Share        string
+	Marks        string // of what must be known beside it
+	Limits       string
+	Counted      string // empty: no parts were counted
+	Lot          string // in a bad lot; empty: not asked of it
+	Strong       bool   // one of the two that the targets are about
+	Apart        bool   // begins another group
+}
+
+// Shares lists what the station lets through, what it refuses, and what the parts are. Where
+// a kind of joint cannot have a share, it is left out.
+func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
+	seats, grips := r.Plan.Joint.Kind != press.Touch, r.Plan.Joint.Kind == press.Interference
+	bad := press.BadLot{}
+	if s.BadLot != nil {
+		bad = *s.BadLot
+	}
+	all := []struct {
+		key    string
+		row    ShareRow
+		closed *float64
+		lot    *float64
+		has    bool
+	}{
+		{"false_accept", ShareRow{Label: "Accepted, not conforming", Means: "both signals on, and yet not as drawn", Strong: true}, nil, &bad.FalseAcceptPPM, true},
+		{"false_accept_height", ShareRow{Label: "of it too tall or too short", Means: "seated, outside the limits of the drawing"}, s.Closed.ConsumerPPM, nil, true},
+		{"false_accept_unseated", ShareRow{Label: "of it not seated", Means: "stalled before the seat, by a tight fit or a weak ram"}, nil, nil, seats},
+		{"false_accept_loose", ShareRow{Label: "of it loose", Means: "under the margin"}, nil, nil, grips},
+		{"false_reject", ShareRow{Label: "Conforming, refused", Means: "as drawn, but not both signals on", Strong: true}, s.Closed.ProducerPPM, &bad.FalseRejectPPM, true},
+		{"early_contact", ShareRow{Label: "Met in the approach", Means: "before the slow push begins"}, s.Closed.EarlyContactPPM, nil, true},
+		{"unseated", ShareRow{Label: "All that are not seated", Means: "whatever the signals say", Apart: true}, nil, &bad.UnseatedPPM, seats},
+		{"long", ShareRow{Label: "All that are too tall"}, nil, nil, true},
+		{"short", ShareRow{Label: "All that are too short"}, nil, nil, true},
+		{"loose", ShareRow{Label: "All that are loose, under the margin", Means: "lowest friction, safety factor in"}, nil, &bad.LoosePPM, grips},
+		{"loose_fails", ShareRow{Label: "All that would let go", Means: "under the required force itself, by the friction of each"}, nil, nil, grips},
+		{"accepted", ShareRow{Label: "All that are accepted"}, nil, nil, true},
+	}
+	marks := shareMarks(s)
+	var out []ShareRow
+	for _, a := range all {
+		if !a.has {
+			continue
+		}
+		row := a.row
+		if a.closed != nil {
+			row.Closed = SimulatedPPM(*a.closed)
+		}
+		row.Share, row.Limits = shareWithin(*s.Shares.Named.Of(a.key))
+		row.Marks = marks[a.key]
+		if s.Counted != nil {
+			row.Counted = count(s.Counted.Of(a.key).Count)
+		}
+		if s.BadLot != nil && a.lot != nil {
+			row.Lot = SimulatedPPM(*a.lot)
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+// shareWithin writes a share and its limits.
+func shareWithin(e press.EstimatedShare) (share, limits string) {
+	switch {
+	case e.High == 0:
+		return SimulatedPPM(e.PPM), "none can be"
+	case e.Low == 0:
+		return SimulatedPPM(e.PPM), "under" + thin + SimulatedPPM(e.High)
+	}
+	return SimulatedPPM(e.PPM), SimulatedPPM(e.Low) + " to " + SimulatedPPM(e.High)
+}
+
+var noteMarks = [...]string{"¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
+
+// markOf is the mark of what is said beside shares, the one with this index; empty: it is
+// about all of them.
+func markOf(s *press.Simulation, index int) string {
+	n := 0
+	for i, one := range s.Says {
+		if len(one.Shares) == 0 {
+			continue
+		}
+		if i == index {
+			return noteMarks[min(n, len(noteMarks)-1)]
+		}
+		n++
+	}
+	return ""
+}
+
+func shareMarks(s *press.Simulation) map[string]string {
+	out := map[string]string{}
+	for i, one := range s.Says {
+		for _, key := range one.Shares {
+			out[key] += markOf(s, i)
+		}
+	}
+	return out
+}
+
+// SharesSay are the sentences that stand under the shares, each with the mark by which the
+// figures lead to it.
+func (say Printer) SharesSay(s *press.Simulation) []string {
+	var out []string
+	for i := range s.Says {
+		text := saying(&s.Says[i])
+		if mark := markOf(s, i); mark != "" {
+			text = mark + " " + text
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+// SharesSeen name what the station says, in the order of the simulation's matrix, with the
+// words of the plan's table.
+func (say Printer) SharesSeen(s *press.Simulation) []string {
+	names := make([]string, len(Seens))
+	for i, name := range Seens {
+		names[i] = name
+		if i < len(s.Verdicts) && len(s.Verdicts[i].Words) > 0 {
+			names[i] += ": " + SayAll(s.Verdicts[i].Words)
+		}
+	}
+	return names
+}
+
+// MatrixCell writes one cell of the matrix, ppm.
+func (say Printer) MatrixCell(e press.EstimatedShare) string {
+	if e.High == 0 {
+		return none
+	}
+	return SimulatedPPM(e.PPM)
+}
+
+// SharesFrom says what the estimate rests on, so that somebody else can repeat it.
+func (say Printer) SharesFrom(s *press.Simulation) string {
+	text := "Estimated from " + count(int64(s.Shares.Replications)) + " times " + count(int64(s.Shares.Points)) + " points, seed " + strconv.FormatUint(s.Seed, 10)
+	if s.Shares.Met {
+		return text + ": as close as was asked for, " + say.Share(s.Precision) + " of each leading share or of 1" + thin + "ppm."
+	}
+	return text + "."
+}
+
+// SharesCounted says how many parts were counted; empty for none.
+func (say Printer) SharesCounted(s *press.Simulation) string {
+	if s.Parts == 0 {
+		return ""
+	}
+	text := count(s.Parts) + " parts counted one by one, seed " + strconv.FormatUint(s.Seed, 10)
+	if !s.Complete {
+		text += "; stopped before the end"
+	}
+	return text + "."
+}
+
+// SharesLot says what a bad lot is.
+func (say Printer) SharesLot() string {
+	return "Bad lot: friction at one end for all parts, hole and shaft anywhere within their limits. The average tells the year, the bad lot the week that somebody remembers."
+}
+
+// SharesProgress says how far a count is.
+func (say Printer) SharesProgress(done, all int64) string {
+	return count(done) + " of " + count(all) + " parts counted."
+}
+
+// NoShares says why there are none.
+func (say Printer) NoShares() string {
+	return "Without a push end and a zone nothing is accepted or refused, and there are no shares."
+}
+
+// SharesIntro says what the figures are.
+func (say Printer) SharesIntro() string {
+	return "In a million of all parts that are made, with sizes, friction, force and position drawn as the plan has them. The closed form knows heights and reading errors only; the simulation also has parts that stall, parts that are loose and parts that are met too early."
+}
+
+func count(n int64) string { return Fixed(float64(n), 0) }
+
+// What is said of a count that was asked for and cannot be.
+const (
+	PartsRefused     = "Parts to count: a whole number from 1 to 1e12, as 1000000 or 1e6."
+	SeedRefused      = "Seed: a whole number from 0 to 18446744073709551615."
+	TooManyToWaitFor = "More than ten million parts are counted here only with scripts on, or by the command line: ramplan simulate -parts."
+	SharesMoved      = "The plan has changed since these shares were asked for."
+)

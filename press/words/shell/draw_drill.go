@@ -1,0 +1,15 @@
+package shell
+
+import (
+	"fmt"
+)
+
+func (say Words) PagesWidthTitleAndFormat() string {
+	return "-pages, -width, -title and -format are not for the drill: it is one HTML file"
+}
+
+func (say Words) DrawCannotWriteTheDrill(to string) string {
+	return fmt.Sprintf("draw cannot write the drill to %q; give -o a name that ends in .html", to)
+}
+
+func (say Words) TheDrillIsOfOne() string { return "the drill is of one plan; make a file for each" }

@@ -1,0 +1,35 @@
+package shell
+
+import (
+	"fmt"
+
+	"ramplan/press"
+)
+
+func (say Words) NumberOfAPlanIn() string {
+	return "`NUMBER` of a plan in the archive, in place of files"
+}
+
+func (say Words) LetterOfItsIssuedRevision() string {
+	return "`LETTER` of its issued revision; without one the draft is drawn"
+}
+
+func (say Words) NoPlanOnTheShelf(number string) string {
+	return fmt.Sprintf("no plan on the shelf has the number %q", number)
+}
+
+func (say Words) PlansOnTheShelfHave(n int, number string) string {
+	return fmt.Sprintf("%d plans on the shelf have the number %q; give each its own", n, number)
+}
+
+func (say Words) TheDraftIsNoSound(from press.Problem) string {
+	return fmt.Sprintf("the draft is no sound plan yet: %s", from)
+}
+
+func (say Words) NoPlanWithTheNumber(number string, toUpper string) string {
+	return fmt.Sprintf("no plan with the number %q has a revision %s", number, toUpper)
+}
+
+func (say Words) PlansWithTheNumberHave(n int, number string, toUpper string) string {
+	return fmt.Sprintf("%d plans with the number %q have a revision %s", n, number, toUpper)
+}

@@ -1,0 +1,57 @@
+package shell
+
+import (
+	"fmt"
+)
+
+func (say Words) ServeTheBenchToThe() string {
+	return "serve the bench to the browser of this machine; so does ramplan alone"
+}
+
+func (say Words) PrintTheResultOfEach() string {
+	return "print the result of each plan as JSON; - reads one plan from standard input"
+}
+
+func (say Words) PressManyPartsInAt() string {
+	return "press many parts in at the station, and tell what becomes of them"
+}
+
+func (say Words) PutPlansOnPaperAs() string {
+	return "put plans on paper, as sheet.pdf, .svg or .png; draw -h lists what else"
+}
+
+func (say Words) TakeThePlanOutOf() string {
+	return "take the plan out of a sheet or a drawing, byte for byte"
+}
+
+func (say Words) TellWhetherASheetA() string {
+	return "tell whether a sheet, a plan file, or a digest typed from paper, is what the archive issued"
+}
+
+func (say Words) LookAtEverythingInThe() string {
+	return "look at everything in the archive, also while it is served"
+}
+
+func (say Words) CopyTheArchiveIntoA() string {
+	return "copy the archive into a new file, also while it is served"
+}
+
+func (say Words) PutABackupInThe() string {
+	return "put a backup in the archive's place; what stood there is kept"
+}
+
+func (say Words) WriteAllPlansRevisionsAnd() string {
+	return "write all plans, revisions and rams as plain files into a new folder"
+}
+
+func (say Words) BringPlainFilesAndSheets() string {
+	return "bring plain files, and sheets that are named, in as new plans, with their issued revisions"
+}
+
+func (say Words) PrintThisPage() string { return "print this page" }
+
+func (say Words) PrintTheVersion() string { return "print the version" }
+
+func (say Words) NoVerbTryRamplanHelp(from string) string {
+	return fmt.Sprintf("no verb %q; try: ramplan help", from)
+}

@@ -1,0 +1,156 @@
+package words
+
+import (
+	"math"
+	"strings"
+
+	"ramplan/press"
+)
+
+// within tells between which rows about the one of today both targets are kept; not ok
+// where one is missed as things are now.
+func within(p *press.Plan, rows [][3]float64, now int) (from, to int, ok bool) {
+	kept := func(i int) bool {
+		return rows[i][1] <= p.Targets.FalseAcceptPPM && rows[i][2] <= p.Targets.FalseRejectPPM
+	}
+	if !kept(now) {
+		return now, now, false
+	}
+	from, to = now, now
+	for from > 0 && kept(from-1) {
+		from--
+	}
+	for to < len(rows)-1 && kept(to+1) {
+		to++
+	}
+	return from, to, true
+}
+
+// Where things stand now in the rows of a worst day.
+const (
+	shiftNow  = 10
+	spreadNow = 5
+)
+
+// ShiftTitle is the message of what a mean that is off does.
+func (say Printer) ShiftTitle(p *press.Plan, d *press.WorstDay) string {
+	pos := say.Positions(p).Fine()
+	from, to, ok := within(p, d.Shift, shiftNow)
+	if !ok {
+		return "A target is missed with the mean height as it is"
+	}
+	low, high := -d.Shift[from][0], d.Shift[to][0]
+	switch {
+	case from == 0 && to == len(d.Shift)-1:
+		return "Both targets are kept with the mean height off by " + pos.Length(high) + " to either side"
+	case from == to:
+		return "Both targets are kept as it is, and not with the mean height off by " + pos.Length(d.Shift[shiftNow+1][0])
+	}
+	return "Both targets are kept with parts up to " + pos.Length(low) + " lower or " + pos.Length(high) + " taller on average"
+}
+
+// SpreadTitle is the message of what wider parts do.
+func (say Printer) SpreadTitle(p *press.Plan, d *press.WorstDay) string {
+	_, to, ok := within(p, d.Spread, spreadNow)
+	switch {
+	case !ok:
+		return "A target is missed with the tolerances as they are"
+	case to == spreadNow:
+		return "Both targets are kept as it is, and not with tolerances 1.1 times as wide"
+	}
+	return "Both targets are kept with tolerances up to " + Fixed(d.Spread[to][0], 1) + " times as wide"
+}
+
+// WearTitle is the message of what a worn nest does: which target is missed first.
+func (say Printer) WearTitle(p *press.Plan, d *press.WorstDay) string {
+	pos := say.Positions(p).Fine()
+	accept, reject := d.Wear.FalseAccept, d.Wear.FalseReject
+	switch {
+	case accept == nil && reject == nil:
+		return "No wear of the nest looked at makes a target missed"
+	case accept != nil && *accept == 0 || reject != nil && *reject == 0:
+		return "A target is missed without any wear"
+	case accept == nil || reject != nil && *reject <= *accept:
+		return "Nest wear shows itself: good parts are refused over target from " + pos.Length(*reject) + " on"
+	}
+	return "Nest wear hides: wrong heights are accepted over target from " + pos.Length(*accept) + " on"
+}
+
+// ShiftText says the figures of what a mean that is off does.
+func (say Printer) ShiftText(p *press.Plan, d *press.WorstDay) string {
+	pos := say.Positions(p).Fine()
+	return say.dayText(d.Shift, 2, func(x float64) string {
+		switch {
+		case math.Abs(x) < 1e-9:
+			return "mean as it is"
+		case x < 0:
+			return pos.Length(-x) + " lower"
+		}
+		return pos.Length(x) + " taller"
+	})
+}
+
+// SpreadText says the figures of what wider parts do.
+func (say Printer) SpreadText(d *press.WorstDay) string {
+	return say.dayText(d.Spread, 1, func(x float64) string { return "tolerances times " + Fixed(x, 1) })
+}
+
+// WearText says the figures of what a worn nest does.
+func (say Printer) WearText(p *press.Plan, d *press.WorstDay) string {
+	pos := say.Positions(p).Fine()
+	return say.dayText(d.WearCurve, 6, func(x float64) string { return "worn by " + pos.Length(x) })
+}
+
+// dayText says every so-manieth row.
+func (say Printer) dayText(rows [][3]float64, every int, name func(x float64) string) string {
+	var s []string
+	for i := 0; i < len(rows); i += every {
+		s = append(s, name(rows[i][0])+": "+say.PPM(rows[i][1])+" of wrong height accepted, "+say.PPM(rows[i][2])+" good refused")
+	}
+	return strings.Join(s, "; ") + "."
+}
+
+// A DayLine is a line about the worst day: what it is of, the two shares, and a note.
+type DayLine struct{ Label, Accept, Reject, Note string }
+
+// dayTerms name what is the same for every part of a day.
+var dayTerms = map[string]string{
+	"nest_drift": "Nest drift at its limit", "reference": "Reference at its limit", "stiffness": "Stiffness at its limit", "curve": "Push force at its limit",
+}
+
+// WorstDay puts the average, the worst day and each term at its limit into lines; none
+// where nothing is known of it.
+func (say Printer) WorstDay(p *press.Plan, d *press.WorstDay) []DayLine {
+	if d == nil || d.Average == nil {
+		return nil
+	}
+	pos := say.Positions(p).Fine()
+	out := []DayLine{
+		{"Average", say.PPM(d.Average.ConsumerPPM), say.PPM(d.Average.ProducerPPM), "stations and days mixed"},
+		{"Worst day", say.PPM(d.Worst.ConsumerPPM), say.PPM(d.Worst.ProducerPPM), "all readings off by " + pos.Length(d.Limit) + " to the worse side"},
+	}
+	for _, t := range d.Terms {
+		if t.Limit > 0 {
+			out = append(out, DayLine{dayTerms[t.Name], say.PPM(*t.ConsumerPPM), say.PPM(*t.ProducerPPM), "readings off by " + pos.Length(t.Limit)})
+		}
+	}
+	return out
+}
+
+// WorstDayLead says what the worst day is.
+func (say Printer) WorstDayLead() string {
+	return "What is the same for every part of a day is taken at its limits together, as a root sum of squares: passed on at most about one day in twenty. Shares are of all parts, by their heights alone."
+}
+
+// WeakDay says how many parts a weak ram leaves unseated; empty where nothing is known.
+func (say Printer) WeakDay(d *press.WorstDay) string {
+	if d == nil {
+		return ""
+	}
+	return "On a day on which the ram pushes at the lower end of its tolerance, " + say.PPM(d.UnseatedWeakDayPPM) + " of the parts do not reach their seat."
+}
+
+// DaysUnknown is said where a plan has no risks to follow.
+func (say Printer) DaysUnknown() string {
+	return "Not known: no window, or the nominal part stalls"
+}

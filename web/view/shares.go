@@ -1,0 +1,75 @@
+package view
+
+import (
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/words"
+	"ramplan/web/page"
+)
+
+// Shares gives the shares of a plan as far as they are known: estimated, counted, or both.
+func Shares(r *press.Result, s *press.Simulation) page.Shares {
+	var say words.Printer
+	if s == nil || s.Shares == nil {
+		return page.Shares{Nothing: say.NoShares()}
+	}
+	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s)}
+	for _, row := range say.Shares(r, s) {
+		out.Rows = append(out.Rows, page.ShareRow(row))
+	}
+	for i, row := range s.Shares.Matrix.All() {
+		m := page.MatrixRow{Truth: words.Truths[i]}
+		for _, cell := range row.All() {
+			m.Cells = append(m.Cells, say.MatrixCell(*cell))
+		}
+		out.Matrix = append(out.Matrix, m)
+	}
+	if out.Lot {
+		out.Rests = append(out.Rests, say.SharesLot())
+	}
+	out.Rests = append(out.Rests, say.SharesFrom(s))
+	if text := say.SharesCounted(s); text != "" {
+		out.Rests = append(out.Rests, text)
+	}
+	return out
+}
+
+// A SharesPage is everything that the page of the shares is made from.
+type SharesPage struct {
+	Typed   Typed
+	Faults  press.Problems
+	Plan    *press.Plan   // the last valid one; nil before there was any
+	Result  *press.Result // of that plan
+	Address string        // of the plan's bench
+	Stream  string
+	Parts   string // as asked for
+	Seed    string
+	Refused []string // what is wrong with that
+	Known   *press.Simulation
+}
+
+// Page gives the page of the shares.
+func (f SharesPage) Page(assets page.Assets) page.SharesPage {
+	out := page.SharesPage{Assets: assets, Title: "Shares · ramplan", Name: "New plan", Address: f.Address, Parts: f.Parts, Seed: f.Seed, Faults: f.Refused}
+	if len(f.Faults) > 0 {
+		out.Older = f.Plan != nil
+		out.Trouble = "The entries are no sound plan yet: " + Bench{Faults: f.Faults}.state().Text
+	}
+	if f.Plan == nil {
+		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
+			out.Name = strings.TrimSpace(name)
+		}
+		return out
+	}
+	words.Explain(f.Result)
+	out.Shown, out.Stream = true, f.Stream
+	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
+	out.Title = "Shares of " + out.Name + " · ramplan"
+	out.Headline, out.Blocked = words.Headline(f.Plan, f.Result), f.Result.Blocked()
+	shares := Shares(f.Result, f.Known)
+	out.Shares = &shares
+	out.Cautions, out.Trade = words.Cautions, words.TradeCautions
+	out.Digest = f.Result.PlanDigest()
+	return out
+}

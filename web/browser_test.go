@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"runtime"
 	"strconv"
 	"strings"
@@ -20,9 +21,10 @@ import (
 
 // browser is the one browser of this package's tests, started when first needed.
 var browser struct {
-	once sync.Once
-	ctx  context.Context
-	err  error
+	once    sync.Once
+	ctx     context.Context
+	profile string // the folder of its settings
+	err     error
 }
 
 // atOnce is how many browser tests run side by side where the command line does not say:
@@ -44,11 +46,40 @@ func TestMain(m *testing.M) {
 	if browser.ctx != nil {
 		_ = chromedp.Cancel(browser.ctx) // or it lingers
 	}
+	if browser.profile != "" {
+		_ = os.RemoveAll(browser.profile)
+	}
 	os.Exit(status)
 }
 
 // names of browsers that understand the tests.
 var browserNames = []string{"chromium", "chromium-browser", "google-chrome"}
+
+// plainSettings switch off what reads the entries of every page again after each change
+// of it, to fill in addresses and passwords: it cost more than the pages themselves.
+const plainSettings = `{"autofill": {"profile_enabled": false, "credit_card_enabled": false}, "credentials_enable_service": false}`
+
+// notNeeded are parts of a browser with a window that no test looks at, each with a process
+// or a reader of pages of its own. A browser that does not know a name passes over it.
+var notNeeded = []string{
+	"Translate", "BlinkGenPropertyTrees", // those that chromedp leaves out
+	"PreloadTopChromeWebUI", "InitialWebUI", "WebUIToolbar", "WebUIReloadButton", "WebUILocationBar",
+	"WebUIOmniboxPopup", "WebUIOmniboxFullPopup", "WebUIOmniboxAimPopup",
+	"SpareRendererForSitePerProcess",
+	"AnnotatedPageContentExtraction", "PageContentAnnotations", "OptimizationHints",
+}
+
+// plainProfile makes a folder of settings for a browser.
+func plainProfile() (string, error) {
+	folder, err := os.MkdirTemp("", "ramplan-browser-")
+	if err != nil {
+		return "", err
+	}
+	if err := os.Mkdir(filepath.Join(folder, "Default"), 0o700); err != nil {
+		return folder, err
+	}
+	return folder, os.WriteFile(filepath.Join(folder, "Default", "Preferences"), []byte(plainSettings), 0o600)
+}
 
 func startBrowser() {
 	path := ""
@@ -62,7 +93,11 @@ func startBrowser() {
 		browser.err = fmt.Errorf("no browser found (looked for %v)", browserNames)
 		return
 	}
+	if browser.profile, browser.err = plainProfile(); browser.err != nil {
+		return
+	}
 	opts := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.UserDataDir(browser.profile), chromedp.Flag("disable-features", strings.Join(notNeeded, ",")),
 		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-background-networking", true),
 		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true),
 		chromedp.Flag("host-resolver-rules", "MAP *.example 127.0.0.1"))
@@ -146,23 +181,30 @@ func eval[T any](b *tab, script string) T {
 	return v
 }
 
+// holding waits in the page for a second at most until an expression is true and the page
+// has been read to its end: before that the browser may still renumber what stands in it,
+// and a step that looked an element up finds it gone. Asked from outside every 20 ms, the
+// questions alone kept a slow machine busy.
+const holding = `(async () => {
+	for (const end = performance.now() + 1000; performance.now() < end; await new Promise((go) => setTimeout(go, 20))) {
+		try {
+			if ((await (%s)) === true && document.readyState === "complete") return true;
+		} catch {}
+	}
+	return false;
+})()`
+
 // until waits for an expression to hold.
 func (b *tab) until(script string) {
 	b.t.Helper()
+	question := chromedp.Evaluate[bool](fmt.Sprintf(holding, script), chromedp.EvalAwaitPromise)
 	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
 		// Between two pages there is nothing to ask.
-		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise)); err == nil && holds && b.loaded() {
+		if holds, err := chromedp.Run(b.ctx, question); err == nil && holds {
 			return
 		}
 	}
 	require.Fail(b.t, "never became true", script)
-}
-
-// loaded says that the page has been read to its end: before that the browser may still
-// renumber what stands in it, and a step that looked an element up finds it gone.
-func (b *tab) loaded() bool {
-	whole, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("document.readyState === 'complete'"))
-	return err == nil && whole
 }
 
 // retype replaces what stands in a field, as a user would.

@@ -472,7 +472,7 @@ func TestDrillAxe(t *testing.T) {
 	srv := httptest.NewServer(guard(h))
 	t.Cleanup(srv.Close)
 	examined(t, h)
-	for _, path := range []string{"/plans/1/drill", "/plans/1/drill .level:nth-of-type(4) button", "/plans/1/drill .examform button", "/people?who=Learner+7 .removing button", examAddress(t, h), "/plans/1/motion?row=5", "/plans/1/station?arrival=on&zone=off&reading=115.14", "/plans/1/records", "/records/1", "/people", "/people?who=Learner+7"} {
+	for nth, path := range []string{"/plans/1/drill", "/plans/1/drill .level:nth-of-type(4) button", "/plans/1/drill .examform button", "/people?who=Learner+7 .removing button", examAddress(t, h), "/plans/1/motion?row=5", "/plans/1/station?arrival=on&zone=off&reading=115.14", "/plans/1/records", "/records/1", "/people", "/people?who=Learner+7"} {
 		address, click, _ := strings.Cut(path, " ")
 		b.do(chromedp.Navigate(srv.URL + address))
 		if click != "" { // what only a form leads to
@@ -481,10 +481,12 @@ func TestDrillAxe(t *testing.T) {
 			b.until("document.readyState === 'complete'")
 		}
 		eval[any](b, "document.querySelectorAll('details').forEach((d) => (d.open = true)) ?? 0")
-		for _, l := range axeLooks() {
+		for i, l := range axeLooks() {
 			b.look(l)
 			assert.LessOrEqual(t, eval[int64](b, "document.documentElement.scrollWidth"), l.width, "%s: no sideways scroll", path)
-			assert.Empty(t, b.violations("html"), "%s, %s, %d wide", path, l.theme, l.width)
+			if asks(nth, i) {
+				assert.Empty(t, b.violations("html"), "%s, %s, %d wide", path, l.theme, l.width)
+			}
 			if l.width == 390 {
 				assert.Empty(t, eval[[]string](b, smallTargets), "%s: too small for a finger", path)
 			}

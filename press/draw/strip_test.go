@@ -29,10 +29,10 @@ func TestNoLabelsOverlap(t *testing.T) {
 	}
 }
 
-// TestNoLabelsOverlapRandom looks at the drawings of 400 random plans.
+// TestNoLabelsOverlapRandom looks at the drawings of 100 random plans, with RAMPLAN_PLANS=all of 400.
 func TestNoLabelsOverlapRandom(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
-	for drawn := 0; drawn < 400; {
+	for drawn := 0; drawn < drawtest.RandomOnes(100, 400); {
 		p, ok := drawtest.RandomPlan(t, random)
 		if !ok {
 			continue
@@ -50,7 +50,7 @@ func TestNoLabelsOverlapRandom(t *testing.T) {
 func TestAnyResult(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
 	p := drawtest.Example(t, nil)
-	for i := range 600 {
+	for i := range drawtest.RandomOnes(150, 600) {
 		r, traces := randomResult(random)
 		m := newStripModel(p, r, traces)
 		o := forms[i%len(forms)]

@@ -3,6 +3,7 @@ package drill
 import (
 	"math"
 	"math/rand/v2"
+	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -144,12 +145,17 @@ func (q proof) proveClear(t *testing.T, e Exercise, reading float64, arrival, zo
 	}
 }
 
-// TestRightAnswersAreProved goes through every exercise of 1,000 random plans.
-// Derived: by press/verdict from the positions, not by the code under test.
+// TestRightAnswersAreProved goes through every exercise of 250 random plans, with
+// RAMPLAN_PLANS=all of 1,000. Derived: by press/verdict from the positions, not by the
+// code under test.
 func TestRightAnswersAreProved(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 1))
+	many := 250
+	if os.Getenv("RAMPLAN_PLANS") == "all" {
+		many = 1000
+	}
 	plans, ambiguous, items, two, unsolved := 0, 0, 0, 0, 0
-	for plans < 1000 {
+	for plans < many {
 		p, r := judgedPlan(t, rng)
 		plans++
 		q, d := proofOf(p, r), drillOf(t, p, r)
@@ -176,10 +182,10 @@ func TestRightAnswersAreProved(t *testing.T) {
 		}
 	}
 	t.Logf("%d plans, %d of them ambiguous; %d exercises, %d of them with more than one right answer; %d plans where no zone can be set", plans, ambiguous, items, two, unsolved)
-	assert.Greater(t, ambiguous, 100)
-	assert.Less(t, ambiguous, 900)
-	assert.Greater(t, two, 100)
-	assert.Greater(t, unsolved, 10)
+	assert.Greater(t, ambiguous, many/10)
+	assert.Less(t, ambiguous, many*9/10)
+	assert.Greater(t, two, many/10)
+	assert.Greater(t, unsolved, many/100)
 }
 
 // sound: choices are told apart, every wrong one has a reason, every right one

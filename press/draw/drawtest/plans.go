@@ -86,6 +86,15 @@ const everyEighth = 8
 // AllPlans tells whether every plan is drawn, however long that takes.
 func AllPlans() bool { return os.Getenv("RAMPLAN_PLANS") == "all" }
 
+// RandomOnes is how many random plans or results a test draws: a few, the first of all
+// those that .ci/plans draws.
+func RandomOnes(few, all int) int {
+	if AllPlans() {
+		return all
+	}
+	return few
+}
+
 // Plans are those of every kind, and the varied ones of testdata.
 func Plans(t testing.TB) map[string]*press.Plan {
 	t.Helper()

@@ -18,8 +18,8 @@ import (
 func TestSheetPagesAreUsed(t *testing.T) {
 	all := sheetPlans(t)
 	for name, p := range all {
+		r := press.Evaluate(p)
 		for state, o := range map[string]SheetOptions{"draft": {}, "letter": {Paper: "letter"}, "despite": {Paper: "letter", Issue: despite}, "issued": {Issue: issued}} {
-			r := press.Evaluate(p)
 			d := NewSheet(p, r, o)
 			require.LessOrEqual(t, d.Pages(), 2, "%s, %s", name, state)
 			first := squeezed(strings.Join(pageTexts(d, 0), " "))

@@ -19,16 +19,14 @@ import (
 	"ramplan/press/words"
 )
 
-// sheetFiles writes the sheet of the example plan in every format.
-func sheetFiles(t *testing.T, o SheetOptions) (p *press.Plan, r *press.Result, pdf, png string) {
+// sheetFile writes the sheet of the example plan in a format.
+func sheetFile(t *testing.T, o SheetOptions, format string) (p *press.Plan, r *press.Result, file string) {
 	t.Helper()
 	p = drawtest.Example(t, nil)
 	r = press.Evaluate(p)
-	d := NewSheet(p, r, o)
-	pdf, png = filepath.Join(t.TempDir(), "sheet.pdf"), filepath.Join(t.TempDir(), "sheet.png")
-	require.NoError(t, os.WriteFile(pdf, written(t, d, "pdf", 0), 0o644))
-	require.NoError(t, os.WriteFile(png, written(t, d, "png", 0), 0o644))
-	return p, r, pdf, png
+	file = filepath.Join(t.TempDir(), "sheet."+format)
+	require.NoError(t, os.WriteFile(file, written(t, NewSheet(p, r, o), format, 0), 0o644))
+	return p, r, file
 }
 
 func comesOut(t *testing.T, file string, want *press.Result, issue *carry.Issue) {
@@ -44,7 +42,7 @@ func comesOut(t *testing.T, file string, want *press.Result, issue *carry.Issue)
 // TestSoundPDF: another program finds the file sound, and the plan outlives what
 // such programs do to a file when they save it.
 func TestSoundPDF(t *testing.T) {
-	_, r, pdf, _ := sheetFiles(t, SheetOptions{Issue: issued})
+	_, r, pdf := sheetFile(t, SheetOptions{Issue: issued}, "pdf")
 	assert.Contains(t, drawtest.Tool(t, "qpdf", "--check", pdf), "No syntax or stream encoding errors")
 	for _, how := range [][]string{
 		{"--object-streams=generate", "--recompress-flate", "--compression-level=9"},
@@ -78,7 +76,7 @@ func TestSoundPNG(t *testing.T) {
 // TestFonts: every font of the file is inside it, cut down, and its text can be
 // taken out.
 func TestFonts(t *testing.T) {
-	_, _, pdf, _ := sheetFiles(t, SheetOptions{})
+	_, _, pdf := sheetFile(t, SheetOptions{}, "pdf")
 	lines := strings.Split(strings.TrimSpace(drawtest.Tool(t, "pdffonts", pdf)), "\n")
 	require.Len(t, lines, 4, "two fonts under two lines of heading")
 	for _, line := range lines[2:] {
@@ -89,7 +87,7 @@ func TestFonts(t *testing.T) {
 
 // TestTextOfPDF: every text of every page is found by another program.
 func TestTextOfPDF(t *testing.T) {
-	p, r, pdf, _ := sheetFiles(t, SheetOptions{Issue: issued})
+	p, r, pdf := sheetFile(t, SheetOptions{Issue: issued}, "pdf")
 	found := squeezed(drawtest.Tool(t, "pdftotext", "-raw", pdf, "-"))
 	d := NewSheet(p, r, SheetOptions{Issue: issued})
 	texts := 0
@@ -123,7 +121,8 @@ func TestPDFLooksLikePNG(t *testing.T) {
 	if testing.Short() {
 		t.Skip("rendering and comparing a page takes its time; not in short runs")
 	}
-	_, _, pdf, ours := sheetFiles(t, SheetOptions{})
+	_, _, pdf := sheetFile(t, SheetOptions{}, "pdf")
+	_, _, ours := sheetFile(t, SheetOptions{}, "png")
 	prefix := filepath.Join(t.TempDir(), "page")
 	drawtest.Tool(t, "pdftoppm", "-r", "300", "-f", "1", "-singlefile", "-png", pdf, prefix)
 	a, b := squares(t, ours), squares(t, prefix+".png")

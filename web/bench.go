@@ -223,8 +223,16 @@ func (l *leads) show() (err error) {
 		return nil
 	}
 	l.result = press.Evaluate(l.plan)
+	// What the other rules would propose is worked out while the drawings are made.
+	rules := make(chan error, 1)
+	go func() {
+		rules <- safely(func() error {
+			l.result.RuleWindows()
+			return nil
+		})
+	}()
 	l.drawings, err = drawn(l.plan, l.result, l.room)
-	return err
+	return errors.Join(err, <-rules)
 }
 
 // view is what the page is made from, but for how the entries stand in the archive.

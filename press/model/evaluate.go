@@ -97,8 +97,10 @@ type work struct {
 	toTarget sync.Once
 	changes  []TargetChange
 
-	onDay sync.Once
-	day   *WorstDay
+	onDay   sync.Once
+	onRules sync.Once
+	rules   []RuleWindow // of all rules, once asked for
+	day     *WorstDay
 }
 
 func ptr[T any](v T) *T { return &v }

@@ -15,12 +15,18 @@ type RuleWindow struct {
 	TargetMissed bool // by the rule of the targets
 }
 
-// RuleWindows sets the windows of all rules side by side.
+// RuleWindows sets the windows of all rules side by side. They are no part of the
+// evaluation, and worked out when they are asked for first, from any goroutine.
 func (r *Outcome) RuleWindows() []RuleWindow {
 	if r.work == nil || !r.Pressable() {
 		return nil
 	}
-	in := r.inside().p
+	w := r.inside()
+	w.onRules.Do(func() { w.rules = w.p.ruleWindows() })
+	return w.rules
+}
+
+func (in *Input) ruleWindows() []RuleWindow {
 	var out []RuleWindow
 	for _, rule := range []string{ByGuard, ByTarget, ByProcess} {
 		other := *in

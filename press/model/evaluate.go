@@ -97,10 +97,11 @@ type work struct {
 	toTarget sync.Once
 	changes  []TargetChange
 
-	onDay   sync.Once
+	onDay sync.Once
+	day   *WorstDay
+
 	onRules sync.Once
-	rules   []RuleWindow // of all rules, once asked for
-	day     *WorstDay
+	rules   []RuleWindow // of all rules
 }
 
 func ptr[T any](v T) *T { return &v }

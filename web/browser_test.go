@@ -31,8 +31,9 @@ var browser struct {
 // they wait most of the time, for keys to rest and for pages.
 const atOnce = 4
 
-// patience is how long a test waits for what must come: a busy machine is no fault.
-const patience = time.Minute
+// patience is how long a test waits for what must come, at each step: a busy machine is no
+// fault, but one that never comes shall be told soon.
+const patience = 45 * time.Second
 
 // beside holds the tests that run beside others already.
 var beside sync.Map
@@ -52,8 +53,9 @@ func TestMain(m *testing.M) {
 	os.Exit(status)
 }
 
-// names of browsers that understand the tests.
-var browserNames = []string{"chromium", "chromium-browser", "google-chrome"}
+// names of browsers that understand the tests; one without windows comes first, as it has
+// less to do.
+var browserNames = []string{"chromium-headless-shell", "chromium", "chromium-browser", "google-chrome"}
 
 // plainSettings switch off what reads the entries of every page again after each change
 // of it, to fill in addresses and passwords: it cost more than the pages themselves.
@@ -83,14 +85,18 @@ func plainProfile() (string, error) {
 
 func startBrowser() {
 	path := ""
-	for _, name := range browserNames {
+	names := browserNames
+	if asked := os.Getenv("RAMPLAN_BROWSER_PROGRAM"); asked != "" {
+		names = []string{asked}
+	}
+	for _, name := range names {
 		if found, err := exec.LookPath(name); err == nil {
 			path = found
 			break
 		}
 	}
 	if path == "" {
-		browser.err = fmt.Errorf("no browser found (looked for %v)", browserNames)
+		browser.err = fmt.Errorf("no browser found (looked for %v)", names)
 		return
 	}
 	if browser.profile, browser.err = plainProfile(); browser.err != nil {
@@ -114,6 +120,7 @@ func startBrowser() {
 type tab struct {
 	t     *testing.T
 	ctx   context.Context
+	still bool // scripts of pages do not run
 	mu    sync.Mutex
 	noise []string // warnings and errors of the console
 }
@@ -170,13 +177,26 @@ func (b *tab) complaints() []string {
 
 func (b *tab) do(steps ...chromedp.Action[chromedp.Void]) {
 	b.t.Helper()
-	require.NoError(b.t, chromedp.Do(b.ctx, steps...))
+	ctx, cancel := context.WithTimeout(b.ctx, patience)
+	defer cancel()
+	require.NoError(b.t, chromedp.Do(ctx, steps...))
+}
+
+// withoutScript switches off the scripts of pages: what a test asks still runs, but nothing
+// in the page waits any more.
+func (b *tab) withoutScript() {
+	b.t.Helper()
+	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	require.NoError(b.t, err)
+	b.still = true
 }
 
 // eval gives the value of a script's expression.
 func eval[T any](b *tab, script string) T {
 	b.t.Helper()
-	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	ctx, cancel := context.WithTimeout(b.ctx, patience)
+	defer cancel()
+	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
 	require.NoError(b.t, err, script)
 	return v
 }
@@ -194,13 +214,24 @@ const holding = `(async () => {
 	return false;
 })()`
 
+// standing asks the same once, where no script of the page can wait.
+const standing = `(%s) === true && document.readyState === "complete"`
+
 // until waits for an expression to hold.
 func (b *tab) until(script string) {
 	b.t.Helper()
-	question := chromedp.Evaluate[bool](fmt.Sprintf(holding, script), chromedp.EvalAwaitPromise)
-	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
-		// Between two pages there is nothing to ask.
-		if holds, err := chromedp.Run(b.ctx, question); err == nil && holds {
+	question, rest := chromedp.Evaluate[bool](fmt.Sprintf(holding, script), chromedp.EvalAwaitPromise), 20*time.Millisecond
+	if b.still {
+		question, rest = chromedp.Evaluate[bool](fmt.Sprintf(standing, script)), 100*time.Millisecond
+	}
+	ask := func() bool {
+		ctx, cancel := context.WithTimeout(b.ctx, patience/4) // a page that goes may never answer
+		defer cancel()
+		holds, err := chromedp.Run(ctx, question) // between two pages there is nothing to ask
+		return err == nil && holds
+	}
+	for end := time.Now().Add(patience); time.Now().Before(end) && b.ctx.Err() == nil; time.Sleep(rest) {
+		if ask() {
 			return
 		}
 	}

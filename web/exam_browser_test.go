@@ -7,7 +7,6 @@ import (
 	"strconv"
 	"testing"
 
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -66,8 +65,7 @@ func TestZoneOfAnExamIsKept(t *testing.T) {
 // Without a script a button keeps the answers, and the line of the time runs all the same.
 func TestExamWithoutScript(t *testing.T) {
 	b := newTab(t)
-	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-	require.NoError(t, err)
+	b.withoutScript()
 	examInTab(t, b, "technician")
 	b.do(chromedp.Click(chromedp.CSS("#q3 [value=\"2\"]")))
 	b.do(chromedp.Click(chromedp.CSS("[data-keep]")))

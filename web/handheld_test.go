@@ -11,7 +11,6 @@ import (
 	"testing"
 	"time"
 
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -322,8 +321,7 @@ func TestHandheldWithoutScript(t *testing.T) {
 	_, _, file := handheldPlan(t, nil)
 	name := filepath.Join(t.TempDir(), "drill.html")
 	require.NoError(t, os.WriteFile(name, []byte(file), 0o644))
-	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-	require.NoError(t, err)
+	b.withoutScript()
 	b.do(chromedp.EmulateViewport(390, 844), chromedp.Navigate("file://"+name))
 	assert.Equal(t, len(words.AllPairs)*len(words.Situations), eval[int](b, "[...document.querySelectorAll('[data-lamps]')].filter((a) => a.checkVisibility()).length"))
 	assert.True(t, eval[bool](b, "document.querySelector('noscript').textContent.includes('open the file in a browser')"))

@@ -12,7 +12,6 @@ import (
 	"time"
 
 	cdpbrowser "github.com/chromedp/cdproto/browser"
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -239,8 +238,7 @@ func TestWithoutScript(t *testing.T) {
 	b := newTab(t)
 	srv := httptest.NewServer(example(t))
 	defer srv.Close()
-	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-	require.NoError(t, err)
+	b.withoutScript()
 	b.do(chromedp.Navigate(srv.URL+benchPath), chromedp.WaitVisible(chromedp.CSS(".recompute")))
 	nest, err := chromedp.Run(b.ctx, chromedp.Value(chromedp.ID("f-station-nest")))
 	require.NoError(t, err)

@@ -123,7 +123,7 @@ func TestSheetPage(t *testing.T) {
 			assert.Contains(t, resp.Header.Get("Content-Disposition"), "attachment", address)
 		}
 	}
-	assert.Equal(t, 1+4*3, files, "the PDF, and three formats of four drawings")
+	assert.Equal(t, 1+7*3, files, "by hand: the PDF, and three formats of seven drawings: strip, force, press-in, cycle, and the three of the worst day")
 	assert.Equal(t, http.StatusBadRequest, s.get("/plans/1/sheet?width=wide").status)
 	s.typeIn("station.nest", "14o")
 	s.press("recompute")

@@ -27,11 +27,12 @@ const (
 //	friction, smoothing, stiffness    sampled
 //	rows that move contact and seat differently   sampled
 //
-// Where such a row moves the height too, all rows are sampled and the position's error
-// alone is integrated.
+// Where such a row moves the height too, a point stands for one part of each class of
+// heights (see stratum), and the errors of the position and the rows under the datum are
+// integrated.
 //
 // Source: conditional Monte Carlo, S. Asmussen, P. W. Glynn, Stochastic Simulation, 2007,
-// V.4.
+// V.4, and stratification, V.7.
 type conditional struct {
 	*Station
 	*split
@@ -39,8 +40,10 @@ type conditional struct {
 	friction  [2]float64
 
 	// Which coordinate of a point is what; −1: no spread.
-	onForce, onFriction, onTail, onSmoothing, onStiffness int
-	firstRow, dimensions                                  int
+	onForce, onHeight, onFriction, onTail, onSmoothing, onStiffness int
+	firstRow, dimensions                                            int
+
+	most [Truths]float64 // what the share of each truth is under, of one law each
 }
 
 // drawnGroup are rows that move everything in one proportion; normal ones are one.
@@ -52,7 +55,7 @@ type drawnGroup struct {
 
 func newConditional(s *Station, lot lotOf) *conditional {
 	s.once.Do(func() { s.split = s.newSplit() })
-	c := &conditional{Station: s, split: s.split, onForce: -1, onFriction: -1, onTail: -1, onSmoothing: -1, onStiffness: -1}
+	c := &conditional{Station: s, split: s.split, onForce: -1, onHeight: -1, onFriction: -1, onTail: -1, onSmoothing: -1, onStiffness: -1}
 	q := &s.joint
 	next := func(spread bool) int {
 		if !spread {
@@ -62,6 +65,7 @@ func newConditional(s *Station, lot lotOf) *conditional {
 		return c.dimensions - 1
 	}
 	c.onForce = next(s.scatter > 0)
+	c.onHeight = next(c.rest != nil)
 	c.friction = [2]float64{q.frictionLow, q.frictionHigh}
 	switch q.kind {
 	case interference:
@@ -95,14 +99,17 @@ func newConditional(s *Station, lot lotOf) *conditional {
 	for i := range c.drawn {
 		c.dimensions += c.drawn[i].dimensions()
 	}
+	c.most = c.atMost()
 	return c
 }
 
 // split is which rows are integrated and which are sampled: the same for every lot.
 type split struct {
-	shift *shift
-	drawn []drawnGroup // rows that are sampled
-	whole bool         // all of them are: the height is known
+	shift   *shift
+	drawn   []drawnGroup // rows that are sampled
+	whole   bool         // some of these move the height: it is sampled by strata
+	rest    *stratum     // of the other rows that move it; nil: there are none
+	classes three        // the share of each class of heights, of all parts that are made
 }
 
 func (s *Station) newSplit() *split {
@@ -118,10 +125,30 @@ func (s *Station) newSplit() *split {
 		}
 	}
 	if out.whole {
-		drawn, together = s.rows, nil
+		var integrated []row
+		var rest, all []stack.Term
+		for _, r := range together {
+			switch {
+			case r.of.height == 0:
+				integrated = append(integrated, r)
+			case r.of.seat == 0: // beside the insert
+				drawn = append(drawn, r)
+			default:
+				rest = append(rest, r.term(r.of.height))
+			}
+		}
+		for _, r := range s.rows {
+			all = append(all, r.term(r.of.height))
+		}
+		out.rest = newStratum(rest)
+		out.classes = shares(stack.NewSum(all), s.low-s.mean.height, s.high-s.mean.height)
+		together = integrated
 	}
 	out.drawn = sampled(drawn)
 	out.shift = newShift(together, s.mean, s.position(), s.low, s.high)
+	if !out.whole {
+		out.classes = out.shift.total
+	}
 	return out
 }
 
@@ -167,13 +194,24 @@ const wider = 1.6
 type contribution struct {
 	cells [Truths][Verdicts]float64
 	rows  [Truths]float64
-	fails float64
+
+	// Without the weight, since neither hangs on the force.
+	fails   float64
+	classes three // of heights
 
 	weight float64 // of the point, one on average
 }
 
 // reach marks the verdicts that some shift would lead to at some point.
 type reach struct{ seated, stalled [Verdicts]bool }
+
+// of are those of a truth.
+func (r *reach) of(t Truth) [Verdicts]bool {
+	if t == Unseated {
+		return r.stalled
+	}
+	return r.seated
+}
 
 // at evaluates one point.
 func (c *conditional) at(u []float64, out *contribution, may *reach) {
@@ -200,33 +238,57 @@ func (c *conditional) at(u []float64, out *contribution, may *reach) {
 	}
 
 	p := c.press(force, max(0, h.travel), u)
-	contact, reading := c.nest-h.contact, c.nest+bend
-	total := c.shift.total
-	if c.whole {
-		total = classOf(h.height, c.low, c.high)
+	out.fails = p.fails
+	switch {
+	case !c.whole:
+		c.look(out, may, &p, force, bend, h, c.shift.total)
+	case c.rest == nil:
+		c.look(out, may, &p, force, bend, h, classOf(h.height, c.low, c.high))
+	default: // one part of each class, which counts for as many as there are of it
+		limits := [...]float64{right: c.low - h.height, tall: c.high - h.height, squat: math.Inf(-1)}
+		ends := [...]float64{right: c.high - h.height, tall: math.Inf(1), squat: c.low - h.height}
+		for class := range limits {
+			share, x := c.rest.within(limits[class], ends[class], u[c.onHeight])
+			if share <= 0 {
+				continue
+			}
+			one := h
+			one.add(sums{contact: 1, seat: 1, height: 1}, x)
+			var total three
+			total[class] = share
+			c.look(out, may, &p, force, bend, one, total)
+		}
+	}
+}
+
+// look adds what is seen of the parts at one point that rows add up to, as many of each
+// class of heights as total says.
+func (c *conditional) look(out *contribution, may *reach, p *pressed, force, bend float64, h sums, total three) {
+	contact, reading, weight := c.nest-h.contact, c.nest+bend, out.weight
+	for i, share := range total {
+		out.classes[i] += share
 	}
 	if seated := p.sound + p.loose; seated > 0 {
 		var seen [Verdicts]three
 		c.verdicts(contact, reading-h.seat, total, &seen, &may.seated)
 		for v, share := range seen {
-			out.cells[Long][v] = weight * seated * share[tall]
-			out.cells[Short][v] = weight * seated * share[squat]
-			out.cells[Loose][v] = weight * p.loose * share[right]
-			out.cells[Conforming][v] = weight * p.sound * share[right]
+			out.cells[Long][v] += weight * seated * share[tall]
+			out.cells[Short][v] += weight * seated * share[squat]
+			out.cells[Loose][v] += weight * p.loose * share[right]
+			out.cells[Conforming][v] += weight * p.sound * share[right]
 		}
-		out.rows[Long] = weight * seated * total[tall]
-		out.rows[Short] = weight * seated * total[squat]
-		out.rows[Loose] = weight * p.loose * total[right]
-		out.rows[Conforming] = weight * p.sound * total[right]
-		out.fails = weight * p.fails * total[right]
+		out.rows[Long] += weight * seated * total[tall]
+		out.rows[Short] += weight * seated * total[squat]
+		out.rows[Loose] += weight * p.loose * total[right]
+		out.rows[Conforming] += weight * p.sound * total[right]
 	}
 	if p.stalled > 0 {
 		var seen [Verdicts]three
 		c.verdicts(contact, reading-h.contact+c.joint.stall(p.way, force), total, &seen, &may.stalled)
 		for v, share := range seen {
-			out.cells[Unseated][v] = weight * p.stalled * share.all()
+			out.cells[Unseated][v] += weight * p.stalled * share.all()
 		}
-		out.rows[Unseated] = weight * p.stalled
+		out.rows[Unseated] += weight * p.stalled * total.all()
 	}
 }
 
@@ -234,7 +296,7 @@ func (c *conditional) at(u []float64, out *contribution, may *reach) {
 // that stalls.
 type pressed struct {
 	stalled, loose, sound float64
-	fails                 float64 // of those that seat
+	fails                 float64 // of all, seated or not
 	way                   way
 }
 
@@ -257,13 +319,15 @@ func (c *conditional) press(force, travel float64, u []float64) (p pressed) {
 		friction := amid(c.friction, c.onFriction, u)
 		smoothed := amid([2]float64{q.roughLow, q.roughHigh}, c.onSmoothing, u)
 		perMicron := q.grip * q.engaged(travel) // N at a friction of 1
+		p.fails = c.tightness.below(under(q.required, friction*perMicron) + smoothed)
+		loose := under(q.withSafe, q.holding*perMicron) + smoothed
 		switch {
 		case free < 0:
 			p.stalled = 1
 		case friction*perMicron == 0:
-			c.seated(&p, math.Inf(1), under(q.withSafe, q.holding*perMicron)+smoothed, under(q.required, 0)+smoothed)
+			c.seated(&p, math.Inf(1), loose)
 		default:
-			c.seated(&p, free/(friction*perMicron)+smoothed, under(q.withSafe, q.holding*perMicron)+smoothed, under(q.required, friction*perMicron)+smoothed)
+			c.seated(&p, free/(friction*perMicron)+smoothed, loose)
 		}
 		if p.stalled > 0 {
 			p.way.slope = q.grip * friction * max(0, c.stalledAt(p.stalled, u)-smoothed)
@@ -273,15 +337,12 @@ func (c *conditional) press(force, travel float64, u []float64) (p pressed) {
 }
 
 // seated takes the shares on both sides of the thresholds: stalled above the first, loose
-// below the second, letting go below the third.
-func (c *conditional) seated(p *pressed, stalls, loose, fails float64) {
-	upTo := func(x float64) float64 {
-		if x <= stalls {
-			return c.tightness.below(x)
-		}
-		return c.tightness.upTo(stalls)
+// below the second.
+func (c *conditional) seated(p *pressed, stalls, loose float64) {
+	p.stalled, p.loose = c.tightness.above(stalls), c.tightness.upTo(stalls)
+	if loose <= stalls {
+		p.loose = c.tightness.below(loose)
 	}
-	p.stalled, p.loose, p.fails = c.tightness.above(stalls), upTo(loose), upTo(fails)
 	if _, fixed := c.tightness.(always); fixed {
 		p.sound = 1 - p.stalled - p.loose
 	} else {

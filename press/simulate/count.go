@@ -98,7 +98,7 @@ func (w Work) each(ctx context.Context, n int64, worker func() func(piece int64)
 // processors. Where ctx ends before, it counts the blocks from the first to the last
 // before one that was not finished.
 // Range: parts up to 10¹²; memory does not grow with them.
-// Special cases: where the signals are not known, Matrix, and with it Fails, says nothing.
+// Special cases: where the signals are not known, Matrix says nothing.
 // Source: plain Monte Carlo, JCGM 101:2008, clause 7.
 func (s *Station) Count(ctx context.Context, parts int64, seed uint64, w Work) (Tally, bool) {
 	blocks := (parts + Block - 1) / Block

@@ -115,6 +115,8 @@ type replication struct {
 	may    reach
 	sum    contribution
 	square [Truths][Verdicts]float64 // of the points' contributions
+	rows   [Truths]float64           // squares likewise
+	class  three                     // likewise
 }
 
 func newReplication(c *conditional, g generator) *replication {
@@ -138,6 +140,11 @@ func (r *replication) run(ctx context.Context, n int, between func()) {
 				r.square[t][v] += a * a
 			}
 			r.sum.rows[t] += one.rows[t]
+			r.rows[t] += one.rows[t] * one.rows[t]
+		}
+		for i, a := range one.classes {
+			r.sum.classes[i] += a
+			r.class[i] += a * a
 		}
 		r.sum.fails += one.fails
 		r.sum.weight += one.weight
@@ -149,7 +156,7 @@ func (r *replication) run(ctx context.Context, n int, between func()) {
 func (r *replication) share(s Share) float64 {
 	switch {
 	case s == LooseFails:
-		return r.sum.fails
+		return r.sum.fails * r.sum.weight / float64(r.n) // not weighed
 	case s <= ConformingShare:
 		return r.sum.rows[s]
 	}
@@ -176,10 +183,15 @@ func (c *conditional) combine(all *[Replications]*replication, precision float64
 		}
 	}
 	for t := range out.Matrix {
+		c.row(&out, all, Truth(t))
+	}
+	missed := c.missed(&out, all)
+	for t := range out.Matrix {
 		for v := range out.Matrix[t] {
 			c.cell(&out, all, Truth(t), Seen(v))
 		}
 	}
+	out.lower(missed)
 	for s := range out.Named {
 		out.Named[s].High = min(1, out.Named[s].High)
 	}
@@ -213,28 +225,29 @@ const (
 	tablesGood = 1e-10 // the share to which the tables of heights are good
 )
 
+// enough tells whether a sum hangs on more than a handful of points.
+func enough(sum, square float64) bool { return sum > 0 && sum*sum >= fewPoints*square }
+
 // cell puts in one cell of the matrix. Limits from replications lie where all hangs on a
 // handful of points: there the cell is taken as not found. It and each named share that
 // holds it may then be larger by as much as none in so many points allows, by no more
 // than its whole row, and for early contact by no more than all that could be met early.
 func (c *conditional) cell(out *Estimated, all *[Replications]*replication, t Truth, v Seen) {
 	var sum, square float64
-	may := false
+	may, met := false, false
 	for _, r := range all {
 		sum += r.sum.cells[t][v]
 		square += r.square[t][v]
-		if t == Unseated {
-			may = may || r.may.stalled[v]
-		} else {
-			may = may || r.may.seated[v]
-		}
+		at := r.may.of(t)
+		may = may || at[v]
+		met = met || at != [Verdicts]bool{}
 	}
-	if !may {
+	if met && !may { // else no point tells what is seen of such a part
 		return
 	}
 	f := &out.Matrix[t][v]
 	*f = over(all, func(r *replication) float64 { return r.sum.cells[t][v] }).figure()
-	if sum > 0 && sum*sum >= fewPoints*square {
+	if enough(sum, square) {
 		if !c.whole && t != Unseated {
 			f.High = max(f.High, tablesGood)
 		}

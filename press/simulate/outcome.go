@@ -48,7 +48,7 @@ const (
 	FalseAcceptUnseated // of it, not seated
 	FalseAcceptLoose    // of it, loose
 	FalseReject         // conforming, neither accepted nor met early
-	LooseFails          // seated right, and holds less than is required: no safety, friction as drawn
+	LooseFails          // holds less than is required, whatever its height or seat: no safety, friction as drawn
 )
 
 // Shares is how many there are.

@@ -196,15 +196,15 @@ func (p *press) judge(n int, t *Tally) {
 		density := &t.Seated
 		switch {
 		case demand > force:
-			truth, fails = Unseated, false
+			truth = Unseated
 			reading += q.stall(w, force) - d.contact[j]
 			density = &t.Stalled
 		default:
 			reading -= d.seat[j]
 			if d.height[j] > p.high {
-				truth, fails = Long, false
+				truth = Long
 			} else if d.height[j] < p.low {
-				truth, fails = Short, false
+				truth = Short
 			}
 		}
 		seen := p.see(contact, reading)

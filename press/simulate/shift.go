@@ -115,12 +115,7 @@ func (r row) term(times float64) stack.Term {
 func makeShift(p, w, b *stack.Sum, low, high float64) *shift {
 	h := &shift{}
 	classes := func(x float64) three { // of a part whose shared rows add up to x
-		if b.Point() {
-			return classOf(x, low, high)
-		}
-		t := three{tall: b.Above(high - x), squat: b.CDF(low - x)}
-		t[right] = max(0, 1-t[tall]-t[squat])
-		return t
+		return shares(b, low-x, high-x)
 	}
 	error := func(x float64) three { return three{w.PDF(x)} }
 	switch {
@@ -233,6 +228,16 @@ var gaussNodes, gaussWeights = func() (x, w [12]float64) {
 	quad.Legendre{}.FixedLocations(x[:], w[:], -1, 1)
 	return x, w
 }()
+
+// shares are those of each class of heights.
+func shares(heights *stack.Sum, low, high float64) three {
+	if heights.Point() {
+		return classOf(heights.Mean(), low, high)
+	}
+	t := three{tall: heights.Above(high), squat: heights.CDF(low)}
+	t[right] = max(0, 1-t[tall]-t[squat])
+	return t
+}
 
 func classOf(x, low, high float64) three {
 	switch {

@@ -8,7 +8,7 @@ const Cells = 200
 type Tally struct {
 	Parts  int64
 	Matrix [Truths][Verdicts]int64
-	Fails  int64 // loose ones that would let go
+	Fails  int64 // those that would let go, whatever else they are
 
 	// Readings of parts that are not met early: where the ram would come to rest.
 	Seated, Stalled [Cells]int64

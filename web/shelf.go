@@ -119,7 +119,7 @@ func (s *site) newPlan(w http.ResponseWriter, r *http.Request) error {
 		return s.postPlan(w, r)
 	}
 	if asksJSON(r) {
-		return refusal{http.StatusUnsupportedMediaType, "Send the document itself, with Content-Type application/json.", nil}
+		return refusal{http.StatusUnsupportedMediaType, say.SendTheDocument(), nil}
 	}
 	p, err := readForm(r)
 	if err != nil {

@@ -34,9 +34,9 @@ func WaysOfRun(p *press.Plan, r *press.Result, o Options) []RunWay {
 		return nil
 	}
 	d, s := layRun(newRunModel(p, r), o), r.Sequence
-	out := []RunWay{d.played(p, "The nominal part", s.Nominal)}
+	out := []RunWay{d.played(p, say.NominalWay(), s.Nominal)}
 	if s.Hold != nil {
-		out = append(out, d.played(p, "With the hold case", s.Hold.RunTrace))
+		out = append(out, d.played(p, say.HoldWay(), s.Hold.RunTrace))
 	}
 	return append(out, d.played(p, words.UpperFirst(withoutPart), s.Missing))
 }
@@ -51,11 +51,13 @@ func (d *runDrawing) played(p *press.Plan, name string, t press.RunTrace) RunWay
 	sort.SliceStable(spots, func(i, j int) bool { return spots[i][0] < spots[j][0] })
 	for _, q := range spots {
 		at := d.at(q[0], q[1])
-		says := words.UpperFirst(words.Step(p, stepAt(t.Timeline, q[0]))) + ". Arrival " + words.OnOff(onAt(t.Signals.Arrival, q[0])) + ", own zone " + words.OnOff(onAt(t.Signals.StepZone, q[0]))
+		var station *bool
 		if z := t.Signals.StationZone; z != nil {
-			says += ", station zone " + words.OnOff(onAt(*z, q[0]))
+			on := onAt(*z, q[0])
+			station = &on
 		}
-		way.Poses = append(way.Poses, RunPose{q[0], math.Round(at[0]*100) / 100, math.Round(at[1]*100) / 100, q[1], says + "."})
+		says := say.RunMoment(p, stepAt(t.Timeline, q[0]), onAt(t.Signals.Arrival, q[0]), onAt(t.Signals.StepZone, q[0]), station)
+		way.Poses = append(way.Poses, RunPose{q[0], math.Round(at[0]*100) / 100, math.Round(at[1]*100) / 100, q[1], says})
 	}
 	return way
 }

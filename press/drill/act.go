@@ -30,12 +30,12 @@ const rowTopicOfAll = "several"
 
 // several asks what to do when the same lamps refuse one part after another.
 func (d *Drill) several(rng *rand.Rand, t words.PairText) Exercise {
-	why := d.say.SeveralWhy(d.says(t.Pair))
-	e := d.asked(rng, d.say.Several(), why, append([]Choice{
-		{ID: "stop", Text: d.say.SeveralStop()},
-		{ID: trapGoOn, Text: d.say.SeveralGoOn(), Reason: why, Grave: graveRow},
+	why := d.say.SeveralInARowWhy(d.says(t.Pair))
+	e := d.asked(rng, d.say.SeveralInARow(), why, append([]Choice{
+		{ID: "stop", Text: d.say.SeveralInARowStop()},
+		{ID: trapGoOn, Text: d.say.SeveralInARowGoOn(), Reason: why, Grave: graveRow},
 	}, d.tempting(t)...)...)
-	e.Facts = []string{d.say.TheLampsShow(t.Pair), d.say.ItIsNumberInA(3 + rng.IntN(4))}
+	e.Facts = []string{d.say.TheLampsShow(t.Pair), d.say.NthInARow(3 + rng.IntN(4))}
 	e.Picture = &Picture{Lamps: &t.Pair}
 	return e
 }
@@ -43,7 +43,7 @@ func (d *Drill) several(rng *rand.Rand, t words.PairText) Exercise {
 // atFault asks what to do with lamps to which no part leads.
 func (d *Drill) atFault(rng *rand.Rand, t words.PairText) Exercise {
 	why := t.Meaning + " " + t.Do
-	e := d.asked(rng, d.say.Several(), why, append([]Choice{
+	e := d.asked(rng, d.say.SeveralInARow(), why, append([]Choice{
 		{ID: "stop", Text: d.say.AtFaultStop()},
 		{ID: trapGoOn, Text: d.say.AtFaultGoOn(), Reason: why, Grave: graveGoOn},
 		{ID: "good", Text: d.say.AtFaultGood(), Reason: why, Grave: graveGoOn},
@@ -61,7 +61,7 @@ func (d *Drill) tempting(t words.PairText) []Choice {
 // do asks what happens to one part after a run of good ones. What is wrong lets the part
 // go on, or presses it again: to hold it back is never wrong.
 func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
-	says := d.say.ThatIs(d.says(t.Pair), d.orWords(t.Words), t.Do)
+	says := d.say.MeaningAndDeed(d.says(t.Pair), d.orWords(t.Words), t.Do)
 	choices := []Choice{{ID: PairID(t.Pair), Text: d.doText(t)}}
 	if d.plain(t) {
 		choices = append(choices,
@@ -69,7 +69,7 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 			Choice{ID: "back", Text: d.say.DoBack(), Reason: d.say.DoBackWhy(d.again()), Grave: graveAgain},
 			Choice{ID: "stay", Text: d.say.DoStay(), Reason: d.say.DoStayWhy(says), Grave: graveStack})
 	} else {
-		back, grave := d.say.ItWouldBePressedA(), d.graveAgain(t)
+		back, grave := d.say.PressedASecondTime(), d.graveAgain(t)
 		if slices.Contains(t.Words, press.Missing) { // a part without an insert was not pressed
 			back, grave = d.say.EmptyPart()+" ", ""
 		}
@@ -87,7 +87,7 @@ func (d *Drill) do(rng *rand.Rand, t words.PairText) Exercise {
 		why += " " + d.say.EmptyPart()
 	}
 	e := d.asked(rng, d.say.Do(t.Pair), why, choices...)
-	e.Facts = []string{d.say.ThePartsBeforeItWere()}
+	e.Facts = []string{d.say.PartsBeforeGood()}
 	e.Picture = &Picture{Lamps: &t.Pair}
 	return e
 }
@@ -100,9 +100,9 @@ func (d *Drill) doText(t words.PairText) string {
 	case d.plain(t) && !slices.Contains(t.Words, press.Missing):
 		return d.say.PassOn()
 	case refused && slices.Contains(t.Words, press.Missing):
-		return d.say.WhatWasPressedIsSet()
+		return d.say.PressedIsSetApart()
 	case refused:
-		return d.say.SetItApartMarkedIt()
+		return d.say.SetApartMarked()
 	}
 	return t.Do
 }

@@ -64,21 +64,21 @@ func (d *Drill) against(a *Advice, x float64) {
 	a.Height = d.heightBy(a, x)
 	if d.fits(a.Pair, x) {
 		if d.shows(event{reading: x}) != a.Pair && a.Pair.Arrival {
-			a.Edge = d.say.ItReadsAtTheEdge(d.typed(x), d.shows(event{reading: x}), d.p.Station.PositionStep, d.agree())
-			a.Why = d.say.ByTheLampsTheRam()
+			a.Edge = d.say.ReadsAtAnEdge(d.typed(x), d.shows(event{reading: x}), d.p.Station.PositionStep, d.agree())
+			a.Why = d.say.BeyondTheEdge()
 		}
 		return
 	}
 	a.Why = "" // it would tell of a ram that rests elsewhere
 	if len(a.words) == 0 {
-		a.Why = d.say.NoPartOfThisPlan()
+		a.Why = d.say.NoPartOfPlanShowsThese()
 	}
 	if ForHeight(d.p, d.r, x) {
 		a.Height = ""
-		a.Doubt = d.say.IsTheHeightOfThe(d.typed(x), d.r.Nominal())
+		a.Doubt = d.say.HeightTypedForReading(d.typed(x), d.r.Nominal())
 		if len(a.words) > 0 {
-			a.Checks = []string{d.say.ReadTheRamPositionAgain(), d.say.IfItDoesReadSo(lower(d.setpoints())), d.say.TestEachLampByItself()}
-			if part := d.say.SetThePartApartUntil(); strings.HasPrefix(a.Part, "Stop") {
+			a.Checks = []string{d.say.ReadPositionAgain(), d.say.IfReadSo(lower(d.setpoints())), d.say.TestEachLamp()}
+			if part := d.say.SetApartUntilClear(); strings.HasPrefix(a.Part, "Stop") {
 				a.Part = "Stop. " + part
 			} else {
 				a.Part = part
@@ -86,27 +86,27 @@ func (d *Drill) against(a *Advice, x float64) {
 		}
 		return
 	}
-	a.Doubt = d.say.LampsAndReadingDoNot()
+	a.Doubt = d.say.ReadingDoesNotFit()
 	switch {
 	case d.s.Early(x):
 		a.Doubt += lower(d.story(event{early: true}))
 	case a.Pair.Arrival && !d.s.Arrives(x):
-		a.Doubt += d.say.ThePushEndsAtAnd(d.s.End, d.typed(x))
+		a.Doubt += d.say.BeyondThePushEnd(d.s.End, d.typed(x))
 	case !a.Pair.Arrival:
-		a.Doubt += d.say.WithoutArrivalTheRamMust(d.s.End, d.s.InZone(d.s.End))
+		a.Doubt += d.say.MustStandAtPushEnd(d.s.End, d.s.InZone(d.s.End))
 		if low, high, ok := d.s.Overlap(); ok && a.Pair.Zone && x >= low && x <= high {
-			a.Doubt += d.say.ItMayBeAPart()
+			a.Doubt += d.say.MayBeSeatedLate()
 		}
 	default:
-		a.Doubt += d.say.AtThisPlanShows(d.typed(x), d.shows(event{reading: x}))
+		a.Doubt += d.say.PlanShowsAt(d.typed(x), d.shows(event{reading: x}))
 	}
-	a.Doubt += d.say.EitherTheStationIsNot(d.agree())
+	a.Doubt += d.say.StationOrSignal(d.agree())
 	if len(a.words) == 0 {
 		return // no reading makes a fault of the station less than that
 	}
 	// What the lamps alone would advise does not hold here.
-	a.Checks = []string{d.setpoints(), d.say.TestEachLampByItself(), d.say.BeforeTheNextOneCounts(words.FreshGood)}
-	if part := d.say.SetThePartApartDo(); strings.HasPrefix(a.Part, "Stop") {
+	a.Checks = []string{d.setpoints(), d.say.TestEachLamp(), d.say.BeforeTheNextCounts(words.FreshGood)}
+	if part := d.say.SetApartUnjudged(); strings.HasPrefix(a.Part, "Stop") {
 		a.Part = "Stop. " + part
 	} else {
 		a.Part = part
@@ -114,11 +114,11 @@ func (d *Drill) against(a *Advice, x float64) {
 }
 
 // setpoints asks for a look at what is set.
-func (d *Drill) setpoints() string { return d.say.CompareWhatIsSetWith(lower(d.figures())) }
+func (d *Drill) setpoints() string { return d.say.CompareWithPlan(lower(d.figures())) }
 
 // agree says why lamps and reading must agree, and how closely.
 func (d *Drill) agree() string {
-	return d.say.LampsAndReadingTellOf(d.p.Station.PositionStep / 2)
+	return d.say.ReadingMustAgree(d.p.Station.PositionStep / 2)
 }
 
 // heightBy says what a reading makes of the part. By the drawing it is good, or not,
@@ -128,20 +128,20 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 	case a.Pair.Arrival && (d.s.Early(x) || !d.s.Arrives(x) && !d.fits(a.Pair, x)):
 		return "" // no part stops the ram there
 	case !a.Pair.Arrival:
-		return d.say.AtTheRamWasNot(d.typed(x))
+		return d.say.NoHeightInReading(d.typed(x))
 	}
 	h, u, q := d.r.HeightOf(x), d.unsure(), d.p.Requirement
-	s := d.say.APartThatStopsThe(d.typed(x), h, u)
+	s := d.say.HeightByReading(d.typed(x), h, u)
 	told := true
 	switch {
 	case h-u > q.HeightHigh:
-		s += d.say.ByTheDrawingThatIs(press.Long)
+		s += d.say.HeightVerdict(press.Long)
 	case h+u < q.HeightLow:
-		s += d.say.ByTheDrawingItIs(press.Short)
+		s += d.say.HeightVerdict(press.Short)
 	case h-u >= q.HeightLow-1e-9 && h+u <= q.HeightHigh+1e-9:
-		s += d.say.ByTheDrawingThatIs13(press.Good)
+		s += d.say.HeightVerdict(press.Good)
 	default:
-		s, told = d.say.WhetherItIsGoodBy(s), false
+		s, told = d.say.VerdictUnknown(s), false
 	}
 	if d.r.Window.Word(x) == press.Good && !a.Pair.Zone && d.fits(a.Pair, x) {
 		ruled := d.say.Ruled(d.p) != ""
@@ -157,7 +157,7 @@ func (d *Drill) heightBy(a *Advice, x float64) string {
 
 // measure is the check of a part that only a measurement tells.
 func (d *Drill) measure() string {
-	return d.say.MeasureItsHeightFromTo(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)
+	return d.say.MeasureHeight(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)
 }
 
 // fits tells whether a reading can go with a pair. Zone and push end are compared

@@ -58,7 +58,7 @@ func (d *Drill) blindItems() {
 		d.add(Blind, 3, "blind/"+d.rowKey(i), func(rng *rand.Rand) Exercise { return d.blind(rng, i) }, d.rowTopic(i))
 	}
 	if len(rows) == 0 {
-		d.why[Blind] = d.say.TheFaultCatalogueOfThis()
+		d.why[Blind] = d.say.NoFaultIsJudged()
 	}
 	if len(never) > 0 && len(found) > 1 {
 		d.add(Blind, 3, "blind/which", func(rng *rand.Rand) Exercise { return d.which(rng, never, found) }, unseenTopic)
@@ -69,14 +69,14 @@ func (d *Drill) blind(rng *rand.Rand, i int) Exercise {
 	f := d.r.Faults[i]
 	t := d.say.Fault(f)
 	e := Exercise{
-		Question: d.say.WouldTheTwoLampsFind(t.Word),
+		Question: d.say.WouldLampsFind(t.Word),
 		Facts:    d.rowFacts(i),
 		Picture:  &Picture{Row: i},
 		Right:    []string{d.found(f)},
 		Explain:  d.seen(i),
 	}
 	if f.Case().Stuck.Any() {
-		e.Question = d.say.FaultWouldTheLampsRefuse(t.Word)
+		e.Question = d.say.WouldLampsRefuse(t.Word)
 	}
 	e.Choices = unreasoned([]Choice{
 		{ID: foundID, Text: d.say.BlindFound(), Reason: d.seen(i)},
@@ -94,7 +94,7 @@ func (d *Drill) seen(i int) string {
 		s = strings.TrimSuffix(s, ".") + ": " + how + "."
 	}
 	if f.Detection > 1-d.p.Faults.SampleProbability && d.likeGood(f) {
-		s = d.say.ItIsRefusedInA(d.story(d.eventOf(i)), f.Detection)
+		s = d.say.RefusedAsOftenAsGood(d.story(d.eventOf(i)), f.Detection)
 	}
 	switch {
 	case f.Own:
@@ -102,15 +102,15 @@ func (d *Drill) seen(i int) string {
 	case words.RefusedFirst(f):
 		return s
 	case f.Name == press.RowLoose:
-		s += d.say.ALooseInsertComesTo()
+		s += d.say.LooseRestsAsTight()
 		if probe := d.r.Probe; probe.Possible && probe.HighestSetting != nil {
-			return d.say.TheseLampsCannotTellThem(s, *probe.HighestSetting)
+			return d.say.AlikeButProbeMay(s, *probe.HighestSetting)
 		}
-		return d.say.TheseLampsCannotTellThemApart(s)
+		return d.say.AlikeToTheLamps(s)
 	case f.Case().Stuck.On():
-		s += d.say.ALampThatIsStuck()
+		s += d.say.StuckLampIsSeenBefore()
 	case f.Name == press.RowGap && d.found(f) != foundID:
-		s += d.say.AGapOfIsSmall(d.p.Faults.Gap)
+		s += d.say.GapIsSmall(d.p.Faults.Gap)
 	}
 	return s
 }
@@ -121,7 +121,7 @@ func (d *Drill) which(rng *rand.Rand, never, found []int) Exercise {
 	found = slices.Clone(found)
 	rng.Shuffle(len(found), func(i, j int) { found[i], found[j] = found[j], found[i] })
 	shown := append([]int{pick(rng, never)}, found[:min(3, len(found))]...)
-	e := Exercise{Question: d.say.WhichOfTheseDoThe(), Facts: []string{d.figures(), d.off()}}
+	e := Exercise{Question: d.say.WhichAreNeverFound(), Facts: []string{d.figures(), d.off()}}
 	for _, i := range shown {
 		c := Choice{ID: strconv.Itoa(i), Text: d.named(i), Reason: d.seen(i)}
 		if d.found(d.r.Faults[i]) == unfoundID {
@@ -140,5 +140,5 @@ func (d *Drill) named(i int) string {
 	if f.Reading == nil {
 		return d.say.Fault(f).Word
 	}
-	return d.say.TheRamStoppedAt(d.say.Fault(f).Word, d.at(*f.Reading))
+	return d.say.StoppedRamAt(d.say.Fault(f).Word, d.at(*f.Reading))
 }

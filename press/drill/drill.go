@@ -145,15 +145,15 @@ func random(seed uint64, what string) *rand.Rand {
 
 // hands says why no hand goes into the work space.
 func (d *Drill) hands() string {
-	return d.say.NeverPutAHandInto(d.r, d.r.Force.High)
+	return d.say.HandsOut(d.r, d.r.Force.High)
 }
 
 // Notices are what a learner must be told before the first exercise.
 func (d *Drill) Notices() []string {
 	return append([]string{
 		d.hands() + ".",
-		d.say.TheLampsAreNoSafety(),
-		d.say.AtTheStationFollowThe(),
+		d.say.LampsAreNoSafety(),
+		d.say.WorksGoFirst(),
 	}, d.ofThisPlan()...)
 }
 
@@ -166,13 +166,13 @@ func (d *Drill) BriefNotices() []string {
 func (d *Drill) ofThisPlan() []string {
 	var out []string
 	if n := d.r.Count(press.Blocker); n > 0 {
-		out = append(out, d.say.ThisPlanIsNotReady(d.r))
+		out = append(out, d.say.PracticeOnly(d.r))
 	}
 	if words.TwoLooks(d.r) {
-		out = append(out, d.say.InThisPlanAProbe())
+		out = append(out, d.say.TwoLooksAtOnePart())
 	}
 	if d.r.Verdict.Ambiguous {
-		out = append(out, d.say.InThisPlanSomeLamps())
+		out = append(out, d.say.SeveralAnswersRight())
 	}
 	return out
 }

@@ -66,7 +66,7 @@ func (e Exercise) Judge(a Answer) Judged {
 			return Judged{Reason: c.Reason, Grave: e.say.Answered(c.Grave)}
 		}
 	}
-	return Judged{Reason: e.say.NoAnswerWasGiven(e.Explain)}
+	return Judged{Reason: e.say.NoAnswerBut(e.Explain)}
 }
 
 // pairs as choices

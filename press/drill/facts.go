@@ -37,20 +37,20 @@ func (d *Drill) size(i int) string {
 				own++
 			}
 		}
-		way := d.say.TallerThanANominalPart()
+		way := d.say.TallerThanNominal()
 		by := sizes.Other[own].Height
 		if by < 0 {
-			way = d.say.ShorterThanANominalPart()
+			way = d.say.ShorterThanNominal()
 		}
-		return d.say.ItStands(math.Abs(by), way)
+		return d.say.StandsBy(math.Abs(by), way)
 	}
 	switch f.Name {
 	case press.RowChip:
-		return d.say.TheChipIsThick(sizes.Chip)
+		return d.say.ChipThickness(sizes.Chip)
 	case press.RowGap:
-		return d.say.TheGapIs(sizes.Gap)
+		return d.say.GapSize(sizes.Gap)
 	case press.RowNestWorn:
-		return d.say.TheNestHasGivenWay(sizes.NestWear)
+		return d.say.NestGaveWay(sizes.NestWear)
 	}
 	return ""
 }
@@ -63,16 +63,16 @@ func (d *Drill) stopped(i int) string {
 		return "" // no push, and where the probe ends would tell the answer
 	}
 	if f.Reading != nil {
-		return d.say.TheRamWouldBeStopped(d.at(*f.Reading))
+		return d.say.RamWouldStopAt(d.at(*f.Reading))
 	}
 	if c, ok := d.r.CourseOf(i); ok && c.Early && c.Touch != nil {
-		return d.say.TheToolWouldMeetIt(*c.Touch, d.s.Start)
+		return d.say.ToolWouldMeetAt(*c.Touch, d.s.Start)
 	}
 	return ""
 }
 
 // off says how far a reading may be off.
-func (d *Drill) off() string { return d.say.AReadingMayBeOff(d.unsure()) }
+func (d *Drill) off() string { return d.say.ReadingUnsure(d.unsure()) }
 
 // Reordered is an exercise with its choices in another order, for who is asked
 // again: an answer is not to be known by its place.

@@ -12,9 +12,9 @@ import (
 // when says when the lamps are read.
 func (d *Drill) when() string {
 	if words.TwoLooks(d.r) {
-		return d.say.TheLampsAreReadIn()
+		return d.say.ReadTwice()
 	}
-	return d.say.TheLampsAreReadOnce()
+	return d.say.ReadOnce()
 }
 
 // returning says what the lamps show on the way back, and what they would be taken
@@ -22,12 +22,12 @@ func (d *Drill) when() string {
 func (d *Drill) returning() string {
 	on := words.Returning
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-	return d.say.OnTheWayBackNothing(d.s.ZoneStart, on, d.orWords(list))
+	return d.say.OnTheWayBackWhy(d.s.ZoneStart, on, d.orWords(list))
 }
 
 // waiting says what both lamps off mean at home.
 func (d *Drill) waiting() string {
-	return d.say.AtHomeNothingStopsThe(d.s.ZoneStart, d.s.ZoneEnd)
+	return d.say.AtHomeWhy(d.s.ZoneStart, d.s.ZoneEnd)
 }
 
 // handlingItems: when the lamps count, and what no lamp makes safe.
@@ -70,9 +70,9 @@ func (d *Drill) whenRead(rng *rand.Rand) Exercise {
 		explain += " " + d.waiting()
 		wrong = append(wrong, Choice{ID: "home", Text: d.say.WhenReadHome(), Reason: d.waiting() + " " + d.when()})
 	}
-	right := d.say.OnceAtTheEndOf()
+	right := d.say.WhenReadOnce()
 	if words.TwoLooks(d.r) {
-		right = d.say.InTheProbeAndAgain()
+		right = d.say.WhenReadTwice()
 	}
 	return d.asked(rng, d.say.WhenRead(), explain, append([]Choice{{ID: "end", Text: right}}, wrong...)...)
 }
@@ -87,7 +87,7 @@ func (d *Drill) throughZone() bool { return d.s.ZoneStart < d.s.End }
 func (d *Drill) onTheWayBack(rng *rand.Rand) Exercise {
 	on := words.Returning
 	choices := []Choice{
-		{ID: "nothing", Text: d.say.OnTheWayBackNothingNothing()},
+		{ID: "nothing", Text: d.say.OnTheWayBackRight()},
 		{ID: "broken", Text: d.say.OnTheWayBackBroken(), Reason: d.returning()},
 		{ID: "zone", Text: d.say.OnTheWayBackZone(), Reason: d.returning()},
 	}

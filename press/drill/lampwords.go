@@ -82,17 +82,17 @@ func (d *Drill) unseen(rng *rand.Rand, blind, seen []int) Exercise {
 func (d *Drill) plainly(i int) string {
 	switch f := d.r.Faults[i]; f.Name {
 	case press.RowLoose:
-		return d.say.LooseFitNothingHoldsThe()
+		return d.say.UnseenLoose()
 	case press.RowAlreadyPressed:
-		return d.say.ThePartWasPressedBefore()
+		return d.say.UnseenPressedBefore()
 	case press.RowMissing:
-		return d.say.ThereIsNoInsert()
+		return d.say.UnseenMissing()
 	case press.RowTight:
-		return d.say.TooTightTheInsertSticks()
+		return d.say.UnseenTight()
 	case press.RowChip:
-		return d.say.AChipOfLiesUnder(d.p.Faults.Chip)
+		return d.say.UnseenChip(d.p.Faults.Chip)
 	case press.RowGap:
-		return d.say.TheInsertStandsOffIts(d.p.Faults.Gap)
+		return d.say.UnseenGap(d.p.Faults.Gap)
 	default:
 		return d.say.Fault(f).Word
 	}

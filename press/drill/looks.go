@@ -71,12 +71,12 @@ func (d *Drill) handBetween(rng *rand.Rand) Exercise {
 
 // firstStory says why the probe refuses a row of the catalogue.
 func (d *Drill) firstStory(e event) string {
-	s := d.say.NothingStopsTheRamIn(*d.r.Probe.End)
+	s := d.say.ProbeFindsNothing(*d.r.Probe.End)
 	switch {
 	case e.arrival != nil:
-		s = d.say.TheArrivalSignalIsStuck(*e.arrival)
+		s = d.say.ArrivalStuckInProbe(*e.arrival)
 	case e.first.Zone:
-		s = d.say.ZoneIsOnInThe()
+		s = d.say.ZoneOnInProbe()
 	}
-	return d.say.TheFirstLookRefusesIt(s)
+	return d.say.FirstLookRefuses(s)
 }

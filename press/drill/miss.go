@@ -31,7 +31,7 @@ func (e Exercise) InWords() string {
 		for _, x := range e.Zone.Parts {
 			parts = append(parts, e.Zone.d.high(x.Height)+" "+e.Zone.d.wordsOf([]string{x.Word}))
 		}
-		return e.say.TheParts(e.Question, strings.Join(parts, ", "))
+		return e.say.AskedOfParts(e.Question, strings.Join(parts, ", "))
 	}
 	return strings.Join(append([]string{e.Question}, e.Facts...), " ")
 }
@@ -52,7 +52,7 @@ func (e Exercise) Said(a Answer) string {
 // RightInWords is the right answer in words, or all of them.
 func (e Exercise) RightInWords() string {
 	if e.Zone != nil {
-		return e.say.ForExampleZoneFromTo(e.Zone.Solution[0], e.Zone.Solution[1])
+		return e.say.ZoneForExample(e.Zone.Solution[0], e.Zone.Solution[1])
 	}
 	var out []string
 	for _, c := range e.Choices {

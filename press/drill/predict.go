@@ -50,7 +50,7 @@ func (d *Drill) predictItems() {
 		d.add(Predict, 4, "height-alone/"+strconv.Itoa(n+1), func(rng *rand.Rand) Exercise { return d.predictHeight(rng, s, false) }, "stretch/"+strconv.Itoa(n+1))
 	}
 	if !slices.ContainsFunc(d.items, func(it item) bool { return it.kind == Predict }) {
-		d.why[Predict] = d.say.AReadingMayBeOffBy(d.unsure())
+		d.why[Predict] = d.say.TooUnsureToAsk(d.unsure())
 	}
 }
 
@@ -106,15 +106,15 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 	h := d.heightIn(rng, s)
 	ev := event{reading: d.r.ReadingOf(h)}
 	e := Exercise{
-		Question: d.say.ThisPartIsHighAbove(d.high(h), d.p),
-		Facts:    []string{d.say.TheDrawingAsksForTo(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)},
+		Question: d.say.PredictHeight(d.high(h), d.p),
+		Facts:    []string{d.say.DrawingAsksFor(d.p.Requirement.HeightLow, d.p.Requirement.HeightHigh)},
 		Picture:  &Picture{Height: &h},
 	}
 	if told {
-		e.Facts = append(e.Facts, d.say.ItWouldStopTheRam(d.at(ev.reading)), d.figures(), d.off())
+		e.Facts = append(e.Facts, d.say.WouldStopAt(d.at(ev.reading)), d.figures(), d.off())
 	} else {
 		nominal := d.heightAt(d.r.Nominal())
-		e.Facts = append(e.Facts, d.say.APartOfStopsThe(d.high(nominal), d.at(d.r.ReadingOf(nominal))), d.figures(), d.off())
+		e.Facts = append(e.Facts, d.say.PartStopsAt(d.high(nominal), d.at(d.r.ReadingOf(nominal))), d.figures(), d.off())
 	}
 	c, _ := d.r.ChancesAt(ev.reading)
 	d.predict(rng, &e, ev, c)
@@ -123,12 +123,12 @@ func (d *Drill) predictHeight(rng *rand.Rand, s stretch, told bool) Exercise {
 
 // figures are the positions that decide.
 func (d *Drill) figures() string {
-	return d.say.PushEndZoneTo(d.s.End, d.s.ZoneStart, d.s.ZoneEnd)
+	return d.say.SetPositions(d.s.End, d.s.ZoneStart, d.s.ZoneEnd)
 }
 
 func (d *Drill) predictRow(rng *rand.Rand, i int, c press.Chances) Exercise {
 	t := d.say.Fault(d.r.Faults[i])
-	e := Exercise{Question: d.say.CaseWhatWillTheLamps(t.Word), Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
+	e := Exercise{Question: d.say.PredictCase(t.Word), Facts: d.rowFacts(i), Picture: &Picture{Row: i}}
 	d.predict(rng, &e, d.eventOf(i), c)
 	return e
 }
@@ -152,15 +152,15 @@ func (d *Drill) predict(rng *rand.Rand, e *Exercise, ev event, c press.Chances) 
 	switch {
 	case ev.early:
 	case ev.nowhere:
-		early.Reason = d.say.TheToolMeetsNothingBefore(d.s.Start, d.story(ev))
+		early.Reason = d.say.MeetsNothingBefore(d.s.Start, d.story(ev))
 	default:
-		early.Reason = d.say.ThePushBeginsAtNothing(d.s.Start, d.at(math.Min(ev.reading, d.s.End)), d.story(ev))
+		early.Reason = d.say.NothingStopsBefore(d.s.Start, d.at(math.Min(ev.reading, d.s.End)), d.story(ev))
 	}
 	e.Right = []string{right}
 	e.Choices = unreasoned(append(shuffled(rng, choices), early), e.Right)
 	e.Explain = d.story(ev)
 	if share < d.p.Faults.SampleProbability {
 		e.Question = d.say.MostLikely(e.Question)
-		e.Explain += d.say.AReadingMayBeOffByThe(d.unsure(), share)
+		e.Explain += d.say.ShownInShare(d.unsure(), share)
 	}
 }

@@ -29,7 +29,7 @@ func (d *Drill) reactItems() {
 		}
 	}
 	if n == 0 {
-		d.why[React] = d.say.ThePlanHasNoReaction()
+		d.why[React] = d.say.NoReactionList()
 	}
 }
 
@@ -85,16 +85,16 @@ func (d *Drill) plain(t words.PairText) bool {
 // right that may come now; of the works' own, the next one.
 func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step int) Exercise {
 	e := Exercise{
-		Question: d.say.WhatDoYouCheckFirst(),
+		Question: d.say.CheckFirst(),
 		Facts:    []string{d.say.TheLampsShow(t.Pair), d.history(rng, t, x.Situation)},
 		Picture:  &Picture{Lamps: &t.Pair},
 		Explain:  x.Part + " " + d.order(x, x.Checks),
 	}
 	if step > 0 {
-		e.Question = d.say.WhatDoYouCheckNext()
-		e.Facts = append(e.Facts, d.say.YouDidWhatIsFirst(x.Asked[step-1]))
+		e.Question = d.say.CheckNext()
+		e.Facts = append(e.Facts, d.say.FirstFoundNothing(x.Asked[step-1]))
 		if !x.Own && x.First < step {
-			e.Facts[2] = d.say.YouDidThisAndFound(x.Asked[step-1])
+			e.Facts[2] = d.say.ThisFoundNothing(x.Asked[step-1])
 		}
 	}
 	switch {
@@ -116,7 +116,7 @@ func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step i
 			e.Right = append(e.Right, fmt.Sprintf("step-%d", i+1))
 		case words.ChangesNothing(c): // to call somebody is never wrong
 		case !x.InAnyOrder(step, i):
-			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: d.say.ItIsOnTheList(d.order(x, x.Checks))})
+			choices = append(choices, Choice{ID: fmt.Sprintf("step-%d", i+1), Text: c, Reason: d.say.ComesLater(d.order(x, x.Checks))})
 		}
 	}
 	choices = append(choices, d.strangers(rng, x, used)...)
@@ -148,7 +148,7 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 		out = append(out, Choice{
 			ID:     "other-" + PairID(other.Pair),
 			Text:   other.Asked[0],
-			Reason: d.say.ThatComesFirstWithThen(other.Pair, d.says(x.Pair), d.order(x, x.Checks)),
+			Reason: d.say.FirstWithOtherLamps(other.Pair, d.says(x.Pair), d.order(x, x.Checks)),
 		})
 	}
 	if len(out) > 1 {
@@ -163,19 +163,19 @@ func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) 
 	switch when {
 	case words.Run:
 		if d.plain(t) {
-			return d.say.ItIsNumberInARow(good)
+			return d.say.NumberInARow(good)
 		}
-		return d.say.ItIsNumberInARowWith(3+rng.IntN(3), good)
+		return d.say.NumberInARowAfterGood(3+rng.IntN(3), good)
 	case words.Change:
 		return pick(rng, []string{
-			d.say.TheToolWasChangedA(),
-			d.say.TheNestWasTakenOut(),
-			d.say.ANewLotOfParts(),
+			d.say.ToolWasChanged(),
+			d.say.NestWasOut(),
+			d.say.NewLot(),
 		})
 	case words.Start:
-		return d.say.TheShiftBeganMinutesAgo(10+5*rng.IntN(5), 4+rng.IntN(8))
+		return d.say.SinceTheShiftBegan(10+5*rng.IntN(5), 4+rng.IntN(8))
 	}
-	return d.say.ThePartsBeforeItWereGood(good)
+	return d.say.SoManyGoodBefore(good)
 }
 
 // order says a list, and how much of its order counts.
@@ -185,7 +185,7 @@ func (d *Drill) order(x words.Reaction, checks []string) string {
 	case x.Own || len(checks) < 2 || free == 0:
 		return d.numbered(d.say.InThisOrder(), checks, 1)
 	case x.First == 0:
-		return d.numbered(d.say.InAnyOrderCommonPractice(), checks, 1)
+		return d.numbered(d.say.AllInAnyOrder(), checks, 1)
 	}
 	return d.numbered(d.say.FirstOfAll(), checks[:x.First], 1) + d.numbered(d.say.ThenInAnyOrder(), checks[x.First:], x.First+1)
 }

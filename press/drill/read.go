@@ -20,20 +20,20 @@ var verdictWords = []string{press.Good, press.Long, press.Short, press.Missing}
 func (d *Drill) verdictText(id string) string {
 	switch id {
 	case press.FaultWord:
-		return d.say.AFaultOfTheStation()
+		return d.say.ReadFault()
 	case unclearID:
-		return d.say.TheLampsDoNotTell()
+		return d.say.ReadUntold()
 	case press.Long:
-		return d.say.TooTall()
+		return d.say.ReadTall()
 	case press.Short:
-		return d.say.TooShort()
+		return d.say.ReadShort()
 	case press.Missing:
-		return d.say.NoInsertInTheNest()
+		return d.say.ReadMissing()
 	}
 	if list := strings.Split(id, andID); len(list) > 1 {
 		return upper(d.wordsOf(list))
 	}
-	return d.say.GoodAsFarAsThese()
+	return d.say.ReadGood()
 }
 
 // andID joins the words of an answer that is right for several parts at once.
@@ -65,7 +65,7 @@ func (d *Drill) answersTo(list []string, unclear bool) []string {
 // partOf names a part by its verdict word inside a sentence.
 func (d *Drill) partOf(word string) string {
 	return map[string]string{
-		press.Good: d.say.AGoodPart(), press.Long: d.say.APartThatStandsToo(), press.Short: d.say.APartThatStandsTooShort(), press.Missing: d.say.AMissingInsert(),
+		press.Good: d.say.GoodPart(), press.Long: d.say.TallPart(), press.Short: d.say.ShortPart(), press.Missing: d.say.MissingInsert(),
 	}[word]
 }
 
@@ -96,9 +96,9 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
 	unclear := d.r.Verdict.Table.Contradicts(on.Arrival, on.Zone)
 	e := Exercise{
-		Question: d.say.APartWasPressedThe(on),
+		Question: d.say.ReadPair(on),
 		Picture:  &Picture{Lamps: &on},
-		Explain:  d.say.InThisPlanThatIs(d.says(on), d.orWords(list), d.late(on)),
+		Explain:  d.say.InThisPlan(d.says(on), d.orWords(list), d.late(on)),
 	}
 	answers := d.answersTo(list, unclear)
 	switch joined := strings.Join(list, andID); {
@@ -114,7 +114,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 	}
 	if unclear {
 		e.Right = append(e.Right, unclearID)
-		e.Explain += d.say.TheLampsDoNotTellWhich()
+		e.Explain += d.say.UntoldWhich()
 	}
 	var choices []Choice
 	for _, id := range answers {
@@ -136,7 +136,7 @@ func (d *Drill) read(rng *rand.Rand, on words.Pair) Exercise {
 // late says what zone alone may come from beside what the part is.
 func (d *Drill) late(on words.Pair) string {
 	if on == (words.Pair{Zone: true}) {
-		return d.say.OrThePartIsSeated()
+		return d.say.OrSeatedLate()
 	}
 	return ""
 }
@@ -147,23 +147,23 @@ func (d *Drill) notThat(word string, on words.Pair, list []string) string {
 	if at := d.pairsOf(word); len(at) > 0 {
 		s += " " + upper(d.partOf(word)) + " shows " + d.orPairs(at) + "."
 	} else {
-		s += d.say.InThisPlanShowsNone(d.partOf(word))
+		s += d.say.ShowsNoPair(d.partOf(word))
 	}
 	if len(list) == 0 {
-		return d.say.NoPartLeadsToThese(s)
+		return d.say.NoPartShowsThese(s)
 	}
-	return d.say.TheseLampsMean(s, d.orWords(list))
+	return d.say.LampsMean(s, d.orWords(list))
 }
 
 func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	right := d.pairsOf(word)
 	e := Exercise{
-		Question: d.say.WhichLampsDoesShow(d.partOf(word)),
+		Question: d.say.WhichLampsShows(d.partOf(word)),
 		Explain:  upper(d.partOf(word)) + " shows " + d.orPairs(right) + ". " + d.says(right[0]),
 	}
 	if on := d.shows(event{reading: d.r.Nominal()}); word == press.Good && len(right) == 1 && on == right[0] {
-		e.Question = d.say.WhichLampsDoesAPart()
-		e.Explain = d.say.SuchAPartShowsA(d.orPairs(right), d.says(on))
+		e.Question = d.say.WhichLampsShowsTheMiddle()
+		e.Explain = d.say.MiddleShows(d.orPairs(right), d.says(on))
 	}
 	if word == press.Short || word == press.Long {
 		limit := d.p.Requirement.HeightHigh
@@ -171,7 +171,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 		if word == press.Short {
 			limit, side = d.p.Requirement.HeightLow, "shorter"
 		}
-		e.Facts = []string{d.say.ItIsThanTheThat(side, limit)}
+		e.Facts = []string{d.say.BeyondTheLimit(side, limit)}
 	}
 	for _, on := range right {
 		e.Right = append(e.Right, PairID(on))
@@ -179,7 +179,7 @@ func (d *Drill) lampsOf(rng *rand.Rand, word string) Exercise {
 	var choices []Choice
 	for _, on := range words.AllPairs {
 		list := d.r.Verdict.Table.Words(on.Arrival, on.Zone)
-		reason := d.say.ThatIsShows(d.says(on), d.orWords(list), d.partOf(word), d.orPairs(right))
+		reason := d.say.MeansOtherThan(d.says(on), d.orWords(list), d.partOf(word), d.orPairs(right))
 		choices = append(choices, Choice{ID: PairID(on), Text: upper(on.String()), Reason: reason, Grave: d.mirrors(word, list)})
 	}
 	e.Choices = unreasoned(shuffled(rng, choices), e.Right)
@@ -204,15 +204,15 @@ func (d *Drill) mirrors(word string, list []string) lesson.Grave {
 // lamps cannot tell is no contradiction.
 func (d *Drill) onlyThat(list []string) string {
 	if len(list) == 0 {
-		return d.say.NoPartLeadsToTheseLamps()
+		return d.say.NoPartForLamps()
 	}
 	if slices.Equal(list, []string{press.Good}) {
-		return d.say.ThatIsGoodAsFar()
+		return d.say.GoodAndPassedOn()
 	}
 	if len(list) == 1 {
-		return d.say.ThatIsAndTheyStand(d.orWords(list))
+		return d.say.NoOtherPart(d.orWords(list))
 	}
-	return d.say.ThatIsAllOfThese(d.orWords(list))
+	return d.say.TreatedTheSame(d.orWords(list))
 }
 
 // unreasoned takes the reasons of the right answers away.

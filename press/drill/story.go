@@ -67,7 +67,7 @@ func (d *Drill) typed(mm float64) string { return d.say.SetAt(mm) }
 // story says why the lamps show what they show.
 func (d *Drill) story(e event) string {
 	if e.early {
-		return d.say.TheToolMeetsThePart(d.s.Start, words.AfterAStrike)
+		return d.say.MetInTheApproach(d.s.Start, words.AfterAStrike)
 	}
 	if e.first != nil {
 		return d.firstStory(e)
@@ -76,14 +76,14 @@ func (d *Drill) story(e event) string {
 	var out []string
 	switch {
 	case e.arrival != nil:
-		out = append(out, d.say.TheArrivalSignalIsStuckWhatever(*e.arrival))
+		out = append(out, d.say.ArrivalStuck(*e.arrival))
 	case met:
-		out = append(out, d.say.SomethingStopsTheRamAt(d.at(e.reading), d.beforeEnd(e.reading)))
+		out = append(out, d.say.StoppedAt(d.at(e.reading), d.beforeEnd(e.reading)))
 	default:
-		out = append(out, d.say.NothingStopsTheRamBefore(d.s.End))
+		out = append(out, d.say.NotStopped(d.s.End))
 	}
 	if e.zone != nil {
-		return strings.Join(append(out, d.say.TheZoneSignalIsStuck(*e.zone)), " ")
+		return strings.Join(append(out, d.say.ZoneStuck(*e.zone)), " ")
 	}
 	rest := d.s.End
 	if met {
@@ -95,47 +95,47 @@ func (d *Drill) story(e event) string {
 // beforeEnd says where a reading stands to the push end that it does not pass.
 func (d *Drill) beforeEnd(reading float64) string {
 	if d.s.End-reading < 1e-9 {
-		return d.say.ThePushEnd()
+		return d.say.WhichIsThePushEnd()
 	}
-	return d.say.BeforeThePushEndAt(d.s.End)
+	return d.say.BeforeThePushEnd(d.s.End)
 }
 
 // where says how the ram stands to the zone; the position may have been named.
 func (d *Drill) where(x float64, named bool) string {
-	rests := d.say.TheRamRestsAt(d.at(x))
+	rests := d.say.RestsAt(d.at(x))
 	if named {
-		rests = d.say.TheRamRestsThere()
+		rests = d.say.RestsThere()
 	}
 	if d.s.InZone(x) {
-		return d.say.InsideTheZoneFromTo(rests, d.s.ZoneStart, d.s.ZoneEnd)
+		return d.say.RestsInsideZone(rests, d.s.ZoneStart, d.s.ZoneEnd)
 	}
 	if x < d.s.ZoneStart {
-		return d.say.BeforeTheZoneStartAt(rests, d.s.ZoneStart)
+		return d.say.RestsBeforeZone(rests, d.s.ZoneStart)
 	}
-	return d.say.PastTheZoneEndAt(rests, d.s.ZoneEnd)
+	return d.say.RestsPastZone(rests, d.s.ZoneEnd)
 }
 
 // says tells what a pair of lamps says about the ram, with the plan's figures.
 func (d *Drill) says(on words.Pair) string {
 	s := d.say.ArrivalIs(on.Arrival)
 	if on.Arrival {
-		s += d.say.SomethingStoppedTheRamAt(d.s.End)
+		s += d.say.SinceStopped(d.s.End)
 	} else {
-		s += d.say.NothingStoppedTheRamSo(d.s.End)
+		s += d.say.SinceNotStopped(d.s.End)
 	}
 	s += d.say.ZoneIs(on.Zone)
 	inside := " between " + d.say.Bare(d.s.ZoneStart) + " and " + d.say.At(d.s.ZoneEnd) + "."
 	if on.Zone {
-		s += d.say.TheRamStands(inside)
+		s += d.say.SinceItStands(inside)
 	} else {
-		s += d.say.TheRamDoesNotStand(inside)
+		s += d.say.SinceItStandsNot(inside)
 	}
 	if in := d.s.InZone(d.s.End); !on.Arrival && on.Zone != in {
 		side := "outside"
 		if in {
 			side = "inside"
 		}
-		s += d.say.ButThePushEndLies(side)
+		s += d.say.CannotBothBeTrue(side)
 	}
 	return s
 }

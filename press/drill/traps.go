@@ -27,7 +27,7 @@ func (d *Drill) traps(t words.PairText, when words.Situation) []Choice {
 		return append(out, Choice{ID: trapGoOn, Text: d.say.TrapsGoOn(), Reason: d.say.TrapsGoOnWhy(d.says(t.Pair))})
 	}
 	out = append(out, Choice{ID: trapGoOn, Text: d.say.TrapsGoOnWipe(), Grave: d.graveGoOn(t, when),
-		Reason: d.say.TrapsGoOnWhyThat(d.says(t.Pair), d.orWords(t.Words))})
+		Reason: d.say.TrapsGoOnWipeWhy(d.says(t.Pair), d.orWords(t.Words))})
 	if !t.Pair.Arrival || !t.Pair.Zone {
 		out = append(out, Choice{ID: trapWiden, Text: d.say.TrapsWiden(), Reason: d.widen(), Grave: graveChange})
 	}
@@ -57,7 +57,7 @@ func (d *Drill) graveAgain(t words.PairText) lesson.Grave {
 }
 
 func (d *Drill) byHand() string {
-	return d.say.TheLampsAreNoSafetyFunction(d.hands())
+	return d.say.HandsAndLamps(d.hands())
 }
 
 // again says what a second push would show: what was pressed before is seated.
@@ -67,35 +67,35 @@ func (d *Drill) again() string {
 			continue
 		}
 		if words.RefusedFirst(f) {
-			return d.say.APartThatIsPressed()
+			return d.say.AgainAfterProbe()
 		}
 		on := d.shows(d.eventOf(i))
-		s := d.say.APartThatIsPressedA(on)
+		s := d.say.AgainMayShow(on)
 		if on == (words.Pair{Arrival: true, Zone: true}) {
-			return d.say.ASpoiledJointWouldPass(s)
+			return d.say.SpoiledWouldPass(s)
 		}
-		return d.say.ThatSaysNothingAboutThe(s)
+		return d.say.SaysNothingOfTheFirst(s)
 	}
-	return d.say.TheSamePartReadsThe(d.unsure())
+	return d.say.ReadsTheSameAgain(d.unsure())
 }
 
 // widen says what the drawing thinks of another zone.
 func (d *Drill) widen() string {
 	good := d.r.Window.GoodRange
-	s := d.say.TheZoneIsPartOf(d.at(good[0]), d.at(good[1]))
+	s := d.say.ZoneIsOfThePlan(d.at(good[0]), d.at(good[1]))
 	if w := d.r.Window.Overlap; w != nil {
-		s += d.say.BothLampsAreOnFrom(w[0], w[1])
+		s += d.say.BothOnFrom(w[0], w[1])
 	}
-	return d.say.AZoneThatIsMoved(s, d.p.Requirement.HeightHigh, d.p.Requirement.HeightLow)
+	return d.say.MovedZoneLetsPass(s, d.p.Requirement.HeightHigh, d.p.Requirement.HeightLow)
 }
 
 // raise says what more force does to this part and to the reading.
 func (d *Drill) raise() string {
 	f := d.r.Force
-	s := d.say.TheSettingOfIsPart(f.Setting, f.High, f.Cap)
+	s := d.say.SettingIsOfThePlan(f.Setting, f.High, f.Cap)
 	for i, row := range d.r.Faults {
 		if !row.Own && row.Name == press.RowSettingHigh && row.Reading != nil {
-			s += d.say.OneStepMoreMovesThe(math.Abs(*d.r.Faults[i].Reading - d.r.Nominal()))
+			s += d.say.OneStepMore(math.Abs(*d.r.Faults[i].Reading - d.r.Nominal()))
 		}
 	}
 	return s

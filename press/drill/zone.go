@@ -76,7 +76,7 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 		}
 	}
 	if math.IsInf(first, 0) {
-		return d.say.NoGoodPartCanBe()
+		return d.say.NoGoodPartToShow()
 	}
 	if own := task.moved(); task.judge(&own).Right {
 		task.Solution = own
@@ -99,7 +99,7 @@ func (d *Drill) solve(task *ZoneTask) (why string) {
 			return ""
 		}
 	}
-	return d.say.ThePushEndAtLies(d.s.End)
+	return d.say.NoZoneAroundPushEnd(d.s.End)
 }
 
 func (d *Drill) setZone(task *ZoneTask) Exercise {
@@ -110,23 +110,23 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 	}
 	by := d.say.Length(math.Abs(task.Shift))
 	e := Exercise{
-		Question: d.say.ANewNestStandsThan(by, way),
+		Question: d.say.NewNest(by, way),
 		Facts: []string{
-			d.say.ThePushEndWasMoved(d.typed(task.s.End)),
-			d.say.ThePushEndMustLie(d.pastEnd()),
-			d.say.BothLampsMustBeOn(),
+			d.say.PushEndMoved(d.typed(task.s.End)),
+			d.say.PushEndInsideZone(d.pastEnd()),
+			d.say.ZoneIsToDo(),
 			d.off(),
-			d.say.ThisIsAnExerciseAt(),
+			d.say.OnlyASetter(),
 		},
 		Zone: task,
 	}
 	zone := d.say.Set(sol[0]) + " to " + d.say.SetAt(sol[1])
-	if e.Explain = d.say.ForExampleFrom(zone); task.isMoved(sol) {
-		e.Explain = d.say.FromTheZoneOfThe(zone, by, way)
+	if e.Explain = d.say.ZoneExample(zone); task.isMoved(sol) {
+		e.Explain = d.say.ZoneMovedAlong(zone, by, way)
 	}
 	if !task.Told {
 		at := d.onGrain(d.r.Nominal())
-		e.Facts = append([]string{d.say.OnThisNestAPart(d.high(d.heightAt(at)), at+task.Shift)}, e.Facts...)
+		e.Facts = append([]string{d.say.StopsOnThisNest(d.high(d.heightAt(at)), at+task.Shift)}, e.Facts...)
 	}
 	return e
 }
@@ -134,11 +134,11 @@ func (d *Drill) setZone(task *ZoneTask) Exercise {
 // judge tries a zone on the parts.
 func (t *ZoneTask) judge(zone *press.Pair) Judged {
 	if zone == nil {
-		return Judged{Reason: t.d.say.NoZoneWasGiven()}
+		return Judged{Reason: t.d.say.NoZone()}
 	}
 	d := t.d
 	if !(zone[0] < zone[1]) {
-		return Judged{Reason: t.d.say.TheZoneStartMustStand()}
+		return Judged{Reason: t.d.say.StartBeforeEnd()}
 	}
 	s := t.s
 	s.ZoneStart, s.ZoneEnd = zone[0], zone[1]
@@ -150,9 +150,9 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		both := on == words.Pair{Arrival: true, Zone: true}
 		switch {
 		case both && x.Word != press.Good:
-			return Judged{Reason: t.d.say.ThePartOfIsBy(d.high(x.Height), d.wordsOf([]string{x.Word}), with.story(ev))}
+			return Judged{Reason: t.d.say.WrongWouldPass(d.high(x.Height), d.wordsOf([]string{x.Word}), with.story(ev))}
 		case !both && x.Word == press.Good:
-			return Judged{Reason: t.d.say.ThePartOfIsGood(d.high(x.Height), with.story(ev))}
+			return Judged{Reason: t.d.say.GoodWouldBeRefused(d.high(x.Height), with.story(ev))}
 		}
 		if seen[on] == nil {
 			seen[on] = map[string]ZonePart{}
@@ -163,14 +163,14 @@ func (t *ZoneTask) judge(zone *press.Pair) Judged {
 		long, isLong := seen[on][press.Long]
 		short, isShort := seen[on][press.Short]
 		if isLong && isShort {
-			return Judged{Reason: t.d.say.ThePartOfIsToo(d.high(long.Height), d.high(short.Height), on, with.story(event{reading: short.Reading}))}
+			return Judged{Reason: t.d.say.TallAndShortAlike(d.high(long.Height), d.high(short.Height), on, with.story(event{reading: short.Reading}))}
 		}
 	}
 	if why := d.endInside(s); why != "" {
 		return Judged{Reason: why}
 	}
 	if from := math.Max(s.ZoneStart, s.Start); from < t.first()-1e-6 {
-		return Judged{Reason: t.d.say.ThesePartsAreJudgedRightly(d.high(d.r.HeightOf(from-t.Shift)), d.p.Requirement.HeightHigh, d.noTaller())}
+		return Judged{Reason: t.d.say.OthersJudgedWrongly(d.high(d.r.HeightOf(from-t.Shift)), d.p.Requirement.HeightHigh, d.noTaller())}
 	}
 	return Judged{Right: true, Reason: t.near(s)}
 }
@@ -185,11 +185,11 @@ func (d *Drill) endInside(s press.Signals) string {
 	const slack = 1e-9
 	switch end := d.typed(s.End); {
 	case !s.InZone(s.End):
-		return d.say.ThePushEndAtLiesOutside(end)
+		return d.say.PushEndOutside(end)
 	case s.End-s.ZoneStart < d.p.Station.PositionStep-slack:
-		return d.say.ThePushEndAtLiesAt(end)
+		return d.say.PushEndAtStart(end)
 	case s.ZoneEnd-s.End < d.pastEnd()-slack:
-		return d.say.ThePushEndAtLiesOnly(end, s.ZoneEnd-s.End, d.pastEnd())
+		return d.say.PushEndTooNearEnd(end, s.ZoneEnd-s.End, d.pastEnd())
 	}
 	return ""
 }
@@ -197,7 +197,7 @@ func (d *Drill) endInside(s press.Signals) string {
 // noTaller says what a plan lets pass beyond the drawing, where it does.
 func (d *Drill) noTaller() string {
 	if by := d.r.Window.GoodRange[0] - d.s.ZoneStart; by > 1e-9 {
-		return d.say.TheZoneOfThePlan(d.high(d.r.HeightOf(d.s.ZoneStart)))
+		return d.say.PlanPassesNoTaller(d.high(d.r.HeightOf(d.s.ZoneStart)))
 	}
 	return ""
 }
@@ -206,7 +206,7 @@ func (d *Drill) noTaller() string {
 func (t *ZoneTask) near(s press.Signals) string {
 	d := t.d
 	if t.isMoved(press.Pair{s.ZoneStart, s.ZoneEnd}) {
-		return t.d.say.ThatIsTheZoneOf()
+		return t.d.say.ZoneMovedAsTheNest()
 	}
 	by, name, part := math.Inf(1), "", ZonePart{}
 	for _, x := range t.Parts {
@@ -221,11 +221,11 @@ func (t *ZoneTask) near(s press.Signals) string {
 		}
 	}
 	if by < d.unsure() {
-		stands := t.d.say.StandsOnlyFrom(by)
+		stands := t.d.say.OnlyFrom(by)
 		if by < finest {
-			stands = t.d.say.StandsAtTheReadingOf()
+			stands = t.d.say.AtTheReadingOf()
 		}
-		return t.d.say.ItIsRightForThese(name, stands, d.high(part.Height), d.unsure())
+		return t.d.say.RightButUnsure(name, stands, d.high(part.Height), d.unsure())
 	}
-	return t.d.say.AReadingMayBeOffByAnd(d.unsure())
+	return t.d.say.RoomEnough(d.unsure())
 }

@@ -36,7 +36,7 @@ func (e Exercise) chosen() (Exercise, bool) {
 		used[text] = true
 		choices = append(choices, Choice{ID: "zone-" + strconv.Itoa(len(choices)+1), Text: text, Reason: j.Reason})
 	}
-	e.Question += t.d.say.WhichOfTheseZonesIs()
+	e.Question += t.d.say.WhichZone()
 	e.Right = []string{choices[0].ID}
 	e.Choices = shuffled(random(0, e.mark()), choices)
 	e.Explain = t.judge(&right).Reason

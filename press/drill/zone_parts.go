@@ -27,7 +27,7 @@ func (d *Drill) zoneTask(rng *rand.Rand, n int) (task *ZoneTask, why string) {
 			return task, ""
 		}
 	}
-	return task, d.say.TheZoneOfThisPlan()
+	return task, d.say.TooWideForExercise()
 }
 
 func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
@@ -40,16 +40,16 @@ func (d *Drill) drawZone(rng *rand.Rand, n int) (*ZoneTask, string) {
 	}
 	low, high = math.Max(low, d.s.Start), math.Min(high, d.s.End)
 	if low > high {
-		return nil, d.say.NoGoodPartReadsBetween(d.s.Start, d.s.End)
+		return nil, d.say.NoGoodReading(d.s.Start, d.s.End)
 	}
 	first, last, passes := d.s.Overlap()
 	if !passes {
-		return nil, d.say.NoPartPassesWithThe()
+		return nil, d.say.NoPartPasses()
 	}
 	// A part is asked to pass only where the plan's own window, moved, lets it pass.
 	low, high = math.Max(low, first), math.Min(high, last)
 	if low > high {
-		return nil, d.say.TheZoneOfThisPlanLets()
+		return nil, d.say.NoSurelyGoodPasses()
 	}
 	task := &ZoneTask{d: d, Told: n == 0, Shift: d.shift(rng, n)}
 	task.s = d.s

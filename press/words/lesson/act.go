@@ -6,23 +6,24 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) SeveralWhy(says string) string {
+// SeveralInARowWhy says why parts that show the same lamps one after another stop the work.
+func (say Words) SeveralInARowWhy(says string) string {
 	return says + " Several in a row have one cause, and the next part will have it too. Press nothing until the cause is known."
 }
 
-func (say Words) Several() string { return "What do you do now?" }
+func (say Words) SeveralInARow() string { return "What do you do now?" }
 
-func (say Words) SeveralStop() string {
+func (say Words) SeveralInARowStop() string {
 	return "Stop, hold these parts back, and look for the cause, or call somebody who may."
 }
 
-func (say Words) SeveralGoOn() string {
+func (say Words) SeveralInARowGoOn() string {
 	return "Set this part apart as well, and go on with the next one."
 }
 
 func (say Words) TheLampsShow(pair words.Pair) string { return "The lamps show " + pair.String() + "." }
 
-func (say Words) ItIsNumberInA(x int) string {
+func (say Words) NthInARow(x int) string {
 	return fmt.Sprintf("It is number %d in a row with these lamps.", x)
 }
 
@@ -36,7 +37,8 @@ func (say Words) AtFaultGood() string {
 	return "Go on, if the next part shows the lamps of a good one."
 }
 
-func (say Words) ThatIs(says string, orWords string, do string) string {
+// MeaningAndDeed joins what lamps say, which parts that means and what is done with them.
+func (say Words) MeaningAndDeed(says string, orWords string, do string) string {
 	return says + " That is " + orWords + ". " + do
 }
 
@@ -50,7 +52,7 @@ func (say Words) DoStay() string { return "Leave it in the nest, and put the nex
 
 func (say Words) DoStayWhy(says string) string { return "Two inserts would lie in the nest. " + says }
 
-func (say Words) ItWouldBePressedA() string { return "It would be pressed a second time. " }
+func (say Words) PressedASecondTime() string { return "It would be pressed a second time. " }
 
 func (say Words) DoMark() string { return "Mark it, and pass it on with the others." }
 
@@ -64,10 +66,10 @@ func (say Words) Do(pair words.Pair) string {
 	return "The lamps show " + pair.String() + ". What happens to the part?"
 }
 
-func (say Words) ThePartsBeforeItWere() string { return "The parts before it were good." }
+func (say Words) PartsBeforeGood() string { return "The parts before it were good." }
 
-func (say Words) WhatWasPressedIsSet() string {
+func (say Words) PressedIsSetApart() string {
 	return "What was pressed is set apart, marked. It is not pressed again."
 }
 
-func (say Words) SetItApartMarkedIt() string { return "Set it apart, marked. It is not pressed again." }
+func (say Words) SetApartMarked() string { return "Set it apart, marked. It is not pressed again." }

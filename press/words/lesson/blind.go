@@ -1,14 +1,14 @@
 package lesson
 
-func (say Words) TheFaultCatalogueOfThis() string {
+func (say Words) NoFaultIsJudged() string {
 	return "The fault catalogue of this plan has nothing that the lamps judge."
 }
 
-func (say Words) WouldTheTwoLampsFind(word string) string {
+func (say Words) WouldLampsFind(word string) string {
 	return "Would the two lamps find this fault: " + word + "?"
 }
 
-func (say Words) FaultWouldTheLampsRefuse(word string) string {
+func (say Words) WouldLampsRefuse(word string) string {
 	return "Fault: " + word + ". Would the lamps refuse what is in the nest, and so show that something is wrong?"
 }
 
@@ -18,34 +18,34 @@ func (say Words) BlindLuck() string { return "Now and then: some are found, and 
 
 func (say Words) BlindUnfound() string { return "Never, or nearly never" }
 
-func (say Words) ItIsRefusedInA(story string, detection float64) string {
+func (say Words) RefusedAsOftenAsGood(story string, detection float64) string {
 	return story + " It is refused in " + say.OneIn(detection) + ". A good part is refused as often, so that does not find the fault."
 }
 
-func (say Words) ALooseInsertComesTo() string {
+func (say Words) LooseRestsAsTight() string {
 	return " A loose insert comes to rest where a tight one does"
 }
 
-func (say Words) TheseLampsCannotTellThem(s string, highestSetting float64) string {
+func (say Words) AlikeButProbeMay(s string, highestSetting float64) string {
 	return s + ": these lamps cannot tell them apart. " + say.ProbeMay(highestSetting)
 }
 
-func (say Words) TheseLampsCannotTellThemApart(s string) string {
+func (say Words) AlikeToTheLamps(s string) string {
 	return s + ": these lamps cannot tell them apart."
 }
 
-func (say Words) ALampThatIsStuck() string {
+func (say Words) StuckLampIsSeenBefore() string {
 	return " A lamp that is stuck on is found by looking before the push: it must be off then."
 }
 
-func (say Words) AGapOfIsSmall(gap float64) string {
+func (say Words) GapIsSmall(gap float64) string {
 	return " A gap of " + say.Length(gap) + " is small beside what the window lets pass."
 }
 
-func (say Words) WhichOfTheseDoThe() string {
+func (say Words) WhichAreNeverFound() string {
 	return "Which of these do the two lamps never find, or nearly never?"
 }
 
-func (say Words) TheRamStoppedAt(word string, at string) string {
+func (say Words) StoppedRamAt(word string, at string) string {
 	return word + ", the ram stopped at " + at
 }

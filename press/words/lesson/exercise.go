@@ -1,3 +1,3 @@
 package lesson
 
-func (say Words) NoAnswerWasGiven(explain string) string { return "No answer was given. " + explain }
+func (say Words) NoAnswerBut(explain string) string { return "No answer was given. " + explain }

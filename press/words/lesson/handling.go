@@ -4,20 +4,20 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) TheLampsAreReadIn() string {
+func (say Words) ReadTwice() string {
 	return "The lamps are read in the probe, which lets the press follow or refuses the part, and once more at the end of the push, before the ram goes back: only that judges the part."
 }
 
-func (say Words) TheLampsAreReadOnce() string {
+func (say Words) ReadOnce() string {
 	return "The lamps are read once, at the end of the push, before the ram goes back."
 }
 
-func (say Words) OnTheWayBackNothing(zoneStart float64, on words.Pair, orWords string) string {
+func (say Words) OnTheWayBackWhy(zoneStart float64, on words.Pair, orWords string) string {
 	return "On the way back nothing stops the ram, so arrival is off. Zone stays on until the ram leaves the zone at " + say.At(zoneStart) +
 		". So every part, also a good one, shows " + on.String() + " then. At the end of a push these lamps would mean " + orWords + "."
 }
 
-func (say Words) AtHomeNothingStopsThe(zoneStart float64, zoneEnd float64) string {
+func (say Words) AtHomeWhy(zoneStart float64, zoneEnd float64) string {
 	return "At home nothing stops the ram and it stands outside the zone from " + say.Bare(zoneStart) + " to " + say.At(zoneEnd) + ", so both lamps must be off there. They judge a part only at the end of its push."
 }
 
@@ -31,17 +31,17 @@ func (say Words) WhenReadZoneWhy(zoneStart float64, when string) string {
 
 func (say Words) WhenReadHome() string { return "When the ram stands at home again" }
 
-func (say Words) OnceAtTheEndOf() string {
+func (say Words) WhenReadOnce() string {
 	return "Once, at the end of the push, before the ram goes back"
 }
 
-func (say Words) InTheProbeAndAgain() string {
+func (say Words) WhenReadTwice() string {
 	return "In the probe, and again at the end of the push, before the ram goes back"
 }
 
 func (say Words) WhenRead() string { return "When are the two lamps read?" }
 
-func (say Words) OnTheWayBackNothingNothing() string {
+func (say Words) OnTheWayBackRight() string {
 	return "Nothing: it is the same with every part"
 }
 

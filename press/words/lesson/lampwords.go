@@ -50,20 +50,20 @@ func (say Words) UnseenBoth() string {
 	return "Both lamps are on. Which of these faults can be there even so?"
 }
 
-func (say Words) LooseFitNothingHoldsThe() string {
+func (say Words) UnseenLoose() string {
 	return "Loose fit: nothing holds the insert at its seat"
 }
 
-func (say Words) ThePartWasPressedBefore() string { return "The part was pressed before" }
+func (say Words) UnseenPressedBefore() string { return "The part was pressed before" }
 
-func (say Words) ThereIsNoInsert() string { return "There is no insert" }
+func (say Words) UnseenMissing() string { return "There is no insert" }
 
-func (say Words) TooTightTheInsertSticks() string { return "Too tight: the insert sticks on its way" }
+func (say Words) UnseenTight() string { return "Too tight: the insert sticks on its way" }
 
-func (say Words) AChipOfLiesUnder(chip float64) string {
+func (say Words) UnseenChip(chip float64) string {
 	return "A chip of " + say.Length(chip) + " lies under the part"
 }
 
-func (say Words) TheInsertStandsOffIts(gap float64) string {
+func (say Words) UnseenGap(gap float64) string {
 	return "The insert stands " + say.Length(gap) + " off its seat"
 }

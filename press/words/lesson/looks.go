@@ -56,16 +56,16 @@ func (say Words) HandBetweenWeak() string { return "Yes, the probe pushes with l
 
 func (say Words) HandBetweenArrival() string { return "Yes, when arrival is on" }
 
-func (say Words) NothingStopsTheRamIn(end float64) string {
+func (say Words) ProbeFindsNothing(end float64) string {
 	return "Nothing stops the ram in the probe before its end at " + say.At(end) + ": arrival stays off."
 }
 
-func (say Words) TheArrivalSignalIsStuck(arrival bool) string {
+func (say Words) ArrivalStuckInProbe(arrival bool) string {
 	return "The arrival signal is stuck " + words.OnOff(arrival) + ", in the probe already."
 }
 
-func (say Words) ZoneIsOnInThe() string { return "Zone is on in the probe, where it must be off." }
+func (say Words) ZoneOnInProbe() string { return "Zone is on in the probe, where it must be off." }
 
-func (say Words) TheFirstLookRefusesIt(s string) string {
+func (say Words) FirstLookRefuses(s string) string {
 	return s + " The first look refuses it, and the press does not take place."
 }

@@ -1,6 +1,6 @@
 package lesson
 
-func (say Words) TheParts(question string, join string) string {
+func (say Words) AskedOfParts(question string, join string) string {
 	return question + " The parts: " + join + "."
 }
 
@@ -10,6 +10,6 @@ func (say Words) ZoneFromTo(typed string, typed2 string) string {
 
 func (say Words) NoAnswer() string { return "no answer" }
 
-func (say Words) ForExampleZoneFromTo(from, to float64) string {
+func (say Words) ZoneForExample(from, to float64) string {
 	return "for example zone from " + say.Set(from) + " to " + say.SetAt(to)
 }

@@ -1,3 +1,3 @@
 package lesson
 
-func (say Words) WhichOfTheseZonesIs() string { return " Which of these zones is right?" }
+func (say Words) WhichZone() string { return " Which of these zones is right?" }

@@ -199,3 +199,7 @@ func (say Words) ThisPageCannotBeAsked() string { return "This page cannot be as
 func (say Words) NoHoldWasBegunThe() string {
 	return "No hold was begun: the plan is not sound yet, has one already, or no step of it moves."
 }
+
+func (say Words) SendTheDocument() string {
+	return "Send the document itself, with Content-Type application/json."
+}

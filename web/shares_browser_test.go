@@ -13,7 +13,7 @@ const sharesText = "(document.querySelector('#shares .sharesbody')?.textContent 
 // something is typed, and are those of the new plan after it; the page counts, and a count
 // can be stopped.
 func TestSharesBrowser(t *testing.T) {
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	b.until(sharesText + ".includes('Accepted, not conforming')")
 	of := eval[string](b, "document.getElementById('shares').dataset.of")
 	b.until("document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of")

@@ -19,8 +19,15 @@ import (
 	"ramplan/press"
 )
 
-// visit opens the bench of a fresh server in a new tab.
+// visit opens the bench of a fresh server in a new tab, without the shares that come into it
+// by themselves: most tests have no use for the simulation, which takes as long as the page.
 func visit(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
+	t.Helper()
+	return visitWhole(t, withoutShares(h))
+}
+
+// visitWhole opens it with the shares.
+func visitWhole(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
 	t.Helper()
 	b := newTab(t)
 	srv := httptest.NewServer(h)
@@ -28,6 +35,17 @@ func visit(t *testing.T, h http.Handler) (*tab, *httptest.Server) {
 	b.do(chromedp.Navigate(srv.URL + benchPath))
 	b.until("document.documentElement.classList.contains('live')")
 	return b, srv
+}
+
+// withoutShares has nothing to say to who asks for the shares of the bench.
+func withoutShares(h http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.Header.Get(partHeader) == "shares" {
+			w.WriteHeader(http.StatusNoContent)
+			return
+		}
+		h.ServeHTTP(w, r)
+	})
 }
 
 // newPlan starts an empty plan from the shelf.

@@ -58,7 +58,7 @@ const unlikeWhole = `(async () => {
 // TestAnswersMakeTheWholePage types here and there, right and wrong, and presses buttons
 // in between: the page is then what a whole one would be.
 func TestAnswersMakeTheWholePage(t *testing.T) {
-	b, _ := visit(t, example(t))
+	b, _ := visitWhole(t, example(t))
 	b.do(chromedp.EmulateViewport(1440, 900))
 	answered := "document.getElementById('main').dataset.answer"
 	for _, step := range []struct{ field, typed string }{

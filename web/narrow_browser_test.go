@@ -10,7 +10,7 @@ import (
 // TestJumpsAtTop: while the entries scroll, the links to their sections lie right
 // under the bar where it stays, and at the upper edge where it scrolls away.
 func TestJumpsAtTop(t *testing.T) {
-	b, _ := visit(t, example(t))
+	b, _ := visitWhole(t, example(t))
 	for _, width := range []int64{1440, 1024, 901, 900, 720, 500, 390} {
 		b.do(chromedp.EmulateViewport(width, 900))
 		eval[any](b, "document.getElementById('f-motion').scrollIntoView() ?? 0")
@@ -25,7 +25,7 @@ func TestJumpsAtTop(t *testing.T) {
 // TestUnderTheHeading: in a narrow window what stands in no frame begins where the
 // heading begins.
 func TestUnderTheHeading(t *testing.T) {
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	for _, path := range []string{"/programs", benchPath + "/history", benchPath + "/sheet", benchPath + "/compared?from=draft", benchPath + "/revisions"} {
 		b.do(chromedp.Navigate(srv.URL + path))
 		for _, width := range []int64{1440, 980, 500, 390} {
@@ -42,7 +42,7 @@ func TestUnderTheHeading(t *testing.T) {
 
 // TestLevelButtons: the buttons of the levels, one of them bold, are of one width.
 func TestLevelButtons(t *testing.T) {
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	b.do(chromedp.Navigate(srv.URL + benchPath + "/drill"))
 	widths := eval[[]float64](b, "[...document.querySelectorAll('.level > button[value=begin]')].map((e) => e.getBoundingClientRect().width)")
 	assert.GreaterOrEqual(t, len(widths), 4)
@@ -55,7 +55,7 @@ func TestLevelButtons(t *testing.T) {
 // and what they mean in all the width under them; nothing is squeezed into a column of
 // single words, and to a screen reader it is a table still.
 func TestLampTableInANarrowWindow(t *testing.T) {
-	b, _ := visit(t, example(t))
+	b, _ := visitWhole(t, example(t))
 	const cells = "[...document.querySelectorAll('.lamptable tbody tr')].map((r) => [...r.cells].map((c) => c.getBoundingClientRect()))"
 	for _, width := range []int64{390, 320} {
 		b.do(chromedp.EmulateViewport(width, 900))

@@ -20,7 +20,7 @@ func TestPageShots(t *testing.T) {
 		t.Skip("no folder named in RAMPLAN_SHOTS")
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	held := (&sheet{t: t, base: srv.URL}).get(benchPath)
 	putOnShelf(held, "Ram of bench two")
 	for _, name := range []string{"rams", "ram", "taking", "programs", "faults", "history", "revisions", "sheet", "compared", "shelf", "glossary"} {

@@ -55,7 +55,7 @@ func TestPaint(t *testing.T) {
 	if os.Getenv("RAMPLAN_PAINT") == "" {
 		t.Skip("measured with RAMPLAN_PAINT=1")
 	}
-	b, _ := visit(t, example(t))
+	b, _ := visitWhole(t, example(t))
 	b.do(chromedp.EmulateViewport(1440, 900))
 	type moments struct{ Rested, Answered, Swapped, Painted float64 }
 	eval[any](b, watchPaint)

@@ -135,7 +135,7 @@ func TestPrintedPages(t *testing.T) {
 
 	h, _ := drillSite(t)
 	exam := examined(t, h)
-	b, srv := visit(t, h)
+	b, srv := visitWhole(t, h)
 	s := (&sheet{t: t, base: srv.URL}).get(benchPath)
 	putOnShelf(s, "Ram of bench two")
 	issued(s.get("/plans/1/revisions"), version(s.get("/plans/1/revisions")), map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})

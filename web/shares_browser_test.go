@@ -13,14 +13,22 @@ const sharesText = "(document.querySelector('#shares .sharesbody')?.textContent 
 // something is typed, and are those of the new plan after it; the page counts, and a count
 // can be stopped.
 func TestSharesBrowser(t *testing.T) {
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	b.until(sharesText + ".includes('Accepted, not conforming')")
 	of := eval[string](b, "document.getElementById('shares').dataset.of")
 	b.until("document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of")
 	was := eval[string](b, sharesText)
+	eval[any](b, `(() => {
+		const place = document.getElementById("shares");
+		window.gone = 0;
+		new MutationObserver(() => { if (!place.querySelector("#days")) window.gone++; }).observe(place, { childList: true, subtree: true });
+		return 0;
+	})()`)
 	b.retype("f-requirement-height_high", "25.07")
 	b.until("document.getElementById('shares').dataset.of !== '" + of + "' && document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of && !document.getElementById('shares').classList.contains('older')")
 	assert.NotEqual(t, was, eval[string](b, sharesText))
+	assert.Zero(t, eval[int](b, "window.gone"), "the worst day stays in its place while the new one is worked out, so that nothing below jumps")
+	assert.False(t, eval[bool](b, "document.querySelector('#days').classList.contains('older')"), "and is the new one in the end")
 	b.retype("f-requirement-height_high", "x")
 	b.until("document.querySelector('.outcome.older') !== null && !document.getElementById('shares').classList.contains('older')")
 

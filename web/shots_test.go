@@ -21,7 +21,7 @@ func TestShots(t *testing.T) {
 		t.Skip("no folder named in RAMPLAN_SHOTS")
 	}
 	require.NoError(t, os.MkdirAll(folder, 0o755))
-	b, srv := visit(t, example(t))
+	b, srv := visitWhole(t, example(t))
 	take := func(name string, whole bool) {
 		shot := chromedp.CaptureScreenshot()
 		if whole {

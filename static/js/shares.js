@@ -21,10 +21,17 @@ export async function stream(address, signal, take) {
   }
 }
 
-// put shows a piece in its place; folds stay as they were left.
+// put shows a piece in its place; folds stay as they were left. The worst day comes last of
+// all: until then the one before stays, marked as older, or what is below would jump.
 export function put(place, html) {
   const next = new DOMParser().parseFromString(html, "text/html").body.firstElementChild;
   const now = place.querySelector(".sharesbody");
+  const days = now?.querySelector(".days");
+  if (days && next.querySelector("table") && !next.querySelector(".days")) {
+    const before = days.cloneNode(true);
+    before.classList.add("older");
+    next.append(before);
+  }
   if (now) morph(now, next, { entry: () => false, fold: () => true });
   else place.append(document.importNode(next, true));
 }

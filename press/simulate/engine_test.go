@@ -29,7 +29,7 @@ func busy() *model.Input {
 // The same parts come out whoever works on them, and however many.
 func TestSameOnAnyNumberOfCores(t *testing.T) {
 	s := station(t, busy())
-	const parts = 5*Block + 77
+	const parts = 3*Block + 77
 	ctx := context.Background()
 	want, complete := s.Count(ctx, parts, 9, Work{Workers: 1})
 	require.True(t, complete)

@@ -84,7 +84,7 @@ func TestEstimateLiesWithinTheCount(t *testing.T) {
 		seed := rapid.Uint64().Draw(t, "seed")
 		const parts = 30_000
 		tally, _ := s.Count(context.Background(), parts, seed, Work{})
-		e, _ := s.Estimate(context.Background(), seed, 1, Work{}, nil)
+		e := first(s, seed)
 		possible := func(what string, k int64, f Figure) {
 			wide := 8 * max(f.High-f.Value, f.Value-f.Low)
 			low, high := max(0, f.Value-wide), min(1, f.Value+wide)
@@ -134,7 +134,7 @@ func TestManyRowsAreDrawn(t *testing.T) {
 	require.True(t, c.whole)
 	require.Greater(t, c.dimensions, mostSobol)
 	const parts = many / 4
-	e := estimated(t, s)
+	e := first(s, 1)
 	tally, _ := s.Count(ctx(), parts, 3, Work{})
 	for _, share := range []Share{FalseReject, LongShare, ShortShare, Accepted} {
 		f := e.Named[share]
@@ -147,7 +147,11 @@ func TestManyRowsAreDrawn(t *testing.T) {
 // more points find lies within them about as often as they say.
 func TestCoverageOfAllShares(t *testing.T) {
 	s := station(t, busy())
-	exact, _ := s.Estimate(ctx(), 1<<40, 0.001, Work{}, nil)
+	precision := 0.002
+	if everything() {
+		precision = 0.0005
+	}
+	exact, _ := s.Estimate(ctx(), 1<<40, precision, Work{}, nil)
 	held, all := 0, 0
 	for seed := range uint64(repetitions() / 5) {
 		e, _ := s.Estimate(ctx(), seed, 1, Work{}, nil)

@@ -1,6 +1,7 @@
 package simulate
 
 import (
+	"context"
 	"math"
 	"testing"
 
@@ -9,6 +10,19 @@ import (
 
 	"ramplan/press/stack"
 )
+
+// first is the first answer, of the fewest points.
+func first(s *Station, seed uint64) (out Estimated) {
+	ctx, stop := context.WithCancel(context.Background())
+	defer stop()
+	s.Estimate(ctx, seed, 1, Work{}, func(e Estimated) {
+		if out.Points == 0 {
+			out = e
+		}
+		stop()
+	})
+	return out
+}
 
 // found makes replications of so many points each, in which a cell has these
 // contributions, one point each, the first ones of the first replication.
@@ -169,13 +183,13 @@ func TestRareHeightsOfSampledRows(t *testing.T) {
 		}
 		const quarter, sd = 0.06 / 4, 0.01
 		want := sd * (rest((half-quarter)/sd) - rest((half+quarter)/sd)) / (2 * quarter)
-		e := estimated(t, s)
+		e := first(s, 1)
 		for _, share := range []Share{LongShare, ShortShare} {
 			f := e.Named[share]
-			assert.InEpsilon(t, want, f.Value, 0.01, "± %v", half)
+			assert.InEpsilon(t, want, f.Value, 0.02, "± %v", half)
 			assert.True(t, f.Low-1e-5*want <= want && want <= f.High+1e-5*want, "%v in %v", want, f)
 		}
-		assert.InDelta(t, 1-2*want, e.Named[ConformingShare].Value, 0.01*want)
+		assert.InDelta(t, 1-2*want, e.Named[ConformingShare].Value, 0.04*want)
 		sum := 0.0
 		for truth := range e.Matrix {
 			for _, f := range e.Matrix[truth] {
@@ -195,7 +209,7 @@ func TestRareHeightsAreBounded(t *testing.T) {
 	s.low, s.high = 11-0.045, 11+0.045
 	want := math.Erfc(4.5/math.Sqrt2) / 2
 	for seed := range uint64(20) {
-		e, _ := s.Estimate(ctx(), seed, 1, Work{}, nil)
+		e := first(s, seed)
 		for _, share := range []Share{LongShare, ShortShare} {
 			f := e.Named[share]
 			assert.True(t, f.Low <= want && want <= f.High && f.High < 100*want, "seed %d: %v in %v", seed, want, f)
@@ -221,7 +235,7 @@ func TestBeyondTheForcesReach(t *testing.T) {
 	s.joint.counter = 1052 // 5.2: more than the tables are good for, and a point or two at most
 	want = math.Erfc(5.2/math.Sqrt2) / 2
 	for seed := range uint64(20) {
-		e, _ := s.Estimate(ctx(), seed, 1, Work{}, nil)
+		e := first(s, seed)
 		f := e.Named[ConformingShare]
 		assert.True(t, f.Low <= want && want <= f.High && f.High < 100*want, "seed %d: %v in %v", seed, want, f)
 	}
@@ -247,10 +261,12 @@ func TestFailsAreOfAllParts(t *testing.T) {
 			if truth == UnseatedShare {
 				s.force = 10
 			}
-			e, tally := estimated(t, s), counted(t, s, 1)
+			const parts = 10_000
+			e := first(s, 1)
+			tally, _ := s.Count(ctx(), parts, 1, Work{})
 			assert.InDelta(t, 1, e.Named[truth].Value, 1e-9)
 			assert.InDelta(t, want, e.Named[LooseFails].Value, 1e-12)
-			assert.EqualValues(t, want*many, tally.Count(LooseFails))
+			assert.EqualValues(t, want*parts, tally.Count(LooseFails))
 		}
 	}
 }

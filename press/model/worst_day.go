@@ -215,8 +215,9 @@ func (d *days) wear() (*Wear, [][3]float64) {
 		}
 		*found = ptr(after)
 	}
-	accepts := func(s Shares) bool { return s.ConsumerPPM > t.FalseAcceptPPM }
-	rejects := func(s Shares) bool { return s.ProducerPPM > t.FalseRejectPPM }
+	// A target of nothing asks for the finest share: over it is no trace of an integral.
+	accepts := func(s Shares) bool { return s.ConsumerPPM > max(t.FalseAcceptPPM, finest) }
+	rejects := func(s Shares) bool { return s.ProducerPPM > max(t.FalseRejectPPM, finest) }
 	look(&out.FalseAccept, 0, 0, accepts)
 	look(&out.FalseReject, 0, 0, rejects)
 	for k := 1; k <= steps && (out.FalseAccept == nil || out.FalseReject == nil); k++ {

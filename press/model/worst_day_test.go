@@ -90,6 +90,19 @@ func TestWearByHand(t *testing.T) {
 	assert.Nil(t, d.Wear.FalseReject)
 }
 
+// A target of nothing asks for 0.01 ppm, the finest share of a search: with a drift of
+// ± 0.02 and heights of ± 0.02 in a drawing of ± 0.05, by hand, nothing is refused up to
+// a wear of 0.01 mm. Past it a part w over that is refused where height and drift are
+// both within w of their ends: (w²/2)/0.04², 0.01 ppm at 5.7e-6 mm.
+func TestWearOfNoTarget(t *testing.T) {
+	in := touched(Part{Minus: 0.02, Plus: 0.02, Shape: Uniform})
+	in.Station.NestDrift = 0.02
+	in.Targets.FalseAcceptPPM, in.Targets.FalseRejectPPM = 0, 0
+	d := Evaluate(in.onDrawing()).WorstDay()
+	assert.Nil(t, d.Wear.FalseAccept, "no part is bad")
+	assert.InDelta(t, 0.01+0.04*math.Sqrt(2e-8), *d.Wear.FalseReject, 4e-7)
+}
+
 // Normal heights and three errors of a day, by hand. Heights 10 with a standard deviation
 // of 0.03 mm, drawing ± 0.05. Reference ± 0.01; the bend of 0.1 mm known to ± 8 % gives
 // 0.008; a force of 20 ± 30 % N on 1000 N/mm gives 0.006: together √(1 + 0.64 + 0.36)·0.01

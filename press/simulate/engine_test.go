@@ -2,8 +2,10 @@ package simulate
 
 import (
 	"context"
+	"flag"
 	"os"
 	"runtime"
+	"strconv"
 	"sync/atomic"
 	"testing"
 
@@ -27,7 +29,7 @@ func busy() *model.Input {
 // The same parts come out whoever works on them, and however many.
 func TestSameOnAnyNumberOfCores(t *testing.T) {
 	s := station(t, busy())
-	const parts = 5*Block + 77
+	const parts = 3*Block + 77
 	ctx := context.Background()
 	want, complete := s.Count(ctx, parts, 9, Work{Workers: 1})
 	require.True(t, complete)
@@ -40,7 +42,11 @@ func TestSameOnAnyNumberOfCores(t *testing.T) {
 	}
 	estimate, _ := s.Estimate(ctx, 9, 0.5, Work{Workers: 1}, nil)
 	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(0))
-	for _, cores := range []int{1, 2, 4} {
+	cores := []int{2}
+	if everything() {
+		cores = []int{1, 2, 4}
+	}
+	for _, cores := range cores {
 		runtime.GOMAXPROCS(cores)
 		fresh := station(t, busy()) // its table not made yet
 		for name, w := range map[string]Work{"plain": {}, "seven": {Workers: 7}, "gentle": {Gentle: true}, "slots": {Workers: 3, Slots: NewSlots(1)}} {
@@ -157,13 +163,28 @@ func TestGentleGivesWay(t *testing.T) {
 	assert.Greater(t, during.Load(), int64(4*Block/lot/2), "about a turn a lot")
 }
 
+// everything tells whether all is asked for, whatever time it takes.
+func everything() bool { return os.Getenv("RAMPLAN_PLANS") == "all" }
+
+// checks has a random test draw fewer cases than usual, unless their number is given or
+// all is asked for.
+func checks(t *testing.T, n int) {
+	f := flag.Lookup("rapid.checks")
+	if everything() || f.Value.String() != f.DefValue || os.Getenv("RAPID_CHECKS") != "" {
+		return
+	}
+	before := f.Value.String()
+	require.NoError(t, flag.Set("rapid.checks", strconv.Itoa(n)))
+	t.Cleanup(func() { _ = flag.Set("rapid.checks", before) })
+}
+
 // repetitions is how often coverage is looked at: each time a thousand where all is asked
 // for.
 func repetitions() int {
-	if os.Getenv("RAMPLAN_PLANS") == "all" {
+	if everything() {
 		return 1000
 	}
-	return 100
+	return 75
 }
 
 // The limits of both ways hold a share that is known in about 95 of 100 repetitions: at

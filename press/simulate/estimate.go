@@ -48,7 +48,8 @@ type Estimated struct {
 // first.
 // Range: stations whose signals are known.
 // Special cases: a cell of which fewer than 30 points tell has no low limit, and a high
-// one of 3 in so many points (see below).
+// one of 3 in so many points (see below); a truth of which no point tells, or a class of
+// sampled heights of which fewer than 30 do, likewise, but for what one exact law allows.
 // Source: conditional Monte Carlo, S. Asmussen, P. W. Glynn, Stochastic Simulation, 2007,
 // V.4; scrambled nets, A. B. Owen, SIAM J. Numer. Anal. 34 (1997), 1884.
 func (s *Station) Estimate(ctx context.Context, seed uint64, precision float64, w Work, refined func(Estimated)) (answer Estimated, complete bool) {

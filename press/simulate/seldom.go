@@ -2,6 +2,8 @@ package simulate
 
 import (
 	"math"
+
+	"ramplan/press/stack"
 )
 
 // atMost bounds the share of each truth by one law each, exactly: of the heights of all
@@ -17,12 +19,37 @@ func (c *conditional) atMost() (most [Truths]float64) {
 		stalls = 1
 	}
 	most[Unseated] = stalls
-	most[Long], most[Short] = min(seats, c.classes[tall]), min(seats, c.classes[squat])
-	most[Conforming] = min(seats, c.classes[right])
+	beyond := c.beyond(func(of sums) float64 { return of.height })
+	for t, class := range map[Truth]int{Long: tall, Short: squat, Conforming: right} {
+		most[t] = min(seats, c.classes[class]+beyond)
+	}
 	if c.joint.kind == interference && c.joint.withSafe > 0 {
-		most[Loose] = most[Conforming]
+		most[Loose] = min(most[Conforming], c.loose())
 	}
 	return most
+}
+
+// beyond is what a law of rows may have past its ends, and past any place: normal rows
+// are cut where less is left.
+func (c *conditional) beyond(times func(sums) float64) float64 {
+	for _, r := range c.rows {
+		if r.shape == stack.Normal && times(r.of) != 0 {
+			return 1e-13
+		}
+	}
+	return 0
+}
+
+// loose is more than what is loose: of parts with the least travel and all smoothing.
+func (c *conditional) loose() float64 {
+	q := &c.joint
+	var travel []stack.Term
+	for _, r := range c.rows {
+		travel = append(travel, r.term(r.of.travel))
+	}
+	least, _ := stack.NewSum(travel).Support()
+	perMicron := q.grip * q.engaged(max(0, c.mean.travel+least))
+	return c.tightness.below(under(q.withSafe, q.holding*perMicron)+q.roughHigh) + c.beyond(func(of sums) float64 { return of.travel })
 }
 
 // demands are the least and the greatest demand at the seat, N. An interference without
@@ -43,8 +70,12 @@ func (c *conditional) demands() (least, greatest float64) {
 	return least, least
 }
 
+// nothing is a share that is lost beside all parts.
+const nothing = 1e-15
+
 // row raises the high limit of a truth of which no point tells, or, where each point is
-// so or not, fewer than 30 do: the force is sampled, and reaches only so far.
+// so or not, fewer than 30 do: the force is sampled, and reaches only so far. No truth
+// that can be is stated as nothing.
 func (c *conditional) row(out *Estimated, all *[Replications]*replication, t Truth) {
 	var sum, square float64
 	for _, r := range all {
@@ -55,6 +86,9 @@ func (c *conditional) row(out *Estimated, all *[Replications]*replication, t Tru
 	f := &out.Named[t]
 	if sum == 0 || (fixed || c.tightness == nil) && !enough(sum, square) {
 		f.Low, f.High = 0, max(f.High, min(ruleOf/float64(Replications*out.Points), c.most[t]))
+	}
+	if c.most[t] > nothing {
+		f.High = max(f.High, tablesGood)
 	}
 	f.High = max(f.High, min(tablesGood, c.most[t]))
 }

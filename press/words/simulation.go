@@ -66,7 +66,7 @@ var Seens = [5]string{"both signals", "arrival only", "zone only", "neither", "m
 // NamedShares are the named shares of all parts, in their order.
 var NamedShares = [13]string{
 	"Not seated", "Too tall", "Too short", "Loose: under the margin", "Conforming", "Accepted", "Met early",
-	"False accept", "  of a wrong height", "  not seated", "  loose", "False reject", "Loose: fails",
+	"False accept", "  of a wrong height", "  not seated", "  loose", "False reject", "Would let go",
 }
 
 // TextTable is a table of plain text.

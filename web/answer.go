@@ -61,7 +61,7 @@ func headline(status int) string {
 	case http.StatusServiceUnavailable:
 		return say.NotPossibleJustNow()
 	case http.StatusInternalServerError:
-		return say.AFaultInTheProgram()
+		return say.ProgramFault()
 	}
 	return say.NotDone()
 }
@@ -82,22 +82,22 @@ func asRefusal(err error) refusal {
 	case errors.Is(err, archive.ErrNotFound):
 		return errNoPlan
 	case errors.As(err, &stale):
-		return refusal{http.StatusConflict, say.AnotherWindowChangedThePlan(), []string{say.OpenThePlanAgainAnd()}}
+		return refusal{http.StatusConflict, say.PlanChangedElsewhere(), []string{say.OpenPlanAgain()}}
 	case errors.As(err, &staleRam):
-		return refusal{http.StatusConflict, say.AnotherWindowChangedTheRam(), []string{say.OpenTheRamAgainAnd()}}
+		return refusal{http.StatusConflict, say.RamChangedElsewhere(), []string{say.OpenRamAgain()}}
 	case errors.As(err, &damaged):
-		return refusal{http.StatusInternalServerError, say.IsDamagedItIsNot(capital(damaged.What)), []string{say.TheHistoryOfThePlan(), say.RamplanCheckLooksThroughThe()}}
+		return refusal{http.StatusInternalServerError, say.DamagedOf(capital(damaged.What)), []string{say.HistoryShowsWhole(), say.CheckLooksThrough()}}
 	case errors.As(err, &old):
-		return refusal{http.StatusUnprocessableEntity, say.RevisionIsWhatWasIssued(old.Letter),
-			append(lines(old.Faults), say.ItsSheetThatWasPrinted())}
+		return refusal{http.StatusUnprocessableEntity, say.IssuedButNotTaken(old.Letter),
+			append(lines(old.Faults), say.PrintedSheetStays())}
 	case errors.As(err, &failure):
-		return refusal{http.StatusServiceUnavailable, failure.Text, []string{say.GoBackWhatYouTyped()}}
+		return refusal{http.StatusServiceUnavailable, failure.Text, []string{say.TypedIsThereTryAgain()}}
 	case errors.As(err, &faults):
-		return refusal{http.StatusUnprocessableEntity, say.WhatWasSentCannotBe(), lines(faults)}
+		return refusal{http.StatusUnprocessableEntity, say.CannotKeepSent(), lines(faults)}
 	case errors.As(err, &large):
-		return refusal{http.StatusRequestEntityTooLarge, say.TheRequestIsLargerThan(), []string{say.APlanOrDraftFile(), say.GoBackWhatYouTypedIs()}}
+		return refusal{http.StatusRequestEntityTooLarge, say.RequestTooLarge(), []string{say.MostOfAFile(), say.TypedIsThere()}}
 	}
-	return refusal{http.StatusInternalServerError, say.SomethingWentWrongInThe(), []string{say.GoBackSaveTheEntries()}}
+	return refusal{http.StatusInternalServerError, say.WentWrong(), []string{say.SaveEntriesAndRestart()}}
 }
 
 // show renders a page to its end before anything of it is sent.

@@ -59,7 +59,7 @@ func (s *site) openPlan(w http.ResponseWriter, r *http.Request) error {
 	}
 	b := &bench{head: head, window: rand.Text(), typed: view.Take(head.Draft.Entries, nil)}
 	if len(head.Draft.Entries) == 0 {
-		b.notices = append(b.notices, page.Notice{Kind: "done", Text: say.ThisIsANewEmpty()})
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: say.NewEmptyPlan()})
 	}
 	if r.URL.Query().Has(justOpened) {
 		if err := s.sayIssued(r.Context(), b); err != nil {

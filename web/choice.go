@@ -45,14 +45,14 @@ func (s *site) choose(w http.ResponseWriter, r *http.Request) error {
 	}
 	mine, faults := press.DecodeDraft([]byte(p.mine))
 	if len(faults) > 0 {
-		return refusal{http.StatusBadRequest, say.TheEntriesOfThisSide(), nil}
+		return refusal{http.StatusBadRequest, say.SideUnreadable(), nil}
 	}
 	head, err := s.store.Get(r.Context(), id)
 	if err != nil {
 		return err
 	}
 	if head.Version != p.version {
-		return s.showChoice(w, r, id, ours{mine, p.state}, say.ThePlanWasChangedOnce())
+		return s.showChoice(w, r, id, ours{mine, p.state}, say.ChangedOnceMore())
 	}
 	out := merged(head.Draft, mine, p)
 	if _, err := s.store.Save(r.Context(), id, archive.At(head.Version), out, drafts.DidChoose); err != nil {

@@ -75,7 +75,7 @@ func (s *site) side(ctx context.Context, head archive.Head, name string) (side, 
 	if n, isState := view.StateOf(name); isState {
 		st, err := s.store.State(ctx, head.ID, n)
 		if errors.Is(err, archive.ErrNotFound) {
-			return out, refusal{http.StatusNotFound, say.ThereIsNoSuchState(), nil}
+			return out, refusal{http.StatusNotFound, say.NoSuchState(), nil}
 		}
 		if err != nil {
 			return out, err

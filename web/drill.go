@@ -70,7 +70,7 @@ func (d drilling) home(w http.ResponseWriter, r *http.Request, status int, typed
 	return show(w, r, status, page.DrillHomeOf(p))
 }
 
-var errOldRound = refusal{http.StatusConflict, say.ThisRoundDoesNotFit(), []string{say.BeginANewRoundFrom()}}
+var errOldRound = refusal{http.StatusConflict, say.RoundDoesNotFit(), []string{say.BeginNewRound()}}
 
 // mostAnswers is how many answers a round may carry.
 const mostAnswers = 500
@@ -142,11 +142,11 @@ func (d drilling) round(w http.ResponseWriter, r *http.Request) error {
 func seedAndLevel(r *http.Request) (seed uint64, level int, err error) {
 	seed, err = strconv.ParseUint(r.FormValue("seed"), 10, 53)
 	if err != nil {
-		return 0, 0, refusal{http.StatusBadRequest, say.ASeedIsAWholeNumber(), nil}
+		return 0, 0, refusal{http.StatusBadRequest, say.SeedIsWhole(), nil}
 	}
 	level, err = strconv.Atoi(r.FormValue("level"))
 	if err != nil || level < 1 || level > drill.Levels {
-		return 0, 0, refusal{http.StatusBadRequest, say.ThereIsNoSuchLevel(), nil}
+		return 0, 0, refusal{http.StatusBadRequest, say.NoSuchLevel(), nil}
 	}
 	return seed, level, nil
 }

@@ -45,7 +45,7 @@ func (s *site) drillingOf(r *http.Request) (drilling, error) {
 	if wanted == "" || wanted == strings.ToUpper(draftSide) {
 		plan, faults := head.Draft.Check()
 		if plan == nil {
-			return drilling{}, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlan(), lines(faults)}, faults}
+			return drilling{}, faulty{refusal{http.StatusUnprocessableEntity, say.DraftNotForPractice(), lines(faults)}, faults}
 		}
 		return s.newDrilling(id, plan, "", issued), nil
 	}

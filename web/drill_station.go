@@ -87,7 +87,7 @@ func (d drilling) inMotion(w http.ResponseWriter, r *http.Request) error {
 			row, p.Hint = -1, d.HeightHint(h)
 			p.Apart = view.NotInMotion(d.R, row)
 		} else {
-			status, p.Trouble = http.StatusUnprocessableEntity, say.TheHeightIsNoNumber()
+			status, p.Trouble = http.StatusUnprocessableEntity, say.HeightNoNumber()
 		}
 	}
 	for i, f := range d.R.Faults {

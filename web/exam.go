@@ -38,7 +38,7 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 	}
 	typed, rules := view.ExamRules(r.PostForm.Get, fresh)
 	if who == "" {
-		typed.WhoFault = say.ANameOrNumberIs(training.MaxWho)
+		typed.WhoFault = say.WhoNeeded(training.MaxWho)
 	}
 	d.site.endLeft(r.Context())
 	sits, err := d.sitsAlready(r.Context(), who)
@@ -46,14 +46,14 @@ func (d drilling) beginExam(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if who != "" && sits {
-		typed.WhoFault = say.AnExamUnderThisName()
+		typed.WhoFault = say.ExamUnderThisName()
 	}
 	if typed.Wrong() {
 		return d.home(w, r, http.StatusUnprocessableEntity, typed)
 	}
 	x, err := d.D.NewExam(rules)
 	if errors.Is(err, drill.ErrNothingToAsk) {
-		return refusal{http.StatusUnprocessableEntity, say.ThisPlanHasNothingThat(), nil}
+		return refusal{http.StatusUnprocessableEntity, say.NothingToExam(), nil}
 	}
 	if err != nil {
 		return err
@@ -234,7 +234,7 @@ func (s *site) unready(x *sitting, unknown map[string]bool, sure bool) (page.Dri
 		if _, readable := answered(e, x.given[key]); !readable || unknown[key] {
 			p.Items[i].Trouble = view.Unreadable(e)
 			if p.Trouble == "" {
-				p.Trouble = say.NotHandedInYetQuestion(number)
+				p.Trouble = say.AnswerUnreadable(number)
 			}
 		} else if _, given := x.given[key]; !given {
 			p.Open = append(p.Open, number)

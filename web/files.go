@@ -17,13 +17,13 @@ const mostShown = 50
 // with everything that is wrong with it.
 func readFile(f *postedFile) (*press.Draft, error) {
 	if f == nil {
-		return nil, refusal{http.StatusUnprocessableEntity, say.ChooseAFileFirstThen(), nil}
+		return nil, refusal{http.StatusUnprocessableEntity, say.ChooseAFile(), nil}
 	}
 	d, faults := decodeFile(f.data)
 	if len(faults) > 0 {
-		said := say.WasNotOpened(cleanName(f.name))
+		said := say.NotOpened(cleanName(f.name))
 		if carry.Foreign(f.data) {
-			said = say.WasNotOpenedItIs(cleanName(f.name))
+			said = say.NotOpenedNoPlan(cleanName(f.name))
 			faults = faults[:1] // what else a plan would need is of no use
 		}
 		return nil, refusal{http.StatusUnprocessableEntity, said, lines(faults)}
@@ -83,7 +83,7 @@ func cleanName(name string) string {
 		name = string(runes[:80]) + "…"
 	}
 	if name == "" {
-		return say.TheFile()
+		return say.ThatFile()
 	}
 	return name
 }

@@ -76,9 +76,9 @@ func standingDigest(d *press.Draft) string {
 	}
 	plan, faults := d.Check()
 	if plan == nil || len(faults) > 0 {
-		return say.TheDraftHasFaults()
+		return say.DraftHasFaults()
 	}
-	return say.TheDraftIsPlan(plan.Digest())
+	return say.DraftIsPlan(plan.Digest())
 }
 
 // plainFoot stands at the foot of a printed page that is about several states of a plan.
@@ -97,4 +97,4 @@ func plainFoot(d *press.Draft, what string) string {
 }
 
 // printedToday says what a printed page is, and when it was printed.
-func printedToday(what string) string { return say.Printed(what) }
+func printedToday(what string) string { return say.PrintedToday(what) }

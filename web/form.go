@@ -57,16 +57,16 @@ func readForm(r *http.Request) (*posted, error) {
 	return nil, errNoForm
 }
 
-var errNoForm = refusal{http.StatusBadRequest, say.AFormIsNeededHere(), nil}
+var errNoForm = refusal{http.StatusBadRequest, say.FormNeeded(), nil}
 
-var errTooMany = refusal{http.StatusBadRequest, say.TheFormHasMoreEntries(), nil}
+var errTooMany = refusal{http.StatusBadRequest, say.TooManyEntries(), nil}
 
 func broken(err error) error {
 	var large *http.MaxBytesError
 	if errors.As(err, &large) {
 		return err
 	}
-	return refusal{http.StatusBadRequest, say.TheFormCouldNotBe(err.Error()), []string{say.GoBackAndSendIt()}}
+	return refusal{http.StatusBadRequest, say.FormUnreadable(err.Error()), []string{say.SendAgain()}}
 }
 
 // readEncoded reads a form without a file.
@@ -99,7 +99,7 @@ func readEncoded(body io.Reader) (*posted, error) {
 // ready-made reader stops at a thousand parts, and a long curve has more.
 func readMultipart(body io.Reader, boundary string) (*posted, error) {
 	if boundary == "" {
-		return nil, refusal{http.StatusBadRequest, say.TheFormCouldNotBeRead(), nil}
+		return nil, refusal{http.StatusBadRequest, say.FormWithoutBoundary(), nil}
 	}
 	parts := multipart.NewReader(body, boundary)
 	var inputs []input

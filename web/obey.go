@@ -93,7 +93,7 @@ func (p *posted) obey() (*bench, error) {
 		held, ok := view.Hold(b.typed)
 		if !ok {
 			b.refused = true
-			b.say(say.NoHoldWasBegunThe())
+			b.say(say.NoHoldBegun())
 			return b, nil
 		}
 		b.typed = held
@@ -109,7 +109,7 @@ func (p *posted) obey() (*bench, error) {
 			return nil, unknownCommand(p.do)
 		}
 		if what == "remove" {
-			b.say(say.WasRemovedUndoBringsIt(view.RowName(base, row)))
+			b.say(say.RowRemoved(view.RowName(base, row)))
 			if base == "sequence.steps" && view.HeldIn(b.typed, row) {
 				b.say(view.HoldLost())
 			}
@@ -124,7 +124,7 @@ func unknownCommand(do string) error {
 	if len(do) > 60 {
 		do = do[:60] + " …"
 	}
-	return refusal{http.StatusBadRequest, say.TheFormAsksForSomething(strings.ToValidUTF8(do, "\uFFFD")), []string{say.GoBackAndPressThe()}}
+	return refusal{http.StatusBadRequest, say.FormAsksUnknown(strings.ToValidUTF8(do, "\uFFFD")), []string{say.PressAgain()}}
 }
 
 // say tells on the page what was done.

@@ -21,7 +21,7 @@ func (s *site) sayIssued(ctx context.Context, b *bench) error {
 	if err != nil {
 		return err
 	}
-	n := page.Notice{Kind: "done", Text: say.ThisPlanWasIssuedBefore()}
+	n := page.Notice{Kind: "done", Text: say.OpenedWasIssued()}
 	for _, f := range found {
 		if f.Plan == b.head.ID {
 			continue

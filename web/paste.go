@@ -21,7 +21,7 @@ func (p *posted) pasteInto(b *bench) {
 		box.Lines = append(box.Lines, say.Line(f.Line, f.Text, f.Message))
 	}
 	if len(faults) == 0 && len(table.Points) == 0 {
-		box.Lines = []string{say.NothingToReadPasteTwo()}
+		box.Lines = []string{say.NothingToRead()}
 	}
 	if len(box.Lines) > 0 {
 		b.paste, b.refused = box, true

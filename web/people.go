@@ -55,7 +55,7 @@ func (s *site) showPeople(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p := v.Page(assets.drillPage().With(printedToday(say.TrainingRecordsOfEverybody())))
+	p := v.Page(assets.drillPage().With(printedToday(say.RecordsOfEverybody())))
 	p.UnderWay = view.UnderWayLines(viewUnderWay(open, true), s.desk.now())
 	return show(w, r, http.StatusOK, page.PeopleOf(p))
 }
@@ -104,10 +104,10 @@ func (s *site) person(w http.ResponseWriter, r *http.Request, status int, who, t
 		return err
 	}
 	if len(all) == 0 {
-		return refusal{http.StatusNotFound, say.ThereAreNoRecordsOf(), []string{say.TheyMayHaveBeenRemoved()}}
+		return refusal{http.StatusNotFound, say.NoRecordsOfPerson(), []string{say.MayBeRemoved()}}
 	}
 	v := view.Personal{Who: all[0].Who, All: s.viewTrainings(r.Context(), all), Trouble: trouble}
-	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday(say.TrainingRecordsOf(v.Who))))))
+	return show(w, r, status, page.PersonOf(v.Page(assets.drillPage().With(printedToday(say.RecordsOfPerson(v.Who))))))
 }
 
 // removePerson answers POST /people.
@@ -120,7 +120,7 @@ func (s *site) removePerson(w http.ResponseWriter, r *http.Request) error {
 		return unknownCommand(r.PostForm.Get("do"))
 	}
 	if r.PostForm.Get("sure") != "yes" {
-		return s.person(w, r, http.StatusUnprocessableEntity, who, say.NothingWasRemovedTickThat())
+		return s.person(w, r, http.StatusUnprocessableEntity, who, say.NotRemovedTick())
 	}
 	if _, err := s.store.RemovePerson(r.Context(), who); err != nil {
 		return err

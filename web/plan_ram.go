@@ -86,7 +86,7 @@ func (s *site) takeRam(w http.ResponseWriter, r *http.Request, id archive.ID, p 
 }
 
 // changedMeanwhile is said on a page that shows an older state of a plan.
-var changedMeanwhile = press.Problems{{Code: press.CodeConflict, Message: say.ThePlanWasChangedSinceThisPage()}}
+var changedMeanwhile = press.Problems{{Code: press.CodeConflict, Message: say.ChangedSinceOpenedChoose()}}
 
 func (s *site) putRam(w http.ResponseWriter, r *http.Request, id archive.ID, p *posted) error {
 	head, err := s.store.Get(r.Context(), id)
@@ -129,7 +129,7 @@ func (s *site) updateRam(ctx context.Context, b *bench) error {
 		return err
 	}
 	if !is {
-		b.say(say.TheShelfsRamHasNot())
+		b.say(say.ShelfRamUnchanged())
 		return nil
 	}
 	head, err := s.store.Save(ctx, b.head.ID, b.start(), drafts.PutRam(b.typed.All(), ram.Ram), drafts.DidRam)
@@ -141,7 +141,7 @@ func (s *site) updateRam(ctx context.Context, b *bench) error {
 	if err != nil {
 		return err
 	}
-	b.say(say.TheRamsEntriesAreThose())
+	b.say(say.RamIsShelfsAgain())
 	b.head, b.typed, b.leads = head, view.Take(head.Draft.Entries, nil), nil
 	return nil
 }

@@ -123,7 +123,7 @@ func tags(r *http.Request, header string) []string {
 func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
 	named := tags(r, "If-Match")
 	if len(named) == 0 {
-		return 0, refusal{http.StatusPreconditionRequired, say.SayInIfMatchWhich(), nil}
+		return 0, refusal{http.StatusPreconditionRequired, say.IfMatchNeeded(), nil}
 	}
 	if len(named) > 1 || named[0] == "*" {
 		head, err := s.store.Get(r.Context(), id)
@@ -137,7 +137,7 @@ func (s *site) matched(r *http.Request, id archive.ID) (int64, error) {
 	}
 	version, err := strconv.ParseInt(strings.Trim(named[0], `"`), 10, 64)
 	if err != nil || named[0] != etag(version) { // a weak one never matches
-		return 0, refusal{http.StatusPreconditionFailed, say.IfMatchNamesNoVersion(), nil}
+		return 0, refusal{http.StatusPreconditionFailed, say.IfMatchUnknown(), nil}
 	}
 	return version, nil
 }
@@ -153,7 +153,7 @@ func (e precondition) Unwrap() []error { return []error{e.refusal, e.stale} }
 func asPrecondition(err error) error {
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
-		return precondition{refusal{http.StatusPreconditionFailed, say.ThePlanWasChangedSince(), nil}, stale}
+		return precondition{refusal{http.StatusPreconditionFailed, say.ChangedSinceVersion(), nil}, stale}
 	}
 	return err
 }
@@ -170,7 +170,7 @@ func readDocument(r *http.Request) (*press.Draft, error) {
 		if faults[0].Code == press.CodeSize {
 			status = http.StatusRequestEntityTooLarge
 		}
-		return nil, faulty{refusal{status, say.TheDocumentIsNeitherA(), nil}, faults}
+		return nil, faulty{refusal{status, say.NeitherPlanNorDraft(), nil}, faults}
 	}
 	return d, nil
 }
@@ -183,7 +183,7 @@ func (s *site) showResult(w http.ResponseWriter, r *http.Request) error {
 	}
 	plan, faults := head.Draft.Check()
 	if plan == nil {
-		return faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYet(), lines(faults)}, faults}
+		return faulty{refusal{http.StatusUnprocessableEntity, say.DraftHasNoResult(), lines(faults)}, faults}
 	}
 	result := press.Evaluate(plan)
 	say.Explain(result)

@@ -32,7 +32,7 @@ func (l library) ramPage() page.Assets {
 	return a
 }
 
-var errNoRam = refusal{http.StatusNotFound, say.ThereIsNoSuchRam(), []string{say.ItMayHaveBeenTaken()}}
+var errNoRam = refusal{http.StatusNotFound, say.NoSuchRam(), []string{say.RamMayBeOff()}}
 
 // ramError tells of a ram what the archive tells of an entry.
 func ramError(err error) error {
@@ -184,7 +184,7 @@ func (s *site) ramOfPlan(r *http.Request, chosen string) ([]press.Entry, press.P
 	}
 	entries := drafts.RamEntries(head.Draft)
 	if len(entries) == 0 {
-		return nil, press.Problems{{Path: "ram", Code: press.CodeRequired, Message: say.NothingIsEnteredOfA()}}, nil
+		return nil, press.Problems{{Path: "ram", Code: press.CodeRequired, Message: say.NoRamInPlan()}}, nil
 	}
 	return entries, nil, nil
 }
@@ -221,7 +221,7 @@ func (s *site) ramBack(w http.ResponseWriter, r *http.Request) error {
 	}
 	d, faults := press.DecodeDraft([]byte(p.mine))
 	if len(faults) > 0 {
-		return refusal{http.StatusBadRequest, say.TheRamCouldNotBe(), nil}
+		return refusal{http.StatusBadRequest, say.RamUnreadable(), nil}
 	}
 	p.signed = map[string]string{}
 	for _, e := range d.Entries {
@@ -229,7 +229,7 @@ func (s *site) ramBack(w http.ResponseWriter, r *http.Request) error {
 	}
 	ram, err := s.store.CreateRam(r.Context(), drafts.Ram{Told: toldOf(p), Entries: drafts.RamEntries(d)})
 	if errors.As(err, &faults) {
-		return faulty{refusal{http.StatusUnprocessableEntity, say.TheRamWasNotPut(), lines(faults)}, faults}
+		return faulty{refusal{http.StatusUnprocessableEntity, say.RamNotPutBack(), lines(faults)}, faults}
 	}
 	if err != nil {
 		return err

@@ -127,7 +127,7 @@ func (s *site) recordOf(r *http.Request) (training.Record, error) {
 			return t, err
 		}
 	}
-	return training.Record{}, refusal{http.StatusNotFound, say.ThereIsNoSuchRecord(), []string{say.ItMayHaveBeenRemoved()}}
+	return training.Record{}, refusal{http.StatusNotFound, say.NoSuchRecord(), []string{say.RecordMayBeRemoved()}}
 }
 
 // missed says what somebody missed: as the record has it in words, or, in a record
@@ -178,7 +178,7 @@ func (s *site) signRecord(w http.ResponseWriter, r *http.Request) error {
 		return notFound(w, r)
 	}
 	if t.Damaged {
-		return refusal{http.StatusConflict, say.ThisRecordIsDamagedIt(), nil}
+		return refusal{http.StatusConflict, say.RecordDamaged(), nil}
 	}
 	t.Misses = s.missed(r.Context(), t)
 	record := paper.Record{Record: t, As: s.became(r.Context(), t, map[archive.ID][]issue.Revision{})}

@@ -88,7 +88,7 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if len(before) > 0 && said(issue.PathDrill) == "" {
-		return s.revisions(w, r, id, p.signed, press.Problems{{Path: issue.PathDrill, Code: press.CodeRequired, Message: say.SayWhetherTheChangeConcerns()}})
+		return s.revisions(w, r, id, p.signed, press.Problems{{Path: issue.PathDrill, Code: press.CodeRequired, Message: say.SayWhetherDrillConcerned()}})
 	}
 	rev, err := s.store.Issue(r.Context(), id, archive.At(p.version), issue.Signed{
 		Prepared: said(issue.PathPrepared), Checked: said(issue.PathChecked), Approved: said(issue.PathApproved),
@@ -100,7 +100,7 @@ func (s *site) issue(w http.ResponseWriter, r *http.Request) error {
 	case errors.As(err, &refused):
 		return s.revisions(w, r, id, p.signed, refused.Problems)
 	case errors.As(err, &stale):
-		return s.revisions(w, r, id, p.signed, press.Problems{{Code: press.CodeConflict, Message: say.ThePlanWasChangedSinceThis()}})
+		return s.revisions(w, r, id, p.signed, press.Problems{{Code: press.CodeConflict, Message: say.ChangedSinceOpenedIssue()}})
 	case err != nil:
 		return err
 	}

@@ -18,7 +18,7 @@ const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src
 func guard(next http.Handler) http.Handler {
 	origin := http.NewCrossOriginProtection()
 	origin.SetDenyHandler(answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusForbidden, say.ThisRequestCameFromA(), []string{say.OpenTheBenchByIts()}}
+		return refusal{http.StatusForbidden, say.FromAnotherSite(), []string{say.OpenBenchAndTryThere()}}
 	}))
 	return headers(checkHost(ownLoads(origin.Handler(http.MaxBytesHandler(next, maxBody)))))
 }
@@ -28,7 +28,7 @@ func guard(next http.Handler) http.Handler {
 // over there leads here is no loading.
 func ownLoads(next http.Handler) http.Handler {
 	refuse := answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusForbidden, say.APageOfAnotherSite(), []string{say.OpenTheBenchByItsOwn()}}
+		return refusal{http.StatusForbidden, say.AskedByAnotherSite(), []string{say.OpenBench()}}
 	})
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if foreignLoad(r.Header) {
@@ -70,7 +70,7 @@ func headers(next http.Handler) http.Handler {
 // own port: a name of another site that was made to point here is refused.
 func checkHost(next http.Handler) http.Handler {
 	refuse := answer(func(http.ResponseWriter, *http.Request) error {
-		return refusal{http.StatusMisdirectedRequest, say.ThisServerDoesNotAnswer(), []string{say.UseTheAddressThatRamplan()}}
+		return refusal{http.StatusMisdirectedRequest, say.NotThisHost(), []string{say.UsePrintedAddress()}}
 	})
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if !ownHost(r) {

@@ -54,7 +54,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if letter == "" || letter == draftSide {
 		plan, faults := out.head.Draft.Check()
 		if plan == nil {
-			return out, faulty{refusal{http.StatusUnprocessableEntity, say.TheDraftIsNoSoundPlanYetIt(), lines(faults)}, faults}
+			return out, faulty{refusal{http.StatusUnprocessableEntity, say.DraftNotForPaper(), lines(faults)}, faults}
 		}
 		out.plan = plan
 		if letter == draftSide || plan.Digest() != out.head.Issued {
@@ -89,7 +89,7 @@ func (s *site) supersededBy(ctx context.Context, id archive.ID, letter string) (
 func (s *site) revision(ctx context.Context, id archive.ID, letter string) (issue.Revision, error) {
 	rev, err := s.store.Revision(ctx, id, strings.ToUpper(letter))
 	if errors.Is(err, archive.ErrNotFound) {
-		return rev, refusal{http.StatusNotFound, say.ThereIsNoSuchRevision(), nil}
+		return rev, refusal{http.StatusNotFound, say.NoSuchRevision(), nil}
 	}
 	return rev, err
 }
@@ -114,7 +114,7 @@ func paperOf(r *http.Request) (string, error) {
 			return size, nil
 		}
 	}
-	return "", refusal{http.StatusBadRequest, say.ThereIsNoSuchSize(), nil}
+	return "", refusal{http.StatusBadRequest, say.NoSuchSize(), nil}
 }
 
 // widthOf is the width of a drawing that a request names, and as it names it.
@@ -223,7 +223,7 @@ func (s *site) sendRows(w http.ResponseWriter, r *http.Request) error {
 func separationOf(r *http.Request) (words.Separation, error) {
 	s, known := words.SeparationOf(r.URL.Query().Get("separator"))
 	if !known {
-		return s, refusal{http.StatusBadRequest, say.ThereIsNoSuchSeparator(strings.Join(words.SeparationNames(), " and ")), nil}
+		return s, refusal{http.StatusBadRequest, say.NoSuchSeparator(strings.Join(words.SeparationNames(), " and ")), nil}
 	}
 	return s, nil
 }

@@ -83,13 +83,13 @@ func assetRoutes(r chi.Router) {
 }
 
 func notFound(http.ResponseWriter, *http.Request) error {
-	return refusal{http.StatusNotFound, say.ThereIsNoSuchPage(), nil}
+	return refusal{http.StatusNotFound, say.NoSuchPage(), nil}
 }
 
 // wrongMethod says in Allow how the address can be asked.
 func wrongMethod(w http.ResponseWriter, r *http.Request) error {
 	w.Header().Set("Allow", strings.Join(allowed(r), ", "))
-	return refusal{http.StatusMethodNotAllowed, say.ThisPageCannotBeAsked(), nil}
+	return refusal{http.StatusMethodNotAllowed, say.MethodNotTaken(), nil}
 }
 
 // allowed are the methods that an address answers.
@@ -123,7 +123,7 @@ func backTo(beside string) http.Handler {
 	})
 }
 
-var errNoPlan = refusal{http.StatusNotFound, say.ThereIsNoSuchPlan(), []string{say.ItMayHaveBeenRemovedWith()}}
+var errNoPlan = refusal{http.StatusNotFound, say.NoSuchPlan(), []string{say.PlanMayBeRemoved()}}
 
 // planID reads which plan a request is about.
 func planID(r *http.Request) (archive.ID, error) {

@@ -115,8 +115,8 @@ func (s *site) sittingOf(r *http.Request) (*sitting, error) {
 	return x, nil
 }
 
-var errNotUnderWay = refusal{http.StatusNotFound, say.ThisExamIsNotUnder(), []string{
-	say.WhatWasHandedInOr(),
+var errNotUnderWay = refusal{http.StatusNotFound, say.ExamNotUnderWay(), []string{
+	say.HandedInIsARecord(),
 }}
 
 // begunBefore makes an exam again that was begun before the program was started

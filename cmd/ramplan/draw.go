@@ -73,15 +73,15 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	text(flags, &d.what, "what", sheetName, say.WhatToDrawOrWhich(sheetName, strings.Join(draw.Names(), ", "), drillName))
-	text(flags, &d.to, "o", "-", say.FileToWriteEndingIn(strings.Join(canvas.Formats(), ", .")))
-	text(flags, &d.format, "format", "", say.FormatInAFolderOr(strings.Join(canvas.Formats(), ", ")))
-	text(flags, &d.paper, "size", papers[0], say.SizeOfTheSheet(strings.Join(papers, ", ")))
+	text(flags, &d.what, "what", sheetName, say.WhatFlag(sheetName, strings.Join(draw.Names(), ", "), drillName))
+	text(flags, &d.to, "o", "-", say.OutFlag(strings.Join(canvas.Formats(), ", .")))
+	text(flags, &d.format, "format", "", say.FormatFlag(strings.Join(canvas.Formats(), ", ")))
+	text(flags, &d.paper, "size", papers[0], say.SizeFlag(strings.Join(papers, ", ")))
 	var pages, width, separator string
-	text(flags, &pages, "pages", "", say.PagesBehindTheSheetJoined(strings.Join(words.PaperNames(), ", ")))
-	text(flags, &width, "width", "", say.WidthOfADrawingAlone())
-	text(flags, &separator, "separator", words.Separations[0].Name, say.SeparatorOfRows(separators()))
-	flags.BoolVar(&d.title, "title", true, say.WriteTheMessageOverA())
+	text(flags, &pages, "pages", "", say.PagesFlag(strings.Join(words.PaperNames(), ", ")))
+	text(flags, &width, "width", "", say.WidthFlag())
+	text(flags, &separator, "separator", words.Separations[0].Name, say.SeparatorFlag(separators()))
+	flags.BoolVar(&d.title, "title", true, say.TitleFlag())
 	font := fontFlag(flags)
 	d.kept.flags(flags)
 	switch err := flags.Parse(args); err {
@@ -97,13 +97,13 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	switch {
 	case d.kept.number != "" && len(d.plans) > 0:
-		return nil, errors.New(say.DrawTakesAPlanFrom())
+		return nil, errors.New(say.ArchiveOrFiles())
 	case d.kept.number != "":
 		d.plans = []string{d.kept.number}
 	case d.kept.letter != "":
-		return nil, errors.New(say.RevisionNeedsPlanTheNumber())
+		return nil, errors.New(say.RevisionNeedsPlan())
 	case *d.kept.data != "":
-		return nil, errors.New(say.DataNeedsPlanTheNumber())
+		return nil, errors.New(say.DataNeedsPlan())
 	}
 	if width != "" {
 		if d.width, err = paper.ParseWidth(width); err != nil {
@@ -117,48 +117,48 @@ func drawFlags(c console, args []string) (*drawn, error) {
 		}
 		for _, name := range d.tables {
 			if !slices.Contains(words.PaperNames(), name) {
-				return nil, errors.New(say.DrawKnowsNoPageThere(name, strings.Join(words.PaperNames(), ", ")))
+				return nil, errors.New(say.NoSuchPage(name, strings.Join(words.PaperNames(), ", ")))
 			}
 		}
 	}
 	var known bool
 	if d.separation, known = words.SeparationOf(separator); !known {
-		return nil, errors.New(say.DrawKnowsNoSeparatorThere(separator, strings.Join(words.SeparationNames(), ", ")))
+		return nil, errors.New(say.NoSuchSeparator(separator, strings.Join(words.SeparationNames(), ", ")))
 	}
 	drawings := append([]string{sheetName}, draw.Names()...)
 	drawings = append(drawings, drillName)
 	switch {
 	case d.what == drillName && len(d.plans) > 0:
 		if isGiven(flags, "size") || isGiven(flags, "separator") || isGiven(flags, "font") {
-			return nil, errors.New(say.SizeSeparatorAndFontAre())
+			return nil, errors.New(say.NotForTheDrill())
 		}
 		return &d, d.asDrill()
 	case !slices.Contains(drawings, d.what):
-		return nil, errors.New(say.DrawKnowsNoDrawingIt(d.what, strings.Join(drawings, ", ")))
+		return nil, errors.New(say.NoSuchDrawing(d.what, strings.Join(drawings, ", ")))
 	case !slices.Contains(papers, d.paper):
-		return nil, errors.New(say.DrawKnowsNoSizeThere(d.paper, strings.Join(papers, ", ")))
+		return nil, errors.New(say.NoSuchSize(d.paper, strings.Join(papers, ", ")))
 	case d.what != sheetName && len(d.tables) > 0:
-		return nil, errors.New(say.PagesAreBehindASheet())
+		return nil, errors.New(say.PagesNeedASheet())
 	case d.what == sheetName && (d.width != 0 || !d.title):
-		return nil, errors.New(say.WidthAndTitleAreFor())
+		return nil, errors.New(say.WidthAndTitleNeedOneDrawing())
 	case d.what != sheetName && isGiven(flags, "size"):
-		return nil, errors.New(say.SizeIsForASheet())
+		return nil, errors.New(say.SizeNeedsASheet())
 	case d.what == cardName && !d.title:
-		return nil, errors.New(say.TheCardKeepsItsTitle())
+		return nil, errors.New(say.CardKeepsItsTitle())
 	case len(d.plans) == 0:
-		return nil, errors.New(say.DrawTakesOnePlanOr())
+		return nil, errors.New(say.DrawNeedsPlans())
 	}
 	if err := d.chooseFormat(); err != nil {
 		return nil, err
 	}
 	if d.format == rowsFormat && isGiven(flags, "size") {
-		return nil, errors.New(say.SizeIsForASheetRows())
+		return nil, errors.New(say.RowsHaveNoSize())
 	}
 	if d.format == rowsFormat && isGiven(flags, "font") {
-		return nil, errors.New(say.FontIsForWhatIs())
+		return nil, errors.New(say.RowsHaveNoFont())
 	}
 	if d.format != rowsFormat && isGiven(flags, "separator") {
-		return nil, errors.New(say.SeparatorIsForRowsGive())
+		return nil, errors.New(say.SeparatorNeedsRows())
 	}
 	return &d, useFonts(*font)
 }
@@ -190,16 +190,16 @@ func (d *drawn) chooseFormat() error {
 	switch {
 	case d.format == rowsFormat && !d.folder && (usual == rowsFormat || d.to == "-"):
 		if len(d.tables) == 0 || len(d.plans) > 1 {
-			return errors.New(say.ACsvHoldsRowsOf())
+			return errors.New(say.OneCSVOnePlan())
 		}
 	case d.format == rowsFormat && d.folder:
-		return errors.New(say.RowsGoIntoOneFile())
+		return errors.New(say.RowsNeedOneFile())
 	case !slices.Contains(canvas.Formats(), d.format) && d.format != ending:
-		return errors.New(say.DrawKnowsNoFormatThere(d.format, strings.Join(canvas.Formats(), ", ")))
+		return errors.New(say.NoSuchFormat(d.format, strings.Join(canvas.Formats(), ", ")))
 	case !slices.Contains(canvas.Formats(), d.format) || d.format != usual && !d.folder && d.to != "-":
-		return errors.New(say.DrawCannotWriteGiveO(d.to, strings.Join(canvas.Formats(), ", .")))
+		return errors.New(say.NoFormatInName(d.to, strings.Join(canvas.Formats(), ", .")))
 	case len(d.plans) > 1 && !d.folder && d.format != "pdf":
-		return errors.New(say.ManyPlansGoIntoOne())
+		return errors.New(say.ManyPlansNeedPDFOrFolder())
 	}
 	return nil
 }
@@ -226,7 +226,7 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
 		c.give(err)
 	} else if s.superseded = d.kept.old; s.superseded != "" {
-		c.complain("%s", say.RevisionIs(s.issue.Revision, s.superseded))
+		c.complain("%s", say.RevisionSuperseded(s.issue.Revision, s.superseded))
 	}
 	return s, err == nil
 }
@@ -245,7 +245,7 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*paper.Documen
 	}
 	doc, err := paper.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {
-		c.complain("%s", say.CannotDraw(name, err))
+		c.complain("%s", say.CannotDrawPlan(name, err))
 	}
 	return doc, err == nil
 }
@@ -257,7 +257,7 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
 		if ctx.Err() != nil {
-			c.complain("%s", say.StoppedBeforeNothingWasWritten(name))
+			c.complain("%s", say.StoppedUnwrittenBefore(name))
 			return statusRefused
 		}
 		doc, ok := d.lay(ctx, c, name)
@@ -269,11 +269,11 @@ func (d *drawn) intoOne(ctx context.Context, c console) int {
 	if d.format == "pdf" {
 		var b bytes.Buffer
 		if err := paper.WritePDF(&b, docs...); err != nil {
-			c.complain("%s", say.CannotDrawA(err))
+			c.complain("%s", say.CannotDraw(err))
 			return statusRefused
 		}
 		if ctx.Err() != nil {
-			c.complain("%s", say.StoppedNothingWasWritten())
+			c.complain("%s", say.StoppedUnwritten())
 			return statusRefused
 		}
 		return c.put(d.to, b.Bytes())
@@ -297,7 +297,7 @@ func (d *drawn) intoFolder(ctx context.Context, c console) int {
 	for i, name := range d.plans {
 		tell(i, len(d.plans), name)
 		if ctx.Err() != nil {
-			c.complain("%s", say.StoppedBeforeOfPlansWere(name, i, len(d.plans)))
+			c.complain("%s", say.StoppedAfterPlans(name, i, len(d.plans)))
 			return statusRefused
 		}
 		if doc, ok := d.lay(ctx, c, name); !ok || d.pages(c, doc, filepath.Join(d.to, files[i])) != statusGood {
@@ -325,7 +325,7 @@ func (d *drawn) filesFor() ([]string, error) {
 	first := map[string]string{} // by what no system tells apart
 	for i, name := range out {
 		if other, taken := first[strings.ToLower(name)]; taken {
-			return nil, errors.New(say.AndWouldBothBeWritten(other, d.plans[i], name))
+			return nil, errors.New(say.TwoPlansOneFile(other, d.plans[i], name))
 		}
 		first[strings.ToLower(name)] = d.plans[i]
 	}
@@ -333,7 +333,7 @@ func (d *drawn) filesFor() ([]string, error) {
 		stem := strings.TrimSuffix(name, "."+d.format)
 		if before := strings.TrimRight(stem, "0123456789"); d.format != "pdf" && before != stem && strings.HasSuffix(before, "-") {
 			if other, taken := first[strings.ToLower(strings.TrimSuffix(before, "-")+"."+d.format)]; taken {
-				return nil, errors.New(say.PagesOfWouldBeWritten(other, name, d.plans[i]))
+				return nil, errors.New(say.PagesOverPlan(other, name, d.plans[i]))
 			}
 		}
 	}
@@ -346,7 +346,7 @@ func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 	count := doc.Pages()
 	if d.format == "pdf" || to == "-" {
 		if n := count - 1; n > 0 && d.format != "pdf" {
-			c.complain("%s", say.ThisIsPage1Of(count))
+			c.complain("%s", say.FirstPageOnly(count))
 		}
 		count = 1
 	}
@@ -355,7 +355,7 @@ func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 	for i := range count {
 		var b bytes.Buffer
 		if err := doc.Write(&b, d.format, i); err != nil {
-			c.complain("%s", say.CannotDrawA(err))
+			c.complain("%s", say.CannotDraw(err))
 			return statusRefused
 		}
 		files, data = append(files, pageName(to, i)), append(data, b.Bytes())
@@ -364,7 +364,7 @@ func (d *drawn) pages(c console, doc *paper.Document, to string) int {
 		return status
 	}
 	if count > 1 {
-		c.complain("%s", say.PagesTo(count, to, pageName(to, count-1)))
+		c.complain("%s", say.PagesWritten(count, to, pageName(to, count-1)))
 	}
 	return statusGood
 }

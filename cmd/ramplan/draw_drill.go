@@ -17,11 +17,11 @@ const drillName = "drill"
 func (d *drawn) asDrill() error {
 	switch {
 	case len(d.tables) > 0 || d.width != 0 || !d.title || d.format != "":
-		return errors.New(say.PagesWidthTitleAndFormat())
+		return errors.New(say.DrillHasNoPages())
 	case d.to != "-" && strings.ToLower(filepath.Ext(d.to)) != ".html":
-		return errors.New(say.DrawCannotWriteTheDrill(d.to))
+		return errors.New(say.DrillNeedsHTML(d.to))
 	case len(d.plans) > 1:
-		return errors.New(say.TheDrillIsOfOne())
+		return errors.New(say.DrillOfOnePlan())
 	}
 	return nil
 }

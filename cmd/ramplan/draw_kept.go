@@ -22,8 +22,8 @@ type kept struct {
 }
 
 func (k *kept) flags(flags *flag.FlagSet) {
-	text(flags, &k.number, "plan", "", say.NumberOfAPlanIn())
-	text(flags, &k.letter, "revision", "", say.LetterOfItsIssuedRevision())
+	text(flags, &k.number, "plan", "", say.PlanNumberFlag())
+	text(flags, &k.letter, "revision", "", say.RevisionFlag())
 	k.data = dataFlag(flags)
 }
 
@@ -62,13 +62,13 @@ func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
 	case err != nil:
 		return nil, nil, err
 	case len(ids) == 0:
-		return nil, nil, errors.New(say.NoPlanOnTheShelf(k.number))
+		return nil, nil, errors.New(say.NoPlanOfNumber(k.number))
 	case len(ids) > 1:
-		return nil, nil, errors.New(say.PlansOnTheShelfHave(len(ids), k.number))
+		return nil, nil, errors.New(say.SeveralOfNumber(len(ids), k.number))
 	}
 	plan, err := a.Sound(ctx, ids[0])
 	if faults := (press.Problems)(nil); errors.As(err, &faults) {
-		return nil, nil, errors.New(say.TheDraftIsNoSound(faults[0]))
+		return nil, nil, errors.New(say.DraftUnsound(faults[0]))
 	}
 	return plan, nil, err
 }
@@ -79,9 +79,9 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	case err != nil:
 		return nil, nil, err
 	case len(found) == 0:
-		return nil, nil, errors.New(say.NoPlanWithTheNumber(k.number, strings.ToUpper(k.letter)))
+		return nil, nil, errors.New(say.NoRevisionOfNumber(k.number, strings.ToUpper(k.letter)))
 	case len(found) > 1:
-		return nil, nil, errors.New(say.PlansWithTheNumberHave(len(found), k.number, strings.ToUpper(k.letter)))
+		return nil, nil, errors.New(say.SeveralRevisionsOfNumber(len(found), k.number, strings.ToUpper(k.letter)))
 	}
 	rev, err := a.Revision(ctx, found[0].Plan, found[0].Letter)
 	if err != nil {

@@ -31,7 +31,7 @@ func eval(ctx context.Context, c console, args []string) int {
 		return c.give(err)
 	}
 	if len(files) == 0 {
-		c.complain("%s", say.EvalNeedsThePlanFiles())
+		c.complain("%s", say.EvalNeedsPlans())
 		return statusRefused
 	}
 	status := statusGood
@@ -52,7 +52,7 @@ func eval(ctx context.Context, c console, args []string) int {
 		}
 		data, err := r.JSON(len(files) == 1 && name != "-")
 		if err != nil {
-			c.complain("%s", say.CannotWriteTheResult(name, err))
+			c.complain("%s", say.CannotWriteResult(name, err))
 			status = statusRefused
 			continue
 		}
@@ -102,7 +102,7 @@ func noPlan(data []byte) string {
 	if _, err := carry.All(data); err != nil {
 		return carried(err)
 	}
-	return say.ThisIsASheetOr()
+	return say.SheetForPlan()
 }
 
 // carried is an error of the package carry for people.
@@ -125,9 +125,9 @@ func (c console) read(name string) ([]byte, error) {
 func fileFault(err error) string {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return say.NoSuchFileCheckThe()
+		return say.NoSuchFile()
 	case errors.Is(err, fs.ErrPermission):
-		return say.NotAllowedToReadThis()
+		return say.MayNotRead()
 	}
 	return say.CannotBeRead(err.Error())
 }

@@ -15,15 +15,15 @@ func extract(_ context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("extract", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	var to string
-	text(flags, &to, "o", "-", say.FileToWriteThePlan())
-	which := flags.Int("plan", 0, say.NumberOfThePlanCounted())
+	text(flags, &to, "o", "-", say.ExtractOutFlag())
+	which := flags.Int("plan", 0, say.WhichPlanFlag())
 	switch err := flags.Parse(args); {
 	case err == flag.ErrHelp:
 		return statusGood
 	case err != nil:
 		return statusRefused
 	case isGiven(flags, "plan") && *which < 1:
-		c.complain("%s", say.PlansInsideAFileAre(*which))
+		c.complain("%s", say.PlanCountedFromOne(*which))
 		return statusRefused
 	}
 	files, err := names(flags, args)
@@ -31,7 +31,7 @@ func extract(_ context.Context, c console, args []string) int {
 	case err != nil:
 		return c.give(err)
 	case len(files) != 1:
-		c.complain("%s", say.ExtractTakesOneSVGPNG())
+		c.complain("%s", say.ExtractNeedsASheet())
 		return statusRefused
 	}
 	name := files[0]
@@ -45,9 +45,9 @@ func extract(_ context.Context, c console, args []string) int {
 	case err != nil:
 		c.complain("%s: %v", name, err)
 	case *which > len(all):
-		c.complain("%s", say.ThereIsNoPlanInside(name, *which, len(all)))
+		c.complain("%s", say.NoSuchPlanInside(name, *which, len(all)))
 	case *which == 0 && len(all) > 1:
-		c.complain("%s", say.PlansAreInsideNameOne(name, len(all)))
+		c.complain("%s", say.SeveralPlansInside(name, len(all)))
 		for i, one := range all {
 			c.complain("%4d  %s", i+1, one.Says())
 		}
@@ -56,7 +56,7 @@ func extract(_ context.Context, c console, args []string) int {
 		c.complain("%s: %s", name, one.Says())
 		status := c.put(to, one.Plan)
 		if status == statusGood && carry.Cut(data) {
-			c.complain("%s", say.TheEndOfTheFile(name))
+			c.complain("%s", say.FileCutOff(name))
 			return statusDamaged
 		}
 		return status

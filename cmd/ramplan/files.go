@@ -36,13 +36,13 @@ func (c console) putAll(names []string, data [][]byte) int {
 			}
 		}
 		if err != nil {
-			c.complain("%s", say.CannotWriteA(name, pathless(err)))
+			c.complain("%s", say.CannotWriteFile(name, pathless(err)))
 			return statusRefused
 		}
 	}
 	for i, b := range beside {
 		if err := os.Rename(b, places[i]); err != nil {
-			c.complain("%s", say.CannotWriteB(there[i], pathless(err)))
+			c.complain("%s", say.CannotWriteFile(there[i], pathless(err)))
 			return statusRefused
 		}
 	}
@@ -59,13 +59,13 @@ func placeOf(name string) (string, error) {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		if _, err := os.Lstat(name); err == nil {
-			return "", errors.New(say.ItIsALinkThat())
+			return "", errors.New(say.DeadLink())
 		}
 		return name, nil
 	case err != nil:
 		return "", err
 	case info.IsDir():
-		return "", errors.New(say.ItIsAFolder())
+		return "", errors.New(say.IsFolder())
 	case !info.Mode().IsRegular():
 		return "", nil
 	}

@@ -24,9 +24,9 @@ func (o *once) String() string {
 func (o *once) Set(s string) error {
 	switch {
 	case s == "":
-		return errors.New(say.ItNamesNothingLeaveThe())
+		return errors.New(say.NamesNothing())
 	case o.given:
-		return errors.New(say.ItWasGivenBefore())
+		return errors.New(say.GivenBefore())
 	}
 	*o.to, o.given = s, true
 	return nil
@@ -47,7 +47,7 @@ func names(flags *flag.FlagSet, args []string) ([]string, error) {
 	}
 	for _, name := range rest {
 		if len(name) > 1 && strings.HasPrefix(name, "-") {
-			return nil, errors.New(say.FlagsStandBeforeTheNames(name))
+			return nil, errors.New(say.FlagBehindNames(name))
 		}
 	}
 	return rest, nil

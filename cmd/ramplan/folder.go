@@ -11,7 +11,7 @@ import (
 // dataFlag adds the flag that names the archive's folder.
 func dataFlag(flags *flag.FlagSet) *string {
 	var dir string
-	text(flags, &dir, "data", "", say.TheArchivesFolderDirDefault())
+	text(flags, &dir, "data", "", say.DataFlag())
 	return &dir
 }
 
@@ -38,7 +38,7 @@ func userFolder(system, home string, env func(string) string) (string, error) {
 	}
 	if !filepath.IsAbs(base) { // as the desktop's base directory rule wants it
 		if home == "" {
-			return "", errors.New(say.ThisUserHasNoHome())
+			return "", errors.New(say.NoHomeFolder())
 		}
 		base = filepath.Join(home, filepath.FromSlash(under))
 	}

@@ -9,7 +9,7 @@ import (
 // fontFlag asks for a font of letters that the drawings' own typeface lacks.
 func fontFlag(flags *flag.FlagSet) *string {
 	var file string
-	text(flags, &file, "font", "", say.FontFileForNamesIn())
+	text(flags, &file, "font", "", say.FontFlag())
 	return &file
 }
 

@@ -11,21 +11,21 @@ func help(ctx context.Context, c console, args []string) int {
 	if len(args) > 0 {
 		return helpOf(ctx, c, args)
 	}
-	fmt.Fprintln(c.out, say.RamplanPlansPressStationsWhich())
+	fmt.Fprintln(c.out, say.HelpPurpose())
 	fmt.Fprintln(c.out)
 	for _, v := range verbs() {
 		fmt.Fprintf(c.out, "  ramplan %-44s %s\n", v.usage, v.about)
 	}
 	fmt.Fprintln(c.out)
-	fmt.Fprintln(c.out, say.EvalEndsWith0When())
-	fmt.Fprintln(c.out, say.SimulateEndsWith0Also())
-	fmt.Fprintln(c.out, say.CheckAndBackupEndWith())
-	fmt.Fprintln(c.out, say.ExtractEndsWith1When())
-	fmt.Fprintln(c.out, say.VerifyEndsWith0For())
-	fmt.Fprintln(c.out, say.OutAndInEndWith())
-	fmt.Fprintln(c.out, say.DirIsTheArchivesFolder())
-	fmt.Fprintln(c.out, say.DrawWritesToStandardOutput())
-	fmt.Fprintln(c.out, say.APlanningAidProveForce())
+	fmt.Fprintln(c.out, say.EvalStatuses())
+	fmt.Fprintln(c.out, say.SimulateStatuses())
+	fmt.Fprintln(c.out, say.CheckAndBackupStatuses())
+	fmt.Fprintln(c.out, say.ExtractStatuses())
+	fmt.Fprintln(c.out, say.VerifyStatuses())
+	fmt.Fprintln(c.out, say.OutAndInStatuses())
+	fmt.Fprintln(c.out, say.HelpOfData())
+	fmt.Fprintln(c.out, say.HelpOfDrawOut())
+	fmt.Fprintln(c.out, say.HelpCaution())
 	return statusGood
 }
 
@@ -40,13 +40,13 @@ func helpOf(ctx context.Context, c console, args []string) int {
 		}
 		return statusGood
 	}
-	c.complain("%s", say.HelpPrintsItsPageOr())
+	c.complain("%s", say.HelpTakesAVerb())
 	return statusRefused
 }
 
 func version(_ context.Context, c console, args []string) int {
 	if len(args) > 0 {
-		c.complain("%s", say.VersionTakesNothingFound(args[0]))
+		c.complain("%s", say.VersionTakesNothing(args[0]))
 		return statusRefused
 	}
 	v := "(development)"

@@ -27,11 +27,11 @@ func (c console) archiveVerb(name string, args []string, least, most int, needs 
 		return "", nil, c.give(err), false
 	}
 	if n := len(files); n < least || n > most {
-		c.complain("%s", say.NeedsTryRamplanHelp(name, needs))
+		c.complain("%s", say.VerbNeeds(name, needs))
 		return "", nil, statusRefused, false
 	}
 	if name != "verify" && slices.Contains(files, "-") {
-		c.complain("%s", say.NeedsItKnowsNoStandard(name, needs))
+		c.complain("%s", say.VerbNeedsFile(name, needs))
 		return "", nil, statusRefused, false
 	}
 	if dir, err = dataFolder(*data); err != nil {
@@ -43,7 +43,7 @@ func (c console) archiveVerb(name string, args []string, least, most int, needs 
 // checkVerb looks at everything in the archive and prints the counts; what is
 // damaged goes to standard error, one a line.
 func checkVerb(ctx context.Context, c console, args []string) int {
-	dir, _, status, ok := c.archiveVerb("check", args, 0, 0, say.NoFileOnlyDataDir())
+	dir, _, status, ok := c.archiveVerb("check", args, 0, 0, say.CheckNeedsNoFile())
 	if !ok {
 		return status
 	}
@@ -70,14 +70,14 @@ func (c console) report(r *archive.Report) int {
 func (c console) stopFirst(err error) int {
 	status := c.give(err)
 	if held := (*archive.Held)(nil); errors.As(err, &held) {
-		c.complain("%s", say.StopThatProcessFirstCtrl())
+		c.complain("%s", say.StopThatProcess())
 	}
 	return status
 }
 
 // backup copies the archive into a new file.
 func backup(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("backup", args, 1, 1, say.TheNameOfTheFile())
+	dir, files, status, ok := c.archiveVerb("backup", args, 1, 1, say.FileToMake())
 	if !ok {
 		return status
 	}
@@ -91,7 +91,7 @@ func backup(ctx context.Context, c console, args []string) int {
 
 // restore puts a backup in the archive's place.
 func restore(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("restore", args, 1, 1, say.TheNameOfTheBackup())
+	dir, files, status, ok := c.archiveVerb("restore", args, 1, 1, say.BackupToPutBack())
 	if !ok {
 		return status
 	}
@@ -106,7 +106,7 @@ func restore(ctx context.Context, c console, args []string) int {
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", filepath.Join(dir, archive.FileName), report)
 	if aside != "" {
-		fmt.Fprintf(c.out, "%s", say.WhatStoodThereBeforeIs(aside))
+		fmt.Fprintf(c.out, "%s", say.KeptAside(aside))
 	}
 	return statusGood
 }

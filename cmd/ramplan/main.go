@@ -47,19 +47,19 @@ func (c console) complain(format string, args ...any) {
 // verbs in the order in which help lists them.
 func verbs() []verb {
 	return []verb{
-		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", say.ServeTheBenchToThe(), serve, true},
-		{"eval", "eval PLAN.json …", say.PrintTheResultOfEach(), eval, false},
-		{"simulate", "simulate [-parts N] [-json] PLAN.json …", say.PressManyPartsInAt(), simulateVerb, true},
-		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", say.PutPlansOnPaperAs(), drawVerb, true},
-		{"extract", "extract [-o FILE] SHEET", say.TakeThePlanOutOf(), extract, true},
-		{"verify", "verify [-data DIR] SHEET|DIGITS", say.TellWhetherASheetA(), verify, true},
-		{"check", "check [-data DIR]", say.LookAtEverythingInThe(), checkVerb, true},
-		{"backup", "backup [-data DIR] FILE", say.CopyTheArchiveIntoA(), backup, true},
-		{"restore", "restore [-data DIR] FILE", say.PutABackupInThe(), restore, true},
-		{"out", "out [-data DIR] FOLDER", say.WriteAllPlansRevisionsAnd(), out, true},
-		{"in", "in [-data DIR] FOLDER|FILE …", say.BringPlainFilesAndSheets(), in, true},
-		{"help", "help", say.PrintThisPage(), help, false},
-		{"version", "version", say.PrintTheVersion(), version, false},
+		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", say.ServeDoes(), serve, true},
+		{"eval", "eval PLAN.json …", say.EvalDoes(), eval, false},
+		{"simulate", "simulate [-parts N] [-json] PLAN.json …", say.SimulateDoes(), simulateVerb, true},
+		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", say.DrawDoes(), drawVerb, true},
+		{"extract", "extract [-o FILE] SHEET", say.ExtractDoes(), extract, true},
+		{"verify", "verify [-data DIR] SHEET|DIGITS", say.VerifyDoes(), verify, true},
+		{"check", "check [-data DIR]", say.CheckDoes(), checkVerb, true},
+		{"backup", "backup [-data DIR] FILE", say.BackupDoes(), backup, true},
+		{"restore", "restore [-data DIR] FILE", say.RestoreDoes(), restore, true},
+		{"out", "out [-data DIR] FOLDER", say.OutDoes(), out, true},
+		{"in", "in [-data DIR] FOLDER|FILE …", say.InDoes(), in, true},
+		{"help", "help", say.HelpDoes(), help, false},
+		{"version", "version", say.VersionDoes(), version, false},
 	}
 }
 
@@ -79,7 +79,7 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 			return v.run(ctx, c, args[1:])
 		}
 	}
-	c.complain("%s", say.NoVerbTryRamplanHelp(args[0]))
+	c.complain("%s", say.NoSuchVerb(args[0]))
 	return statusRefused
 }
 

@@ -12,7 +12,7 @@ import (
 
 // out writes all plans as plain files into a folder.
 func out(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("out", args, 1, 1, say.TheNameOfTheFolder())
+	dir, files, status, ok := c.archiveVerb("out", args, 1, 1, say.FolderToMake())
 	if !ok {
 		return status
 	}
@@ -22,10 +22,10 @@ func out(ctx context.Context, c console, args []string) int {
 	}
 	m, err := a.WriteOut(ctx, files[0], c.progress("out"))
 	if m != nil && m.Binned > 0 {
-		c.complain("%s", say.PlansInTheBinWhich(m.Binned))
+		c.complain("%s", say.BinStays(m.Binned))
 	}
 	if m != nil && m.Trainings > 0 {
-		c.complain("%s", say.TrainingRecordsWhichStayIn(m.Trainings))
+		c.complain("%s", say.TrainingStays(m.Trainings))
 	}
 	return c.moved(say.WentOut(), m, errors.Join(err, a.Close()))
 }
@@ -33,7 +33,7 @@ func out(ctx context.Context, c console, args []string) int {
 // in brings plain files, sheets and drawings in as new plans. It writes, so no other process may serve
 // the archive meanwhile.
 func in(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, say.TheFoldersAndFilesTo())
+	dir, files, status, ok := c.archiveVerb("in", args, 1, math.MaxInt, say.FilesToBringIn())
 	if !ok {
 		return status
 	}
@@ -46,7 +46,7 @@ func in(ctx context.Context, c console, args []string) int {
 		return c.give(errors.Join(err, lock.Release()))
 	}
 	if a.Made() {
-		c.complain("%s", say.ThereWasNoArchiveYet(a.Path()))
+		c.complain("%s", say.NewArchiveIn(a.Path()))
 	}
 	m, err := a.BringIn(ctx, files, c.progress("in"))
 	return c.moved(say.CameIn(), m, errors.Join(err, a.Close(), lock.Release()))
@@ -62,7 +62,7 @@ func (c console) moved(how string, m *archive.Moved, err error) int {
 	}
 	switch {
 	case errors.Is(err, context.Canceled):
-		c.complain("%s", say.StoppedWhatIsCountedHere())
+		c.complain("%s", say.StoppedWhatIsCountedIsDone())
 		return statusRefused
 	case err != nil:
 		return c.give(err)
@@ -81,6 +81,6 @@ func (c console) progress(verb string) archive.Progress {
 			return
 		}
 		last = time.Now()
-		fmt.Fprintf(c.err, "%s", say.OfDoneNext(verb, done, all, name))
+		fmt.Fprintf(c.err, "%s", say.Progress(verb, done, all, name))
 	}
 }

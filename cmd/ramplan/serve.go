@@ -23,17 +23,17 @@ func serve(ctx context.Context, c console, args []string) int {
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.SetOutput(c.err)
 	var address string
-	text(flags, &address, "listen", "", say.TheAddressOfThisMachine(web.DefaultAddress))
+	text(flags, &address, "listen", "", say.ListenFlag(web.DefaultAddress))
 	data := dataFlag(flags)
 	font := fontFlag(flags)
-	open := flags.Bool("open", false, say.OpenTheBenchInThe())
+	open := flags.Bool("open", false, say.OpenFlag())
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		return statusGood
 	} else if err != nil {
 		return statusRefused
 	}
 	if flags.NArg() > 0 {
-		c.complain("%s", say.ServeTakesNoFilesFound(flags.Arg(0)))
+		c.complain("%s", say.ServeTakesNoFiles(flags.Arg(0)))
 		return statusRefused
 	}
 	if err := useFonts(*font); err != nil {
@@ -51,10 +51,10 @@ func serve(ctx context.Context, c console, args []string) int {
 	url := "http://" + ln.Addr().String() + "/"
 	err = lock.Say(url)
 	if err == nil {
-		fmt.Fprintf(c.out, "%s", say.RamplanServesTheBenchAt(url, keptIn(a), a.Path()))
+		fmt.Fprintf(c.out, "%s", say.ServesAt(url, keptIn(a), a.Path()))
 		if *open {
 			if err := openBrowser(url); err != nil {
-				c.complain("%s", say.NoBrowserCouldBeStarted(err, url))
+				c.complain("%s", say.NoBrowser(err, url))
 			}
 		}
 		collectSeldom()
@@ -96,9 +96,9 @@ func keep(ctx context.Context, c console, named string) (*archive.Archive, *arch
 // keptIn begins the line that names the archive's file.
 func keptIn(a *archive.Archive) string {
 	if a.Made() {
-		return say.ThereWasNoArchiveYetA()
+		return say.NewArchiveKeptIn()
 	}
-	return say.ThePlansAreKeptIn()
+	return say.PlansKeptIn()
 }
 
 // give says an error to people, a line each: without the name of the package

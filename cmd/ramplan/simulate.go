@@ -76,7 +76,7 @@ func simulateFlags(c console, args []string) (*simulated, error) {
 		return nil, errors.New(say.PrecisionRefused(precision))
 	}
 	if len(s.files) == 0 {
-		return nil, errors.New(say.SimulateNeedsThePlanFiles())
+		return nil, errors.New(say.SimulateNeedsPlans())
 	}
 	return &s, nil
 }

@@ -21,7 +21,7 @@ import (
 // file is compared too, and so are the digits of a digest as somebody reads them from
 // paper. That a newer revision was issued is said as well.
 func verify(ctx context.Context, c console, args []string) int {
-	dir, files, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, say.TheNameOfOneSheet())
+	dir, files, status, ok := c.archiveVerb("verify", args, 1, math.MaxInt, say.SheetOrDigest())
 	if !ok {
 		return status
 	}
@@ -32,10 +32,10 @@ func verify(ctx context.Context, c console, args []string) int {
 	switch {
 	case typed:
 	case len(files) > 1:
-		c.complain("%s", say.VerifyNeedsTheNameOf())
+		c.complain("%s", say.VerifyNeedsASheet())
 		return statusRefused
 	case errors.Is(err, fs.ErrNotExist) && drafts.TooFewDigits(name):
-		c.complain("%s", say.TheseAreTooFewDigits(name))
+		c.complain("%s", say.TooFewDigits(name))
 		return statusRefused
 	case err != nil:
 		c.complain("%s: %s", name, fileFault(err))
@@ -65,7 +65,7 @@ func verify(ctx context.Context, c console, args []string) int {
 	fmt.Fprintf(c.out, "%s: %s\n", name, v.said)
 	cut := !typed && carry.Cut(data)
 	if cut {
-		c.complain("%s", say.TheEndOfTheFile(name))
+		c.complain("%s", say.FileCutOff(name))
 	}
 	switch {
 	case cut:
@@ -111,9 +111,9 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (verd
 		return verdict{}, err
 	}
 	if sheet.Issue == nil {
-		said := say.PrintedFromADraftThat(sheet.Digest)
+		said := say.FromDraftNeverIssued(sheet.Digest)
 		if len(issued) > 0 {
-			said = say.PrintedFromADraftThe(issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(sheet.Digest)), issued...).said)
+			said = say.FromDraftIssuedAs(issuedAs(fmt.Sprintf("issued as %s, digest %s", revisionsOf(issued), words.ShortDigest(sheet.Digest)), issued...).said)
 		}
 		return verdict{said: said}, nil
 	}
@@ -126,23 +126,23 @@ func matched(ctx context.Context, a *archive.Archive, sheet carry.Carried) (verd
 			return verdict{}, err
 		}
 		if !rev.Says(*sheet.Issue) {
-			return verdict{said: say.ThePlanIsThatOf(f.Letter, called(f))}, nil
+			return verdict{said: say.PlanIssuedPaperOther(f.Letter, called(f))}, nil
 		}
-		return issuedAs(say.ThePlanInsideIsRevision(f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), f), nil
+		return issuedAs(say.PlanIssuedPaperNotCompared(f.Letter, called(f), sheet.Issue.Date, words.ShortDigest(sheet.Digest)), f), nil
 	}
 	if len(issued) > 0 {
-		return verdict{said: say.SaysRevisionButItsPlan(sheet.Issue.Revision, revisionsOf(issued))}, nil
+		return verdict{said: say.SaysOtherRevision(sheet.Issue.Revision, revisionsOf(issued))}, nil
 	}
-	return verdict{said: say.SaysRevisionButNoRevision(sheet.Issue.Revision, words.ShortDigest(sheet.Digest))}, nil
+	return verdict{said: say.SaysUnknownRevision(sheet.Issue.Revision, words.ShortDigest(sheet.Digest))}, nil
 }
 
 // matchedPlan compares a plan that is no sheet.
 func matchedPlan(ctx context.Context, a *archive.Archive, plan carry.Carried) (verdict, error) {
 	issued, err := a.Issued(ctx, plan.Digest)
 	if err != nil || len(issued) == 0 {
-		return verdict{said: say.NeverIssuedDigest(plan.Digest)}, err
+		return verdict{said: say.NeverIssued(plan.Digest)}, err
 	}
-	return issuedAs(say.IssuedAsDigest(revisionsOf(issued), words.ShortDigest(plan.Digest)), issued...), nil
+	return issuedAs(say.IssuedAs(revisionsOf(issued), words.ShortDigest(plan.Digest)), issued...), nil
 }
 
 // matchedDigits looks for what was issued with a digest that begins so.
@@ -154,7 +154,7 @@ func matchedDigits(ctx context.Context, a *archive.Archive, digits string) (verd
 	if len(issued) == 0 {
 		return matchedState(ctx, a, digits)
 	}
-	return issuedAs(say.TheDigestOf(revisionsOf(issued)), issued...), nil
+	return issuedAs(say.DigestOf(revisionsOf(issued)), issued...), nil
 }
 
 // matchedState looks for a draft with a digest that begins so: it was never issued.
@@ -171,9 +171,9 @@ func matchedState(ctx context.Context, a *archive.Archive, digits string) (verdi
 	case len(said) > 0:
 		return verdict{said: strings.Join(said, say.And())}, nil
 	case !whole:
-		return verdict{said: say.NoRevisionInTheArchive()}, nil
+		return verdict{said: say.NothingAmongTheNewest()}, nil
 	}
-	return verdict{said: say.NoRevisionAndNoDraft()}, nil
+	return verdict{said: say.NothingInTheArchive()}, nil
 }
 
 // revisionsOf names revisions of one digest.

@@ -50,7 +50,7 @@ func foreign(ctx context.Context, db *sql.DB, path string) error {
 	if tables == 0 {
 		return bare(path)
 	}
-	return &Failure{Text: say.TheFileIsNoArchive()}
+	return &Failure{Text: say.NoArchive()}
 }
 
 // isLog tells whether a file is a log, by its first bytes.
@@ -85,7 +85,7 @@ func fromLog(ctx context.Context, log, dir string) (file string, err error) {
 		return "", copyFault(err)
 	}
 	if err := emptyLog(ctx, file); err != nil {
-		return "", &Failure{Text: say.DoesNotHoldAWhole(log), Err: err}
+		return "", &Failure{Text: say.LogAlone(log), Err: err}
 	}
 	return file, nil
 }

@@ -33,7 +33,7 @@ func Backup(ctx context.Context, dir, file string) (*Report, error) {
 }
 
 func thereAlready(file string) error {
-	return &Failure{Text: say.IsThereAlreadyItIs(file), Err: fs.ErrExist}
+	return &Failure{Text: say.NeverOverwritten(file), Err: fs.ErrExist}
 }
 
 // copyChecked copies an archive into a new file of a folder, synced, and checks
@@ -113,11 +113,11 @@ func copyFault(err error) error {
 	case errors.Is(err, context.Canceled):
 		return err
 	case errors.As(err, &path) && errors.Is(err, fs.ErrNotExist):
-		return &Failure{Text: say.ThereIsNoFolder(filepath.Dir(path.Path)), Err: err}
+		return &Failure{Text: say.NoFolder(filepath.Dir(path.Path)), Err: err}
 	case errors.As(err, &path) && errors.Is(err, syscall.EROFS):
 		return &Failure{Text: say.IsReadOnly(filepath.Dir(path.Path)), Err: err}
 	case errors.As(err, &path) && errors.Is(err, fs.ErrPermission):
-		return &Failure{Text: say.MayNotBeWrittenBy(path.Path), Err: err}
+		return &Failure{Text: say.MayNotWrite(path.Path), Err: err}
 	}
 	return explain(err)
 }

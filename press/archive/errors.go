@@ -92,31 +92,31 @@ func code(err error) int {
 func sentence(err error) string {
 	switch code(err) {
 	case lib.SQLITE_FULL:
-		return say.TheDiskIsFullNothing()
+		return say.DiskFull()
 	case lib.SQLITE_READONLY:
-		return say.TheArchiveOrItsFolder()
+		return say.ArchiveReadOnly()
 	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
-		return say.AnotherProgramHoldsTheArchive()
+		return say.HeldByAnother()
 	case lib.SQLITE_CANTOPEN:
-		return say.TheArchiveCannotBeOpened()
+		return say.CannotOpen()
 	case lib.SQLITE_IOERR:
-		return say.TheDiskDoesNotTake()
+		return say.DiskFails()
 	case lib.SQLITE_NOTADB:
-		return say.TheFileIsNoArchiveOf()
+		return say.NoArchiveOrDamaged()
 	case lib.SQLITE_CORRUPT:
-		return say.TheArchivesFileIsDamaged()
+		return say.Damaged()
 	}
 	switch {
 	case errors.Is(err, syscall.ENOTDIR):
-		return say.TheArchivesFolderCannotBe()
+		return say.CannotMakeFolder()
 	case errors.Is(err, syscall.ENOSPC):
-		return say.TheDiskIsFullNothing()
+		return say.DiskFull()
 	case errors.Is(err, syscall.EROFS):
-		return say.TheArchiveOrItsFolder()
+		return say.ArchiveReadOnly()
 	case errors.Is(err, fs.ErrNotExist):
-		return say.TheArchivesFolderOrFile()
+		return say.ArchiveRemoved()
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, os.ErrPermission):
-		return say.TheArchivesFolderMayNot()
+		return say.MayNotWriteToFolder()
 	}
 	return ""
 }

@@ -102,7 +102,7 @@ func (h *handles) rescue(ctx context.Context) error {
 	var busy, pages, written int
 	err := h.write.QueryRowContext(ctx, "pragma wal_checkpoint(full)").Scan(&busy, &pages, &written)
 	if err == nil && (busy != 0 || written < pages) {
-		err = &Failure{Text: say.TheArchivesLogWasRemoved()}
+		err = &Failure{Text: say.LogRemoved()}
 	}
 	return err
 }
@@ -135,7 +135,7 @@ func (a *Archive) reopen(ctx context.Context) (*handles, error) {
 	if s, err := os.Stat(a.path); err != nil {
 		return nil, err
 	} else if s.Size() == 0 {
-		return nil, &Failure{Text: say.AnEmptyFileStandsIn()}
+		return nil, &Failure{Text: say.EmptyInPlace()}
 	}
 	h, err := connect(context.WithoutCancel(ctx), a.path, nil)
 	if err != nil {

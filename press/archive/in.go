@@ -59,7 +59,7 @@ func (a *Archive) BringIn(ctx context.Context, from []string, tell Progress) (*M
 
 func plainFault(err error) string {
 	if errors.Is(err, fs.ErrNotExist) {
-		return say.NoSuchFileOrFolder()
+		return say.NothingThere()
 	}
 	text := err.Error()
 	for _, room := range []string{"archive: ", "carry: ", "issue: "} {

@@ -29,7 +29,7 @@ type Held struct {
 func (e *Held) Error() string {
 	who := say.AnotherProcess()
 	if e.PID > 0 {
-		who += say.Number(e.PID)
+		who += say.ProcessNumber(e.PID)
 	}
 	if e.Address == "" {
 		return "archive: " + who + " holds this archive"

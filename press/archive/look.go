@@ -41,7 +41,7 @@ func look(ctx context.Context, path string) (*sql.DB, int, error) {
 	if s, err := os.Stat(path); err != nil {
 		return nil, 0, err
 	} else if s.Size() == 0 {
-		return nil, 0, &Failure{Text: say.TheFileIsEmptyIt()}
+		return nil, 0, &Failure{Text: say.FileEmpty()}
 	}
 	db, err := openToLook(ctx, path, "&_pragma=query_only(1)")
 	if err != nil {
@@ -76,7 +76,7 @@ func openToLook(ctx context.Context, path, more string) (*sql.DB, error) {
 	}
 	_ = db.Close()
 	if s, e := os.Stat(path + "-wal"); e == nil && s.Size() > 0 {
-		return nil, &Failure{Text: say.WhatWasSavedLastIs(path), Err: err}
+		return nil, &Failure{Text: say.LogNeedsWritableFolder(path), Err: err}
 	}
 	return sql.Open(lookerName, dsn(path, "mode=ro&immutable=1"))
 }
@@ -112,7 +112,7 @@ func Look(ctx context.Context, dir string) (*Archive, error) {
 func bringForward(ctx context.Context, dir string) error {
 	lock, err := TakeLock(dir)
 	if held := (*Held)(nil); errors.As(err, &held) {
-		return &Failure{Text: say.AnOlderRamplanServesThis(), Err: held}
+		return &Failure{Text: say.ServedByOlder(), Err: held}
 	}
 	if err != nil {
 		return err
@@ -130,7 +130,7 @@ func lookFault(err error) error {
 		return err
 	}
 	if errors.Is(err, os.ErrNotExist) {
-		return &Failure{Text: say.ThereIsNoArchiveIn(), Err: err}
+		return &Failure{Text: say.NoArchiveInFolder(), Err: err}
 	}
 	return explain(err)
 }

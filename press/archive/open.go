@@ -140,7 +140,7 @@ func (a *Archive) changeIn(ctx context.Context, do func(context.Context, *handle
 		return explain(err)
 	}
 	if h.write == nil {
-		return &Failure{Text: say.TheArchiveWasOpenedTo()}
+		return &Failure{Text: say.OpenedToLook()}
 	}
 	h.compile(ctx)
 	tx, err := h.write.BeginTx(ctx, nil)

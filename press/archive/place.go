@@ -16,7 +16,7 @@ func fileIn(dir string) (string, error) {
 		return "", err
 	}
 	if s, err := os.Stat(dir); err == nil && !s.IsDir() {
-		return "", &Failure{Text: say.IsNoFolderWhatStands(dir)}
+		return "", &Failure{Text: say.FileInPlaceOfFolder(dir)}
 	}
 	if s, err := os.Lstat(path); err != nil || s.Mode()&fs.ModeSymlink == 0 {
 		return path, nil // there is none yet, or opening it says what is wrong
@@ -24,7 +24,7 @@ func fileIn(dir string) (string, error) {
 	real, err := filepath.EvalSymlinks(path)
 	if errors.Is(err, fs.ErrNotExist) {
 		to, _ := os.Readlink(path)
-		return "", &Failure{Text: say.IsALinkToAnd(path, to), Err: err}
+		return "", &Failure{Text: say.DeadLinkTo(path, to), Err: err}
 	}
 	return real, err
 }
@@ -32,7 +32,7 @@ func fileIn(dir string) (string, error) {
 // notAFile explains a folder where a file was to be; nil where there is none.
 func notAFile(path string) error {
 	if s, err := os.Stat(path); err == nil && s.IsDir() {
-		return &Failure{Text: say.IsAFolderAndA(path)}
+		return &Failure{Text: say.FolderInPlaceOfFile(path)}
 	}
 	return nil
 }
@@ -41,9 +41,9 @@ func notAFile(path string) error {
 func folderFault(dir string, err error) error {
 	switch {
 	case errors.Is(err, syscall.EROFS):
-		return &Failure{Text: say.TheFolderIsReadOnly(dir), Err: err}
+		return &Failure{Text: say.FolderReadOnly(dir), Err: err}
 	case errors.Is(err, fs.ErrPermission):
-		return &Failure{Text: say.TheFolderMayNotBe(dir), Err: err}
+		return &Failure{Text: say.FolderMayNotBeWritten(dir), Err: err}
 	}
 	return explain(err)
 }
@@ -55,7 +55,7 @@ func unread(path string) error {
 	}
 	f, err := os.Open(path)
 	if errors.Is(err, fs.ErrPermission) {
-		return &Failure{Text: say.MayNotBeReadBy(path), Err: err}
+		return &Failure{Text: say.MayNotBeRead(path), Err: err}
 	}
 	if err != nil {
 		return err

@@ -20,7 +20,7 @@ func PutBack(ctx context.Context, dir, file string) (aside string, r *Report, er
 		return "", nil, err
 	}
 	if err := unread(file); errors.Is(err, fs.ErrNotExist) {
-		return "", nil, &Failure{Text: say.ThereIsNoFile(file), Err: err}
+		return "", nil, &Failure{Text: say.NoFile(file), Err: err}
 	} else if err != nil {
 		return "", nil, err
 	}

@@ -28,7 +28,7 @@ func storable(ctx context.Context, tx *sql.Tx, id RamID, r drafts.Ram) (drafts.R
 	var other RamID
 	err := tx.QueryRowContext(ctx, "select id from ram where name = $1 collate nocase and id <> $2", r.Name, id).Scan(&other)
 	if err == nil {
-		ps = append(ps, press.Problem{Path: drafts.PathRamName, Code: press.CodeConflict, Message: say.AnotherRamOnTheShelf()})
+		ps = append(ps, press.Problem{Path: drafts.PathRamName, Code: press.CodeConflict, Message: say.RamNameTaken()})
 	} else if !errors.Is(err, sql.ErrNoRows) {
 		return r, nil, err
 	}

@@ -48,7 +48,7 @@ func NewCardOf(p *press.Plan, r *press.Result, id words.Identity, o Options) *ca
 			c = layCard(p, r, id, own, c.size/canvas.Lettered(1), free)
 			c.bottom = height - cardMargin
 		}
-		return canvas.NewPicture(canvas.Layout{Kind: "card", ID: o.ID, Title: say.CardForTheStation(p.Title.Name), Desc: c.desc(), Width: typeset.UprightWidth, Height: height, Paint: c.paint})
+		return canvas.NewPicture(canvas.Layout{Kind: "card", ID: o.ID, Title: say.CardTitle(p.Title.Name), Desc: c.desc(), Width: typeset.UprightWidth, Height: height, Paint: c.paint})
 	})
 }
 
@@ -131,18 +131,18 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 		y += q.high
 	}
 	if len(c.pairs) == 0 {
-		c.none = typeset.Fill((canvas.Bold(canvas.Black, c.size)), say.ThisPlanHasNoPush(), typeset.UprightWidth-2*cardMargin)
+		c.none = typeset.Fill((canvas.Bold(canvas.Black, c.size)), say.LampsMeanNothing(), typeset.UprightWidth-2*cardMargin)
 		y += c.none.Height()
 	}
 	y += 6
 	unseen := words.Sentence(say.CardUnseen(p, r))
 	samples := say.CardSamples(p, r)
 	if len(samples) == 0 {
-		samples = []string{say.NoneNoHeightIsAccepted()}
+		samples = []string{say.NoneAccepted()}
 	}
 	for _, l := range []cardList{
 		{head: say.CardSamplesHead(p), text: samples},
-		{head: say.TheLampsDoNotSee(), text: []string{unseen}},
+		{head: say.UnseenHead(), text: []string{unseen}},
 		{head: "Caution", text: []string{strings.Join(words.CardCautions, " ")}},
 	} {
 		l.top, l.pad = y, free/2
@@ -167,7 +167,7 @@ func cardFootOf(id words.Identity) string {
 		number = nil
 	}
 	st := cardFootStyle()
-	for _, list := range [][]string{slices.Concat(number, parts, []string{say.InstructionsOfTheWorksGo()}), slices.Concat(number, parts)} {
+	for _, list := range [][]string{slices.Concat(number, parts, []string{say.WorksFirst()}), slices.Concat(number, parts)} {
 		if line := strings.Join(list, " · "); st.Width(line) <= typeset.UprightWidth-2*cardMargin {
 			return line
 		}
@@ -194,12 +194,12 @@ func (c *card) paint(p *canvas.Pen) {
 	title.Size = max(title.Size, 0.8*c.size)
 	p.Text(title, cardMargin, y, canvas.Start, title.Clip(c.name, typeset.UprightWidth-2*cardMargin))
 	if c.draft || c.broken || c.old {
-		text := say.DraftDoNotJudgeParts()
+		text := say.DraftCard()
 		switch {
 		case c.broken:
-			text = say.NotReadyDoNotJudge()
+			text = say.NotReadyCard()
 		case c.old:
-			text = say.SupersededDoNotJudgeParts()
+			text = say.SupersededCard()
 		}
 		s := canvas.Bold(canvas.Paper, 0.9*c.size)
 		bar := canvas.Rect(cardMargin, y+0.3*c.size, typeset.UprightWidth-cardMargin, y+1.45*c.size)

@@ -85,7 +85,7 @@ func layCurve(t *press.CurveTrace, setting *float64, o Options) *curveDrawing {
 	d.yNameAt = canvas.Margin/2 + canvas.Small
 	d.plot = canvas.Rect(left, top, d.width-canvas.Margin, top+curvePlot)
 	d.scales(x0, x1, 0, y1)
-	d.xName, d.yName = say.SettingAxis(), say.ForceOfTheCurveN()
+	d.xName, d.yName = say.SettingAxis(), say.CurveForceAxis()
 	d.height = math.Ceil(d.bottom() + canvas.Margin/2)
 	return d
 }
@@ -133,7 +133,7 @@ func (d *curveDrawing) describe(title string) string {
 	}
 	const most = 40
 	if len(s) > most {
-		s = append(s[:most], say.AndMorePoints(float64(len(s)-most)))
+		s = append(s[:most], say.AndMorePoints(len(s)-most))
 	}
 	return s[0] + " " + strings.Join(s[1:], "; ") + "."
 }

@@ -239,12 +239,12 @@ func (m *cycleModel) describe(r *press.Result) string {
 			phases = append(phases, x.Name+" "+x.Text())
 		}
 	}
-	s := []string{say.PositionOfTheRamAgainst(strings.Join(phases, ", "), c.Total)}
+	s := []string{say.CycleText(strings.Join(phases, ", "), c.Total)}
 	if c.MissingWatched != nil {
 		s = append(s, say.TimeWithoutAnInsert(*c.MissingWatched, r))
 	}
 	if c.WatchTime != nil {
-		s = append(s, say.WhenNothingHasArrivedAfter(*c.WatchTime, r))
+		s = append(s, say.WatchText(*c.WatchTime, r))
 	}
 	for _, q := range m.reads {
 		s = append(s, "At "+say.After(q.at)+": "+q.when+".")

@@ -43,7 +43,7 @@ func layCycle(m *cycleModel, o Options) *cycleDrawing {
 	d.plot.Y1 -= 40
 	pad := 0.04 * (m.high - m.low)
 	d.scales(0, 1.02*m.end, m.low-pad, m.high+pad)
-	d.xName, d.yName = say.TimeS(), say.RamPositionMm()
+	d.xName, d.yName = say.TimeAxis(), say.RamPositionAxis()
 	y := d.plot.Y1 + 12
 	for range m.lanes {
 		if d.above {

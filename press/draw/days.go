@@ -13,7 +13,7 @@ import (
 func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	return newDays(p, r, o, "shift", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.ShiftTitle(p, d), say.ShiftText(p, d)
-		m.rows, m.xName, m.now = d.Shift, say.MeanHeightOffByMm(), "now"
+		m.rows, m.xName, m.now = d.Shift, say.MeanOffAxis(), "now"
 	})
 }
 
@@ -21,7 +21,7 @@ func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 func NewSpread(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	return newDays(p, r, o, "spread", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.SpreadTitle(p, d), say.SpreadText(d)
-		m.rows, m.xName, m.now, m.nowAt = d.Spread, say.TolerancesOfThePartsTimes(), "now", 1
+		m.rows, m.xName, m.now, m.nowAt = d.Spread, say.SpreadAxis(), "now", 1
 	})
 }
 
@@ -30,7 +30,7 @@ func NewWear(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	pos := say.Positions(p).Fine()
 	return newDays(p, r, o, "wear", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.WearTitle(p, d), say.WearText(p, d)
-		m.rows, m.xName = d.WearCurve, say.NestWornByMm()
+		m.rows, m.xName = d.WearCurve, say.NestWornAxis()
 		last := m.rows[len(m.rows)-1][0]
 		for _, x := range []*float64{d.Wear.FalseReject, d.Wear.FalseAccept} {
 			if x != nil && *x > 0 && *x < last {
@@ -102,7 +102,7 @@ func layDays(m *daysModel, o Options) *daysDrawing {
 	d := &daysDrawing{m: m, chart: newChart(o, m.title, daysLabels)}
 	d.plot.X0 += 12
 	d.plot.Y1 += 28
-	d.xName, d.yName, d.closeX = m.xName, say.PpmOfAllParts(), true
+	d.xName, d.yName, d.closeX = m.xName, say.PPMAxis(), true
 	if len(m.rows) == 0 {
 		d.noX = true
 		d.height = math.Ceil(d.plot.Y0)

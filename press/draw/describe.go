@@ -13,13 +13,13 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 	var s []string
 	add := func(sentence string) { s = append(s, sentence+".") }
 
-	add(say.DecisionStripOf(p.Title.Name))
-	add(say.StrokeOfApproachFromHome(pos, p.Ram.Stroke, p.Station.Home, t.ApproachEnd, t.Contact, m.seat))
+	add(say.StripHeading(p.Title.Name))
+	add(say.StrokeText(pos, p.Ram.Stroke, p.Station.Home, t.ApproachEnd, t.Contact, m.seat))
 	switch {
 	case m.ruled == "":
-		add(say.GoodByTheDrawingReadings(between(m.requirement), pos, m.guard))
+		add(say.GoodReadingsText(between(m.requirement), pos, m.guard))
 		if m.nothingLeft {
-			add(say.NothingIsLeftBetweenThe())
+			add(say.NothingBetweenGuardBands())
 		} else {
 			add(say.InsideTheGuardBands(between(m.acceptance)))
 		}
@@ -35,12 +35,12 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 		add(say.PushEndStands(pos, *m.end))
 	}
 	if m.overlap != nil {
-		add(say.BothSignalsAreOnFrom(between(*m.overlap)))
+		add(say.BothOnText(between(*m.overlap)))
 	} else {
-		add(say.NoReadingGivesBothSignals())
+		add(say.NeverBothOn())
 	}
 	if m.missing != nil {
-		add(say.WithoutAnInsertTheRam(pos, *m.missing))
+		add(say.MissingRestsAt(pos, *m.missing))
 	}
 	for _, q := range m.pairs {
 		s = append(s, "With "+q.Pair.String()+": "+q.Verdict+".")

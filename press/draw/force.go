@@ -73,15 +73,15 @@ func (m *forceModel) pushAt(setting float64) press.Band {
 func (m *forceModel) describe() string {
 	f := m.force
 	s := []string{
-		say.PushForceAgainstSettingFrom(m.settable[0], m.settable[1]),
-		say.NeededPartAndToolMay(m.need, m.most),
+		say.ForceText(m.settable[0], m.settable[1]),
+		say.NeededAndBorne(m.need, m.most),
 	}
 	if m.allowed != nil {
-		s = append(s, say.SettingsFromToLieIn(m.allowed[0], m.allowed[1]))
+		s = append(s, say.SettingsInWindow(m.allowed[0], m.allowed[1]))
 	} else {
-		s = append(s, say.NoSettingLiesInThe())
+		s = append(s, say.NoSettingInWindow())
 	}
-	s = append(s, say.AtTheRamPushesTo(f.Setting, f.Low, f.High, f.Typical))
+	s = append(s, say.ForceAtSetting(f.Setting, f.Low, f.High, f.Typical))
 	return strings.Join(s, " ")
 }
 
@@ -106,9 +106,9 @@ func layForce(m *forceModel, o Options) *forceDrawing {
 		first, last = m.curve[0].At, m.curve[n-1].At
 	}
 	d.scales(first, last, m.bottom, m.top)
-	d.xName, d.yName = say.SettingOfTheRatedMotor(), say.PushForceAtTheTool()
+	d.xName, d.yName = say.SettingOfRatedAxis(), say.PushForceAxis()
 	if d.thin = d.thinned(); d.thin > 1 {
-		d.xName = say.SettingToBeSetEvery(m.step, m.step*d.thin)
+		d.xName = say.SettingStepsAxis(m.step, m.step*d.thin)
 		d.xName = d.xNameStyle().Clip(d.xName, d.width-1.5*canvas.Margin)
 	}
 	d.endLabels()
@@ -219,7 +219,7 @@ func (d *forceDrawing) window(p *canvas.Pen) {
 // wanted names the band where the curve leaves room for it.
 func (d *forceDrawing) wanted(p *canvas.Pen, need, most float64) {
 	st := canvas.Bold(canvas.Good, canvas.Small)
-	text := say.SeatsEveryPartOverloadsNone()
+	text := say.WindowOfForce()
 	x, y := d.plot.X0+10, (need+most)/2+4
 	if need-most < 20 || x+st.Width(text) > d.plot.X1-10 {
 		return

@@ -65,11 +65,11 @@ func (l *lens) kinds() []lensRow {
 	rows := []lensRow{
 		row("requirement", m.left(), 40, (*lens).requirement),
 		row(say.SeatedReadings(), say.UncertainBy(m.pos, m.uncertainty), bell, (*lens).density),
-		row("", say.RamPositionMm(), 24, (*lens).ruler),
+		row("", say.RamPositionAxis(), 24, (*lens).ruler),
 		row(say.TipOfTheRam(), say.AtRestLabel(), 26, (*lens).tip),
 	}
 	if m.looks || m.missing != nil && l.scale.Has(*m.missing) {
-		rows = append(rows, row(say.WithoutAnInsert(), say.TheRamRestsHere(), 26, (*lens).missingTip))
+		rows = append(rows, row(say.WithoutAnInsert(), say.RestsHere(), 26, (*lens).missingTip))
 	}
 	rows = append(rows, row(say.ZoneAndPushEnd(), l.zoneNote(), 28, (*lens).zone))
 	if m.end != nil {
@@ -78,7 +78,7 @@ func (l *lens) kinds() []lensRow {
 	if len(m.fields) > 0 {
 		rows = append(rows,
 			row(say.ZoneSignal(), "", 26, (*lens).zoneSignal),
-			row("verdict", say.OfTheTwoSignals(), verdict, (*lens).verdicts))
+			row("verdict", say.OfTwoSignals(), verdict, (*lens).verdicts))
 	}
 	return rows
 }

@@ -11,7 +11,7 @@ func (l *lens) tip(p *canvas.Pen, r lensRow) {
 	m := l.m
 	texts := []string{say.NominalPart(m.pos, m.seat)}
 	if m.rest < m.seat {
-		texts = []string{say.StopsAtThePushEnd(m.pos, m.seat), say.StopsBeforeNominal(m.pos, m.seat)}
+		texts = []string{say.StopsAtPushEnd(m.pos, m.seat), say.StopsBeforeNominal(m.pos, m.seat)}
 	}
 	l.rod(p, r.box, m.rest, canvas.Solid, canvas.Plain(canvas.Black, canvas.Small), texts...)
 }
@@ -25,7 +25,7 @@ func (l *lens) missingTip(p *canvas.Pen, r lensRow) {
 	st, text := canvas.Plain(canvas.Black, canvas.Small), say.NoInsert(m.pos, *m.missing)
 	switch {
 	case m.checked:
-		text += say.ToldByTheOtherCheck()
+		text += say.ToldByOtherCheck()
 	case m.looks:
 		st, text = canvas.Bold(canvas.Alert, canvas.Small), say.LooksGoodNoInsert(m.pos, *m.missing)
 	}

@@ -45,7 +45,7 @@ func (m *stripModel) left() string {
 	if m.ruled != "" {
 		return "window " + m.ruled
 	}
-	return say.GuardBands12(m.pos, m.guard)
+	return say.GuardBands(m.pos, m.guard)
 }
 
 // drawGuard draws one guard band.
@@ -78,7 +78,7 @@ func (l *lens) requirementWords(p *canvas.Pen, r lensRow, x0, x1 float64) {
 	text := "required " + m.pos.Bare(m.requirement[0]) + " to " + m.pos.Bare(m.requirement[1])
 	if m.nothingLeft {
 		st = canvas.Bold(canvas.Alert, canvas.Small)
-		text = say.TheGuardBandsOverlapBy(m.pos, m.acceptance[0]-m.acceptance[1])
+		text = say.GuardBandsOverlap(m.pos, m.acceptance[0]-m.acceptance[1])
 		if m.ruled != "" {
 			text = say.NoWindow(m.ruled)
 		}

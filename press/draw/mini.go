@@ -107,11 +107,11 @@ func (d *mini) title() string {
 	case r.early:
 		return say.MetInTheApproachBefore(d.name)
 	case r.at == nil:
-		return say.NobodyKnowsWhereTheRam(d.name)
+		return say.RestUnknown(d.name)
 	case r.met:
-		return say.TheRamComesToRest(d.name, figure(*r.at, readingDecimals))
+		return say.RestAt(d.name, figure(*r.at, readingDecimals))
 	}
-	return say.TheRamMeetsNothingAnd(d.name, d.m.pos, *r.at)
+	return say.MeetsNothing(d.name, d.m.pos, *r.at)
 }
 
 // tip is the px of the resting place; ok is false where it lies outside.

@@ -52,10 +52,10 @@ func (m *pressInModel) describe(r *press.Result) string {
 	s := []string{m.title + "."}
 	if r.Joint != nil {
 		d := r.Joint.Demand
-		s = append(s, say.AtTheSeatFromFirst(m.pos, m.travel, d[0], d[2], d[1]))
+		s = append(s, say.DemandAtSeat(m.pos, m.travel, d[0], d[2], d[1]))
 	}
 	f := m.force
-	s = append(s, say.TheRamGivesToTypically(f.Low, f.High, f.Typical))
+	s = append(s, say.RamGives(f.Low, f.High, f.Typical))
 	return strings.Join(s, " ")
 }
 
@@ -78,7 +78,7 @@ func layPressIn(m *pressInModel, o Options) *pressInDrawing {
 	d.marks = typeset.LayCallouts(d.depthLabels(), canvas.Margin, d.width-canvas.Margin)
 	d.raise(d.marks.Height())
 	d.scales(0, 1.04*reach, m.bottom, m.top)
-	d.xName, d.yName = say.DepthFromFirstContactMm(), say.ForceN()
+	d.xName, d.yName = say.DepthAxis(), say.ForceAxis()
 	if len(m.demand) == 0 {
 		d.noX = true
 	}
@@ -112,7 +112,7 @@ func (d *pressInDrawing) depthLabels() []typeset.Callout {
 	}
 	out = append(out, typeset.Callout{X: d.x.At(m.travel), Lines: []string{"seat", m.pos.Bare(m.travel)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	if m.tight != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*m.tight), Lines: []string{say.TightestFitStallsAWeak(), m.pos.Bare(*m.tight)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*m.tight), Lines: []string{say.TightestStallsWeak(), m.pos.Bare(*m.tight)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
 	}
 	if m.stall != nil {
 		out = append(out, typeset.Callout{X: d.x.At(*m.stall), Lines: []string{say.TypicalFitStalls(), m.pos.Bare(*m.stall)}, Style: canvas.Bold(canvas.Alert, canvas.Small)})
@@ -167,7 +167,7 @@ func (d *pressInDrawing) paint(p *canvas.Pen) {
 // nothing says why there is no curve.
 func (d *pressInDrawing) nothing(p *canvas.Pen) {
 	st := canvas.Plain(canvas.Quiet, canvas.Body)
-	lines := canvas.Plain(canvas.Black, canvas.Body).Wrap(say.ThePartsOnlyTouchNo(), d.plot.X1-d.plot.X0-20)
+	lines := canvas.Plain(canvas.Black, canvas.Body).Wrap(say.OnlyTouch(), d.plot.X1-d.plot.X0-20)
 	y := (math.Max(d.y.At(d.m.force.Low), d.plot.Y0) + d.plot.Y1) / 2
 	y = math.Min(y, d.plot.Y1-6-canvas.Leading*canvas.Body*float64(len(lines)-1))
 	for i, l := range lines {

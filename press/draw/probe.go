@@ -86,26 +86,26 @@ func newProbeModel(p *press.Plan, r *press.Result) *probeModel {
 
 func (m *probeModel) describe(r *press.Result) string {
 	b := &r.Probe
-	s := []string{m.title + ".", say.TheProbePushesAtFrom(*b.Setting, m.pos, m.approach, m.end)}
+	s := []string{m.title + ".", say.ProbeText(*b.Setting, m.pos, m.approach, m.end)}
 	if m.nominal != nil {
-		s = append(s, say.TheNominalPartStallsIt(m.pos, *m.nominal))
+		s = append(s, say.NominalStallsProbe(m.pos, *m.nominal))
 	} else {
-		s = append(s, say.TheNominalPartDoesNot())
+		s = append(s, say.NominalPassesProbe())
 	}
 	if m.loosest != nil {
-		s = append(s, say.TheLoosestSoundPartStalls(m.pos, *m.loosest))
+		s = append(s, say.LoosestStallsProbe(m.pos, *m.loosest))
 	} else {
-		s = append(s, say.TheLoosestSoundPartDoes())
+		s = append(s, say.LoosestPassesProbe())
 	}
 	if m.zone != nil {
-		s = append(s, say.TheZoneBeginsAt(m.pos, *m.zone))
+		s = append(s, say.ZoneBeginsAt(m.pos, *m.zone))
 	}
-	s = append(s, say.ArrivalBeforeTheEndGo())
+	s = append(s, say.ProbeRule())
 	if m.below != nil {
-		s = append(s, say.UnderAnEffectiveInterferenceOf(*m.below))
+		s = append(s, say.SurelyRefusedUnder(*m.below))
 	}
 	if m.above != nil {
-		s = append(s, say.OverItPassesSurely(*m.above))
+		s = append(s, say.SurelyPassesOver(*m.above))
 	}
 	return strings.Join(s, " ")
 }
@@ -145,7 +145,7 @@ func layProbe(m *probeModel, o Options) *probeDrawing {
 		d.plot.Y1 = d.plot.Y0 + plotHeightFlat
 	}
 	d.y = canvas.NewScale(0, 100, d.plot.Y1, d.plot.Y0)
-	d.xName, d.yName = say.EffectiveInterferenceΜm(), say.ChanceThatTheProbeRefuses()
+	d.xName, d.yName = say.InterferenceAxis(), say.RefusalChanceAxis()
 	d.height = math.Ceil(d.bottom() + canvas.Margin)
 	return d
 }
@@ -288,7 +288,7 @@ func (d *probeDrawing) axis(p *canvas.Pen, y float64) {
 			free = x + half + 8
 		}
 	}
-	p.Text(st, d.ruler.X1, y+17+axisName, canvas.End, say.RamReadingInTheProbe())
+	p.Text(st, d.ruler.X1, y+17+axisName, canvas.End, say.ProbeReadingAxis())
 }
 
 // chance is the chance of refusal; the fit's range lies as a bar on the axis.
@@ -309,9 +309,9 @@ func (d *probeDrawing) chance(p *canvas.Pen) {
 		x0, x1 := d.x.At(f[0]), d.x.At(f[2])
 		p.Fill(canvas.Black.Tint(canvas.BandTint), canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
 		p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, canvas.Rect(x0, d.plot.Y1-7, x1, d.plot.Y1))
-		if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width(say.TheFitsRange()) < d.plot.X1-x0 {
-			x := math.Min((x0+x1)/2, d.plot.X1-st.Width(say.TheFitsRange())/2-2)
-			p.OnPaper(st, x, d.plot.Y1-13, canvas.Middle, say.TheFitsRange())
+		if st := (canvas.Plain(canvas.Quiet, canvas.Small)); st.Width(say.FitsRange()) < d.plot.X1-x0 {
+			x := math.Min((x0+x1)/2, d.plot.X1-st.Width(say.FitsRange())/2-2)
+			p.OnPaper(st, x, d.plot.Y1-13, canvas.Middle, say.FitsRange())
 		}
 	}
 	d.chart.frame(p)

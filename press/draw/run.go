@@ -278,19 +278,19 @@ func litOf(c press.Changes, end float64) []runOn {
 }
 
 func (m *runModel) describe(p *press.Plan, r *press.Result) string {
-	s := []string{say.PositionOfTheRamAgainstTime()}
+	s := []string{say.RunText()}
 	pos := say.Positions(p)
 	for _, x := range r.Sequence.Steps {
 		pass := ""
 		if x.Pass > 1 {
 			pass = say.Pass(x.Pass)
 		}
-		s = append(s, say.FromToEndsAt(words.Step(p, x.Step), pass, x.Begins, x.Begins+x.Duration, pos, x.End[1]))
+		s = append(s, say.StepText(words.Step(p, x.Step), pass, x.Begins, x.Begins+x.Duration, pos, x.End[1]))
 	}
 	for _, l := range m.lanes {
 		var when []string
 		for _, q := range l.on {
-			t := say.OnFromTo(q.from, q.to)
+			t := say.OnFrom(q.from, q.to)
 			if q.elsewhere != "" {
 				t += " (step " + q.number + ")"
 			}
@@ -302,7 +302,7 @@ func (m *runModel) describe(p *press.Plan, r *press.Result) string {
 		s = append(s, words.UpperFirst(l.name)+": "+strings.Join(when, ", ")+".")
 	}
 	for _, t := range m.looks {
-		s = append(s, say.TheSignalsAreLookedAt(t))
+		s = append(s, say.LookedAtText(t))
 	}
 	return strings.Join(s, " ")
 }

@@ -38,7 +38,7 @@ func layRun(m *runModel, o Options) *runDrawing {
 	pad := 0.04 * (m.high - m.low)
 	d.x = canvas.NewScale(0, 1.01*m.end, d.plot.X0, d.plot.X1)
 	d.y = canvas.NewScale(m.low-pad, m.high+pad, d.plot.Y0, d.plot.Y1) // downward, as the ram moves
-	d.xName, d.yName = say.TimeS(), say.RamPositionMmDownward()
+	d.xName, d.yName = say.TimeAxis(), say.RamPositionDownAxis()
 	for _, l := range m.levels {
 		d.ends = append(d.ends, endLabel{d.y.At(l.at), l.name, canvas.Quiet, false})
 	}

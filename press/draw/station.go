@@ -138,7 +138,7 @@ func (d *Station) Poses() []Pose {
 			on := words.Pair{Arrival: f.Arrival, Zone: f.Zone}
 			short := words.UpperFirst(d.verdict(on))
 			if say.LampsMislead(d.p, d.r, d.s.Row, on) != "" {
-				short = say.TheLampsSayGoodIt()
+				short = say.LampsSayGoodWrongly()
 			}
 			verdict = canvas.Bold(canvas.Black, canvas.Body).Clip(short, d.width-canvas.Margin-x)
 			q.Says += " " + words.UpperFirst(on.String()) + ": " + d.verdict(on) + "." + say.LampsMislead(d.p, d.r, d.s.Row, on) + d.guarded(on)
@@ -275,12 +275,12 @@ func (d *Station) Steps() []string {
 		if i > 0 && q.Phase == last.Phase && q.Arrival == last.Arrival && q.Zone == last.Zone {
 			continue
 		}
-		line := say.At(q.Time, d.at(q.Position), q.Phase)
+		line := say.PoseText(q.Time, d.at(q.Position), q.Phase)
 		if q.Phase != last.Phase {
 			line += " " + q.Says
 		}
 		if d.s.Course.Frames[i].Phase != press.PhaseRead && (i == 0 || q.Arrival != last.Arrival || q.Zone != last.Zone) {
-			line += say.ArrivalZone(q.Arrival, q.Zone)
+			line += say.PoseLamps(q.Arrival, q.Zone)
 		}
 		out, last = append(out, line), q
 	}
@@ -298,17 +298,17 @@ func (d *Station) Picture(q Pose) *canvas.Picture {
 	})
 }
 
-func (d *Station) title() string { return say.TheStationWith(d.s.name()) }
+func (d *Station) title() string { return say.StationTitle(d.s.name()) }
 
 func (d *Station) desc(q Pose) string {
-	s := []string{say.TheRamStandsAtAfter(q.Phase, d.at(q.Position), q.Time)}
+	s := []string{say.StationPose(q.Phase, d.at(q.Position), q.Time)}
 	if q.Arrival == unknownLamp {
-		s = append(s, say.WhatTheLampsShowIs())
+		s = append(s, say.LampsUnknown())
 	} else {
-		s = append(s, say.LampsAre(q.Arrival, q.Zone))
+		s = append(s, say.LampsText(q.Arrival, q.Zone))
 	}
 	if z := d.m; z.zoneStart != nil && z.zoneEnd != nil && z.end != nil {
-		s = append(s, say.ZoneToPushEndRequired(z.pos, *z.zoneStart, *z.zoneEnd, *z.end, z.requirement[0], z.requirement[1]))
+		s = append(s, say.SetAndRequired(z.pos, *z.zoneStart, *z.zoneEnd, *z.end, z.requirement[0], z.requirement[1]))
 	}
 	return strings.Join(s, " ")
 }

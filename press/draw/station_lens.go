@@ -22,7 +22,7 @@ const (
 // zone, the push end, and the tip of the ram as it moves.
 func (d *Station) paintLens(p *canvas.Pen, q Pose) {
 	box, s, m := d.lens, d.glass, d.m
-	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, say.LastTenthsMm())
+	p.Text(canvas.Plain(canvas.Quiet, canvas.Small), box.X0, box.Y0-10, canvas.Start, say.LensAxis())
 	p.Text(canvas.Plain(canvas.Black, canvas.Small), box.X1, box.Y0-10, canvas.End, "tool")
 	key := box.X1 - (canvas.Plain(canvas.Black, canvas.Small)).Width("tool") - 4
 	p.Area(canvas.Black, [2]float64{key - 10, box.Y0 - 19}, [2]float64{key, box.Y0 - 14}, [2]float64{key - 10, box.Y0 - 9})
@@ -173,7 +173,7 @@ func (d *Station) paintLamps(p *canvas.Pen, q Pose) {
 	p.Group("station-verdict", q.Verdict == "", func() { p.Text(canvas.Bold(canvas.Black, canvas.Body), x, y, canvas.Start, cmp.Or(q.Verdict, "?")) })
 	y += canvas.Leading * (canvas.Body + 4)
 	if d.p.Ram.Direction != press.Down {
-		p.Text(canvas.Plain(canvas.Quiet, canvas.Small), x, y, canvas.Start, say.DrawnAsIfItPressed())
+		p.Text(canvas.Plain(canvas.Quiet, canvas.Small), x, y, canvas.Start, say.DrawnAsIfDown())
 	}
 }
 

@@ -113,19 +113,19 @@ func (d *Station) names(p *canvas.Pen, x float64) {
 func (d *Station) note() string {
 	switch b := d.part; {
 	case b.second:
-		return say.ASecondInsertOnThe()
+		return say.SecondInsert()
 	case !b.insert:
-		return say.NoInsertInTheNest()
+		return say.NoInsertInside()
 	case b.chip:
-		return say.AChipUnderThePart()
+		return say.ChipUnderPart()
 	case b.gap:
-		return say.StopsShortOfItsSeat()
+		return say.StopsShort()
 	case b.loose:
 		return say.LooseNoGrip()
 	case b.tight:
-		return say.TightStallsOnItsWay()
+		return say.TightStalls()
 	case b.worn:
-		return say.TheNestHasGivenWay()
+		return say.NestGaveWay()
 	}
 	return ""
 }

@@ -78,7 +78,7 @@ func (d *stripDrawing) paintPairs(p *canvas.Pen) {
 		p.HLine(canvas.Black, x, x+d.pairsWide, box.Y0+pairHead)
 	}
 	if len(d.m.pairs) == 0 {
-		p.Lines(head, box.X0, box.Y0+pairHead+20, canvas.Start, head.Wrap(say.NoVerdictZoneAndPush(), box.X1-box.X0))
+		p.Lines(head, box.X0, box.Y0+pairHead+20, canvas.Start, head.Wrap(say.NoVerdict(), box.X1-box.X0))
 		return
 	}
 	for i, q := range d.m.pairs {

@@ -90,7 +90,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		Glance:   made.glance,
 	}
 	if made.name != "" {
-		out.Title, out.Name = say.Ramplan(made.name), made.name
+		out.Title, out.Name = say.PageTitle(made.name), made.name
 	}
 	if b.Plan != nil {
 		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
@@ -98,7 +98,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {
-			out.Result.Older = say.OlderThanTheEntriesThis()
+			out.Result.Older = say.OlderThanEntriesThis()
 		}
 		out.Result.Copy = copied(b.Plan, b.Result, say.Setpoints(b.Plan, b.Result), b.Kept.standing(), len(b.Faults) > 0)
 		out.Perfect = out.Result.Perfect
@@ -126,9 +126,9 @@ func (k Kept) standing() string {
 func (k Kept) alarm() string {
 	switch {
 	case k.Failure != "":
-		return say.NotSavedWhatToDo()
+		return say.NotSavedSeeTop()
 	case k.Stale:
-		return say.NotSavedAnotherWindowChanged()
+		return say.NotSavedChangedElsewhereSeeTop()
 	}
 	return ""
 }
@@ -138,9 +138,9 @@ func (b Bench) standing() page.State {
 	state := b.state()
 	switch {
 	case b.Kept.Failure != "":
-		return page.State{Kind: "unsaved", Text: say.WhatYouTypedIsKept(b.Kept.Failure)}
+		return page.State{Kind: "unsaved", Text: say.TypedIsKeptInPage(b.Kept.Failure)}
 	case b.Kept.Stale:
-		return page.State{Kind: "unsaved", Text: say.NotSavedAnotherWindowChangedThis()}
+		return page.State{Kind: "unsaved", Text: say.NotSavedChangedElsewhere()}
 	}
 	state.Text += " Saved."
 	return state
@@ -149,7 +149,7 @@ func (b Bench) standing() page.State {
 // state says in one line how the entries stand.
 func (b Bench) state() page.State {
 	if len(b.Faults) == 0 {
-		return page.State{Kind: "valid", Text: say.UpToDateWithThe()}
+		return page.State{Kind: "valid", Text: say.UpToDate()}
 	}
 	missing := 0
 	for _, p := range b.Faults {
@@ -162,9 +162,9 @@ func (b Bench) state() page.State {
 	case wrong == 0:
 		return page.State{Kind: "incomplete", Text: say.StillNeeded(counted(missing, "entry is", "entries are"))}
 	case missing == 0:
-		return page.State{Kind: "wrong", Text: say.InTheEntries(counted(wrong, "fault is", "faults are"))}
+		return page.State{Kind: "wrong", Text: say.FaultsInEntries(counted(wrong, "fault is", "faults are"))}
 	}
-	return page.State{Kind: "wrong", Text: say.InTheEntriesAndStill(counted(wrong, "fault is", "faults are"), counted(missing, "entry is", "entries are"))}
+	return page.State{Kind: "wrong", Text: say.FaultsAndNeeded(counted(wrong, "fault is", "faults are"), counted(missing, "entry is", "entries are"))}
 }
 
 // list is every fault of the entries, each leading to its field.
@@ -173,7 +173,7 @@ func (f *form) list() []page.Fault {
 	for _, p := range f.faults {
 		where := label(p.Path)
 		if where == "" {
-			where = say.ThePlan()
+			where = say.ThatPlan()
 		}
 		out = append(out, page.Fault{Link: f.places.link(p.Path), Where: where, Text: p.Message})
 	}

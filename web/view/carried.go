@@ -83,11 +83,11 @@ func (f *form) parked() string {
 	if len(f.typed.Parked) == 0 {
 		return ""
 	}
-	kind := say.TheChosenKindOfJoint()
+	kind := say.ChosenKindOfJoint()
 	if f.kind == "" {
-		kind = say.AJointOfNoKind()
+		kind = say.JointOfNoKind()
 	} else if slices.Contains([]string{press.Touch, press.Measured, press.Interference}, f.kind) {
-		kind = say.AJointOfKind(f.kind)
+		kind = say.JointOfKind(f.kind)
 	}
-	return say.KeptAsideAsHasNo(kind, counted(len(f.typed.Parked), "entry", "entries"))
+	return say.KeptAside(kind, counted(len(f.typed.Parked), "entry", "entries"))
 }

@@ -72,5 +72,5 @@ func (w writer) samples() []page.Figure {
 		}
 		out = append(out, f)
 	}
-	return append(out, page.Figure{Label: say.EachWithAProbabilityOf(), Value: say.Share(s.Probability)})
+	return append(out, page.Figure{Label: say.EachWithProbability(), Value: say.Share(s.Probability)})
 }

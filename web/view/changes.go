@@ -182,7 +182,7 @@ func inBrief(cs []Change) []page.Change {
 			told[row] = true
 		case c.Path == drafts.PathShelfDigest && len(cs) > 1:
 		case c.Path == drafts.PathShelfDigest && c.Has:
-			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: say.CopiedFromTheShelfAnew()})
+			out = append(out, page.Change{Where: "Ram", Path: c.Path, Told: say.CopiedAnew()})
 		default:
 			out = append(out, c.page())
 		}
@@ -242,7 +242,7 @@ func cut(cs []page.Change, most int) ([]page.Change, string) {
 	}
 	more := len(cs) - most
 	if more == 1 {
-		return cs[:most], say.And1More()
+		return cs[:most], say.OneMore()
 	}
 	return cs[:most], "and " + strconv.Itoa(more) + " more"
 }

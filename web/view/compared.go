@@ -39,7 +39,7 @@ func (s Side) Called() string {
 func (s Side) label() string {
 	switch n, isState := StateOf(s.Name); {
 	case s.Name == draftSide:
-		return say.TheDraft()
+		return say.ThatDraft()
 	case isState:
 		return "State " + strconv.FormatInt(n, 10)
 	}
@@ -121,7 +121,7 @@ func StartAgain(letter string) string { return say.StartTheDraftFromRevision(let
 func (c Compared) side(s Side) page.Side {
 	out := page.Side{Label: s.label(), Strip: s.Strip}
 	if s.Plan == nil {
-		out.Note = say.NoSoundPlanItHas()
+		out.Note = say.NoFigures()
 		return out
 	}
 	out.Headline, out.Blocked = say.Headline(s.Plan, s.Result), s.Result.Blocked()

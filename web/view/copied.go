@@ -18,13 +18,13 @@ func copied(p *press.Plan, r *press.Result, setpoints []words.Setpoint, standing
 		rows = append(rows, []string{check})
 	}
 	if older {
-		rows = append(rows, []string{say.OlderThanTheEntries()})
+		rows = append(rows, []string{say.OlderThanEntries()})
 	}
 	rows = append(rows, []string{p.Title.Name, p.Title.Number, standing})
 	own := len(p.Controller.Words) > 0
 	head := []string{"Setpoint", "Figure", "Unit"}
 	if own {
-		head = append(head, say.TheControllerCallsIt(), say.ToBeEntered(), say.InItsUnit())
+		head = append(head, say.ControllerCallsIt(), say.ToBeEntered(), say.InItsUnit())
 	}
 	rows = append(rows, append(head, "Note"))
 	for _, s := range setpoints {

@@ -25,16 +25,16 @@ func (b Bench) curve() *page.CurveEditor {
 		trace = b.Typed.Draft.CurveTrace()
 	case b.Plan != nil:
 		trace, setting = b.Plan.CurveTrace(), &b.Result.Force.Setting
-		out.Note = say.OlderThanThePointsBelow()
+		out.Note = say.CurveOlderThanPoints()
 	default:
 		return nil
 	}
 	movable := out.Note == "" && len(trace.Points) <= mostHandles
 	switch {
 	case movable:
-		out.Hint = say.DragAPointOrMove()
+		out.Hint = say.DragAPoint()
 	case out.Note == "":
-		out.Hint = say.MoreThanPointsLieToo(mostHandles)
+		out.Hint = say.PointsTooClose(mostHandles)
 	}
 	d := draw.NewCurve(trace, setting, draw.Options{ID: "curve-drawing"})
 	var svg strings.Builder

@@ -27,7 +27,7 @@ type Drill struct {
 func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
 	d, err := drill.New(say.Printer, p, r, say.Reactions(p, r))
 	if err != nil {
-		return Drill{P: p, R: r}, say.ThisPlanHasNoPush()
+		return Drill{P: p, R: r}, say.NothingToPractise()
 	}
 	return Drill{P: p, R: r, D: d}, ""
 }
@@ -35,7 +35,7 @@ func NewDrill(p *press.Plan, r *press.Result) (Drill, string) {
 // Head is what every page has.
 func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 	h := page.DrillHead{
-		Assets: assets, Title: say.OfRamplan(kind, v.P.Title.Name), Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
+		Assets: assets, Title: say.KindOfTitle(kind, v.P.Title.Name), Kind: kind, Name: v.P.Title.Name, Number: v.P.Title.Number,
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
@@ -50,7 +50,7 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 // to judge by, as the card on the wall does, and over every page that a newer revision
 // was issued.
 func (v Drill) shout(kind string) string {
-	what, judged := map[string]string{say.AtTheStation(): say.DoNotJudgePartsBy(), "Exam": say.DoNotJudgePartsByWhat()}[kind]
+	what, judged := map[string]string{say.AtTheStation(): say.DoNotJudgeByPage(), "Exam": say.DoNotJudgeByExam()}[kind]
 	if !judged {
 		what = say.PractiseOnThatOne()
 	}
@@ -78,15 +78,15 @@ func (v Drill) superseded() bool {
 
 // levelWhat says what each level has.
 var levelWhat = []func(screen.Words) string{
-	screen.Words.WhatTheTechniciansExamAsks,
-	screen.Words.AndThePartWhatWill,
-	screen.Words.AndFaultsWhatTheLamps,
-	screen.Words.EverythingThatTheTwoExams,
+	screen.Words.LevelLamps,
+	screen.Words.LevelPredict,
+	screen.Words.LevelFaults,
+	screen.Words.LevelAll,
 }
 
 // kindNames name the kinds of exercise.
 var kindNames = map[drill.Kind]func(screen.Words) string{
-	drill.Read: screen.Words.ReadingTheLamps, drill.Act: screen.Words.WhatToDo, drill.Predict: screen.Words.PredictingTheLamps, drill.React: screen.Words.WhatToCheckFirst, drill.Blind: screen.Words.WhatTheLampsDoNot, drill.Zone: screen.Words.SettingAZone, drill.Safe: screen.Words.WhatNoLampMakesSafe,
+	drill.Read: screen.Words.ReadingTheLamps, drill.Act: screen.Words.WhatToDo, drill.Predict: screen.Words.PredictingTheLamps, drill.React: screen.Words.WhatToCheckFirst, drill.Blind: screen.Words.Unfound, drill.Zone: screen.Words.SettingAZone, drill.Safe: screen.Words.Unsafe,
 }
 
 // Home is the page on which a learner begins.
@@ -102,7 +102,7 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 	if v.D == nil {
 		return out
 	}
-	out.Advice = say.OnlyOneRoundBeforeThe(drill.Levels)
+	out.Advice = say.OneRoundBeforeExam(drill.Levels)
 	for _, t := range say.PairTexts(v.P, v.R) {
 		out.Pairs = append(out.Pairs, page.DrillPair{Arrival: words.OnOff(t.Pair.Arrival), Zone: words.OnOff(t.Pair.Zone), Verdict: words.UpperFirst(t.Verdict), Act: words.UpperFirst(t.Act)})
 	}
@@ -110,7 +110,7 @@ func (v Drill) Home(h page.DrillHead, seed uint64, typed page.ExamForm) page.Dri
 		n := len(v.D.Round(i+1, drill.RoundLength, seed))
 		items := counted(n, "question", "questions")
 		if n < drill.RoundLength {
-			items += say.WithWhatIsAskedAgain(drill.RoundLength)
+			items += say.AtTheMostAsked(drill.RoundLength)
 		}
 		out.Levels = append(out.Levels, page.DrillLevel{Number: strconv.Itoa(i + 1), What: what(say), Items: say.DrawnFrom(items, len(v.D.Keys(i+1)))})
 	}
@@ -194,7 +194,7 @@ func (v Drill) HeightHint(mm float64) string {
 		return ""
 	}
 	pos := say.Positions(v.P)
-	return say.LooksLikeAReadingWhich(pos.Set(mm), pos, v.R.HeightOf(mm))
+	return say.LooksLikeAReading(pos.Set(mm), pos, v.R.HeightOf(mm))
 }
 
 // StillAsked puts what was given back into a question that is asked still.
@@ -213,7 +213,7 @@ func Judge(q page.DrillQuestion, e drill.Exercise, a drill.Answer) page.DrillQue
 	if j.Grave != "" && q.Number != "" {
 		q.Alone = words.UpperFirst(words.AloneFails) + ": " + j.Grave + "."
 	} else if j.Grave != "" {
-		q.Reason = say.InAnExamThisAnswer(strings.TrimSpace(q.Reason), j.Grave)
+		q.Reason = say.FailsAnExam(strings.TrimSpace(q.Reason), j.Grave)
 	}
 	if j.Right {
 		q.Verdict = "Right"
@@ -256,17 +256,17 @@ func marks(given, right bool) []string {
 func Progress(asks, now drill.Session) string {
 	s := "Question " + strconv.Itoa(asks.Tried+1) + " of " + strconv.Itoa(now.Total())
 	if asks.Again() {
-		s += say.AskedAgainBecauseItWas()
+		s += say.AskedAgain()
 	}
 	if n := len(now.Seen); n > 0 {
-		s += say.OfRightAtTheFirst(now.Right, n)
+		s += say.RightAtFirstSoFar(now.Right, n)
 	}
 	return s + "."
 }
 
 // RoundScore is what a round came to.
 func (v Drill) RoundScore(s drill.Session, seed uint64) *page.DrillScore {
-	out := &page.DrillScore{Score: say.OfRightAtTheFirstGo(s.Right, counted(len(s.Seen), "question", "questions"), counted(s.Tried, "answer", "answers"))}
+	out := &page.DrillScore{Score: say.RightAtFirst(s.Right, counted(len(s.Seen), "question", "questions"), counted(s.Tried, "answer", "answers"))}
 	for _, key := range s.Missed {
 		if e, ok := v.D.Exercise(key, seed); ok {
 			out.Missed = append(out.Missed, page.DrillMiss{Text: e.InWords() + " Right: " + e.RightInWords()})
@@ -283,7 +283,7 @@ func ExamScore(s drill.Score, asked []page.DrillQuestion, draft bool) *page.Dril
 		Score:  strconv.Itoa(s.Right) + " of " + counted(s.Items, "question", "questions") + " right; " + strconv.Itoa(s.Needed) + " needed.",
 	}
 	if s.OverTime {
-		out.Score += say.ItTookLongerThanAllowed()
+		out.Score += say.TookTooLong()
 	}
 	for _, q := range asked {
 		if !q.Right {

@@ -18,18 +18,18 @@ func (v Drill) state(h *page.DrillHead) {
 	h.Letter = v.Letter
 	switch {
 	case v.Letter == "" && len(v.Letters) == 0:
-		h.Letter, h.State = "draft", say.TheDraftNothingWasIssued()
+		h.Letter, h.State = "draft", say.DraftBeforeIssue()
 	case v.Letter == "":
-		h.Letter, h.State = "draft", say.TheDraftTheStationRuns(v.Letters[0])
+		h.Letter, h.State = "draft", say.DraftBesideIssued(v.Letters[0])
 	case v.Letter == v.Letters[0]:
-		h.State = say.RevisionTheLastThatWas(v.Letter)
+		h.State = say.LastIssued(v.Letter)
 	default:
-		h.State = say.RevisionTheLastThatWasIssued(v.Letter, v.Letters[0])
+		h.State = say.LastIssuedSuperseded(v.Letter, v.Letters[0])
 	}
 	for _, letter := range v.Letters {
 		h.States = append(h.States, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == v.Letter})
 	}
-	h.States = append(h.States, page.Option{Value: "draft", Label: say.TheDraft(), Chosen: v.Letter == ""})
+	h.States = append(h.States, page.Option{Value: "draft", Label: say.ThatDraft(), Chosen: v.Letter == ""})
 }
 
 // ItemName names the answer to an item of an exam, counted from 0.
@@ -62,7 +62,7 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 	if f.Seed != "" {
 		seed, err := strconv.ParseUint(f.Seed, 10, 53)
 		if err != nil {
-			f.SeedFault = say.ASeedIsAWhole()
+			f.SeedFault = say.SeedNeeded()
 		}
 		rules.Seed = seed
 	}
@@ -72,7 +72,7 @@ func ExamRules(typed func(string) string, fresh uint64) (page.ExamForm, drill.Ru
 		}
 		x, ok := press.TypedNumber(*text)
 		if !ok || x != math.Trunc(x) || x < low || x > high {
-			*fault = say.AWholeNumberFromTo(low, high, unit)
+			*fault = say.WholeNumberNeeded(low, high, unit)
 		}
 		return x
 	}
@@ -136,7 +136,7 @@ func Clock(limit, took time.Duration, started time.Time) page.ExamClock {
 	}
 	c := page.ExamClock{Until: started.Add(limit).Local().Format("15:04:05")}
 	if took >= limit {
-		c.Over = say.TheTimeEndedAtWhat(c.Until)
+		c.Over = say.TimeEnded(c.Until)
 		return c
 	}
 	left := limit - took
@@ -157,7 +157,7 @@ func Lasting(d time.Duration) string { return say.Lasting(d) }
 
 // StillOpen asks whether it is meant that questions have no answer.
 func StillOpen(n int) string {
-	return say.NotHandedInYetNo(counted(n, "question has", "questions have"))
+	return say.UnansweredWouldMiss(counted(n, "question has", "questions have"))
 }
 
 // OutdatedNote says how many people have to take an exam again, by the names of those
@@ -177,9 +177,9 @@ func OutdatedNote(due map[drill.Role][]string) string {
 	if len(people) == 0 {
 		return ""
 	}
-	s := say.PeopleHaveNotPassedOn(len(people))
+	s := say.PeopleNotPassed(len(people))
 	if len(people) == 1 {
-		s = say.PersonHasNotPassedOn()
+		s = say.OneNotPassed()
 	}
 	if len(exams) == 1 {
 		return s + ", " + exams[0] + "."

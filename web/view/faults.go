@@ -21,7 +21,7 @@ type FaultsPage struct {
 
 // Page gives the page of the fault catalogue.
 func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
-	out := page.FaultsPage{Assets: assets, Title: say.FaultsRamplan(), Name: say.NewPlan(), Address: f.Address}
+	out := page.FaultsPage{Assets: assets, Title: say.FaultsTitle(), Name: say.NewPlan(), Address: f.Address}
 	f.trouble(&out)
 	if f.Plan == nil {
 		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
@@ -33,14 +33,14 @@ func (f FaultsPage) Page(assets page.Assets) page.FaultsPage {
 	say.Explain(f.Result)
 	out.Shown = true
 	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
-	out.Title = say.FaultsOfRamplan(out.Name)
+	out.Title = say.FaultsOfTitle(out.Name)
 	out.Headline, out.Blocked = say.Headline(f.Plan, f.Result), f.Result.Blocked()
 	out.Unseen, out.Perfect = say.Unseen(f.Plan, f.Result), say.Perfect(f.Result)
 	out.Lacking = say.Lacking(f.Result)
 	out.Rows = w.cards(f.Strips)
 	out.Doubtful = doubtful(out.Rows)
 	out.Lead = say.CatalogueLead(f.Result)
-	out.Sure = say.MarkedJudgedRightlyLessThan(counted(len(out.Doubtful), "row is", "rows are"), f.Plan.Faults.SampleProbability)
+	out.Sure = say.MarkedSamples(counted(len(out.Doubtful), "row is", "rows are"), f.Plan.Faults.SampleProbability)
 	out.Key = w.key()
 	out.Samples = w.sampleTable()
 	out.Samples.Datum, out.Samples.Surely = WordLink("datum"), FieldLink("faults.sample_probability")
@@ -56,11 +56,11 @@ func (f FaultsPage) trouble(out *page.FaultsPage) {
 		return
 	}
 	out.Older = f.Plan != nil
-	out.Trouble = say.TheEntriesAreNoSound(Bench{Faults: f.Faults}.state().Text)
+	out.Trouble = say.EntriesUnsound(Bench{Faults: f.Faults}.state().Text)
 	if out.Older {
-		out.Trouble += say.ThisPageShowsTheLast()
+		out.Trouble += say.ShowsLastSound()
 	} else {
-		out.Trouble += say.ThereIsNoCatalogueBefore()
+		out.Trouble += say.NoCatalogueYet()
 	}
 	out.Wrong = newForm(f.Typed, f.Faults).list()
 }
@@ -94,19 +94,19 @@ func doubtful(rows []page.FaultCard) []page.Link {
 // key says how the small strips are read, and the figures that they share.
 func (w writer) key() string {
 	g := w.r.Window.GoodRange
-	s := say.TheSmallStripsAllTo(w.pos, g[0], g[1])
+	s := say.SmallStripsLegend(w.pos, g[0], g[1])
 	if z := w.r.Window.Zone; z != nil && z[0] != nil && z[1] != nil {
-		s += say.ThenTheZoneTo(w.pos, *z[0], *z[1])
+		s += say.SmallStripsZone(w.pos, *z[0], *z[1])
 	}
 	if e := w.r.Travel.PushEnd; e != nil {
-		s += say.TheHatchedStopIsThe(w.pos, *e)
+		s += say.SmallStripsPushEnd(w.pos, *e)
 	}
 	return s + "."
 }
 
 // looseSample is the sample that the probe must refuse.
 func (w writer) looseSample() page.Sample {
-	out := page.Sample{Name: "Loose", Height: say.LooseSampleFit(w.r), Must: say.RefuseItAtTheFirst(), Probability: none}
+	out := page.Sample{Name: "Loose", Height: say.LooseSampleFit(w.r), Must: say.RefuseAtFirstLook(), Probability: none}
 	if w.r.Probe.CaughtBelow != nil {
 		out.Probability = say.TargetShare(w.r.Samples.Probability)
 	}
@@ -116,7 +116,7 @@ func (w writer) looseSample() page.Sample {
 // sampleTable says which limit samples to make and what each must do.
 func (w writer) sampleTable() page.SampleTable {
 	q := w.p.Requirement
-	out := page.SampleTable{Asked: say.TheDrawingAsksForTo(w.pos, q.HeightLow, q.HeightHigh)}
+	out := page.SampleTable{Asked: say.DrawingAsksFor(w.pos, q.HeightLow, q.HeightHigh)}
 	s := w.r.Samples
 	if s == nil {
 		return out
@@ -124,14 +124,14 @@ func (w writer) sampleTable() page.SampleTable {
 	out.Asked += " " + say.SamplesMade(w.p, w.r)
 	out.Notes = say.SampleNotes(w.p, w.r)
 	for _, x := range say.LimitSamples(w.p, w.r) {
-		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: say.RefuseItNotBothSignals(), Probability: say.TargetShare(s.Probability)}
+		row := page.Sample{Name: x.Name, Height: x.Heights(w.p), Must: say.RefuseIt(), Probability: say.TargetShare(s.Probability)}
 		switch {
 		case x.Missing:
-			row.Must, row.Probability = say.NoHeightIsAcceptedAs(), none
+			row.Must, row.Probability = say.NoHeightSoSurely(), none
 		case !x.Pressed():
-			row.Must, row.Probability = say.ItCannotBePressed(), none
+			row.Must, row.Probability = say.CannotBePressed(), none
 		case x.Good:
-			row.Must = say.AcceptItBothSignalsOn()
+			row.Must = say.AcceptIt()
 		}
 		out.Rows = append(out.Rows, row)
 	}

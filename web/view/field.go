@@ -49,7 +49,7 @@ func (f *form) pairFault(path string) []string {
 		return nil
 	}
 	field, _ := press.FieldAt(second)
-	return []string{say.LessThanTheOfIs(Shown(field, f.text[second]), field.Label)}
+	return []string{say.LessThanOther(Shown(field, f.text[second]), field.Label)}
 }
 
 // idle shows that an entry is of no use beside what is chosen next to it: the

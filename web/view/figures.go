@@ -10,18 +10,18 @@ import (
 func (w writer) groups(d Drawings) []page.Figures {
 	out := []page.Figures{{ID: "force", Label: say.PushForce(), Drawing: d.Force, Rows: w.force()}}
 	if w.r.Joint != nil {
-		out = append(out, page.Figures{ID: "joint", Label: say.WhatTheJointTakesAnd(), Drawing: d.PressIn, Rows: w.joint()})
+		out = append(out, page.Figures{ID: "joint", Label: say.JointHead(), Drawing: d.PressIn, Rows: w.joint()})
 	}
 	if !w.r.Pressable() { // nothing that rests on a seated part has a figure
 		return out
 	}
 	if rows := w.probe(); rows != nil {
-		out = append(out, page.Figures{ID: "probe", Label: say.TheProbe(), Drawing: d.Probe, Rows: rows})
+		out = append(out, page.Figures{ID: "probe", Label: say.ProbeHead(), Drawing: d.Probe, Rows: rows})
 	}
 	cycle := d.Cycle
 	if rows := w.run(); rows != nil {
 		cycle = "" // the ram runs through the steps and not through the plain cycle
-		out = append(out, page.Figures{ID: "run", Label: say.WhereEachStepEnds(), Drawing: d.Run, Rows: rows, Run: w.onRun(d.RunPlaces)})
+		out = append(out, page.Figures{ID: "run", Label: say.RunHead(), Drawing: d.Run, Rows: rows, Run: w.onRun(d.RunPlaces)})
 	}
 	return append(out,
 		page.Figures{ID: "cycle", Label: say.OneCycle(), Drawing: cycle, Rows: w.cycle()},

@@ -30,8 +30,8 @@ func (w writer) probe() []page.Figure {
 	}
 	return append(out, below,
 		maybe(say.PassedSurelyAbove(), b.PassedAbove, 1, "µm", "effective"),
-		share(say.SoundPartsRefusedByThe(), b.FalseRefusalPPM),
-		lasting(say.TheProbeAdds(), b.AddedTime),
+		share(say.SoundRefusedByProbe(), b.FalseRefusalPPM),
+		lasting(say.ProbeAdds(), b.AddedTime),
 	)
 }
 

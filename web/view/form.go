@@ -17,11 +17,11 @@ var subgroups = []struct {
 	paths []string
 }{
 	{screen.Words.Curve, []string{"ram.curve"}},
-	{screen.Words.DeviationsInPlaceOfA, []string{"joint.hole", "joint.shaft"}},
+	{screen.Words.Deviations, []string{"joint.hole", "joint.shaft"}},
 	{screen.Words.Friction, []string{"joint.friction_low", "joint.friction_high", "joint.holding_friction"}},
 	{screen.Words.Hub, []string{"joint.hub"}},
 	{screen.Words.Insert, []string{"joint.insert"}},
-	{screen.Words.ServiceTemperatureChangeFromRoom, []string{"joint.service_change"}},
+	{screen.Words.ServiceTemperature, []string{"joint.service_change"}},
 }
 
 // upFront are the optional fields that are asked at once and not on demand.
@@ -137,7 +137,7 @@ func (f *form) fold(g *page.Group, s press.Section) {
 			given++
 		}
 	}
-	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", say.MoreAboutThe(strings.ToLower(s.Label)), true
+	g.ID, g.Label, g.Folded = anchor(s.Path)+"-more", say.MoreAbout(strings.ToLower(s.Label)), true
 	g.Open = given > 0
 	g.Note = strconv.Itoa(given) + " of " + strconv.Itoa(len(g.Fields)) + " given"
 	if given == 0 {

@@ -14,9 +14,9 @@ func Glossary(assets page.Assets) page.GlossaryPage {
 	out := page.GlossaryPage{
 		Assets: assets,
 		Words: []page.Entries{
-			entries("words", "Words", say.InTheOrderInWhich(), words.Glossary),
-			entries("signals", say.TheTwoSignals(), say.WhatAControllerTellsAt(), words.Signals),
-			entries("verdicts", say.VerdictWords(), say.WhatAPairOfSignals(), words.Verdicts()),
+			entries("words", "Words", say.InOrderOfNeed(), words.Glossary),
+			entries("signals", say.TwoSignals(), say.TwoSignalsMean(), words.Signals),
+			entries("verdicts", say.VerdictWords(), say.VerdictWordsMean(), words.Verdicts()),
 		},
 	}
 	for _, s := range press.Sections {
@@ -92,11 +92,11 @@ func fieldEntry(f *press.Field) page.FieldEntry {
 func takes(f *press.Field) string {
 	switch f.Kind {
 	case press.Text:
-		return say.TextOfAtMostCharacters(f.MaxRunes)
+		return say.TextOfAtMost(f.MaxRunes)
 	case press.Choice:
 		return strings.Join(f.Choices, ", ")
 	case press.Flag:
-		return say.ATick()
+		return say.Tick()
 	case press.Rows:
 		return strconv.Itoa(f.MinRows) + " to " + strconv.Itoa(f.MaxRows) + " rows"
 	}

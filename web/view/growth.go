@@ -34,7 +34,7 @@ func Grow(t Typed, g Growth) (filled Typed, said string, faults []string) {
 		}
 		x, ok := press.TypedNumber(text)
 		if !ok || x < 0 || x > press.Largest {
-			faults = append(faults, say.FoundANumber0Or(what, quoted(text)))
+			faults = append(faults, say.NumberNeeded(what, quoted(text)))
 		}
 		return x
 	}
@@ -48,7 +48,7 @@ func Grow(t Typed, g Growth) (filled Typed, said string, faults []string) {
 	d := press.Draft{Entries: append([]press.Entry(nil), t.Draft.Entries...)}
 	d.Set(growthPath, strconv.FormatFloat(mm, 'f', -1, 64))
 	t.Draft = d
-	return t, say.ReferenceUncertaintySetToWhat(words.Exact(mm)), nil
+	return t, say.ReferenceSetToGrowth(words.Exact(mm)), nil
 }
 
 func quoted(text string) string {

@@ -80,9 +80,9 @@ func (v Handheld) facts() []page.Fact {
 
 // Page makes the page, without what its bundle is.
 func (v Handheld) Page(h page.DrillHead) (page.HandheldPage, error) {
-	h.Kind, h.Title = say.DrillForAPhoneOr(), say.DrillOfRamplan(v.P.Title.Name)
+	h.Kind, h.Title = say.DrillForHandheld(), say.DrillOfTitle(v.P.Title.Name)
 	if h.Shout == "" && v.Letter != "" && v.Newest != "" && v.Newest != v.Letter {
-		h.Shout = say.DoNotJudgePartsByThis(strings.ToUpper(say.SupersededBy(v.Newest, "")))
+		h.Shout = say.DoNotJudgeLoud(strings.ToUpper(say.SupersededBy(v.Newest, "")))
 	}
 	out := page.HandheldPage{DrillHead: h, Facts: v.facts(), Honest: say.HandheldHonest(), Source: say.HandheldSource(), CodeNote: say.CodeNotes(), When: say.WhenReadIn(v.R), PairsHead: say.PairsHead(v.R), Second: say.SecondOnly(v.R), Brief: v.D.BriefNotices()}
 	home := v.Home(h, 1, page.ExamForm{})

@@ -79,7 +79,7 @@ func (f *form) heldStep(out *page.Field) {
 	}
 	at := slices.IndexFunc(out.Options, func(o page.Option) bool { return o.Value == value })
 	if at < 0 {
-		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: say.CountedFrom0NoSuch(value)})
+		out.Options = append(out.Options, page.Option{Value: f.text[holdStep], Label: say.NoSuchStep(value)})
 		at = len(out.Options) - 1
 	}
 	out.Options[at].Chosen = true

@@ -26,10 +26,10 @@ func (w writer) onRun(d draw.RunPlaces) *page.OnRun {
 	switch h := w.p.Sequence.Hold; {
 	case h == nil:
 		if _, _, found := heldFirst(w.p, w.r); found {
-			out.Start = &page.Start{Do: DoHold, Label: say.TryAHoldOnThe()}
+			out.Start = &page.Start{Do: DoHold, Label: say.TryAHold()}
 		}
 	case len(d.Held) > 1:
-		out.Hold, out.Hint = w.runHold(d.Held, h.At), say.DragTheSquareAlongIts()
+		out.Hold, out.Hint = w.runHold(d.Held, h.At), say.DragTheSquare()
 	}
 	return out
 }
@@ -43,7 +43,7 @@ func (w writer) runHold(way []draw.RunSpot, at float64) *page.RunHold {
 	}
 	return &page.RunHold{
 		Way: strings.Join(places, " "), Field: holdAt, Step: plain(w.p.Station.PositionStep),
-		Low: plain(low), High: plain(high), At: plain(at), Name: say.WhereTheHoldInputGoes(), Decimals: strconv.Itoa(w.pos.Decimals()),
+		Low: plain(low), High: plain(high), At: plain(at), Name: say.HoldInputGoesOff(), Decimals: strconv.Itoa(w.pos.Decimals()),
 	}
 }
 

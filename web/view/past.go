@@ -16,7 +16,7 @@ type Title struct{ Address, Name, Number, Revision string }
 func (t Title) page() page.Title {
 	out := page.Title{Address: t.Address, Name: strings.TrimSpace(t.Name), Number: strings.TrimSpace(t.Number)}
 	if out.Name == "" {
-		out.Name = say.PlanWithoutANameYet()
+		out.Name = say.UnnamedPlan()
 	}
 	return out
 }
@@ -55,7 +55,7 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 		}
 		switch {
 		case s.Damaged:
-			p.Note, p.Do = say.DamagedItIsNotWhat(), ""
+			p.Note, p.Do = say.DamagedState(), ""
 		case !s.Sound:
 			p.Note = say.NoSoundPlan()
 		}
@@ -63,7 +63,7 @@ func (h History) Page(assets page.Assets) page.HistoryPage {
 		p.Changes, p.Rest = cut(all, mostChanges)
 		p.Folded = all[len(p.Changes):]
 		if s.Alike {
-			p.Rest = say.TheSameEntriesWrittenOtherwise()
+			p.Rest = say.WrittenOtherwise()
 		}
 		for _, letter := range s.Issued {
 			p.Issued = append(p.Issued, page.Link{Text: "Revision " + letter, Address: h.Address + "/revisions/" + letter})

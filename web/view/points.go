@@ -19,22 +19,22 @@ type Reading struct {
 func (r Reading) Said() string {
 	settings, forces := r.ends()
 	if len(r.Points) == 1 {
-		return say.Read1PointSettingForce(r.how(), words.Exact(settings[0]), words.Exact(forces[0]))
+		return say.ReadOnePoint(r.how(), words.Exact(settings[0]), words.Exact(forces[0]))
 	}
-	return say.ReadSettingsForces(counted(len(r.Points), "point", "points"), r.how(), between(settings, "%"), between(forces, "N"))
+	return say.ReadPoints(counted(len(r.Points), "point", "points"), r.how(), between(settings, "%"), between(forces, "N"))
 }
 
 // how says by what the columns were told apart, and whether rows were moved.
 func (r Reading) how() string {
 	s := ""
 	if r.Heading != "" {
-		s = say.ByTheHeadingSettingFirst(r.Heading)
+		s = say.HeadingSettingFirst(r.Heading)
 		if r.ForceFirst {
-			s = say.ByTheHeadingForceFirst(r.Heading)
+			s = say.HeadingForceFirst(r.Heading)
 		}
 	}
 	if r.Turned {
-		s += say.TurnedRoundBecauseTheList()
+		s += say.TurnedRound()
 	}
 	return s
 }
@@ -46,18 +46,18 @@ func (r Reading) Doubts() []page.Doubt {
 	var out []page.Doubt
 	if settings[1] > 100 && forces[1] <= settings[1] {
 		out = append(out, page.Doubt{
-			Text: say.AndAreTheColumnsSwapped(spread("Setting", settings, "%"), spread("force", forces, "N")),
+			Text: say.ColumnsSwapped(spread("Setting", settings, "%"), spread("force", forces, "N")),
 			Do:   DoSwap, Button: say.SwapTheColumns(),
 		})
 	}
 	if settings[0] >= 0 && settings[1] <= 1 {
 		out = append(out, page.Doubt{
-			Text: say.AreTheseFractionsOfThe(spread("Setting", settings, "%")),
-			Do:   DoHundred, Button: say.TakeThemTimes100(),
+			Text: say.Fractions(spread("Setting", settings, "%")),
+			Do:   DoHundred, Button: say.TakeTimesHundred(),
 		})
 	}
 	if !slices.IsSortedFunc(r.Points, bySetting) {
-		out = append(out, page.Doubt{Text: say.TheSettingsDoNotRise(), Do: DoSort, Button: say.PutTheRowsInOrder()})
+		out = append(out, page.Doubt{Text: say.SettingsDoNotRise(), Do: DoSort, Button: say.PutInOrder()})
 	}
 	return out
 }
@@ -87,7 +87,7 @@ func spread(noun string, ends [2]float64, unit string) string {
 	if ends[0] == ends[1] {
 		return noun + " " + words.Unit(words.Exact(ends[0]), unit)
 	}
-	return say.SFrom(noun, between(ends, unit))
+	return say.SpreadOfColumn(noun, between(ends, unit))
 }
 
 func between(ends [2]float64, unit string) string {

@@ -23,11 +23,11 @@ const (
 func MendCurve(t Typed, do string) (out Typed, said string, ok bool) {
 	switch do {
 	case DoSwap:
-		return eachSetting(t, swapped), say.TheColumnsOfTheCurve(), true
+		return eachSetting(t, swapped), say.ColumnsWereSwapped(), true
 	case DoHundred:
-		return eachSetting(t, hundredfold), say.TheSettingsOfTheCurve(), true
+		return eachSetting(t, hundredfold), say.TakenTimesHundred(), true
 	case DoSort:
-		return sorted(t), say.TheRowsOfTheCurve(), true
+		return sorted(t), say.RowsWereOrdered(), true
 	}
 	return t, "", false
 }

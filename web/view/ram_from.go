@@ -63,7 +63,7 @@ func (n *RamNews) page() *page.RamNews {
 	if n == nil {
 		return nil
 	}
-	out := &page.RamNews{Text: say.TheShelfsRamHasChanged(n.Name)}
+	out := &page.RamNews{Text: say.ShelfRamChanged(n.Name)}
 	var told []Change
 	for _, c := range n.Changes {
 		if c.Path != drafts.PathShelfDigest {
@@ -71,7 +71,7 @@ func (n *RamNews) page() *page.RamNews {
 		}
 	}
 	if len(told) == 0 {
-		out.Text += say.WhatItHoldsNowIs()
+		out.Text += say.ShelfRamIsThePlans()
 		return out
 	}
 	out.Changes, out.Rest = cut(inBrief(told), mostRamNews)

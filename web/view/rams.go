@@ -34,11 +34,11 @@ var telling = []struct {
 	limit       int
 	label, help func(screen.Words) string
 }{
-	{drafts.PathRamName, "text", drafts.MostText, screen.Words.NameOnTheShelf, screen.Words.EachRamHasAName},
-	{drafts.PathRamSource, "text", drafts.MostText, screen.Words.Source, screen.Words.WhoseFiguresTheyAreA},
-	{drafts.PathRamMeasured, "text", drafts.MostText, screen.Words.MeasuredOn, screen.Words.ADateSuchAs2026},
-	{drafts.PathRamMethod, "text", drafts.MostText, screen.Words.HowMeasured, screen.Words.WithWhatHowOftenAt},
-	{drafts.PathRamNotes, "area", drafts.MostNotes, screen.Words.Notes, screen.Words.WhatTheNextOneShould},
+	{drafts.PathRamName, "text", drafts.MostText, screen.Words.NameOnTheShelf, screen.Words.NameOnTheShelfHelp},
+	{drafts.PathRamSource, "text", drafts.MostText, screen.Words.Source, screen.Words.SourceHelp},
+	{drafts.PathRamMeasured, "text", drafts.MostText, screen.Words.MeasuredOn, screen.Words.MeasuredOnHelp},
+	{drafts.PathRamMethod, "text", drafts.MostText, screen.Words.HowMeasured, screen.Words.HowMeasuredHelp},
+	{drafts.PathRamNotes, "area", drafts.MostNotes, screen.Words.Notes, screen.Words.NotesHelp},
 }
 
 // tellingFields are the form of what is said of a ram.
@@ -169,7 +169,7 @@ func (s RamShelf) Page(assets page.Assets) page.RamsPage {
 		out.Rams = append(out.Rams, r.page())
 	}
 	if s.Removed != nil {
-		out.Removed, out.Back = say.WasTakenOffTheShelf(s.Removed.Told[drafts.PathRamName]), s.Back
+		out.Removed, out.Back = say.TakenOffShelf(s.Removed.Told[drafts.PathRamName]), s.Back
 	}
 	return out
 }
@@ -223,7 +223,7 @@ func (o OneRam) Page(assets page.Assets) page.RamPage {
 	case DoneTold:
 		out.Done = "Saved."
 	case DoneAnew:
-		out.Done = say.TheFiguresWereTakenAnew()
+		out.Done = say.FiguresTakenAnew()
 		out.Look = o.earlier(out.Fields)
 	}
 	if !o.Ram.Damaged {
@@ -248,14 +248,14 @@ func (o OneRam) earlier(fields []page.Field) string {
 		said = true
 		for k := range fields {
 			if fields[k].Name == page.NameSigned+path {
-				fields[k].Help = say.SaidOfTheEarlierFigures(fields[k].Help)
+				fields[k].Help = say.OfEarlierFigures(fields[k].Help)
 			}
 		}
 	}
 	if !said {
 		return ""
 	}
-	return say.WhatIsSaidOfIt()
+	return say.LookAtWhatIsSaid()
 }
 
 // PlanRam is the page on which a plan takes a ram, or gives its own.

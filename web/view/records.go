@@ -33,7 +33,7 @@ func (t Training) line() page.TrainingLine {
 		out.Repeat, out.Passed = strings.TrimSuffix(words.TypedIn+"; "+out.Repeat, "; "), false
 	}
 	if t.Damaged {
-		out.Plan = say.APlanThatCannotBe()
+		out.Plan = say.PlanUnreadable()
 	}
 	return out
 }
@@ -100,8 +100,8 @@ type Due struct {
 func (v Records) Page(assets page.Assets) page.RecordsPage {
 	t := v.Title.page()
 	out := page.RecordsPage{
-		DrillHead: page.DrillHead{Assets: assets, Title: say.RecordsOfRamplan(t.Name), Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
-		Counts:    say.WhatCountsIsRevisionThe(v.Letter),
+		DrillHead: page.DrillHead{Assets: assets, Title: say.RecordsOfTitle(t.Name), Kind: "Records", Name: t.Name, Number: t.Number, Plan: v.Plan, Letter: v.Letter, Notices: words.CardCautions},
+		Counts:    say.RevisionCounts(v.Letter),
 		All:       lineList(v.All), CSV: tables(v.Plan+"/records.csv", nil),
 	}
 	for _, d := range v.Due {
@@ -110,11 +110,11 @@ func (v Records) Page(assets page.Assets) page.RecordsPage {
 		}
 	}
 	if len(v.Same) > 0 {
-		out.Counts += say.APassOnRevisionCounts(strings.Join(v.Same, " or "))
+		out.Counts += say.PassCountsAsWell(strings.Join(v.Same, " or "))
 	}
 	if v.Letter == "" {
 		out.Letter = "draft"
-		out.Counts = say.NothingWasIssuedYetSo()
+		out.Counts = say.DraftCounts()
 	}
 	return out
 }
@@ -130,7 +130,7 @@ func tables(address string, query url.Values) []page.Link {
 		if i > 0 {
 			v.Set("separator", way.Name)
 		}
-		l := page.Link{Address: address, Text: say.AllAsCSVWithS(way.Name)}
+		l := page.Link{Address: address, Text: say.AllAsCSV(way.Name)}
 		if len(v) > 0 {
 			l.Address += "?" + v.Encode()
 		}
@@ -183,7 +183,7 @@ type Personal struct {
 // Page gives the page of one person.
 func (v Personal) Page(assets page.Assets) page.PersonPage {
 	return page.PersonPage{
-		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: tables("/people.csv", url.Values{"who": {v.Who}}), Remove: say.RemoveForGood(counted(len(v.All), "record", "records")), Trouble: v.Trouble,
+		Assets: assets, Who: v.Who, All: lineList(v.All), CSV: tables("/people.csv", url.Values{"who": {v.Who}}), Remove: say.RemoveRecords(counted(len(v.All), "record", "records")), Trouble: v.Trouble,
 	}
 }
 
@@ -205,7 +205,7 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 		took += " of " + Lasting(v.Limit)
 	}
 	if v.Unfinished {
-		out.Left = say.ItWasBegunAndLeft()
+		out.Left = say.LeftUnjudged()
 	}
 	score := v.score()
 	if !v.Unfinished && v.Needed > 0 {
@@ -219,7 +219,7 @@ func (v Record) Page(assets page.Assets) page.RecordPage {
 	if code := v.TypedIn(); code != "" {
 		out.Untold = words.NoMissesInCode
 		if c, err := drill.ParseCode(code); err == nil {
-			out.Facts = append(out.Facts, page.Fact{Name: say.TakenOnByThatDevices(), Text: c.Day})
+			out.Facts = append(out.Facts, page.Fact{Name: say.TakenOnDevice(), Text: c.Day})
 		}
 		out.Facts = append(out.Facts, page.Fact{Name: "Code", Text: code})
 	}
@@ -245,9 +245,9 @@ func ItemTitles(p *press.Plan, keys []string, seed uint64) []training.Miss {
 		}
 		if m.Question == "" {
 			if m.Question = saidOf(kindNames, drill.KindOfKey(key)); m.Question == "" {
-				m.Question = say.AQuestionThatThisProgram()
+				m.Question = say.QuestionNoLongerAsked()
 			}
-			m.Question += say.WhatWasAskedIsNot()
+			m.Question += say.AskedNotAtHand()
 		}
 		out = append(out, m)
 	}

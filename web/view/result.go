@@ -40,7 +40,7 @@ func result(p *press.Plan, r *press.Result, d Drawings, at places) *page.Result 
 		NotReady:  say.NotTyped(r),
 	}
 	if r.Verdict != nil && r.Verdict.Ambiguous {
-		out.Unclear = say.TheTableIsAmbiguousOne()
+		out.Unclear = say.TableAmbiguous()
 	}
 	return out
 }

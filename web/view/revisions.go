@@ -68,16 +68,16 @@ type signedField struct {
 
 // signing are the fields of the form, in order.
 var signing = []signedField{
-	{issue.PathPrepared, screen.Words.PreparedBy, screen.Words.WhoMadeThePlan},
-	{issue.PathChecked, screen.Words.CheckedBy, screen.Words.WhoWentThroughItsFigures},
-	{issue.PathApproved, screen.Words.ApprovedBy, screen.Words.WhoLetsItBeUsed},
-	{issue.PathReason, screen.Words.ReasonForTheChange, screen.Words.WhatIsNewAndWhy},
+	{issue.PathPrepared, screen.Words.PreparedBy, screen.Words.PreparedByHelp},
+	{issue.PathChecked, screen.Words.CheckedBy, screen.Words.CheckedByHelp},
+	{issue.PathApproved, screen.Words.ApprovedBy, screen.Words.ApprovedByHelp},
+	{issue.PathReason, screen.Words.Reason, screen.Words.ReasonHelp},
 }
 
 // despite are those asked as well when there are blockers.
 var despite = []signedField{
-	{issue.PathDespite, screen.Words.WhyItIsIssuedWith, screen.Words.PrintedOnTheSheet},
-	{issue.PathSecond, screen.Words.SecondName, screen.Words.WhoElseStandsForThat},
+	{issue.PathDespite, screen.Words.DespiteBlockers, screen.Words.DespiteBlockersHelp},
+	{issue.PathSecond, screen.Words.SecondName, screen.Words.SecondNameHelp},
 }
 
 // Page gives the page of the revisions.
@@ -104,12 +104,12 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	switch {
 	case v.Plan == nil:
-		out.Cannot = say.TheDraftIsNoSound(counted(v.Unsound, "entry", "entries"))
+		out.Cannot = say.NothingSoundToIssue(counted(v.Unsound, "entry", "entries"))
 		return out
 	case v.Same:
-		out.Cannot = say.TheDraftIsRevisionTo(v.Issued[0].Letter)
+		out.Cannot = say.NothingNewToIssue(v.Issued[0].Letter)
 		if len(v.Faults) > 0 { // another window was faster
-			out.Cannot = say.ThisVeryPlanIsIssued(v.Issued[0].Letter)
+			out.Cannot = say.IssuedAlready(v.Issued[0].Letter)
 		}
 		return out
 	}
@@ -134,7 +134,7 @@ func (v Revisions) Page(assets page.Assets) page.RevisionsPage {
 	}
 	out.Physical, out.Others = told(v.Physical), told(v.Others)
 	if len(v.Physical) > 0 {
-		out.Cannot = say.TheDraftHasBlockersWith()
+		out.Cannot = say.NeverIssuedWith()
 		return out
 	}
 	fields := signing
@@ -164,7 +164,7 @@ func (r Revision) oneName() string {
 	if strings.TrimSpace(r.Prepared) == "" || !alike(r.Checked) || !alike(r.Approved) {
 		return ""
 	}
-	return say.PreparedCheckedAndApprovedBy()
+	return say.OneNameForAll()
 }
 
 // oneName is the same remark on what stands in the form.
@@ -200,21 +200,21 @@ func saidOf[K comparable](table map[K]func(screen.Words) string, key K) string {
 
 // drillSaid says it in the list of revisions.
 var drillSaid = map[string]func(screen.Words) string{
-	issue.DrillAgain: screen.Words.TheChangeConcernsItEverybody,
-	issue.DrillSame:  screen.Words.TheChangeDoesNotConcern,
+	issue.DrillAgain: screen.Words.DrillConcerned,
+	issue.DrillSame:  screen.Words.DrillNotConcerned,
 }
 
 // drillField asks whether the change concerns the drill.
 func (v Revisions) drillField() page.Field {
 	last := v.Issued[0].Letter
-	help := say.RevisionCannotBeReadSo(last)
+	help := say.LastUnreadable(last)
 	if v.Asked != nil {
 		help = say.AskedChanges(last, v.asked(), v.Asked.Lamps)
 	}
-	f := v.field(issue.PathDrill, say.DoesTheChangeConcernThe(), help)
+	f := v.field(issue.PathDrill, say.ConcernsDrill(), help)
 	f.Kind = "choice"
 	for _, o := range []page.Option{
-		{Value: "", Label: say.SayWhich()}, {Value: issue.DrillAgain, Label: say.YesEverybodyIsDueAgain()}, {Value: issue.DrillSame, Label: say.NoWhoPassedOnRevision(last)},
+		{Value: "", Label: say.SayWhich()}, {Value: issue.DrillAgain, Label: say.EverybodyDue()}, {Value: issue.DrillSame, Label: say.StaysTrained(last)},
 	} {
 		o.Chosen = o.Value == f.Value
 		f.Options = append(f.Options, o)
@@ -265,7 +265,7 @@ func (v Issued) Page(assets page.Assets) page.IssuedPage {
 	}
 	letter := v.Revision.Letter
 	if v.Last.Letter != letter {
-		out.Revision.Superseded = say.ThisRevisionIsPaperThat(v.Last.Letter, say.Day(v.Last.At))
+		out.Revision.Superseded = say.PaperOutOfDate(v.Last.Letter, say.Day(v.Last.At))
 		out.Last = &page.Link{Text: "Revision " + v.Last.Letter, Address: v.Address + "/revisions/" + v.Last.Letter}
 	}
 	of := "?revision=" + letter

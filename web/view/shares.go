@@ -51,10 +51,10 @@ type SharesPage struct {
 
 // Page gives the page of the shares.
 func (f SharesPage) Page(assets page.Assets) page.SharesPage {
-	out := page.SharesPage{Assets: assets, Title: say.SharesRamplan(), Name: say.NewPlan(), Address: f.Address, Parts: f.Parts, Seed: f.Seed, Faults: f.Refused}
+	out := page.SharesPage{Assets: assets, Title: say.SharesTitle(), Name: say.NewPlan(), Address: f.Address, Parts: f.Parts, Seed: f.Seed, Faults: f.Refused}
 	if len(f.Faults) > 0 {
 		out.Older = f.Plan != nil
-		out.Trouble = say.TheEntriesAreNoSoundPlan(Bench{Faults: f.Faults}.state().Text)
+		out.Trouble = say.EntriesUnsound(Bench{Faults: f.Faults}.state().Text)
 	}
 	if f.Plan == nil {
 		if name, _ := f.Typed.Draft.Get("title.name"); strings.TrimSpace(name) != "" {
@@ -65,7 +65,7 @@ func (f SharesPage) Page(assets page.Assets) page.SharesPage {
 	say.Explain(f.Result)
 	out.Shown, out.Stream = true, f.Stream
 	out.Name, out.Number = f.Plan.Title.Name, f.Plan.Title.Number
-	out.Title = say.SharesOfRamplan(out.Name)
+	out.Title = say.SharesOfTitle(out.Name)
 	out.Headline, out.Blocked = say.Headline(f.Plan, f.Result), f.Result.Blocked()
 	shares := Shares(f.Result, f.Known, f.Days)
 	out.Shares = &shares

@@ -43,10 +43,10 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	if len(s.Revisions) > 0 && s.Revision != "" && s.Revision != s.Revisions[0] {
 		last := s.Revisions[0]
-		out.Superseded = say.ThisRevisionIsWhatIs(last)
-		out.Last = page.Link{Text: say.TheSheetOfRevision(last), Address: s.Address + "/sheet?revision=" + last}
+		out.Superseded = say.SaysSuperseded(last)
+		out.Last = page.Link{Text: say.SheetOfRevision(last), Address: s.Address + "/sheet?revision=" + last}
 	}
-	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: say.TheDraft(), Chosen: s.Revision == ""})
+	out.Revisions = append(out.Revisions, page.Option{Value: "draft", Label: say.ThatDraft(), Chosen: s.Revision == ""})
 	for _, letter := range s.Revisions {
 		out.Revisions = append(out.Revisions, page.Option{Value: letter, Label: "Revision " + letter, Chosen: letter == s.Revision})
 	}
@@ -56,7 +56,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	for i := range s.Pages {
 		number := strconv.Itoa(i + 1)
 		out.Pages = append(out.Pages, page.PaperPage{
-			Image: s.file("sheet.svg", "page", number), Alt: say.PageOfItsTextIs(number, s.Pages),
+			Image: s.file("sheet.svg", "page", number), Alt: say.PageOfSheet(number, s.Pages),
 			PNG: s.file("sheet.png", "page", number, "download", ""), SVG: s.file("sheet.svg", "page", number, "download", ""), Number: number,
 		})
 	}
@@ -71,7 +71,7 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 		ways = append(ways, "with "+way.Label)
 	}
 	out.Separated = strings.Join(ways, say.Or())
-	out.Rows = append(out.Rows, page.RowsFiles{Label: say.AllOfTheseInOne(), Files: s.rows("all")})
+	out.Rows = append(out.Rows, page.RowsFiles{Label: say.AllInOneFile(), Files: s.rows("all")})
 	out.PDF = s.Address + "/sheet.pdf" // with what is ticked in its form
 	for _, what := range draw.Names() {
 		label, known := drawingLabels[what]

@@ -51,9 +51,9 @@ var orders = []page.Option{
 
 // Page gives the page of the shelf.
 func (s Shelf) Page(assets page.Assets) page.Shelf {
-	out := page.Shelf{Assets: assets, Title: say.PlansRamplan(), Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && strings.TrimSpace(s.Text) == ""}
+	out := page.Shelf{Assets: assets, Title: say.ShelfTitle(), Text: s.Text, Bin: s.Bin, Path: "/", Empty: s.Total == 0 && strings.TrimSpace(s.Text) == ""}
 	if s.Bin {
-		out.Title, out.Path = say.BinRamplan(), "/bin"
+		out.Title, out.Path = say.BinTitle(), "/bin"
 	}
 	for _, o := range orders {
 		o.Chosen = o.Value == s.Order
@@ -71,7 +71,7 @@ func (s Shelf) Page(assets page.Assets) page.Shelf {
 		out.Cards = append(out.Cards, it.card())
 	}
 	if s.Undo != nil {
-		out.Undo = &page.Undo{Address: s.Undo.Address, Text: say.IsInTheBin(titled(s.Undo.Name))}
+		out.Undo = &page.Undo{Address: s.Undo.Address, Text: say.PlanIsInBin(titled(s.Undo.Name))}
 	}
 	out.Pages = s.pages(out.Path)
 	return out
@@ -83,13 +83,13 @@ func noHit(text string, found int) string {
 	if found > 0 || strings.TrimSpace(text) == "" {
 		return ""
 	}
-	return say.NothingHolds(strings.TrimSpace(text))
+	return say.NothingFound(strings.TrimSpace(text))
 }
 
 // titled is a name in quotation marks, or what stands for none.
 func titled(name string) string {
 	if strings.TrimSpace(name) == "" {
-		return say.ThePlanWithoutAName()
+		return say.UnnamedAtHead()
 	}
 	return "“" + strings.TrimSpace(name) + "”"
 }
@@ -97,26 +97,26 @@ func titled(name string) string {
 func (it Item) card() page.Card {
 	c := page.Card{Address: it.Address, Name: it.Name, Number: it.Number, Strip: it.Strip, When: say.When(it.Changed), Stamp: words.Stamp(it.Changed)}
 	if strings.TrimSpace(c.Name) == "" {
-		c.Name, c.Nameless = say.WithoutANameYet(), true
+		c.Name, c.Nameless = say.WithoutName(), true
 	}
 	c.Revision = say.Standing(it.Revision, it.AsIssued)
 	if it.Asked != "" {
 		c.Asked, c.AskedAddress = "Revision "+it.Asked, it.Address+"/revisions/"+it.Asked
-		c.AskedSays = say.HasThisDigestItIs()
+		c.AskedSays = say.HasThisDigest()
 		if it.Asked != it.Revision {
 			c.AskedSays = say.HadThisDigest(it.Revision)
 		}
 	} else if it.AskedState != "" {
-		c.Asked, c.AskedAddress, c.AskedSays = say.ThisDigest(), it.AskedAt, say.IsThatOf(it.AskedState)
+		c.Asked, c.AskedAddress, c.AskedSays = say.ThisDigest(), it.AskedAt, say.DigestIsOf(it.AskedState)
 	}
 	if it.AskedShown {
-		c.AskedSays += say.ItIsShownHere()
+		c.AskedSays += say.ShownHere()
 	}
 	switch {
 	case it.Damaged:
-		c.State = page.State{Kind: "blocker", Text: say.TheStoredDraftIsDamaged()}
+		c.State = page.State{Kind: "blocker", Text: say.DraftDamaged()}
 	case it.Faults > 0:
-		c.State = page.State{Kind: "incomplete", Text: say.NoSoundPlanYetTo(counted(it.Faults, "entry", "entries"))}
+		c.State = page.State{Kind: "incomplete", Text: say.NotSoundYet(counted(it.Faults, "entry", "entries"))}
 	case it.Blockers > 0:
 		c.State = page.State{Kind: "blocker", Text: it.NotReady}
 		if it.NotReady == "" {

@@ -124,7 +124,7 @@ func headsOf(columns []*press.Field) []page.Column {
 	for _, c := range columns {
 		help := c.Help
 		if d, ok := c.Default.(string); ok && c.Kind == press.Choice {
-			help += say.InBracketsWhileNothingIs(c.Path, d)
+			help += say.InBrackets(c.Path, d)
 		}
 		out = append(out, page.Column{Label: c.Label, Unit: c.Unit, Help: help, Word: entryLink(c)})
 	}

@@ -29,7 +29,7 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	}
 	states := []string{"on", "off"}
 	if !slices.Contains(states, out.Arrival) || !slices.Contains(states, out.Zone) {
-		out.Trouble = say.SayOfBothLampsWhether()
+		out.Trouble = say.SayBothLamps()
 		return out
 	}
 	var reading *float64
@@ -37,14 +37,14 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		if x, ok := TypedLength(text); ok {
 			reading = &x
 		} else {
-			out.ReadingFault = say.ThisCannotBeReadAs()
+			out.ReadingFault = say.ReadingNotUnderstood()
 		}
 	}
 	on := words.Pair{Arrival: out.Arrival == "on", Zone: out.Zone == "on"}
 	if a, ok := drill.AtFirstLook(say.Printer, v.P, v.R, on, when); ok && first {
 		out.ReadingFault = ""
 		out.Advice = &page.LampsAdvice{
-			Lamps: say.FirstLookInTheProbe(on), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
+			Lamps: say.FirstLookShown(on), Verdict: words.UpperFirst(a.Verdict), Meaning: a.Meaning, Why: words.GoOnOnly, Part: a.Part, Checks: a.Checks, Note: a.Note,
 		}
 		return out
 	}
@@ -57,11 +57,11 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 		Doubt: a.Doubt, Edge: a.Edge, Part: a.Part, Checks: a.Checks, Note: a.Note,
 	}
 	if out.ReadingFault != "" {
-		out.Advice.Alone = say.FromTheLampsAloneThe()
+		out.Advice.Alone = say.FromLampsAlone()
 	}
 	if a.Doubt != "" {
 		if a.Verdict != press.FaultWord { // which no reading makes less of
-			out.Advice.Verdict, out.Advice.Meaning = say.InDoubtSetApart(), say.ByTheLampsAloneIt(a.Verdict)
+			out.Advice.Verdict, out.Advice.Meaning = say.InDoubt(), say.ByLampsAlone(a.Verdict)
 		}
 		return out
 	}
@@ -78,7 +78,7 @@ func (v Drill) looks(out *page.LampsPage, typed string) bool {
 		return false
 	}
 	first := typed == firstLook
-	out.Looks = []page.Pick{{Value: secondLook, Text: say.SecondLookAtTheEnd(), Chosen: !first}, {Value: firstLook, Text: say.FirstLookInTheProbeBefore(), Chosen: first}}
+	out.Looks = []page.Pick{{Value: secondLook, Text: say.SecondLookIs(), Chosen: !first}, {Value: firstLook, Text: say.FirstLookIs(), Chosen: first}}
 	return first
 }
 
@@ -90,7 +90,7 @@ const firstLook, secondLook = "first", "second"
 func NotInMotion(r *press.Result, row int) string {
 	s := say.StepsNotDrawn(r)
 	if row >= 0 && words.RefusedFirst(r.Faults[row]) {
-		s += say.ThisPushWouldComeOnly()
+		s += say.OnlyWithoutProbe()
 	}
 	return s
 }

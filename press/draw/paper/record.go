@@ -245,7 +245,7 @@ const recordColumn = 150 // px, where the entries begin
 func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 	s, right := recordText(), typeset.UprightWidth-recordMargin
 	y := recordMargin + recordHead().Size
-	p.Text(recordHead(), recordMargin, y, canvas.Start, say.TrainingRecordTheTwoLamps())
+	p.Text(recordHead(), recordMargin, y, canvas.Start, say.RecordHead())
 	y += 10
 	for i, row := range d.rows {
 		p.Text(canvas.Plain(canvas.Quiet, s.Size), recordMargin, y+0.95*s.Size+5, canvas.Start, row[0])
@@ -257,7 +257,7 @@ func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 	low := bottom - signHeight
 	d.paintMissed(p, d.missedFrom, d.missedTo(bottom), from)
 	if pages > 1 {
-		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, low-30-recordCaution().Height(), canvas.End, say.Page1OfWhatWas(float64(pages)))
+		p.Text(canvas.Plain(canvas.Quiet, s.Size), right, low-30-recordCaution().Height(), canvas.End, say.MissedBehind(pages))
 	}
 	typeset.WriteBlock(p, recordCaution(), recordMargin, low-recordCaution().Height()-4)
 	for i, who := range signs {
@@ -270,7 +270,7 @@ func (d *record) paint(p *canvas.Pen, bottom float64, pages, from int) {
 }
 
 func recordCaution() typeset.Block {
-	return typeset.Fill(recordText(), say.PracticeOnAPlanDoes(), typeset.UprightWidth-2*recordMargin)
+	return typeset.Fill(recordText(), say.RecordCaution(), typeset.UprightWidth-2*recordMargin)
 }
 
 // signs are who signs, a line each.
@@ -291,13 +291,13 @@ func (d *record) onFrom() float64 {
 
 // whose says on a page behind whose record it is.
 func (d *record) whose() typeset.Block {
-	return typeset.Fill(recordText(), say.Plan(d.rows[0][1], d.rows[1][1], d.r.Number, d.r.Name, d.r.Digest), typeset.UprightWidth-2*recordMargin)
+	return typeset.Fill(recordText(), say.RecordFoot(d.rows[0][1], d.rows[1][1], d.r.Number, d.r.Name, d.r.Digest), typeset.UprightWidth-2*recordMargin)
 }
 
 // paintOn draws a page behind it.
 func (d *record) paintOn(p *canvas.Pen, bottom float64, number, pages, from int) {
 	y := recordMargin + recordHead().Size
-	p.Text(recordHead(), recordMargin, y, canvas.Start, say.TrainingRecordPageOf(float64(number), float64(pages)))
+	p.Text(recordHead(), recordMargin, y, canvas.Start, say.RecordPage(number, pages))
 	typeset.WriteBlock(p, d.whose(), recordMargin, y+16)
 	d.paintMissed(p, d.onFrom(), bottom, from)
 }
@@ -334,9 +334,9 @@ func (d *record) fitting(from int, y, last float64) int {
 func (d *record) paintMissed(p *canvas.Pen, y, last float64, from int) {
 	s := recordText()
 	if len(d.missed) == 0 {
-		text := say.NothingWasMissed()
+		text := say.NothingMissed()
 		if d.r.Unfinished {
-			text = say.ItWasBegunAndLeft()
+			text = say.LeftUnjudged()
 		}
 		if d.r.TypedIn() != "" {
 			text = words.NoMissesInCode

@@ -20,7 +20,7 @@ func (s *sheet) behind(m typeset.Setter, list []typeset.Chapter) map[string]int 
 	}
 	all := []canvas.Rectangle{column(0), column(1), column(2)}
 	for len(list) > 0 {
-		g := s.page(say.ContinuedFromPage1())
+		g := s.page(say.ContinuedFromFront())
 		number := len(s.pages)
 		used := len(all)
 		placed, rest := m.Fill(list, all)

@@ -16,13 +16,13 @@ func (s *sheet) foot(p *canvas.Pen, f canvas.Rectangle) {
 	switch {
 	case !strings.Contains(allOf(p.Texts), "…"):
 	case len(s.title.cut()) > 0:
-		notes = append(notes, say.StandsForTextLeftOut(max(2, s.cutOn)))
+		notes = append(notes, say.LeftOutSeePage(max(2, s.cutOn)))
 	default:
-		notes = append(notes, say.StandsForTextLeftOutThe())
+		notes = append(notes, say.LeftOutSeePlan())
 	}
 	st := typeset.Quiet
 	y := f.Y1 + 5 + st.Size
-	right := say.RamplanAPlanningAidProve()
+	right := say.PaperCaution()
 	p.Text(st, f.X1, y, canvas.End, right)
 	room := f.Width() - st.Width(right) - 20
 	from := f.X0

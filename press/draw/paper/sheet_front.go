@@ -75,7 +75,7 @@ func (s *sheet) setpoints(g *sheetPage, box canvas.Rectangle) (bottom float64) {
 	title := "Setpoints"
 	if s.r.Blocked() {
 		heading.Ink = canvas.Alert
-		title = say.SetpointsNotReadyToBe()
+		title = say.SetpointsNotReady()
 	}
 	const row = 16
 	g.add(func(p *canvas.Pen) {
@@ -100,7 +100,7 @@ func (s *sheet) requirement(g *sheetPage, box canvas.Rectangle) (bottom float64)
 	pos, q := say.Positions(s.p), s.p.Requirement
 	text := say.SeatedHeight(s.p) + " " + pos.Bare(q.HeightLow) + " to " + pos.At(q.HeightHigh)
 	if q.MinSeatingForce > 0 {
-		text += say.AtLeastLeftOnThe(q.MinSeatingForce)
+		text += say.LeftOnTheSeat(q.MinSeatingForce)
 	}
 	ps := []typeset.Paragraph{
 		{Opening: "Requirement:", Text: text + ".", Style: typeset.Text},

@@ -12,10 +12,10 @@ import (
 // Headings of the chapters.
 var (
 	findingsTitle = say.Findings()
-	unseenTitle   = say.WhatThisLogicCannotDetect()
+	unseenTitle   = say.UndetectedHead()
 	cautionsTitle = say.Cautions()
 	notesTitle    = say.NotesOfThePlan()
-	cutTitle      = say.FieldsOfTheTitleBlock()
+	cutTitle      = say.TitleBlockWhole()
 )
 
 // sheetTexts are what a plan has to say in words.
@@ -129,7 +129,7 @@ func shown(title string, ps []typeset.Paragraph, n, page int) typeset.Chapter {
 		s.Paragraphs = []typeset.Paragraph{{Text: say.ContinuedOnPage(page), Style: typeset.Strong}}
 	default:
 		s.Paragraphs[n-1].Keep = true
-		s.Paragraphs = append(s.Paragraphs, typeset.Paragraph{Text: say.AndMoreOnPage(left, page), Style: typeset.Strong, Above: 2})
+		s.Paragraphs = append(s.Paragraphs, typeset.Paragraph{Text: say.MoreOnPage(left, page), Style: typeset.Strong, Above: 2})
 	}
 	return s
 }

@@ -79,20 +79,20 @@ func (b *titleBlock) drawn(day string) {
 // supersede says over everything else in the block that a newer revision was issued.
 func (b *titleBlock) supersede(by string) {
 	if by != "" {
-		b.reasons = append([]titleReason{{say.NotToBeUsedAny(), by + "."}}, b.reasons...)
+		b.reasons = append([]titleReason{{say.NotToBeUsed(), by + "."}}, b.reasons...)
 		b.rows[2][2].label = say.SupersededRevision()
 	}
 }
 
 // reasonsOf are the reasons of an issue, or the room for the one that every issue has.
 func reasonsOf(issue *carry.Issue) []titleReason {
-	change := say.ReasonForTheChange()
+	change := say.ReasonHead()
 	if issue == nil {
 		return []titleReason{{change, ""}}
 	}
 	out := []titleReason{{change, issue.Reason}}
 	if issue.Despite != "" || issue.Second != "" {
-		out = append(out, titleReason{say.IssuedDespiteBlockersSecondName(issue.Second), issue.Despite})
+		out = append(out, titleReason{say.DespiteBlockersHead(issue.Second), issue.Despite})
 	}
 	return out
 }

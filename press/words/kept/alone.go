@@ -23,8 +23,8 @@ func (say Words) HoldsNoPlans(path, file string) string {
 		"Copy both together, or better with \"ramplan backup\". To begin a new archive, move this file away.", path, file)
 }
 
-func (say Words) TheFileIsNoArchive() string { return "The file is no archive of ramplan." }
+func (say Words) NoArchive() string { return "The file is no archive of ramplan." }
 
-func (say Words) DoesNotHoldAWhole(log string) string {
+func (say Words) LogAlone(log string) string {
 	return fmt.Sprintf("%s does not hold a whole archive alone: it needs the file that it belongs to. Nothing was touched; keep it.", log)
 }

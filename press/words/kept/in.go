@@ -1,3 +1,3 @@
 package kept
 
-func (say Words) NoSuchFileOrFolder() string { return "no such file or folder" }
+func (say Words) NothingThere() string { return "no such file or folder" }

@@ -6,4 +6,4 @@ import (
 
 func (say Words) AnotherProcess() string { return "another process" }
 
-func (say Words) Number(pid int) string { return fmt.Sprintf(" (number %d)", pid) }
+func (say Words) ProcessNumber(pid int) string { return fmt.Sprintf(" (number %d)", pid) }

@@ -1,5 +1,5 @@
 package kept
 
-func (say Words) TheArchiveWasOpenedTo() string {
+func (say Words) OpenedToLook() string {
 	return "The archive was opened to look at only: nothing was saved."
 }

@@ -4,4 +4,4 @@ import (
 	"fmt"
 )
 
-func (say Words) ThereIsNoFile(file string) string { return fmt.Sprintf("There is no file %s.", file) }
+func (say Words) NoFile(file string) string { return fmt.Sprintf("There is no file %s.", file) }

@@ -1,3 +1,3 @@
 package kept
 
-func (say Words) AnotherRamOnTheShelf() string { return "another ram on the shelf has this name" }
+func (say Words) RamNameTaken() string { return "another ram on the shelf has this name" }

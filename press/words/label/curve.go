@@ -6,8 +6,8 @@ import (
 
 func (say Words) SettingAxis() string { return "setting, %" }
 
-func (say Words) ForceOfTheCurveN() string { return "force of the curve, N" }
+func (say Words) CurveForceAxis() string { return "force of the curve, N" }
 
-func (say Words) AndMorePoints(float64 float64) string {
-	return "and " + words.Fixed(float64, 0) + " more points"
+func (say Words) AndMorePoints(n int) string {
+	return "and " + words.Fixed(float64(n), 0) + " more points"
 }

@@ -15,7 +15,7 @@ func (say Words) ReadWithOrWithoutArrival() string { return "read, with or witho
 
 func (say Words) ReadWithout() string { return "read, without" }
 
-func (say Words) PositionOfTheRamAgainst(join string, total float64) string {
+func (say Words) CycleText(join string, total float64) string {
 	return "Position of the ram against time. " + words.UpperFirst(join) + ": together " + say.Seconds(total) + "."
 }
 
@@ -23,7 +23,7 @@ func (say Words) TimeWithoutAnInsert(missingWatched float64, r *press.Result) st
 	return "Without an insert: " + say.Seconds(missingWatched) + ", " + say.MissingCycle(r) + "."
 }
 
-func (say Words) WhenNothingHasArrivedAfter(watchTime float64, r *press.Result) string {
+func (say Words) WatchText(watchTime float64, r *press.Result) string {
 	return "When nothing has arrived after " + say.After(watchTime) + ", nothing will" + say.ByMotion(r) + "."
 }
 

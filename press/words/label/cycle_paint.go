@@ -1,5 +1,5 @@
 package label
 
-func (say Words) TimeS() string { return "time, s" }
+func (say Words) TimeAxis() string { return "time, s" }
 
-func (say Words) RamPositionMm() string { return "ram position, mm" }
+func (say Words) RamPositionAxis() string { return "ram position, mm" }

@@ -1,12 +1,12 @@
 package label
 
-func (say Words) MeanHeightOffByMm() string { return "mean height off by, mm" }
+func (say Words) MeanOffAxis() string { return "mean height off by, mm" }
 
-func (say Words) TolerancesOfThePartsTimes() string { return "tolerances of the parts, times" }
+func (say Words) SpreadAxis() string { return "tolerances of the parts, times" }
 
-func (say Words) NestWornByMm() string { return "nest worn by, mm" }
+func (say Words) NestWornAxis() string { return "nest worn by, mm" }
 
-func (say Words) PpmOfAllParts() string { return "ppm of all parts" }
+func (say Words) PPMAxis() string { return "ppm of all parts" }
 
 func (say Words) WrongAccepted() string { return "wrong accepted" }
 

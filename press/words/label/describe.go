@@ -4,17 +4,17 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) DecisionStripOf(name string) string { return "Decision strip of " + name }
+func (say Words) StripHeading(name string) string { return "Decision strip of " + name }
 
-func (say Words) StrokeOfApproachFromHome(pos words.Positions, stroke float64, home float64, approachEnd float64, contact float64, seat float64) string {
+func (say Words) StrokeText(pos words.Positions, stroke float64, home float64, approachEnd float64, contact float64, seat float64) string {
 	return "Stroke of " + pos.At(stroke) + ": approach from home " + pos.Bare(home) + " to " + pos.At(approachEnd) + ", slow contact at " + pos.At(contact) + ", the nominal part read at " + pos.At(seat)
 }
 
-func (say Words) GoodByTheDrawingReadings(between string, pos words.Positions, guard float64) string {
+func (say Words) GoodReadingsText(between string, pos words.Positions, guard float64) string {
 	return "Good by the drawing: readings " + between + "; guard bands of " + pos.Length(guard)
 }
 
-func (say Words) NothingIsLeftBetweenThe() string { return "Nothing is left between the guard bands" }
+func (say Words) NothingBetweenGuardBands() string { return "Nothing is left between the guard bands" }
 
 func (say Words) InsideTheGuardBands(between string) string {
 	return "Inside the guard bands: " + between
@@ -24,12 +24,12 @@ func (say Words) PushEndStands(pos words.Positions, end float64) string {
 	return "Push end " + pos.At(end)
 }
 
-func (say Words) BothSignalsAreOnFrom(between string) string {
+func (say Words) BothOnText(between string) string {
 	return "Both signals are on from " + between
 }
 
-func (say Words) NoReadingGivesBothSignals() string { return "No reading gives both signals" }
+func (say Words) NeverBothOn() string { return "No reading gives both signals" }
 
-func (say Words) WithoutAnInsertTheRam(pos words.Positions, missing float64) string {
+func (say Words) MissingRestsAt(pos words.Positions, missing float64) string {
 	return "Without an insert the ram rests at " + pos.At(missing)
 }

@@ -2,7 +2,7 @@ package label
 
 func (say Words) LooseNoGrip() string { return "loose: no grip" }
 
-func (say Words) TightStallsOnItsWay() string { return "tight: stalls on its way" }
+func (say Words) TightStalls() string { return "tight: stalls on its way" }
 
 func (say Words) GoOn() string { return "go on" }
 
@@ -10,13 +10,13 @@ func (say Words) RefusedLooseOrMissing() string { return "refused: loose or miss
 
 func (say Words) Findings() string { return "Findings" }
 
-func (say Words) WhatThisLogicCannotDetect() string { return "What this logic cannot detect" }
+func (say Words) UndetectedHead() string { return "What this logic cannot detect" }
 
 func (say Words) Cautions() string { return "Cautions" }
 
 func (say Words) NotesOfThePlan() string { return "Notes of the plan" }
 
-func (say Words) FieldsOfTheTitleBlock() string { return "Fields of the title block, whole" }
+func (say Words) TitleBlockWhole() string { return "Fields of the title block, whole" }
 
 // NoWindow says that the rule of the plan leaves none; ruled names it.
 func (say Words) NoWindow(ruled string) string { return "no window " + ruled }

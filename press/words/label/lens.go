@@ -18,7 +18,7 @@ func (say Words) TipOfTheRam() string { return "tip of the ram" }
 
 func (say Words) AtRestLabel() string { return "at rest" }
 
-func (say Words) TheRamRestsHere() string { return "the ram rests here" }
+func (say Words) RestsHere() string { return "the ram rests here" }
 
 func (say Words) ZoneAndPushEnd() string { return "zone and push end" }
 
@@ -26,7 +26,7 @@ func (say Words) ArrivalSignal() string { return "arrival signal" }
 
 func (say Words) ZoneSignal() string { return "zone signal" }
 
-func (say Words) OfTheTwoSignals() string { return "of the two signals" }
+func (say Words) OfTwoSignals() string { return "of the two signals" }
 
 func (say Words) ZoneFrom(pos words.Positions, zoneStart float64) string {
 	return "zone from " + pos.Bare(zoneStart)

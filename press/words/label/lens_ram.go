@@ -8,7 +8,7 @@ func (say Words) NominalPart(pos words.Positions, seat float64) string {
 	return "nominal part " + pos.Bare(seat)
 }
 
-func (say Words) StopsAtThePushEnd(pos words.Positions, seat float64) string {
+func (say Words) StopsAtPushEnd(pos words.Positions, seat float64) string {
 	return "stops at the push end; nominal part " + pos.Bare(seat)
 }
 
@@ -20,7 +20,7 @@ func (say Words) NoInsert(pos words.Positions, missing float64) string {
 	return "no insert " + pos.Bare(missing)
 }
 
-func (say Words) ToldByTheOtherCheck() string { return ", told by the other check only" }
+func (say Words) ToldByOtherCheck() string { return ", told by the other check only" }
 
 func (say Words) LooksGoodNoInsert(pos words.Positions, missing float64) string {
 	return "looks good: no insert " + pos.Bare(missing)

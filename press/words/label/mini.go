@@ -26,14 +26,14 @@ func (say Words) MetInTheApproachBefore(name string) string {
 	return name + ": met in the approach, before the push begins"
 }
 
-func (say Words) NobodyKnowsWhereTheRam(name string) string {
+func (say Words) RestUnknown(name string) string {
 	return name + ": nobody knows where the ram comes to rest"
 }
 
-func (say Words) TheRamComesToRest(name string, figure string) string {
+func (say Words) RestAt(name string, figure string) string {
 	return name + ": the ram comes to rest at " + words.Unit(figure, "mm")
 }
 
-func (say Words) TheRamMeetsNothingAnd(name string, pos words.Positions, at float64) string {
+func (say Words) MeetsNothing(name string, pos words.Positions, at float64) string {
 	return name + ": the ram meets nothing and stops at the push end, " + pos.At(at)
 }

@@ -4,8 +4,8 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) AnsweredRight(given string, trimSuffix string) string {
-	return "Answered: " + given + ". Right: " + trimSuffix + "."
+func (say Words) AnsweredRight(given string, right string) string {
+	return "Answered: " + given + ". Right: " + right + "."
 }
 
 func (say Words) TrainingRecord(who string) string { return "Training record: " + who }
@@ -22,28 +22,28 @@ func (say Words) TimeTaken() string { return "Time taken" }
 
 func (say Words) ThisRecord() string { return "This record" }
 
-func (say Words) TrainingRecordTheTwoLamps() string {
+func (say Words) RecordHead() string {
 	return "Training record: the two lamps of the station"
 }
 
-func (say Words) Page1OfWhatWas(float64 float64) string {
-	return "Page 1 of " + words.Fixed(float64, 0) + ": what was missed goes on behind"
+func (say Words) MissedBehind(pages int) string {
+	return "Page 1 of " + words.Fixed(float64(pages), 0) + ": what was missed goes on behind"
 }
 
-func (say Words) PracticeOnAPlanDoes() string {
+func (say Words) RecordCaution() string {
 	return "Practice on a plan does not stand for instruction at the machine. Never put a hand into the work space; the lamps are no safety function."
 }
 
-func (say Words) Plan(to string, to2 string, number string, name string, digest string) string {
-	return to + " · " + to2 + " · " + number + " " + name + " · plan " + words.ShortDigest(digest)
+func (say Words) RecordFoot(who string, when string, number string, name string, digest string) string {
+	return who + " · " + when + " · " + number + " " + name + " · plan " + words.ShortDigest(digest)
 }
 
-func (say Words) TrainingRecordPageOf(float64 float64, float642 float64) string {
-	return "Training record, page " + words.Fixed(float64, 0) + " of " + words.Fixed(float642, 0)
+func (say Words) RecordPage(page, pages int) string {
+	return "Training record, page " + words.Fixed(float64(page), 0) + " of " + words.Fixed(float64(pages), 0)
 }
 
-func (say Words) NothingWasMissed() string { return "Nothing was missed." }
+func (say Words) NothingMissed() string { return "Nothing was missed." }
 
-func (say Words) ItWasBegunAndLeft() string {
+func (say Words) LeftUnjudged() string {
 	return "It was begun and left. What was answered was not handed in."
 }

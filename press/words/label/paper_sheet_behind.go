@@ -1,3 +1,3 @@
 package label
 
-func (say Words) ContinuedFromPage1() string { return "Continued from page 1" }
+func (say Words) ContinuedFromFront() string { return "Continued from page 1" }

@@ -4,15 +4,15 @@ import (
 	"fmt"
 )
 
-func (say Words) StandsForTextLeftOut(most int) string {
+func (say Words) LeftOutSeePage(most int) string {
 	return fmt.Sprintf("… stands for text left out: see page %d.", most)
 }
 
-func (say Words) StandsForTextLeftOutThe() string {
+func (say Words) LeftOutSeePlan() string {
 	return "… stands for text left out: the plan has it."
 }
 
-func (say Words) RamplanAPlanningAidProve() string {
+func (say Words) PaperCaution() string {
 	return "ramplan · a planning aid: prove it on the station"
 }
 

@@ -1,7 +1,7 @@
 package label
 
-func (say Words) SetpointsNotReadyToBe() string { return "Setpoints, not ready to be typed in" }
+func (say Words) SetpointsNotReady() string { return "Setpoints, not ready to be typed in" }
 
-func (say Words) AtLeastLeftOnThe(minSeatingForce float64) string {
+func (say Words) LeftOnTheSeat(minSeatingForce float64) string {
 	return ", at least " + say.Force(minSeatingForce) + " left on the seat"
 }

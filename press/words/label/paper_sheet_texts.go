@@ -8,7 +8,7 @@ func (say Words) InFullOnPage(page int) string { return fmt.Sprintf("In full on 
 
 func (say Words) ContinuedOnPage(page int) string { return fmt.Sprintf("Continued on page %d.", page) }
 
-func (say Words) AndMoreOnPage(left int, page int) string {
+func (say Words) MoreOnPage(left int, page int) string {
 	return fmt.Sprintf("And %d more on page %d.", left, page)
 }
 

@@ -24,12 +24,12 @@ func (say Words) IdentificationNumber() string { return "Identification number" 
 
 func (say Words) DrawnNotIssued() string { return "Drawn, not issued" }
 
-func (say Words) NotToBeUsedAny() string { return "Not to be used any more:" }
+func (say Words) NotToBeUsed() string { return "Not to be used any more:" }
 
 func (say Words) SupersededRevision() string { return "Superseded revision" }
 
-func (say Words) ReasonForTheChange() string { return "Reason for the change:" }
+func (say Words) ReasonHead() string { return "Reason for the change:" }
 
-func (say Words) IssuedDespiteBlockersSecondName(second string) string {
+func (say Words) DespiteBlockersHead(second string) string {
 	return "Issued despite blockers, second name " + second + ":"
 }

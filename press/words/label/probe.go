@@ -4,41 +4,41 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) TheProbePushesAtFrom(setting float64, pos words.Positions, approach float64, end float64) string {
+func (say Words) ProbeText(setting float64, pos words.Positions, approach float64, end float64) string {
 	return "The probe pushes at " + say.Setting(setting) + " from " + pos.At(approach) + " and ends at " + pos.At(end) + "."
 }
 
-func (say Words) TheNominalPartStallsIt(pos words.Positions, nominal float64) string {
+func (say Words) NominalStallsProbe(pos words.Positions, nominal float64) string {
 	return "The nominal part stalls it at " + pos.At(nominal) + "."
 }
 
-func (say Words) TheNominalPartDoesNot() string { return "The nominal part does not stall it." }
+func (say Words) NominalPassesProbe() string { return "The nominal part does not stall it." }
 
-func (say Words) TheLoosestSoundPartStalls(pos words.Positions, loosest float64) string {
+func (say Words) LoosestStallsProbe(pos words.Positions, loosest float64) string {
 	return "The loosest sound part stalls it at " + pos.At(loosest) + "."
 }
 
-func (say Words) TheLoosestSoundPartDoes() string { return "The loosest sound part does not stall it." }
+func (say Words) LoosestPassesProbe() string { return "The loosest sound part does not stall it." }
 
-func (say Words) TheZoneBeginsAt(pos words.Positions, zone float64) string {
+func (say Words) ZoneBeginsAt(pos words.Positions, zone float64) string {
 	return "The zone begins at " + pos.At(zone) + "."
 }
 
-func (say Words) ArrivalBeforeTheEndGo() string {
+func (say Words) ProbeRule() string {
 	return "Arrival before the end: go on. No arrival: refused, loose or missing."
 }
 
-func (say Words) UnderAnEffectiveInterferenceOf(below float64) string {
+func (say Words) SurelyRefusedUnder(below float64) string {
 	return "Under an effective interference of " + say.Microns(below) + " a part is refused surely."
 }
 
-func (say Words) OverItPassesSurely(above float64) string {
+func (say Words) SurelyPassesOver(above float64) string {
 	return "Over " + say.Microns(above) + " it passes surely."
 }
 
-func (say Words) EffectiveInterferenceΜm() string { return "effective interference, µm" }
+func (say Words) InterferenceAxis() string { return "effective interference, µm" }
 
-func (say Words) ChanceThatTheProbeRefuses() string { return "chance that the probe refuses, %" }
+func (say Words) RefusalChanceAxis() string { return "chance that the probe refuses, %" }
 
 func (say Words) ApproachEnd() string { return "approach end" }
 
@@ -54,6 +54,6 @@ func (say Words) PassedAbove() string { return "passed above" }
 
 func (say Words) Refused() string { return "refused →" }
 
-func (say Words) RamReadingInTheProbe() string { return "ram reading in the probe, mm" }
+func (say Words) ProbeReadingAxis() string { return "ram reading in the probe, mm" }
 
-func (say Words) TheFitsRange() string { return "the fit's range" }
+func (say Words) FitsRange() string { return "the fit's range" }

@@ -1,5 +1,5 @@
 package label
 
-func (say Words) RamPositionMmDownward() string { return "ram position, mm, downward" }
+func (say Words) RamPositionDownAxis() string { return "ram position, mm, downward" }
 
 func (say Words) SignalsLookedAt() string { return "the signals are looked at" }

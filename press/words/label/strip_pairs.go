@@ -1,3 +1,3 @@
 package label
 
-func (say Words) NoVerdictZoneAndPush() string { return "No verdict: zone and push end are not known." }
+func (say Words) NoVerdict() string { return "No verdict: zone and push end are not known." }

@@ -4,43 +4,43 @@ import (
 	"strconv"
 )
 
-func (say Words) ASeedIsAWholeNumber() string { return "A seed is a whole number." }
+func (say Words) SeedIsWhole() string { return "A seed is a whole number." }
 
-func (say Words) ThereIsNoSuchLevel() string { return "There is no such level." }
+func (say Words) NoSuchLevel() string { return "There is no such level." }
 
-func (say Words) TheDraftIsNoSoundPlan() string {
+func (say Words) DraftNotForPractice() string {
 	return "The draft is no sound plan yet: there is nothing to practise on."
 }
 
 func (say Words) StationInMotion() string { return "Station in motion" }
 
-func (say Words) TheHeightIsNoNumber() string { return "The height is no number." }
+func (say Words) HeightNoNumber() string { return "The height is no number." }
 
-func (say Words) ANameOrNumberIs(maxWho int) string {
+func (say Words) WhoNeeded(maxWho int) string {
 	return "A name or number is needed, of " + strconv.Itoa(maxWho) + " characters at most."
 }
 
-func (say Words) AnExamUnderThisName() string {
+func (say Words) ExamUnderThisName() string {
 	return "An exam under this name is not handed in yet: open it above. It can be given up at its foot."
 }
 
-func (say Words) ThisPlanHasNothingThat() string {
+func (say Words) NothingToExam() string {
 	return "This plan has nothing that this exam could ask."
 }
 
-func (say Words) NotHandedInYetQuestion(number string) string {
+func (say Words) AnswerUnreadable(number string) string {
 	return "Not handed in yet: question " + number + " has an answer that cannot be read. The time runs on."
 }
 
-func (say Words) TrainingRecordsOfEverybody() string { return "Training records of everybody" }
+func (say Words) RecordsOfEverybody() string { return "Training records of everybody" }
 
-func (say Words) ThereAreNoRecordsOf() string { return "There are no records of this person." }
+func (say Words) NoRecordsOfPerson() string { return "There are no records of this person." }
 
-func (say Words) TheyMayHaveBeenRemoved() string { return "They may have been removed." }
+func (say Words) MayBeRemoved() string { return "They may have been removed." }
 
-func (say Words) TrainingRecordsOf(who string) string { return "Training records of " + who }
+func (say Words) RecordsOfPerson(who string) string { return "Training records of " + who }
 
-func (say Words) NothingWasRemovedTickThat() string {
+func (say Words) NotRemovedTick() string {
 	return "Nothing was removed: tick that it is meant."
 }
 
@@ -50,14 +50,14 @@ func (say Words) TrainingRecords(standingDigest string) string {
 	return "training records" + standingDigest
 }
 
-func (say Words) ThereIsNoSuchRecord() string { return "There is no such record." }
+func (say Words) NoSuchRecord() string { return "There is no such record." }
 
-func (say Words) ItMayHaveBeenRemoved() string {
+func (say Words) RecordMayBeRemoved() string {
 	return "It may have been removed with its person's records."
 }
 
 func (say Words) TrainingRecordOf(who string) string { return "Training record of " + who }
 
-func (say Words) ThisRecordIsDamagedIt() string {
+func (say Words) RecordDamaged() string {
 	return "This record is damaged: it is not what was stored, so it is not printed."
 }

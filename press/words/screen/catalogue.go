@@ -1,3 +1,3 @@
 package screen
 
-func (say Words) EachWithAProbabilityOf() string { return "Each with a probability of" }
+func (say Words) EachWithProbability() string { return "Each with a probability of" }

@@ -4,7 +4,7 @@ import (
 	"strconv"
 )
 
-func (say Words) TheDraft() string { return "The draft" }
+func (say Words) ThatDraft() string { return "The draft" }
 
 func (say Words) ComparedWith(label string, inside string) string {
 	return label + " compared with " + inside
@@ -20,7 +20,7 @@ func (say Words) StartTheDraftFromRevision(letter string) string {
 	return "Start the draft from revision " + letter + " again"
 }
 
-func (say Words) NoSoundPlanItHas() string { return "no sound plan: it has no figures" }
+func (say Words) NoFigures() string { return "no sound plan: it has no figures" }
 
 func (say Words) SamplesLabel() string { return "Limit samples" }
 

@@ -6,9 +6,9 @@ import (
 
 func (say Words) NotReadyLoud(r *press.Result) string { return "NOT READY: " + say.NotReady(r) }
 
-func (say Words) OlderThanTheEntries() string { return "older than the entries" }
+func (say Words) OlderThanEntries() string { return "older than the entries" }
 
-func (say Words) TheControllerCallsIt() string { return "The controller calls it" }
+func (say Words) ControllerCallsIt() string { return "The controller calls it" }
 
 func (say Words) ToBeEntered() string { return "To be entered" }
 

@@ -6,7 +6,7 @@ import (
 
 func (say Words) LeftEmpty(standIn string) string { return " Left empty: " + standIn + "." }
 
-func (say Words) LessThanTheOfIs(shown string, label string) string {
+func (say Words) LessThanOther(shown string, label string) string {
 	return "less than the " + shown + " of “" + label + "” is needed"
 }
 

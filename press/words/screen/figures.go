@@ -6,11 +6,11 @@ import (
 
 func (say Words) PushForce() string { return "Push force" }
 
-func (say Words) WhatTheJointTakesAnd() string { return "What the joint takes and holds" }
+func (say Words) JointHead() string { return "What the joint takes and holds" }
 
-func (say Words) TheProbe() string { return "The probe" }
+func (say Words) ProbeHead() string { return "The probe" }
 
-func (say Words) WhereEachStepEnds() string { return "Where each step ends" }
+func (say Words) RunHead() string { return "Where each step ends" }
 
 func (say Words) OneCycle() string { return "One cycle" }
 

@@ -30,8 +30,8 @@ func (say Words) EffectiveSuchAPartHolds(holding float64) string {
 
 func (say Words) PassedSurelyAbove() string { return "Passed surely above" }
 
-func (say Words) SoundPartsRefusedByThe() string { return "Sound parts refused by the probe" }
+func (say Words) SoundRefusedByProbe() string { return "Sound parts refused by the probe" }
 
-func (say Words) TheProbeAdds() string { return "The probe adds" }
+func (say Words) ProbeAdds() string { return "The probe adds" }
 
 func (say Words) Pass(pass int) string { return ", pass " + strconv.Itoa(pass) }

@@ -4,6 +4,6 @@ import (
 	"strconv"
 )
 
-func (say Words) CountedFrom0NoSuch(value string) string {
+func (say Words) NoSuchStep(value string) string {
 	return strconv.Quote(value) + ", counted from 0: no such step"
 }

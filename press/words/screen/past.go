@@ -1,12 +1,12 @@
 package screen
 
-func (say Words) PlanWithoutANameYet() string { return "Plan without a name yet" }
+func (say Words) UnnamedPlan() string { return "Plan without a name yet" }
 
-func (say Words) DamagedItIsNotWhat() string { return "Damaged: it is not what was stored." }
+func (say Words) DamagedState() string { return "Damaged: it is not what was stored." }
 
 func (say Words) NoSoundPlan() string { return "no sound plan" }
 
-func (say Words) TheSameEntriesWrittenOtherwise() string {
+func (say Words) WrittenOtherwise() string {
 	return "The same entries, written otherwise"
 }
 

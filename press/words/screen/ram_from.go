@@ -1,7 +1,7 @@
 package screen
 
-func (say Words) TheShelfsRamHasChanged(name string) string {
+func (say Words) ShelfRamChanged(name string) string {
 	return "The shelf's ram “" + name + "” has changed since it was copied into this plan."
 }
 
-func (say Words) WhatItHoldsNowIs() string { return " What it holds now is what this plan holds." }
+func (say Words) ShelfRamIsThePlans() string { return " What it holds now is what this plan holds." }

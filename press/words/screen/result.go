@@ -1,5 +1,5 @@
 package screen
 
-func (say Words) TheTableIsAmbiguousOne() string {
+func (say Words) TableAmbiguous() string {
 	return "The table is ambiguous: one pair of signals stands for parts that must be told apart."
 }

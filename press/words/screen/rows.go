@@ -6,7 +6,7 @@ import (
 
 func (say Words) AddA(noun string) string { return "Add a " + noun }
 
-func (say Words) InBracketsWhileNothingIs(path string, d string) string {
+func (say Words) InBrackets(path string, d string) string {
 	return " In brackets: " + words.ChoiceOf(path, d) + ", while nothing is chosen."
 }
 

@@ -4,34 +4,34 @@ import (
 	"ramplan/press/words"
 )
 
-func (say Words) SayOfBothLampsWhether() string {
+func (say Words) SayBothLamps() string {
 	return "Say of both lamps whether they are on or off."
 }
 
-func (say Words) ThisCannotBeReadAs() string {
+func (say Words) ReadingNotUnderstood() string {
 	return "This cannot be read as a position in mm, so the answer is from the lamps alone."
 }
 
-func (say Words) FirstLookInTheProbe(on words.Pair) string {
+func (say Words) FirstLookShown(on words.Pair) string {
 	return "First look, in the probe: " + on.String()
 }
 
-func (say Words) FromTheLampsAloneThe() string {
+func (say Words) FromLampsAlone() string {
 	return "From the lamps alone; the reading was not understood."
 }
 
-func (say Words) InDoubtSetApart() string { return "In doubt: set apart" }
+func (say Words) InDoubt() string { return "In doubt: set apart" }
 
-func (say Words) ByTheLampsAloneIt(verdict string) string {
+func (say Words) ByLampsAlone(verdict string) string {
 	return "By the lamps alone it would be: " + verdict + "."
 }
 
-func (say Words) SecondLookAtTheEnd() string { return "Second look: at the end of the push" }
+func (say Words) SecondLookIs() string { return "Second look: at the end of the push" }
 
-func (say Words) FirstLookInTheProbeBefore() string {
+func (say Words) FirstLookIs() string {
 	return "First look: in the probe, before the push"
 }
 
-func (say Words) ThisPushWouldComeOnly() string {
+func (say Words) OnlyWithoutProbe() string {
 	return " This push would come only without the probe, which refuses it at the first look."
 }

@@ -4,7 +4,7 @@ func (say Words) PreparedBy() string {
 	return "Prepared by"
 }
 
-func (say Words) WhoMadeThePlan() string {
+func (say Words) PreparedByHelp() string {
 	return "Who made the plan."
 }
 
@@ -12,7 +12,7 @@ func (say Words) CheckedBy() string {
 	return "Checked by"
 }
 
-func (say Words) WhoWentThroughItsFigures() string {
+func (say Words) CheckedByHelp() string {
 	return "Who went through its figures."
 }
 
@@ -20,23 +20,23 @@ func (say Words) ApprovedBy() string {
 	return "Approved by"
 }
 
-func (say Words) WhoLetsItBeUsed() string {
+func (say Words) ApprovedByHelp() string {
 	return "Who lets it be used."
 }
 
-func (say Words) ReasonForTheChange() string {
+func (say Words) Reason() string {
 	return "Reason for the change"
 }
 
-func (say Words) WhatIsNewAndWhy() string {
+func (say Words) ReasonHelp() string {
 	return "What is new, and why."
 }
 
-func (say Words) WhyItIsIssuedWith() string {
+func (say Words) DespiteBlockers() string {
 	return "Why it is issued with blockers"
 }
 
-func (say Words) PrintedOnTheSheet() string {
+func (say Words) DespiteBlockersHelp() string {
 	return "Printed on the sheet."
 }
 
@@ -44,15 +44,15 @@ func (say Words) SecondName() string {
 	return "Second name"
 }
 
-func (say Words) WhoElseStandsForThat() string {
+func (say Words) SecondNameHelp() string {
 	return "Who else stands for that; not who approved it."
 }
 
-func (say Words) TheChangeConcernsItEverybody() string {
+func (say Words) DrillConcerned() string {
 	return "The change concerns it: everybody is due again."
 }
 
-func (say Words) TheChangeDoesNotConcern() string {
+func (say Words) DrillNotConcerned() string {
 	return "The change does not concern it: who passed on the revision before stays trained."
 }
 
@@ -60,7 +60,7 @@ func (say Words) NameOnTheShelf() string {
 	return "Name on the shelf"
 }
 
-func (say Words) EachRamHasAName() string {
+func (say Words) NameOnTheShelfHelp() string {
 	return "Each ram has a name of its own."
 }
 
@@ -68,7 +68,7 @@ func (say Words) Source() string {
 	return "Source"
 }
 
-func (say Words) WhoseFiguresTheyAreA() string {
+func (say Words) SourceHelp() string {
 	return "Whose figures they are: a load cell of your own, a data sheet."
 }
 
@@ -76,7 +76,7 @@ func (say Words) MeasuredOn() string {
 	return "Measured on"
 }
 
-func (say Words) ADateSuchAs2026() string {
+func (say Words) MeasuredOnHelp() string {
 	return "A date such as 2026-03-02; empty when nothing was measured."
 }
 
@@ -84,7 +84,7 @@ func (say Words) HowMeasured() string {
 	return "How measured"
 }
 
-func (say Words) WithWhatHowOftenAt() string {
+func (say Words) HowMeasuredHelp() string {
 	return "With what, how often, at which speed and temperature."
 }
 
@@ -92,23 +92,23 @@ func (say Words) Notes() string {
 	return "Notes"
 }
 
-func (say Words) WhatTheNextOneShould() string {
+func (say Words) NotesHelp() string {
 	return "What the next one should know of it."
 }
 
-func (say Words) WhatTheTechniciansExamAsks() string {
+func (say Words) LevelLamps() string {
 	return "What the technician's exam asks: what the lamps mean, what is to be done, and hands."
 }
 
-func (say Words) AndThePartWhatWill() string {
+func (say Words) LevelPredict() string {
 	return "And the part: what will the lamps show?"
 }
 
-func (say Words) AndFaultsWhatTheLamps() string {
+func (say Words) LevelFaults() string {
 	return "And faults, what the lamps cannot find, and what to check first."
 }
 
-func (say Words) EverythingThatTheTwoExams() string {
+func (say Words) LevelAll() string {
 	return "Everything that the two exams ask: also parts by their height alone, and zones to be set."
 }
 
@@ -128,7 +128,7 @@ func (say Words) WhatToCheckFirst() string {
 	return "What to check first"
 }
 
-func (say Words) WhatTheLampsDoNot() string {
+func (say Words) Unfound() string {
 	return "What the lamps do not find"
 }
 
@@ -136,7 +136,7 @@ func (say Words) SettingAZone() string {
 	return "Setting a zone"
 }
 
-func (say Words) WhatNoLampMakesSafe() string {
+func (say Words) Unsafe() string {
 	return "What no lamp makes safe"
 }
 
@@ -160,7 +160,7 @@ func (say Words) Curve() string {
 	return "Curve"
 }
 
-func (say Words) DeviationsInPlaceOfA() string {
+func (say Words) Deviations() string {
 	return "Deviations, in place of a fit code"
 }
 
@@ -176,7 +176,7 @@ func (say Words) Insert() string {
 	return "Insert"
 }
 
-func (say Words) ServiceTemperatureChangeFromRoom() string {
+func (say Words) ServiceTemperature() string {
 	return "Service temperature, change from room temperature"
 }
 

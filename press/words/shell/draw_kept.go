@@ -6,30 +6,30 @@ import (
 	"ramplan/press"
 )
 
-func (say Words) NumberOfAPlanIn() string {
+func (say Words) PlanNumberFlag() string {
 	return "`NUMBER` of a plan in the archive, in place of files"
 }
 
-func (say Words) LetterOfItsIssuedRevision() string {
+func (say Words) RevisionFlag() string {
 	return "`LETTER` of its issued revision; without one the draft is drawn"
 }
 
-func (say Words) NoPlanOnTheShelf(number string) string {
+func (say Words) NoPlanOfNumber(number string) string {
 	return fmt.Sprintf("no plan on the shelf has the number %q", number)
 }
 
-func (say Words) PlansOnTheShelfHave(n int, number string) string {
+func (say Words) SeveralOfNumber(n int, number string) string {
 	return fmt.Sprintf("%d plans on the shelf have the number %q; give each its own", n, number)
 }
 
-func (say Words) TheDraftIsNoSound(from press.Problem) string {
+func (say Words) DraftUnsound(from press.Problem) string {
 	return fmt.Sprintf("the draft is no sound plan yet: %s", from)
 }
 
-func (say Words) NoPlanWithTheNumber(number string, toUpper string) string {
-	return fmt.Sprintf("no plan with the number %q has a revision %s", number, toUpper)
+func (say Words) NoRevisionOfNumber(number string, letter string) string {
+	return fmt.Sprintf("no plan with the number %q has a revision %s", number, letter)
 }
 
-func (say Words) PlansWithTheNumberHave(n int, number string, toUpper string) string {
-	return fmt.Sprintf("%d plans with the number %q have a revision %s", n, number, toUpper)
+func (say Words) SeveralRevisionsOfNumber(n int, number string, letter string) string {
+	return fmt.Sprintf("%d plans with the number %q have a revision %s", n, number, letter)
 }

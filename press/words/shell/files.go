@@ -4,10 +4,6 @@ import (
 	"fmt"
 )
 
-func (say Words) CannotWriteA(name string, pathless error) string {
-	return fmt.Sprintf("cannot write %s: %v", name, pathless)
-}
-
-func (say Words) CannotWriteB(there string, pathless error) string {
-	return fmt.Sprintf("cannot write %s: %v", there, pathless)
+func (say Words) CannotWriteFile(name string, err error) string {
+	return fmt.Sprintf("cannot write %s: %v", name, err)
 }

@@ -1,5 +1,5 @@
 package shell
 
-func (say Words) FontFileForNamesIn() string {
+func (say Words) FontFlag() string {
 	return "font `FILE` for names in scripts that the typeface lacks, TrueType or OpenType (default a free font of this machine that has them)"
 }

@@ -14,7 +14,7 @@ func (say Words) PrecisionFlag() string {
 
 func (say Words) SimulateJSONFlag() string { return "print JSON, one object a line and plan" }
 
-func (say Words) SimulateNeedsThePlanFiles() string {
+func (say Words) SimulateNeedsPlans() string {
 	return "simulate needs the plan files, or - for standard input; try: ramplan simulate PLAN.json"
 }
 

@@ -98,6 +98,7 @@ type SimulationOptions struct {
 	Parts     int64   // to be counted; 0: none, only estimated
 	Seed      uint64  // of the random numbers
 	Precision float64 // to what share of itself, or of 1 ppm, the estimate is to come
+	Doublings int     // an estimate ends with 2 to this power of points; 0: as many as there are
 	Work      simulate.Work
 
 	// Refined is told of each answer on the way, with as many points as were done, before
@@ -116,6 +117,7 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 	}
 	s.Closed = ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}
 	known := station.Known()
+	station.AtMost(o.Doublings)
 	if known {
 		s.Verdicts = pairs(r.Verdict.Table)
 		s.estimate(ctx, station, o)

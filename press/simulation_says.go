@@ -44,6 +44,35 @@ const SmallPPM = 100
 var shareNames = [simulate.Shares]string{"unseated", "long", "short", "loose", "conforming", "accepted", "early_contact", "false_accept",
 	"false_accept_height", "false_accept_unseated", "false_accept_loose", "false_reject", "loose_fails"}
 
+// beside are the other figures of a share that stand beside it: of the closed form, and of
+// a bad lot.
+func (s *Simulation) beside(name string) []*float64 {
+	lot := s.BadLot
+	if lot == nil {
+		lot = &BadLot{math.Inf(1), math.Inf(1), math.Inf(1), math.Inf(1)}
+	}
+	return map[string][]*float64{
+		"false_accept_height": {s.Closed.ConsumerPPM},
+		"early_contact":       {s.Closed.EarlyContactPPM},
+		"false_reject":        {s.Closed.ProducerPPM, &lot.FalseRejectPPM},
+		"false_accept":        {&lot.FalseAcceptPPM},
+		"unseated":            {&lot.UnseatedPPM},
+		"loose":               {&lot.LoosePPM},
+	}[name]
+}
+
+// ClosedSays tells what has to be said beside the shares of the closed form, without
+// anything simulated; nothing where nothing can be pressed in.
+func (r *Result) ClosedSays() []Saying {
+	station, can := simulate.New(&r.Plan.Input, &r.Outcome)
+	if !can {
+		return nil
+	}
+	s := Simulation{Closed: ClosedForm{r.Risk.ConsumerPPM, r.Risk.ProducerPPM, &r.Risk.EarlyContactPPM, &r.Risk.ConformingShare}}
+	s.say(station)
+	return s.Says
+}
+
 // say tells what has to be said beside the shares.
 func (s *Simulation) say(station *simulate.Station) {
 	var assumed, hard, none []string
@@ -51,6 +80,11 @@ func (s *Simulation) say(station *simulate.Station) {
 		ppm := math.Inf(1)
 		if s.Shares != nil {
 			ppm = s.Shares.Named.All()[i].PPM
+		}
+		for _, shown := range s.beside(name) {
+			if shown != nil {
+				ppm = min(ppm, *shown)
+			}
 		}
 		if s.Counted != nil {
 			c := s.Counted.All()[i]

@@ -56,6 +56,11 @@ func (s *Station) Estimate(ctx context.Context, seed uint64, precision float64, 
 	return s.estimate(ctx, newConditional(s, anyLot), seed, precision, w, refined)
 }
 
+// AtMost bounds all further estimates: a replication grows to 2 to this power of points
+// and no further. 0: as far as there are points. An estimate begins with 2⁹ whatever the
+// bound.
+func (s *Station) AtMost(doublings int) { s.doublings = doublings }
+
 // BadLot is what a bad lot makes of the shares, from 0 to 1.
 type BadLot struct{ Unseated, Loose, FalseAccept, FalseReject float64 }
 
@@ -90,7 +95,11 @@ func (s *Station) estimate(ctx context.Context, c *conditional, seed uint64, pre
 	w.each(ctx, Replications, func() func(int64) {
 		return func(r int64) { all[r] = newReplication(c, newStream(seed, replicationStream+uint64(r))) }
 	})
-	for k := firstDoublings; k <= mostDoublings; k++ {
+	last := mostDoublings
+	if s.doublings > 0 {
+		last = min(last, s.doublings)
+	}
+	for k := firstDoublings; k <= max(last, firstDoublings); k++ {
 		w.each(ctx, Replications, func() func(int64) {
 			return func(r int64) { all[r].run(ctx, 1<<k, w.between) }
 		})

@@ -43,6 +43,8 @@ type Station struct {
 	signals verdict.Signals
 	known   bool // the signals are
 
+	doublings int // at which estimates end; 0: as far as there are points
+
 	once  sync.Once // an estimate splits the rows when there is the first
 	split *split
 

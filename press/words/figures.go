@@ -32,7 +32,7 @@ var (
 	upToHere = regexp.MustCompile(`(?:at most|less than|under|<)\s*$`)
 	orMore   = regexp.MustCompile(`^,? (?:or taller|or longer|or more|or higher|no shorter|no less)\b`)
 	orLess   = regexp.MustCompile(`^,? (?:or shorter|or less|or lower|no taller|no longer|no more)\b`)
-	relation = regexp.MustCompile(`^(?:about|at least|at most|no less than|no more than|not over|not under|more than|less than|over|under|or taller|or shorter|or more|or less|no taller|no shorter|[<>, ])*$`)
+	relation = regexp.MustCompile(`^(?:about|at least|at most|no less than|no more than|not over|not under|more than|less than|over|under|or taller|or shorter|or more|or less|no taller|no shorter|[<>, ]|[†‡§¶‖])*$`)
 )
 
 // figuresIn takes a cell apart. Where it says several things, in figures of several

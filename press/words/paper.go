@@ -20,6 +20,7 @@ type Table struct {
 	Grouped bool     // leading cells that say the same as those above are one with them
 	Abreast int      // how many stretches of rows stand beside each other on paper; 0 as 1
 	Lacking string   // why there are no rows; empty with rows
+	Then    []Table  // that belong to it and stand behind it, under its name
 	Fill    []string // what is written in by hand over the rows: date, shift
 
 	// Heads of columns that a file of rows has in several: of figures with a unit, of
@@ -77,7 +78,8 @@ var papers = []struct {
 	{"proving", "Set-up and proving", Printer.provingTable},
 	{"setpoints", "Setpoint list", Printer.setpointTable},
 	{stepsPaper, "Steps", Printer.stepTable},
-	{DaysPaper, "Worst day", Printer.daysTable},
+	{SharesPaper, "Shares of all parts", Printer.sharesTable},
+	{DaysPaper, daysTitle, Printer.daysTable},
 	{"basis", "What the plan rests on", Printer.basisTable},
 }
 
@@ -106,10 +108,20 @@ func (say Printer) Paper(name string, p *press.Plan, r *press.Result) (Table, bo
 		if x.name == name {
 			t := x.make(say, p, r)
 			t.say, t.Name, t.Title = say, x.name, x.title
+			for i := range t.Then {
+				t.Then[i].say, t.Then[i].Name = say, x.name
+			}
 			return t, true
 		}
 	}
 	return Table{}, false
+}
+
+// Parts are the table alone, and those that stand behind it under its name.
+func (t Table) Parts() []Table {
+	out := append([]Table{t}, t.Then...)
+	out[0].Then = nil
+	return out
 }
 
 // Signed are the names of those who stand for what was issued.

@@ -5,6 +5,8 @@ import "ramplan/press"
 // DaysPaper is the page of the worst day, which has drawings under its rows.
 const DaysPaper = "days"
 
+const daysTitle = "Worst day"
+
 // daysTable is the page of how a plan fares when not all goes as on average.
 func (say Printer) daysTable(p *press.Plan, r *press.Result) Table {
 	t := Table{

@@ -48,22 +48,23 @@ func TestPapersOfEveryPlan(t *testing.T) {
 		p, faults := press.Decode(data)
 		require.Empty(t, faults)
 		for _, name := range PaperNames() {
-			table := paperOf(t, name, p)
-			assert.NotEmpty(t, table.Title)
-			assert.NotEmpty(t, table.Lead)
-			assert.Equal(t, len(table.Rows) == 0, table.Lacking != "", "%s of %s", name, file)
-			for _, row := range table.Rows {
-				require.Len(t, row, len(table.Columns), "%s of %s", name, file)
-				for i, c := range table.Columns {
-					assert.NotContains(t, row[i], "NaN")
-					assert.NotContains(t, row[i], "Inf")
-					assert.Equal(t, c.Box, row[i] == "", "%s of %s, column %s", name, file, c.Head)
+			for _, table := range paperOf(t, name, p).Parts() {
+				assert.NotEmpty(t, table.Title)
+				assert.NotEmpty(t, table.Lead)
+				assert.Equal(t, len(table.Rows) == 0, table.Lacking != "", "%s of %s", name, file)
+				for _, row := range table.Rows {
+					require.Len(t, row, len(table.Columns), "%s of %s", name, file)
+					for i, c := range table.Columns {
+						assert.NotContains(t, row[i], "NaN")
+						assert.NotContains(t, row[i], "Inf")
+						assert.Equal(t, c.Box, row[i] == "", "%s of %s, column %s", name, file, c.Head)
+					}
 				}
-			}
-			rows := rowsOf(t, RowsFile([]Table{table}, Identity{}, Separations[0]))
-			assert.GreaterOrEqual(t, len(rows), 1+max(1, len(table.Rows)))
-			if len(table.Ranges) == 0 {
-				assert.Len(t, rows, 1+max(1, len(table.Rows)))
+				rows := rowsOf(t, RowsFile([]Table{table}, Identity{}, Separations[0]))
+				assert.GreaterOrEqual(t, len(rows), 1+max(1, len(table.Rows)))
+				if len(table.Ranges) == 0 {
+					assert.Len(t, rows, 1+max(1, len(table.Rows)))
+				}
 			}
 		}
 	}

@@ -9,11 +9,13 @@ import (
 // between two of them. Every row says of which table and of which plan it is.
 func RowsFile(tables []Table, id Identity, s Separation) []byte {
 	var rows [][]string
-	for i, t := range tables {
-		if i > 0 {
-			rows = append(rows, nil)
+	for _, whole := range tables {
+		for _, t := range whole.Parts() {
+			if len(rows) > 0 {
+				rows = append(rows, nil)
+			}
+			rows = append(rows, t.rows(id, s)...)
 		}
-		rows = append(rows, t.rows(id, s)...)
 	}
 	return s.File(rows)
 }

@@ -159,27 +159,29 @@ func TestRowsOfEveryPlan(t *testing.T) {
 		require.Empty(t, faults)
 		r := press.Evaluate(p)
 		for _, name := range PaperNames() {
-			table, _ := Paper(name, p, r)
-			for _, head := range slices.Concat(table.Figures, table.Ranges, table.Typed, table.Bare) {
-				assert.Contains(t, heads(table), head, name)
-			}
-			for i, c := range table.Columns {
-				declared := slices.Contains(slices.Concat(table.Figures, table.Ranges, table.Bare), c.Head)
-				assert.True(t, declared || table.kindOf(i) <= typedColumn, "column %q of %s in %s holds figures; say so in Figures or Ranges", c.Head, name, file)
-			}
-			id := IdentityOf(p, r, "", "2026-11-28")
-			text := RowsFile([]Table{table}, id, Separations[0])
-			assert.NotContains(t, string(text), "\u202f")
-			assert.NotContains(t, string(text), "−")
-			rows := rowsOf(t, text)
-			for _, row := range rows[1:] {
-				assert.Equal(t, DraftMark, row[3])
-				assert.Equal(t, "sha256:"+ShortDigest(p.Digest()), row[5])
-				assert.Equal(t, r.Blocked(), row[6] != "")
-				for i, head := range rows[0] {
-					if base, unit := strings.CutSuffix(head, ", unit"); unit && row[i] != "" && slices.Contains(table.Figures, base) {
-						figures++
-						assert.Regexp(t, plain, row[i-1], "%s of %s", head, name)
+			whole, _ := Paper(name, p, r)
+			for _, table := range whole.Parts() {
+				for _, head := range slices.Concat(table.Figures, table.Ranges, table.Typed, table.Bare) {
+					assert.Contains(t, heads(table), head, name)
+				}
+				for i, c := range table.Columns {
+					declared := slices.Contains(slices.Concat(table.Figures, table.Ranges, table.Bare), c.Head)
+					assert.True(t, declared || table.kindOf(i) <= typedColumn, "column %q of %s in %s holds figures; say so in Figures or Ranges", c.Head, name, file)
+				}
+				id := IdentityOf(p, r, "", "2026-11-28")
+				text := RowsFile([]Table{table}, id, Separations[0])
+				assert.NotContains(t, string(text), "\u202f")
+				assert.NotContains(t, string(text), "−")
+				rows := rowsOf(t, text)
+				for _, row := range rows[1:] {
+					assert.Equal(t, DraftMark, row[3])
+					assert.Equal(t, "sha256:"+ShortDigest(p.Digest()), row[5])
+					assert.Equal(t, r.Blocked(), row[6] != "")
+					for i, head := range rows[0] {
+						if base, unit := strings.CutSuffix(head, ", unit"); unit && row[i] != "" && slices.Contains(table.Figures, base) {
+							figures++
+							assert.Regexp(t, plain, row[i-1], "%s of %s", head, name)
+						}
 					}
 				}
 			}

@@ -11,11 +11,13 @@ import (
 type ShareRow struct {
 	Label, Means string
 	Closed       string // empty: no closed form
+	ClosedMarks  string
 	Share        string
 	Marks        string // of what must be known beside it
 	Limits       string
 	Counted      string // empty: no parts were counted
 	Lot          string // in a bad lot; empty: not asked of it
+	LotMarks     string
 	Strong       bool   // one of the two that the targets are about
 	Apart        bool   // begins another group
 }
@@ -48,7 +50,13 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 		{"loose_fails", ShareRow{Label: "All that would let go", Means: "under the required force itself, by the friction of each"}, nil, nil, grips},
 		{"accepted", ShareRow{Label: "All that are accepted"}, nil, nil, true},
 	}
-	marks := shareMarks(s)
+	tails, others := shareMarks(s)
+	atSmall := func(key string, ppm float64) string {
+		if ppm < press.SmallPPM {
+			return tails[key]
+		}
+		return ""
+	}
 	var out []ShareRow
 	for _, a := range all {
 		if !a.has {
@@ -56,15 +64,18 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 		}
 		row := a.row
 		if a.closed != nil {
-			row.Closed = closedPPM(*a.closed)
+			row.Closed, row.ClosedMarks = closedPPM(*a.closed), atSmall(a.key, *a.closed)
 		}
-		row.Share, row.Limits = shareWithin(*s.Shares.Named.Of(a.key))
-		row.Marks = marks[a.key]
+		e := s.Shares.Named.Of(a.key)
+		row.Share, row.Limits = shareWithin(*e)
+		least := e.PPM
 		if s.Counted != nil {
-			row.Counted = count(s.Counted.Of(a.key).Count)
+			c := s.Counted.Of(a.key)
+			row.Counted, least = count(c.Count), min(least, c.PPM)
 		}
+		row.Marks = atSmall(a.key, least) + others[a.key]
 		if s.BadLot != nil && a.lot != nil {
-			row.Lot = SimulatedPPM(*a.lot)
+			row.Lot, row.LotMarks = SimulatedPPM(*a.lot), atSmall(a.key, *a.lot)
 		}
 		out = append(out, row)
 	}
@@ -79,11 +90,14 @@ func closedPPM(x float64) string {
 	return SimulatedPPM(x)
 }
 
+// noneCanBe stands in place of limits where a share is nothing by the plan itself.
+const noneCanBe = "none can be"
+
 // shareWithin writes a share and its limits.
 func shareWithin(e press.EstimatedShare) (share, limits string) {
 	switch {
 	case e.High == 0:
-		return SimulatedPPM(e.PPM), "none can be"
+		return SimulatedPPM(e.PPM), noneCanBe
 	case e.High < leastSimulated:
 		return SimulatedPPM(e.PPM), "under" + thin + Trimmed(leastSimulated, 4)
 	case e.Low == 0:
@@ -111,14 +125,33 @@ func markOf(s *press.Simulation, index int) string {
 	return ""
 }
 
-func shareMarks(s *press.Simulation) map[string]string {
-	out := map[string]string{}
+// shareMarks are the marks of each share: of what small figures hang on, and of the rest.
+func shareMarks(s *press.Simulation) (tails, others map[string]string) {
+	tails, others = map[string]string{}, map[string]string{}
 	for i, one := range s.Says {
+		of := others
+		if one.Code == press.TailAssumed || one.Code == press.TailHard {
+			of = tails
+		}
 		for _, key := range one.Shares {
-			out[key] += markOf(s, i)
+			of[key] += markOf(s, i)
 		}
 	}
-	return out
+	return tails, others
+}
+
+// ClosedMarks are the marks of the three shares of the closed form, with the sentences
+// that they lead to; no sentence where none of them is known.
+type ClosedMarks struct {
+	Accept, Reject, Early string
+	Says                  []string
+}
+
+// ClosedMarks gives what must be known beside the closed form's small shares.
+func (say Printer) ClosedMarks(r *press.Result) ClosedMarks {
+	s := &press.Simulation{Says: r.ClosedSays()}
+	tails, _ := shareMarks(s)
+	return ClosedMarks{tails["false_accept_height"], tails["false_reject"], tails["early_contact"], say.SharesSay(s)}
 }
 
 // SharesSay are the sentences that stand under the shares, each with the mark by which the

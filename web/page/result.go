@@ -46,6 +46,7 @@ type Figure struct {
 	Word                     string // address of what it means in the glossary
 	Exact                    string // to the last digit
 	Own                      string // as the user's own controller has it
+	Marks                    string // of what must be known beside it
 }
 
 // Figures is a group of figures.
@@ -54,6 +55,8 @@ type Figures struct {
 	Drawing   string // SVG
 	Run       *OnRun // over the drawing of the run
 	Rows      []Figure
+	Says      []string // what must be known beside them, each behind its mark
+	More      Link     // where they are gone into
 }
 
 // Lamps is one signal pair and what it means.

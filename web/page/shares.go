@@ -18,11 +18,13 @@ type Shares struct {
 type ShareRow struct {
 	Label, Means string
 	Closed       string
+	ClosedMarks  string
 	Share        string
 	Marks        string // of what must be known beside it
 	Limits       string
 	Counted      string
 	Lot          string
+	LotMarks     string
 	Strong       bool // one of the two that the targets are about
 	Apart        bool // begins another group
 }

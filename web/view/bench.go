@@ -95,6 +95,11 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	if b.Plan != nil {
 		if at := b.Kept.Address + "/shares"; b.Result.Verdict != nil {
 			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
+			for i := range out.Result.Groups {
+				if g := &out.Result.Groups[i]; g.ID == "risk" {
+					g.More = page.Link{Address: "#shares", Text: say.WithStallsLooseFitsAnd()}
+				}
+			}
 		}
 		out.Standing = page.State{Kind: gravest(b.Result), Text: out.Result.Count}
 		if len(b.Faults) > 0 {

@@ -26,7 +26,7 @@ func (w writer) groups(d Drawings) []page.Figures {
 	return append(out,
 		page.Figures{ID: "cycle", Label: say.OneCycle(), Drawing: cycle, Rows: w.cycle()},
 		page.Figures{ID: "travel", Label: say.TravelAndWindow(), Rows: w.travel()},
-		page.Figures{ID: "risk", Label: say.SharesOfAllParts(), Rows: w.risk()},
+		w.risk(),
 	)
 }
 
@@ -127,14 +127,21 @@ func maybe(label string, x *float64, decimals int, unit, note string) page.Figur
 	return f
 }
 
-func (w writer) risk() []page.Figure {
-	r := w.r.Risk
-	return []page.Figure{
-		{Label: say.PartsWithinTheDrawing(), Value: say.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
-		share(say.WrongHeightsAccepted(), r.ConsumerPPM),
-		share(say.GoodPartsRefused(), r.ProducerPPM),
-		share(say.MetInTheApproach(), &r.EarlyContactPPM),
+// risk is what the closed form knows at once; the shares that come while one reads go
+// further, and it leads to them.
+func (w writer) risk() page.Figures {
+	r, marks := w.r.Risk, say.ClosedMarks(w.r)
+	share := func(label string, x *float64, marks string) page.Figure {
+		f := share(label, x)
+		f.Marks = marks
+		return f
 	}
+	return page.Figures{ID: "risk", Label: say.SharesByTheClosedForm(), Says: marks.Says, Rows: []page.Figure{
+		{Label: say.PartsWithinTheDrawing(), Value: say.Share(r.ConformingShare), Exact: words.Exact(r.ConformingShare)},
+		share(say.WrongHeightsAccepted(), r.ConsumerPPM, marks.Accept),
+		share(say.GoodPartsRefused(), r.ProducerPPM, marks.Reject),
+		share(say.MetInTheApproach(), &r.EarlyContactPPM, marks.Early),
+	}}
 }
 
 func share(label string, x *float64) page.Figure {

@@ -55,7 +55,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	}
 	s.front()
 	for _, g := range o.Pages {
-		s.table(g)
+		for _, part := range g.Parts() {
+			s.table(part)
+		}
 		if g.Name == words.DaysPaper && len(g.Rows) > 0 {
 			s.days()
 		}

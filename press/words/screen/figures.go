@@ -16,7 +16,13 @@ func (say Words) OneCycle() string { return "One cycle" }
 
 func (say Words) TravelAndWindow() string { return "Travel and window" }
 
-func (say Words) SharesOfAllParts() string { return "Shares of all parts" }
+func (say Words) SharesByTheClosedForm() string {
+	return "Shares of all parts, by heights and readings alone"
+}
+
+func (say Words) WithStallsLooseFitsAnd() string {
+	return "With stalls, loose fits and each part's own force: what passes and what is refused"
+}
 
 func (say Words) NeededAtTheSeat() string { return "Needed at the seat" }
 

@@ -40,7 +40,7 @@ func askedShares(q url.Values) countAsked {
 	var a countAsked
 	a.seed = 1
 	if text := strings.TrimSpace(q.Get("parts")); text != "" {
-		n, err := strconv.ParseFloat(strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "", ",", "").Replace(text), 64)
+		n, err := strconv.ParseFloat(strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "").Replace(text), 64)
 		if err != nil || n != float64(int64(n)) || n < 1 || n > mostStreamed {
 			a.refused = append(a.refused, words.PartsRefused)
 		} else {

@@ -53,11 +53,11 @@ func TestSharesPage(t *testing.T) {
 	}
 	assert.Contains(t, shown, "20\u202f000 parts counted one by one, seed 7")
 
-	s = plainPageOf(t, "/plans/1/shares?parts=1.5&seed=x")
+	s = plainPageOf(t, "/plans/1/shares?parts=1,5e3&seed=x")
 	assert.Equal(t, http.StatusUnprocessableEntity, s.status)
 	assert.Contains(t, text(s.root), words.PartsRefused)
 	assert.Contains(t, text(s.root), words.SeedRefused)
-	assert.Contains(t, s.body, `value="1.5"`)
+	assert.Contains(t, s.body, `value="1,5e3"`)
 	s = plainPageOf(t, "/plans/1/shares?parts=1e12")
 	assert.Equal(t, http.StatusUnprocessableEntity, s.status, "nobody waits for that without a script")
 	assert.Contains(t, text(s.root), words.TooManyToWaitFor)

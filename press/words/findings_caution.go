@@ -104,7 +104,7 @@ func (t *told) guard(factor, hand string) string {
 	case t.Path == "window.guard_factor":
 		return factor + ", or "
 	case t.Path == "window.rule":
-		return "the rule of the targets has found none better, so choose another rule, or "
+		return "the rule of the targets has found none better inside the drawing; "
 	case t.Path == "window.process_sd":
 		return "choose another process width, or "
 	case t.byHand():

@@ -134,6 +134,9 @@ func firstOf(all []press.Stated, i int) bool {
 func statedValue(e press.Stated) (value, unit string) {
 	switch v := e.Value.(type) {
 	case float64:
+		if e.Path == "sequence.hold.step" {
+			v++ // a file counts from 0, people from 1
+		}
 		return Full(v), e.Field.Unit
 	case bool:
 		if v {

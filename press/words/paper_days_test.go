@@ -28,7 +28,7 @@ func TestDaysAreOfTheirFigures(t *testing.T) {
 			"Worst day": {d.Worst.ConsumerPPM, d.Worst.ProducerPPM},
 		}
 		off := map[string]float64{"Worst day": d.Limit}
-		for i, label := range []string{"Nest drift at its limit", "Reference at its limit", "Stiffness at its limit", "Push force at its limit"} {
+		for i, label := range []string{"Nest drift alone at its limit", "Reference alone at its limit", "Stiffness alone at its limit", "Push force alone at its limit"} {
 			if x := d.Terms[i]; x.Limit > 0 { // in the order of the design
 				want[label], off[label] = [2]float64{*x.ConsumerPPM, *x.ProducerPPM}, x.Limit
 			}
@@ -72,7 +72,7 @@ func TestDayTitles(t *testing.T) {
 	for _, c := range []struct {
 		accept, reject float64 // below 0: never
 		want           string
-	}{{0.02, 0.01, "shows itself"}, {0.01, 0.02, "hides"}, {-1, 0.01, "shows itself"}, {0.01, -1, "hides"}, {0, 0.01, "without any wear"}, {-1, -1, "No wear"}} {
+	}{{0.02, 0.01, "good parts are refused"}, {0.01, 0.02, "wrong heights are accepted"}, {-1, 0.01, "good parts are refused"}, {0.01, -1, "wrong heights are accepted"}, {0, 0.01, "without any wear"}, {-1, -1, "No wear"}} {
 		d.Wear = &press.Wear{}
 		if c.accept >= 0 {
 			d.Wear.FalseAccept = &c.accept

@@ -162,7 +162,7 @@ func (say Printer) sampleTable(p *press.Plan, r *press.Result) Table {
 	if say.mastered(p, r) {
 		accept := say.lampsOf(p, r, r.HeightOf(r.Nominal()))
 		t.Rows = append(t.Rows, []string{"Master", say.masterHeight(p, r), "1", "1", "1", accept, "accept it", "", "", ""})
-		if loose := row(r, press.RowLoose); loose != nil && loose.Verdict == press.Good {
+		if loose := row(r, press.RowLoose); loose != nil && loose.Verdict == press.Good && !TwoLooks(r) { // by one look it passes
 			t.Rows = append(t.Rows, []string{"Loose sample", say.masterHeight(p, r), "1", "1", "1", say.lamps(loose.Arrival, loose.Zone), "accept it", "", "", ""})
 		}
 		t.Notes = append(t.Notes, say.masterNote(p))

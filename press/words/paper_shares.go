@@ -17,7 +17,7 @@ const shareLimits = "95 % limits"
 func (say Printer) sharesTable(_ *press.Plan, r *press.Result) Table {
 	s := r.PaperShares()
 	t := Table{
-		Lead:    say.SharesIntro(),
+		Lead:    say.SharesIntro(r),
 		Columns: []Column{{Head: "Share of all parts", Share: 5}, {Head: "Closed form", Share: 1.6}, {Head: "Simulated", Share: 1.6}, {Head: shareLimits, Share: 2.4}},
 		Figures: []string{"Closed form", "Simulated"}, Ranges: []string{shareLimits},
 	}

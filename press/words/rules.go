@@ -83,9 +83,9 @@ func (say Printer) TargetSays(p *press.Plan, r *press.Result) string {
 	case t.Met:
 		return "Both targets are kept" + day + ". Nearer to its target is " + bound(*t.Binding) + ", at " + say.partOf(*t.Measure) + " of it."
 	case *t.Binding == press.BindBoth:
-		return "The targets are missed" + day + ". Each of them could be kept alone, or neither: what one gains the other loses."
+		return "The targets are missed" + day + ". No window inside the drawing keeps both: what one gains the other loses."
 	}
-	return "The targets are missed" + day + ". No window keeps that for " + bound(*t.Binding) + ", whatever the other one allows."
+	return "The targets are missed" + day + ". No window inside the drawing keeps the target for " + bound(*t.Binding) + ", whatever the other one allows."
 }
 
 // partOf writes a part of a target, in percent with two digits.

@@ -18,8 +18,8 @@ type ShareRow struct {
 	Counted      string // empty: no parts were counted
 	Lot          string // in a bad lot; empty: not asked of it
 	LotMarks     string
-	Strong       bool   // one of the two that the targets are about
-	Apart        bool   // begins another group
+	Strong       bool // one of the two that the targets are about
+	Apart        bool // begins another group
 }
 
 // Shares lists what the station lets through, what it refuses, and what the parts are. Where
@@ -71,7 +71,7 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 		least := e.PPM
 		if s.Counted != nil {
 			c := s.Counted.Of(a.key)
-			row.Counted, least = count(c.Count), min(least, c.PPM)
+			row.Counted, least = count(c.Count)+": "+SimulatedPPM(c.Low)+" to "+SimulatedPPM(c.High), min(least, c.PPM)
 		}
 		row.Marks = atSmall(a.key, least) + others[a.key]
 		if s.BadLot != nil && a.lot != nil {
@@ -189,13 +189,16 @@ func (say Printer) MatrixCell(e press.EstimatedShare) string {
 	return SimulatedPPM(e.PPM)
 }
 
+// limitsAre says what limits do not tell.
+const limitsAre = "The limits are those of the calculation: how well the model fits a station they do not tell."
+
 // SharesFrom says what the estimate rests on, so that somebody else can repeat it.
 func (say Printer) SharesFrom(s *press.Simulation) string {
 	text := "Estimated from " + count(int64(s.Shares.Replications)) + " times " + count(int64(s.Shares.Points)) + " points, seed " + strconv.FormatUint(s.Seed, 10)
-	if s.Shares.Met {
-		return text + ": as close as was asked for, " + say.Share(s.Precision) + " of each leading share or of 1" + thin + "ppm."
+	if s.Shares.Met && s.Precision < 1 {
+		return text + ": as close as was asked for, " + say.Share(s.Precision) + " of each leading share or of 1" + thin + "ppm. " + limitsAre
 	}
-	return text + "."
+	return text + ". " + limitsAre
 }
 
 // SharesCounted says how many parts were counted; empty for none.
@@ -226,8 +229,12 @@ func (say Printer) NoShares() string {
 }
 
 // SharesIntro says what the figures are.
-func (say Printer) SharesIntro() string {
-	return "In a million of all parts that are made, with sizes, friction, force and position drawn as the plan has them. The closed form knows heights and reading errors only; the simulation also has parts that stall, parts that are loose and parts that are met too early."
+func (say Printer) SharesIntro(r *press.Result) string {
+	text := "In a million of all parts that are made, with sizes, friction, force and position drawn as the plan has them. The closed form knows heights and reading errors only; the simulation also has parts that stall, parts that are loose and parts that are met too early."
+	if r.Probe.InUse {
+		text += " The probe before the push is left out: what it refuses, sound or loose, stands with its figures."
+	}
+	return text
 }
 
 func count(n int64) string { return Fixed(float64(n), 0) }

@@ -20,7 +20,7 @@ func saying(s *press.Saying) string {
 	case press.TailAssumed:
 		return "Under about 100\u202fppm this figure hangs on the assumed shape of the tails, which no one has measured. Take it for an order of magnitude."
 	case press.TailHard:
-		return "Parts beyond their limits are taken not to exist. One such part is not in this figure."
+		return "Rows of parts that are drawn uniform or triangular end at their limits: a part beyond them is taken not to exist, and is not in this figure. Sizes of hole and shaft run past theirs."
 	case press.CountedNone:
 		return "None in " + Fixed(float64(*s.Parts), 0) + " simulated parts: under " + Unit(SimulatedPPM(*s.UnderPPM), "ppm") + " with 95\u202f% confidence, if the model holds."
 	case press.NotInModel:
@@ -100,6 +100,9 @@ func SimulationText(r *press.Result, s *press.Simulation) []TextTable {
 			met = "not as close as was asked for: this many points is the most"
 		}
 		first.Notes = append(first.Notes, fmt.Sprintf("Estimated on %d × %s points, seed %d: %s.", e.Replications, Fixed(float64(e.Points), 0), s.Seed, met))
+	}
+	if r.Probe.InUse {
+		first.Notes = append(first.Notes, "The probe before the push is left out: its figures are in the result.")
 	}
 	if s.Matrix == nil && s.Shares == nil {
 		first.Notes = append(first.Notes, "The window is not known: no verdicts.")

@@ -71,9 +71,9 @@ func (say Printer) WearTitle(p *press.Plan, d *press.WorstDay) string {
 	case accept != nil && *accept == 0 || reject != nil && *reject == 0:
 		return "A target is missed without any wear"
 	case accept == nil || reject != nil && *reject <= *accept:
-		return "Nest wear shows itself: good parts are refused over target from " + pos.Length(*reject) + " on"
+		return "Nest wear: more good parts are refused than the target allows from " + pos.Length(*reject) + " on"
 	}
-	return "Nest wear hides: wrong heights are accepted over target from " + pos.Length(*accept) + " on"
+	return "Nest wear: more wrong heights are accepted than the target allows from " + pos.Length(*accept) + " on"
 }
 
 // ShiftText says the figures of what a mean that is off does.
@@ -115,7 +115,7 @@ type DayLine struct{ Label, Accept, Reject, Note string }
 
 // dayTerms name what is the same for every part of a day.
 var dayTerms = map[string]string{
-	"nest_drift": "Nest drift at its limit", "reference": "Reference at its limit", "stiffness": "Stiffness at its limit", "curve": "Push force at its limit",
+	"nest_drift": "Nest drift alone at its limit", "reference": "Reference alone at its limit", "stiffness": "Stiffness alone at its limit", "curve": "Push force alone at its limit",
 }
 
 // WorstDay puts the average, the worst day and each term at its limit into lines; none
@@ -127,11 +127,11 @@ func (say Printer) WorstDay(p *press.Plan, d *press.WorstDay) []DayLine {
 	pos := say.Positions(p).Fine()
 	out := []DayLine{
 		{"Average", say.PPM(d.Average.ConsumerPPM), say.PPM(d.Average.ProducerPPM), "stations and days mixed"},
-		{"Worst day", say.PPM(d.Worst.ConsumerPPM), say.PPM(d.Worst.ProducerPPM), "all readings off by " + pos.Length(d.Limit) + " to the worse side"},
+		{"Worst day", say.PPM(d.Worst.ConsumerPPM), say.PPM(d.Worst.ProducerPPM), "all readings off by " + pos.Length(d.Limit) + " to the worse side; beside it only what differs from part to part"},
 	}
 	for _, t := range d.Terms {
 		if t.Limit > 0 {
-			out = append(out, DayLine{dayTerms[t.Name], say.PPM(*t.ConsumerPPM), say.PPM(*t.ProducerPPM), "readings off by " + pos.Length(t.Limit)})
+			out = append(out, DayLine{dayTerms[t.Name], say.PPM(*t.ConsumerPPM), say.PPM(*t.ProducerPPM), "readings off by " + pos.Length(t.Limit) + ", the others spread as on average"})
 		}
 	}
 	return out
@@ -139,7 +139,7 @@ func (say Printer) WorstDay(p *press.Plan, d *press.WorstDay) []DayLine {
 
 // WorstDayLead says what the worst day is.
 func (say Printer) WorstDayLead() string {
-	return "What is the same for every part of a day is taken at its limits together, as a root sum of squares: passed on at most about one day in twenty. Shares are of all parts, by their heights alone."
+	return "What is the same for every part of a day adds up to an error of the readings that is passed on at most about one day in twenty (the root sum of squares of its limits). Shares are of all parts, by their heights alone; they do not hang on a probe."
 }
 
 // WeakDay says how many parts a weak ram leaves unseated; empty where nothing is known.

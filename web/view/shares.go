@@ -13,7 +13,7 @@ func Shares(r *press.Result, s *press.Simulation, days *page.Days) page.Shares {
 	if s == nil || s.Shares == nil {
 		return page.Shares{Nothing: say.NoShares()}
 	}
-	out := page.Shares{Intro: say.SharesIntro(), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s), Days: days}
+	out := page.Shares{Intro: say.SharesIntro(r), Seen: say.SharesSeen(s), Counted: s.Counted != nil, Lot: s.BadLot != nil, Says: say.SharesSay(s), Days: days}
 	for _, row := range say.Shares(r, s) {
 		out.Rows = append(out.Rows, page.ShareRow(row))
 	}

@@ -36,6 +36,11 @@ func TestTwoLooksOnThePages(t *testing.T) {
 	require.NotNil(t, asked.Advice)
 	assert.Equal(t, "Too tall", asked.Advice.Verdict)
 
+	delete(typed, "look")
+	asked = Drill{P: p, R: r}.Lamps(page.DrillHead{}, func(name string) string { return typed[name] })
+	assert.Nil(t, asked.Advice, "off and off is a refused part at the one look and a fault at the other")
+	assert.NotEmpty(t, asked.Trouble)
+
 	p, r = shownPlan(t)
 	typed["look"] = firstLook // of an address that somebody kept
 	asked = Drill{P: p, R: r}.Lamps(page.DrillHead{}, func(name string) string { return typed[name] })

@@ -23,13 +23,17 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 	for _, s := range words.Situations {
 		out.Situations = append(out.Situations, page.Pick{Value: string(s), Text: s.Title(), Chosen: s == when})
 	}
-	first := v.looks(&out, typed("look"))
+	first, chosen := v.looks(&out, typed("look"))
 	if out.Arrival == "" && out.Zone == "" {
 		return out
 	}
 	states := []string{"on", "off"}
 	if !slices.Contains(states, out.Arrival) || !slices.Contains(states, out.Zone) {
 		out.Trouble = say.SayBothLamps()
+		return out
+	}
+	if !chosen {
+		out.Trouble = say.SayWhichLook()
 		return out
 	}
 	var reading *float64
@@ -72,14 +76,18 @@ func (v Drill) Lamps(h page.DrillHead, typed func(string) string) page.LampsPage
 }
 
 // looks lets it be said at which look the lamps were seen, where a plan has two; it tells
-// whether the first one is chosen.
-func (v Drill) looks(out *page.LampsPage, typed string) bool {
+// whether the first one is chosen, and whether one is: none stands there by itself, as lamps
+// of the one are another thing at the other.
+func (v Drill) looks(out *page.LampsPage, typed string) (first, chosen bool) {
 	if !words.TwoLooks(v.R) {
-		return false
+		return false, true
 	}
-	first := typed == firstLook
-	out.Looks = []page.Pick{{Value: secondLook, Text: say.SecondLookIs(), Chosen: !first}, {Value: firstLook, Text: say.FirstLookIs(), Chosen: first}}
-	return first
+	first, second := typed == firstLook, typed == secondLook
+	if !first && !second {
+		out.Looks = []page.Pick{{Text: say.WhichLook(), Chosen: true}}
+	}
+	out.Looks = append(out.Looks, page.Pick{Value: firstLook, Text: say.FirstLookIs(), Chosen: first}, page.Pick{Value: secondLook, Text: say.SecondLookIs(), Chosen: second})
+	return first, first || second
 }
 
 // How an address names the two looks.

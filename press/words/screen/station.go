@@ -26,6 +26,14 @@ func (say Words) ByLampsAlone(verdict string) string {
 	return "By the lamps alone it would be: " + verdict + "."
 }
 
+// WhichLook stands where no look is chosen: what is right at the one stops a station at the
+// other.
+func (say Words) WhichLook() string { return "Choose" }
+
+func (say Words) SayWhichLook() string {
+	return "Say at which look the lamps stood so: in the probe before the push, or at the end of the push."
+}
+
 func (say Words) SecondLookIs() string { return "Second look: at the end of the push" }
 
 func (say Words) FirstLookIs() string {

@@ -15,7 +15,7 @@ import (
 // Where nothing stalls, and the frame bends by one amount, the simulation is the closed
 // form: the estimate is the integral itself.
 func TestEstimateIsTheClosedForm(t *testing.T) {
-	checks(t, 20)
+	checks(t, 10)
 	rapid.Check(t, func(t *rapid.T) {
 		in := randomInput(t)
 		in.Ram.ForceTolerance, in.Ram.ForceScatter, in.Station.StiffnessTolerance = 0, 0, 0

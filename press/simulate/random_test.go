@@ -74,7 +74,7 @@ func randomInput(t *rapid.T) *model.Input {
 // limits, eight times as wide (Student's t of 15 beyond 17: once in 1e10), a count so far
 // off comes once in 1e9.
 func TestEstimateLiesWithinTheCount(t *testing.T) {
-	checks(t, 15)
+	checks(t, 10)
 	rapid.Check(t, func(t *rapid.T) {
 		in := randomInput(t)
 		s, out := evaluatedAny(t, in)

@@ -18,8 +18,8 @@ type ShareRow struct {
 	Counted      string // empty: no parts were counted
 	Lot          string // in a bad lot; empty: not asked of it
 	LotMarks     string
-	Strong       bool   // one of the two that the targets are about
-	Apart        bool   // begins another group
+	Strong       bool // one of the two that the targets are about
+	Apart        bool // begins another group
 }
 
 // Shares lists what the station lets through, what it refuses, and what the parts are. Where

@@ -93,7 +93,7 @@ func TestDeniedLimits(t *testing.T) {
 		r := press.Evaluate(p)
 		for _, name := range PaperNames() {
 			table, _ := Paper(name, p, r)
-			rows := rowsOf(t, RowsFile([]Table{table}, IdentityOf(p, r, "", ""), Separations[0]))
+			rows := rowsOf(t, RowsFile(table.Parts()[:1], IdentityOf(p, r, "", ""), Separations[0]))
 			for i, head := range rows[0] {
 				base, is := strings.CutSuffix(head, ", lower")
 				if !is {

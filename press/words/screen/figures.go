@@ -16,9 +16,7 @@ func (say Words) OneCycle() string { return "One cycle" }
 
 func (say Words) TravelAndWindow() string { return "Travel and window" }
 
-func (say Words) SharesByTheClosedForm() string {
-	return "Shares of all parts, by heights and readings alone"
-}
+func (say Words) SharesByTheClosedForm() string { return "Shares by heights and readings alone" }
 
 func (say Words) WithStallsLooseFitsAnd() string {
 	return "With stalls, loose fits and each part's own force: what passes and what is refused"

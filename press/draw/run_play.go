@@ -42,7 +42,7 @@ func WaysOfRun(p *press.Plan, r *press.Result, o Options) []RunWay {
 }
 
 func (d *runDrawing) played(p *press.Plan, name string, t press.RunTrace) RunWay {
-	way := RunWay{Name: name, Decimals: words.PositionsOf(p).Decimals()}
+	way := RunWay{Name: name, Decimals: say.Positions(p).Decimals()}
 	spots := sampled(t.Timeline, math.Inf(-1), 12)
 	// A lamp changes between two corners of the way too.
 	for _, at := range slices.Concat(t.Signals.Arrival.Changes, t.Signals.StepZone.Changes, stationChanges(t)) {

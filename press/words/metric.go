@@ -6,32 +6,21 @@ import (
 	"ramplan/press"
 )
 
-// The short forms of what a [Printer] writes, in metric English whoever asks: for the rooms
-// that have no printer of their reader at hand yet. None is added, and one that nobody asks
+// The short forms of what a [Printer] writes, in metric English whoever asks: for tests,
+// which know their reader. No room asks for one, none is added, and one that nobody asks for
 // any more goes (TestShortForms in cmd/ramplan).
 
 func Accepted(p *press.Plan, r *press.Result) string      { return Printer{}.Accepted(p, r) }
 func After(s float64) string                              { return Printer{}.After(s) }
 func AfterBare(s float64) string                          { return Printer{}.AfterBare(s) }
-func ByMotion(r *press.Result) string                     { return Printer{}.ByMotion(r) }
-func CardAct(t PairText) string                           { return Printer{}.CardAct(t) }
 func CardCheck(t PairText) string                         { return Printer{}.CardCheck(t) }
-func CardReads(r *press.Result) string                    { return Printer{}.CardReads(r) }
 func CardSamples(p *press.Plan, r *press.Result) []string { return Printer{}.CardSamples(p, r) }
-func CardSamplesHead(p *press.Plan) string                { return Printer{}.CardSamplesHead(p) }
 func CardUnseen(p *press.Plan, r *press.Result) []string  { return Printer{}.CardUnseen(p, r) }
-func CurveSetting(setting float64, force float64) string {
-	return Printer{}.CurveSetting(setting, force)
-}
-func CurveTitle(t *press.CurveTrace, setting *float64, force float64) string {
-	return Printer{}.CurveTitle(t, setting, force)
-}
-func CycleTitle(r *press.Result) string { return Printer{}.CycleTitle(r) }
-func Day(t time.Time) string            { return Printer{}.Day(t) }
+func CycleTitle(r *press.Result) string                   { return Printer{}.CycleTitle(r) }
+func Day(t time.Time) string                              { return Printer{}.Day(t) }
 func Detected(p *press.Plan, r *press.Result, row press.FaultRow) string {
 	return Printer{}.Detected(p, r, row)
 }
-func ExamOf(role string) string                      { return Printer{}.ExamOf(role) }
 func Explain(r *press.Result)                        { Printer{}.Explain(r) }
 func Fault(row press.FaultRow) Term                  { return Printer{}.Fault(row) }
 func FirstTerms() []Term                             { return Printer{}.FirstTerms() }
@@ -50,8 +39,6 @@ func LampsMislead(p *press.Plan, r *press.Result, row *press.FaultRow, on Pair) 
 }
 func Microns(x float64) string                            { return Printer{}.Microns(x) }
 func MissingCycle(r *press.Result) string                 { return Printer{}.MissingCycle(r) }
-func NotFinished(answered string, items string) string    { return Printer{}.NotFinished(answered, items) }
-func NotForUse(why string) string                         { return Printer{}.NotForUse(why) }
 func NotReady(r *press.Result) string                     { return Printer{}.NotReady(r) }
 func PPM(x float64) string                                { return Printer{}.PPM(x) }
 func PairTexts(p *press.Plan, r *press.Result) []PairText { return Printer{}.PairTexts(p, r) }
@@ -63,22 +50,17 @@ func PositionsOf(p *press.Plan) Positions { return Printer{}.Positions(p) }
 func PressInTitle(p *press.Plan, r *press.Result, tight *float64, stall *float64) string {
 	return Printer{}.PressInTitle(p, r, tight, stall)
 }
-func ProbeTitle(r *press.Result) string                   { return Printer{}.ProbeTitle(r) }
 func Rarely(share float64) string                         { return Printer{}.Rarely(share) }
 func Reactions(p *press.Plan, r *press.Result) []Reaction { return Printer{}.Reactions(p, r) }
 func ReadingRule(p *press.Plan, r *press.Result) string   { return Printer{}.ReadingRule(p, r) }
-func RunTitle(r *press.Result) string                     { return Printer{}.RunTitle(r) }
 func SayVerdict(p *press.Plan, row press.FaultRow) string { return Printer{}.SayVerdict(p, row) }
 func SeatedHeight(p *press.Plan) string                   { return Printer{}.SeatedHeight(p) }
 func Seconds(s float64) string                            { return Printer{}.Seconds(s) }
 func SecondsBare(s float64) string                        { return Printer{}.SecondsBare(s) }
-func SetOf(repeat bool, known bool) string                { return Printer{}.SetOf(repeat, known) }
 func Setpoints(p *press.Plan, r *press.Result) []Setpoint { return Printer{}.Setpoints(p, r) }
 func Setting(percent float64) string                      { return Printer{}.Setting(percent) }
 func Share(p float64) string                              { return Printer{}.Share(p) }
-func StepsNotDrawn(r *press.Result) string                { return Printer{}.StepsNotDrawn(r) }
 func StripTitle(p *press.Plan, r *press.Result) string    { return Printer{}.StripTitle(p, r) }
 func SupersededBy(letter string, day string) string       { return Printer{}.SupersededBy(letter, day) }
 func Today() string                                       { return Printer{}.Today() }
-func TypedOutcome(exam string, o Outcome) string          { return Printer{}.TypedOutcome(exam, o) }
 func Unseen(p *press.Plan, r *press.Result) []string      { return Printer{}.Unseen(p, r) }

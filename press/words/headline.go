@@ -18,10 +18,30 @@ import (
 // Too tall and too short mean outside the drawing. A part by that much outside is
 // refused with the probability of the limit samples.
 func (say Printer) Headline(p *press.Plan, r *press.Result) string {
+	return say.headline(p, r, ClosedMarks{})
+}
+
+// MarkedHeadline is the headline with marks at its small shares, and the sentences that
+// they lead to; none where it has no such share.
+func (say Printer) MarkedHeadline(p *press.Plan, r *press.Result) (text string, says []string) {
+	marks := say.ClosedMarks(r)
+	text = say.headline(p, r, marks)
+	if text == say.Headline(p, r) {
+		return text, nil
+	}
+	for _, one := range marks.Says {
+		if mark, _, _ := strings.Cut(one, " "); !slices.Contains(noteMarks[:], mark) || strings.Contains(text, mark) {
+			says = append(says, one)
+		}
+	}
+	return text, says
+}
+
+func (say Printer) headline(p *press.Plan, r *press.Result, marks ClosedMarks) string {
 	if r.Blocked() || r.Samples == nil {
 		s := say.NotForUse(say.NotReady(r))
 		if r.Samples != nil { // else every part is refused, and that was said
-			for _, c := range say.offTarget(p, r) {
+			for _, c := range say.offTarget(p, r, marks) {
 				s += " " + upperFirst(c) + "."
 			}
 		}
@@ -34,7 +54,7 @@ func (say Printer) Headline(p *press.Plan, r *press.Result) string {
 	if none := say.noCheck(p); missingPasses(r) && none != "" {
 		clauses = append(clauses, "passes a missing insert, and "+none)
 	}
-	clauses = append(append(clauses, say.offTarget(p, r)...), say.passes(p, r)...)
+	clauses = append(append(clauses, say.offTarget(p, r, marks)...), say.passes(p, r)...)
 	clauses = append(clauses, say.catches(p, r)+", "+onAverage)
 	clauses = append(clauses, say.misses(p, r)...)
 	return upperFirst(strings.Join(clauses, "; ")) + "."
@@ -45,12 +65,12 @@ const onAverage = "on average over stations and days"
 
 // offTarget says both shares, what is accepted and what is refused wrongly, of a plan
 // that misses the target of either.
-func (say Printer) offTarget(p *press.Plan, r *press.Result) []string {
+func (say Printer) offTarget(p *press.Plan, r *press.Result, marks ClosedMarks) []string {
 	accepted, refused := r.Risk.ConsumerPPM, r.Risk.ProducerPPM
 	if accepted == nil || refused == nil || *accepted <= p.Targets.FalseAcceptPPM && *refused <= p.Targets.FalseRejectPPM {
 		return nil
 	}
-	share := func(ppm, target float64, what string) string {
+	share := func(ppm, target float64, what, mark string) string {
 		s, of := say.PPM(ppm), say.TargetPPM(target)
 		if ppm > target {
 			s = say.ppmOver(ppm, target)
@@ -58,10 +78,13 @@ func (say Printer) offTarget(p *press.Plan, r *press.Result) []string {
 		if ppm >= manyPPM {
 			of = say.TargetShare(target / 1e6)
 		}
+		if mark != "" {
+			s += thin + mark
+		}
 		return s + " " + what + " (target " + of + ")"
 	}
-	return []string{"refuses " + share(*refused, p.Targets.FalseRejectPPM, "of all parts although good") + ", accepts " +
-		share(*accepted, p.Targets.FalseAcceptPPM, "of wrong height")}
+	return []string{"refuses " + share(*refused, p.Targets.FalseRejectPPM, "of all parts although good", marks.Reject) + ", accepts " +
+		share(*accepted, p.Targets.FalseAcceptPPM, "of wrong height", marks.Accept)}
 }
 
 // StripTitle is the message of the decision strip. What is accepted is called
@@ -156,7 +179,7 @@ func (say Printer) misses(p *press.Plan, r *press.Result) []string {
 	pos := say.Positions(p)
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap)+" mostly passes")
-	} else if r.Narrow() && say.offTarget(p, r) == nil {
+	} else if r.Narrow() && say.offTarget(p, r, ClosedMarks{}) == nil {
 		out = append(out, "good parts are refused now and then")
 	}
 	if none := say.noCheck(p); missingPasses(r) && none == "" {

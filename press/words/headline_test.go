@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -164,4 +165,20 @@ func TestHeadlineOfAProbe(t *testing.T) {
 	assert.GreaterOrEqual(t, r.Probe.CaughtBelow.Effective, 4.8, "rounded down")
 	p = example(t, changes{"probe.use": "false"})
 	assert.Contains(t, Headline(p, press.Evaluate(p)), "a loose fit is never seen")
+}
+
+// A headline that says a share under 100 ppm says on paper what that hangs on, with a mark
+// at the figure; one without such a share has no mark.
+func TestMarkedHeadline(t *testing.T) {
+	p := example(t, changes{"targets.false_reject_ppm": "500"}) // of 1600 ppm, derived: the example's result
+	r := press.Evaluate(p)
+	text, says := say.MarkedHeadline(p, r)
+	assert.Contains(t, text, "<\u202f0.01\u202fppm\u202f†‡ of wrong height")
+	assert.Equal(t, say.Headline(p, r), strings.ReplaceAll(text, "\u202f†‡", ""), "nothing else differs")
+	assert.Len(t, says, 3, "two marks, and what is in no share")
+	p = example(t, nil)
+	r = press.Evaluate(p)
+	text, says = say.MarkedHeadline(p, r)
+	assert.Equal(t, say.Headline(p, r), text)
+	assert.Empty(t, says)
 }

@@ -28,7 +28,8 @@ func (s *sheet) front() {
 }
 
 func (s *sheet) headline(g *sheetPage, inner canvas.Rectangle) (bottom float64) {
-	q := typeset.Paragraph{Text: say.Headline(s.p, s.r), Style: typeset.Title}
+	text, _ := say.MarkedHeadline(s.p, s.r)
+	q := typeset.Paragraph{Text: text, Style: typeset.Title}
 	box := canvas.Rect(inner.X0, inner.Y0-4, inner.X1, inner.Y1)
 	if s.r.Blocked() {
 		q.Style.Ink = canvas.Alert

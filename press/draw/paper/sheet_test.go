@@ -156,7 +156,10 @@ func checkSheet(t *testing.T, p *press.Plan, r *press.Result, o SheetOptions) *D
 	}
 	assert.Contains(t, squeezed(flowing), squeezed(p.Title.Notes))
 	assert.Contains(t, all, squeezed(words.ReadingRule(p, r)))
-	assert.Contains(t, all, squeezed(words.Headline(p, r)))
+	headline, says := say.MarkedHeadline(p, r)
+	for _, s := range append(says, headline) {
+		assert.Contains(t, all, squeezed(s))
+	}
 	if r.Blocked() {
 		assert.GreaterOrEqual(t, strings.Count(all, "Notreadyforuse:"), 1+len(o.Pages), "a page of a blocked plan does not say so")
 	}

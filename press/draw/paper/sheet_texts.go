@@ -242,6 +242,10 @@ func (s *sheet) unseen() []typeset.Paragraph {
 	if perfect := say.Perfect(s.r); perfect != "" {
 		out = append(out, typeset.Item(perfect))
 	}
+	_, says := say.MarkedHeadline(s.p, s.r)
+	for _, text := range says {
+		out = append(out, typeset.Item(text))
+	}
 	return out
 }
 

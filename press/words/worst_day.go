@@ -71,9 +71,9 @@ func (say Printer) WearTitle(p *press.Plan, d *press.WorstDay) string {
 	case accept != nil && *accept == 0 || reject != nil && *reject == 0:
 		return "A target is missed without any wear"
 	case accept == nil || reject != nil && *reject <= *accept:
-		return "Nest wear: more good parts are refused than the target allows from " + pos.Length(*reject) + " on"
+		return "From " + pos.Length(*reject) + " of nest wear on, good parts are refused over target"
 	}
-	return "Nest wear: more wrong heights are accepted than the target allows from " + pos.Length(*accept) + " on"
+	return "From " + pos.Length(*accept) + " of nest wear on, wrong heights are accepted over target"
 }
 
 // ShiftText says the figures of what a mean that is off does.

@@ -90,10 +90,8 @@ func TestSharesAreOfTheirFigures(t *testing.T) {
 
 // figureOf takes the marks off a figure.
 func figureOf(cell string) (figure, marks string) {
-	figure, marks, _ = strings.Cut(cell, " †")
-	if marks == "" && figure == cell {
-		figure, marks, _ = strings.Cut(cell, " ‡")
-	}
+	figure = strings.TrimRight(cell, "†‡§¶‖")
+	figure = strings.TrimSuffix(figure, " ")
 	return figure, cell[len(figure):]
 }
 

@@ -103,6 +103,7 @@ func startBrowser() {
 		return
 	}
 	opts := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("font-render-hinting", "none"), // letters as wide as in print
 		chromedp.UserDataDir(browser.profile), chromedp.Flag("disable-features", strings.Join(notNeeded, ",")),
 		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-background-networking", true),
 		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true),

@@ -130,6 +130,8 @@ func TestRowsLive(t *testing.T) {
 	assert.Equal(t, "washer", eval[string](b, "document.getElementById('f-parts-3-name').value"))
 	b.do(chromedp.Click(chromedp.CSS(`#f-parts-3 button[value="up parts 3"]`)))
 	b.until("document.getElementById('f-parts-2-name').value === 'washer'")
+	// Where it is scrolled to as little as needed, it lies under the links that stay in sight.
+	eval[any](b, `document.querySelector('#f-parts-2 button[value="remove parts 2"]').scrollIntoView({block: "center"}) ?? 0`)
 	b.do(chromedp.Click(chromedp.CSS(`#f-parts-2 button[value="remove parts 2"]`)))
 	b.until(fmt.Sprintf("document.getElementById('digest').textContent === %q", before))
 }

@@ -98,6 +98,7 @@ var printings = []printing{
 	{"/plans/{id}/file", "", ""},
 	{"/plans/{id}/shelved", "", ""},
 	{"/plans/{id}/faults", "/plans/1/faults", "Chip under the part"},
+	{"/plans/{id}/shares", "/plans/1/shares?parts=1000", "Conforming, refused"},
 	{"/plans/{id}/sheet", "/plans/1/sheet?behind=control&behind=shift", "Control-plan rows"},
 	{"/plans/{id}/history", "/plans/1/history", "the draft is plan"},
 	{"/plans/{id}/revisions", "/plans/1/revisions", "First issue"},

@@ -23,7 +23,6 @@ const (
 	sharePrecision = 0.1
 	firstPrecision = 1 // of the page before the script asks
 	mostWaitedFor  = 10_000_000
-	mostStreamed   = 1e12
 )
 
 // recordEnd stands after each piece of a stream.
@@ -40,12 +39,11 @@ func askedShares(q url.Values) countAsked {
 	var a countAsked
 	a.seed = 1
 	if text := strings.TrimSpace(q.Get("parts")); text != "" {
-		n, err := strconv.ParseFloat(strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "").Replace(text), 64)
-		if err != nil || n != float64(int64(n)) || n < 1 || n > mostStreamed {
+		n, ok := press.PartsFrom(strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "").Replace(text))
+		if !ok {
 			a.refused = append(a.refused, words.PartsRefused)
-		} else {
-			a.parts = int64(n)
 		}
+		a.parts = n
 	}
 	if text := strings.TrimSpace(q.Get("seed")); text != "" {
 		n, err := strconv.ParseUint(text, 10, 64)

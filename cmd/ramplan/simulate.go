@@ -66,8 +66,9 @@ func simulateFlags(c console, args []string) (*simulated, error) {
 	if s.files, err = names(flags, args); err != nil {
 		return nil, err
 	}
-	if s.Parts, err = partsOf(parts); err != nil {
-		return nil, err
+	var ok bool
+	if s.Parts, ok = press.PartsFrom(parts); !ok {
+		return nil, errors.New(say.PartsRefused(parts))
 	}
 	if s.Seed, err = strconv.ParseUint(seed, 10, 64); err != nil {
 		return nil, errors.New(say.SeedRefused(seed, math.MaxUint64))
@@ -79,16 +80,6 @@ func simulateFlags(c console, args []string) (*simulated, error) {
 		return nil, errors.New(say.SimulateNeedsPlans())
 	}
 	return &s, nil
-}
-
-// partsOf reads a number of parts, written out or as 1e7.
-func partsOf(s string) (int64, error) {
-	const most = 1e12
-	x, err := strconv.ParseFloat(s, 64)
-	if err != nil || x != math.Trunc(x) || x < 1 || x > most {
-		return 0, errors.New(say.PartsRefused(s))
-	}
-	return int64(x), nil
 }
 
 // run simulates as many plans at a time as there are processors, and prints them in the

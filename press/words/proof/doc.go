@@ -1,0 +1,3 @@
+// Package proof says what studies of a station say: findings, checks, statistics and states
+// in words for people.
+package proof

@@ -25,7 +25,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/risk":       {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
 	"press/model":      {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/sequence", "press/probe", "press/verdict", "press/risk"}, []string{"net/http", "os", "reflect", "crypto", "encoding", "github.com/go-json-experiment/json", plot}},
 	"press/simulate":   {[]string{"press/stack", "press/fit", "press/risk", "press/verdict", "press/model"}, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
-	"press":            {[]string{"curves", "press/fit", "press/model", "press/simulate"}, []string{"net/http", plot}},
+	"press":            {[]string{"curves", "press/fit", "press/model", "press/simulate", "press/study"}, []string{"net/http", plot}},
 	"press/words":      {[]string{"press"}, []string{"net/http", plot}},
 	"press/study":      {nil, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
 	"press/proving":    {[]string{"press", "press/study", "press/model", "press/risk", "press/stack"}, []string{"net/http", "os", "database/sql", plot}},

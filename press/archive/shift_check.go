@@ -17,9 +17,6 @@ type NewCheck struct {
 	Once   string         // made once for the form: sent again with it, it is kept once
 }
 
-// ErrOutcome refuses a shift check that does not say whether it passed.
-var ErrOutcome = errors.New("archive: a shift check passed or failed")
-
 // AddShiftCheck keeps a shift check, signed with the time of now; it never changes. What cannot
 // be read of it is refused with [proving.TypedFaults], a revision that is not there with
 // [ErrNotFound].
@@ -47,7 +44,7 @@ func (a *Archive) AddShiftCheck(ctx context.Context, plan ID, c NewCheck) (KeptS
 		Check: ShiftCheck{Letter: r.Letter, Digest: r.PlanDigest, Passed: c.Passed},
 	}}
 	if c.Once != "" {
-		row.once = "shift check " + c.Once
+		row.once = "check/" + c.Once
 	}
 	if err := row.setTyped(); err != nil {
 		return KeptStudy{}, err
@@ -57,5 +54,5 @@ func (a *Archive) AddShiftCheck(ctx context.Context, plan ID, c NewCheck) (KeptS
 
 // ShiftChecks lists the shift checks of a plan, the newest first.
 func (a *Archive) ShiftChecks(ctx context.Context, plan ID) ([]KeptStudy, error) {
-	return a.studies(ctx, "s.plan = $1 and s.purpose = 'shift' order by s.signed desc, s.id desc", plan)
+	return a.studies(ctx, "from study where plan = $1 and purpose = 'shift' order by signed desc, id desc", plan)
 }

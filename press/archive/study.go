@@ -4,7 +4,6 @@ import (
 	"context"
 	"database/sql"
 	"errors"
-	"fmt"
 	"strconv"
 	"strings"
 	"time"
@@ -61,33 +60,11 @@ func (k *KeptStudy) Counts() bool {
 	return k.Signed() && !k.Damaged && !k.Shift && k.ReplacedBy == 0
 }
 
-// A StaleStudy was changed from an older version than the one that stands. Nothing of it was
-// changed.
-type StaleStudy struct {
-	From   int64 // the version that the change started from
-	Stands KeptStudy
-}
-
-func (e *StaleStudy) Error() string {
-	return fmt.Sprintf("archive: the change of the study started from version %d; version %d stands", e.From, e.Stands.Version)
-}
-
-// Reasons why a study is not changed.
-var (
-	ErrSigned    = errors.New("archive: a signed study never changes; a correction is a new study that names it")
-	ErrPosted    = errors.New("archive: what a program sent is not typed over; it is signed or dropped as it is")
-	ErrCorrected = errors.New("archive: another study corrects it already; correct that one")
-	ErrOtherKind = errors.New("archive: a correction is of the same kind as what it corrects, of the same plan, and signed studies are corrected only")
-	ErrTooLarge  = errors.New("archive: a study holds 10,000 rows and 4 MiB of text at most")
-	ErrKind      = errors.New("archive: there is no such kind of study")
-	ErrNoSigner  = errors.New("archive: a signature needs a name or number of at most 80 characters")
-)
-
 // Studies lists the studies of a plan that are to prove its station, signed or not, the one
 // that was begun first first: equal dates are judged in this order. Shift checks are not
 // among them.
 func (a *Archive) Studies(ctx context.Context, plan ID) ([]KeptStudy, error) {
-	return a.studies(ctx, "s.plan = $1 and s.purpose = '' order by s.id", plan)
+	return a.studies(ctx, "from study where plan = $1 and purpose = '' order by id", plan)
 }
 
 // CountingStudies gives the documents of the studies that a plan's revisions are judged
@@ -110,21 +87,21 @@ func (a *Archive) Study(ctx context.Context, plan ID, id StudyID) (KeptStudy, er
 }
 
 func study(ctx context.Context, q querier, plan ID, id StudyID) (KeptStudy, error) {
-	k, err := scanStudy(q.QueryRowContext(ctx, studyQuery+"s.plan = $1 and s.id = $2", plan, id).Scan)
+	k, err := scanStudy(q.QueryRowContext(ctx, studyQuery+"from study where plan = $1 and id = $2", plan, id).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return k, ErrNotFound
 	}
 	return k, err
 }
 
-func (a *Archive) studies(ctx context.Context, where string, args ...any) ([]KeptStudy, error) {
-	out, err := studies(ctx, a.reader(ctx), where, args...)
+func (a *Archive) studies(ctx context.Context, from string, args ...any) ([]KeptStudy, error) {
+	out, err := studies(ctx, a.reader(ctx), from, args...)
 	return out, explain(err)
 }
 
-func studies(ctx context.Context, q querier, where string, args ...any) ([]KeptStudy, error) {
+func studies(ctx context.Context, q querier, from string, args ...any) ([]KeptStudy, error) {
 	var out []KeptStudy
-	err := each(ctx, q, studyQuery+where, args, func(scan scanner) error {
+	err := each(ctx, q, studyQuery+from, args, func(scan scanner) error {
 		k, err := scanStudy(scan)
 		out = append(out, k)
 		return err
@@ -133,9 +110,9 @@ func studies(ctx context.Context, q querier, where string, args ...any) ([]KeptS
 }
 
 const studyQuery = `
-select s.id, s.plan, s.version, s.kind, s.purpose, s.posted, s.made, s.changed, coalesce(s.replaces, 0), coalesce(s.signed, ''), s.signer, s.outcome, s.letter, s.revision,
-	s.typed_sum, s.typed, s.sum, s.document, s.seal, coalesce((select id from study where replaces = s.id and signed is not null), 0)
-from study s where `
+select id, plan, version, kind, purpose, posted, made, changed, coalesce(replaces, 0), coalesce(signed, ''), signer, outcome, letter, revision,
+	typed_sum, typed, sum, document, seal, coalesce((select c.id from study c where c.replaces = study.id and c.signed is not null), 0)
+`
 
 // scanStudy reads a study. What its documents say must be what their digests, and the seal,
 // hold.

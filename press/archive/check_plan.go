@@ -209,7 +209,7 @@ func (c *checker) studies(ctx context.Context) error {
 			c.fault(k.Plan, studyName(k.ID), "does not match its digest")
 		}
 		if old, there := known[k.Replaces]; k.Replaces != 0 && (!there || old.Plan != k.Plan || old.Kind != k.Kind || !old.Signed()) {
-			c.fault(k.Plan, studyName(k.ID), "corrects %s, which cannot be", studyName(k.Replaces))
+			c.fault(k.Plan, studyName(k.ID), "%s", say.CorrectsWrongly(studyName(k.Replaces)))
 		}
 	}
 	return nil

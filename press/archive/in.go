@@ -156,7 +156,7 @@ func inFolder(folder string) ([]bundle, error) {
 // bundleIn brings one plan or ram in.
 func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 	if len(b.alone) > 0 {
-		return fmt.Errorf("archive: %s has no file of what was said of it, such as when it was issued or signed, beside it", b.alone[0])
+		return outside(say.NothingSaidBeside(b.alone[0]))
 	}
 	var issued []issue.Revision
 	for _, file := range b.issued {
@@ -182,7 +182,7 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 		return err
 	}
 	if b.body == "" && len(issued) == 0 {
-		return fmt.Errorf("archive: %s", say.StudiesWithoutPlan())
+		return outside(say.StudiesWithoutPlan())
 	}
 	if b.body == "" {
 		return a.planIn(ctx, m, issued[len(issued)-1].Plan.Draft(), issued, kept)

@@ -4,7 +4,6 @@ import (
 	"context"
 	"database/sql"
 	"errors"
-	"fmt"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -56,7 +55,7 @@ func studiesOut(m *Moved, all []KeptStudy, folder, name string) error {
 	number := map[StudyID]int{}
 	for i, k := range all {
 		if k.Damaged {
-			m.fault(name, "%s is damaged and was left out", studyName(k.ID))
+			m.fault(name, "%s", say.DamagedLeftOut(studyName(k.ID)))
 			continue
 		}
 		number[k.ID] = i + 1
@@ -88,6 +87,9 @@ func studiesOut(m *Moved, all []KeptStudy, folder, name string) error {
 	return nil
 }
 
+// outside says why something stays outside.
+func outside(parts ...string) error { return errors.New("archive: " + strings.Join(parts, ": ")) }
+
 // A movedStudy is a study that comes in, with its number among those of its plan.
 type movedStudy struct {
 	row              studyRow
@@ -98,7 +100,7 @@ type movedStudy struct {
 func readKept(file string) (movedStudy, error) {
 	var one movedStudy
 	base := filepath.Base(file)
-	fault := func(why string) (movedStudy, error) { return one, fmt.Errorf("archive: %s: %s", base, why) }
+	fault := func(why string) (movedStudy, error) { return one, outside(base, why) }
 	data, err := readFile(file)
 	if err != nil {
 		return one, err
@@ -140,10 +142,10 @@ func readKept(file string) (movedStudy, error) {
 	}
 	beside := strings.TrimSuffix(base, keptEnding) + ".json"
 	if data, err = readFile(filepath.Join(filepath.Dir(file), beside)); err != nil {
-		return one, fmt.Errorf("archive: %s: %s", beside, plainFault(err))
+		return one, outside(beside, plainFault(err))
 	}
 	if k.Study, ok = readStudy(data, said.StudyDigest); !ok || k.Study.Kind != k.Kind {
-		return one, fmt.Errorf("archive: %s: %s", beside, say.NotTheStudy())
+		return one, outside(beside, say.NotTheStudy())
 	}
 	return one, nil
 }
@@ -154,13 +156,13 @@ func studiesInOrder(all []movedStudy, issued []issue.Revision) error {
 	slices.SortFunc(all, func(a, b movedStudy) int { return a.number - b.number })
 	for i, one := range all {
 		if i > 0 && all[i-1].number == one.number || one.number < 1 {
-			return fmt.Errorf("archive: %s", say.StudyTwice(one.number))
+			return outside(say.StudyTwice(one.number))
 		}
 		if one.replaces != 0 && !slices.ContainsFunc(all[:i], func(o movedStudy) bool { return o.number == one.replaces }) {
-			return fmt.Errorf("archive: %s", say.StudyCorrectsNothing(one.number, one.replaces))
+			return outside(say.StudyCorrectsNothing(one.number, one.replaces))
 		}
 		if c := one.row.kept.Check; one.row.kept.Shift && !slices.ContainsFunc(issued, func(r issue.Revision) bool { return r.Letter == c.Letter && r.PlanDigest == c.Digest }) {
-			return fmt.Errorf("archive: %s", say.CheckOfNoRevision(one.number, c.Letter))
+			return outside(say.CheckOfNoRevision(one.number, c.Letter))
 		}
 	}
 	return nil
@@ -179,7 +181,7 @@ func studiesIn(ctx context.Context, tx *sql.Tx, plan ID, all []movedStudy) error
 		}
 		id, err := row.add(ctx, tx)
 		if refused := StudyRefused(0); errors.As(err, &refused) {
-			return fmt.Errorf("archive: %s", say.StudyNotTaken(one.number, refused.Text()))
+			return outside(say.StudyNotTaken(one.number, refused.Text()))
 		} else if err != nil {
 			return err
 		}

@@ -75,3 +75,11 @@ func (say Words) StudyNotTaken(number int, why string) string {
 func (say Words) StudiesWithoutPlan() string {
 	return "studies stand in this folder, and neither a plan, a draft nor an issued revision that they are of"
 }
+
+func (say Words) DamagedLeftOut(what string) string { return what + " is damaged and was left out" }
+
+func (say Words) NothingSaidBeside(file string) string {
+	return file + " has no file of what was said of it, such as when it was issued or signed, beside it"
+}
+
+func (say Words) CorrectsWrongly(what string) string { return "corrects " + what + ", which cannot be" }

@@ -41,7 +41,7 @@ func widened(s press.Pair, places []float64) press.Pair {
 	out := s
 	for _, x := range places {
 		if x >= s[0]-wide && x <= s[1]+wide {
-			out[0], out[1] = math.Min(out[0], x-0.02*wide), math.Max(out[1], x+0.02*wide)
+			out[0], out[1] = math.Min(out[0], x-0.04*wide), math.Max(out[1], x+0.04*wide)
 		}
 	}
 	return out

@@ -166,7 +166,7 @@ func (d *block) lay(o draw.Options) {
 
 // span gathers pushes of about one force.
 func (d *block) span() {
-	const most = 80
+	const most = 30
 	sorted := slices.Clone(d.pushes)
 	slices.SortStableFunc(sorted, func(a, b blockPush) int {
 		switch {

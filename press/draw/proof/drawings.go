@@ -1,7 +1,7 @@
 package proof
 
 import (
-	"fmt"
+	"errors"
 	"io"
 	"strings"
 
@@ -77,7 +77,7 @@ func Named(name string) (Drawing, error) {
 			return d, nil
 		}
 	}
-	return Drawing{}, fmt.Errorf("draw: no drawing of a study is called %q; there are %s", name, strings.Join(Names(), ", "))
+	return Drawing{}, errors.New(say.NoProofDrawing(name, strings.Join(Names(), ", ")))
 }
 
 // resultOf is what was found in a study, where it is of this type.

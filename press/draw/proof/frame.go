@@ -139,7 +139,7 @@ func (f *frame) picture(paint func(*canvas.Pen)) *canvas.Picture {
 func (f *frame) grid(p *canvas.Pen, q *panel) {
 	st := canvas.Plain(canvas.Quiet, canvas.Small)
 	p.Text(st, canvas.Margin, q.box.Y0-9, canvas.Start, st.Clip(q.name, f.width-2*canvas.Margin))
-	ticks, decimals := q.y.Ticks(int(q.box.Height() / 36))
+	ticks, decimals := q.y.Ticks(int(q.box.Height() / 30))
 	for _, v := range ticks {
 		y := q.y.At(v)
 		p.HLine(canvas.Faint, q.box.X0, q.box.X1, y)

@@ -197,7 +197,7 @@ func (d *lamps) paintSample(p *canvas.Pen, box canvas.Rectangle, row proving.Sam
 	seen := say.LampPair(came.Arrival, came.Zone)
 	if failed(row) {
 		markCross(p, x+d.wide+2, y)
-		seen = bold.Clip(seen+", "+say.DiffersIn(row.Lamps == proving.Fail, row.Reading != nil && *row.Reading == proving.Fail), d.width-canvas.Margin/2-x-d.wide-12)
+		seen = bold.Clip(seen+say.DiffersBriefly(row.Lamps == proving.Fail, row.Reading != nil && *row.Reading == proving.Fail), d.width-canvas.Margin/2-x-d.wide-12)
 		p.Text(bold, x+d.wide+12, y+4, canvas.Start, seen)
 		return
 	}

@@ -7,7 +7,6 @@ import (
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/proving"
-	"ramplan/press/words"
 )
 
 // newSeen draws how often each pair of lamps came beside how often the plan predicts it, on
@@ -86,10 +85,10 @@ func (d *seen) lay(o draw.Options) {
 	d.across(math.Log10(d.least), 0, say.ShareAxis())
 	d.plot = canvas.Rect(d.frame.left, d.y+8, d.frame.right, d.y+8+d.high*float64(len(d.rows)))
 	d.y = d.plot.Y1 + figuresBelow + nameBelow
-	key := []keyItem{{keySeenBar, say.SeenLimits()}, {markDisc, say.SeenMark()}, {markPredicted, say.PredictedMark()}}
+	key := []keyItem{{keySeenBar, say.SeenLimits()}, {markDisc, say.SeenMark()}, {lower(markPredicted, 6), say.PredictedMark()}}
 	for _, q := range d.rows {
 		if q.Lower != nil {
-			key = append(key, keyItem{markLower, say.LowerMark()})
+			key = append(key, keyItem{lower(markLower, -6), say.LowerMark()})
 			break
 		}
 	}
@@ -118,6 +117,11 @@ func (d *seen) place(share float64) (x float64, edge bool) {
 
 func keySeenBar(p *canvas.Pen, x, y float64) { barAcross(p, x-8, x+8, y) }
 
+// lower is a mark so much lower, px: as it stands in the key.
+func lower(mark func(*canvas.Pen, float64, float64), by float64) func(*canvas.Pen, float64, float64) {
+	return func(p *canvas.Pen, x, y float64) { mark(p, x, y+by) }
+}
+
 func barAcross(p *canvas.Pen, x0, x1, y float64) {
 	p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{x0, y}, [2]float64{x1, y})
 	for _, x := range []float64{x0, x1} {
@@ -143,7 +147,7 @@ func (d *seen) paint(p *canvas.Pen) {
 		x := d.x.At(float64(k))
 		p.VLine(canvas.Faint, x, d.plot.Y0, d.plot.Y1)
 		if (-k)%d.every() == 0 {
-			text := words.Unit(words.Trimmed(100*math.Pow10(k), 6), "%")
+			text := say.SeenShare(math.Pow10(k))
 			half := st.Width(text) / 2
 			p.Text(st, math.Max(canvas.Margin/2+half, math.Min(x, d.width-canvas.Margin/2-half)), d.plot.Y1+17, canvas.Middle, text)
 		}

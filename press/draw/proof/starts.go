@@ -76,7 +76,7 @@ func (d *starts) lay(o draw.Options) {
 	if r.Supported != nil {
 		d.run.end(d.mean+*r.Supported, say.StartShown(), canvas.Quiet, false)
 	}
-	var key []keyItem
+	key := []keyItem{{field(canvas.Accent.Tint(canvas.FillTint), canvas.RisingHatch, canvas.Accent.Tint(0.4)), say.PlanOfStarts(d.pos, d.planned)}}
 	if d.each && cold {
 		key = append(key, keyItem{markTriangle, "cold"})
 	}

@@ -30,6 +30,10 @@ func (say Words) ProofDrawing(name string) string {
 	return name
 }
 
+func (say Words) NoProofDrawing(name, there string) string {
+	return "no drawing of a study is called " + strconv.Quote(name) + "; there are " + there
+}
+
 func (say Words) NothingToDraw(what string) string {
 	return what + ": this study has nothing that could be drawn"
 }
@@ -69,7 +73,7 @@ func (say Words) StandsOut() string { return "stands out" }
 func (say Words) ReadingAxis() string { return "reading, mm" }
 
 func (say Words) OrderAxis(n int) string {
-	return counting(n, "push", "pushes") + ", in the order in which they were made"
+	return counting(n, "push", "pushes") + ", in their order"
 }
 
 func (say Words) EachPush(n int) string { return "each of " + counting(n, "push", "pushes") }

@@ -14,7 +14,7 @@ func (say Words) BlockTitle(stiffness, off *float64) string {
 	case off == nil:
 		return "Stiffness " + perMM(*stiffness) + ", its uncertainty not known"
 	}
-	return "The station gives way by 1 mm per " + words.Unit(words.Fixed(*stiffness/1000, 1), "kN") + ", ± " + words.Unit(words.Fixed(*off/1000, 1), "kN")
+	return "The station gives way by 1 mm per " + words.Unit(words.Fixed(*stiffness/1000, 1), "kN") + ", ±\u202f" + words.Unit(words.Fixed(*off/1000, 1), "kN")
 }
 
 func perMM(x float64) string { return words.Unit(words.Fixed(x, 0), "N/mm") }
@@ -56,7 +56,7 @@ func (say Words) BlockText(pos words.Positions, n, used, levels int, at, slope f
 func (say Words) NestText(pos words.Positions, at, force float64, off *float64) string {
 	s := "Nest at " + say.Force(force) + ": " + pos.At(at)
 	if off != nil {
-		s += " ± " + pos.With(4).At(*off)
+		s += " ±\u202f" + pos.With(4).At(*off)
 	}
 	return s + "."
 }

@@ -23,11 +23,11 @@ func (say Words) TwoSD(over bool) string {
 }
 
 func (say Words) AllowedBias(pos words.Positions, allowed float64) string {
-	return "allowed: predicted ± " + pos.At(allowed)
+	return "allowed: predicted ±\u202f" + pos.At(allowed)
 }
 
 func (say Words) MasterText(pos words.Positions, n int, mean, predicted, bias, allowed float64) string {
-	return words.UpperFirst(counting(n, "reading", "readings")) + ": mean " + pos.At(mean) + ", predicted " + pos.At(predicted) + ", bias " + signed(pos, bias) + ", allowed ± " + pos.At(allowed) + "."
+	return words.UpperFirst(counting(n, "reading", "readings")) + ": mean " + pos.At(mean) + ", predicted " + pos.At(predicted) + ", bias " + signed(pos, bias) + ", allowed ±\u202f" + pos.At(allowed) + "."
 }
 
 func (say Words) SpreadText2(pos words.Positions, sd, planned float64) string {
@@ -39,12 +39,16 @@ func (say Words) StartsTitle(pos words.Positions, supported *float64, planned fl
 	if supported == nil {
 		return "What a new start moves cannot be told from these starts"
 	}
-	return "A new start is shown to keep within ± " + pos.At(*supported) + "; the plan has ± " + pos.At(planned)
+	return "A new start is shown to keep within ±\u202f" + pos.At(*supported) + "; the plan has ±\u202f" + pos.At(planned)
 }
 
 func (say Words) StartAxis(n int) string { return counting(n, "start", "starts") + ", in their order" }
 
 func (say Words) StartPlanned() string { return "plan's ±" }
+
+func (say Words) PlanOfStarts(pos words.Positions, planned float64) string {
+	return "plan: ±\u202f" + pos.At(planned)
+}
 
 func (say Words) StartShown() string { return "shown ±" }
 
@@ -55,9 +59,9 @@ func (say Words) StartsReach(n, starts int) string {
 }
 
 func (say Words) StartsText(pos words.Positions, n, starts int, mean, planned float64, supported *float64) string {
-	s := words.UpperFirst(counting(n, "push", "pushes")) + " of " + counting(starts, "start", "starts") + ": mean of the starts " + pos.At(mean) + ", plan ± " + pos.At(planned)
+	s := words.UpperFirst(counting(n, "push", "pushes")) + " of " + counting(starts, "start", "starts") + ": mean of the starts " + pos.At(mean) + ", plan ±\u202f" + pos.At(planned)
 	if supported != nil {
-		s += ", shown ± " + pos.At(*supported)
+		s += ", shown ±\u202f" + pos.At(*supported)
 	}
 	return s + "."
 }

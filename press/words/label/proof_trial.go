@@ -84,7 +84,7 @@ func (say Words) BarsText(bars []string) string { return "Parts: " + strings.Joi
 func (say Words) SeenTitle(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + counting(of, "part", "parts") + " without both lamps"
 	if predicted != nil {
-		s += "; the plan predicts " + say.Share(*predicted)
+		s += "; the plan predicts " + say.SeenShare(*predicted)
 	}
 	return s
 }
@@ -128,16 +128,21 @@ func (say Words) LowerMark() string {
 	return "at least so many (99 %): the plan fails where it predicts fewer"
 }
 
-func (say Words) AtEdge(least float64) string { return "goes on under " + say.small(least) }
+func (say Words) AtEdge(least float64) string { return "goes on under " + say.SeenShare(least) }
 
-// small writes a small share in percent.
-func (say Words) small(p float64) string { return words.Unit(words.Trimmed(100*p, 8), "%") }
+// SeenShare writes a share in ppm, and in percent from 1 % on.
+func (say Words) SeenShare(p float64) string {
+	if p <= 0 {
+		return "0"
+	}
+	return say.PPM(1e6 * p)
+}
 
 // SeenFigures are those beside a row.
 func (say Words) SeenFigures(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + whole(of)
 	if predicted != nil {
-		s += "; predicted " + say.Share(*predicted)
+		s += "; predicted " + say.SeenShare(*predicted)
 	}
 	return s
 }
@@ -146,16 +151,16 @@ func (say Words) SeenFigures(seen, of int, predicted *float64) string {
 func (say Words) SeenText(name string, seen, of int, share *float64, limits *press.Pair, predicted, lower *float64) string {
 	s := words.UpperFirst(name) + ": " + whole(seen) + " of " + whole(of)
 	if share != nil {
-		s += ", " + say.Share(*share)
+		s += ", " + say.SeenShare(*share)
 	}
 	if limits != nil {
-		s += " (" + say.Share(limits[0]) + " to " + say.Share(limits[1]) + ")"
+		s += " (" + say.SeenShare(limits[0]) + " to " + say.SeenShare(limits[1]) + ")"
 	}
 	if predicted != nil {
-		s += ", predicted " + say.Share(*predicted)
+		s += ", predicted " + say.SeenShare(*predicted)
 	}
 	if lower != nil {
-		s += ", at least " + say.Share(*lower) + " (99 %)"
+		s += ", at least " + say.SeenShare(*lower) + " (99 %)"
 	}
 	return s + "."
 }
@@ -188,6 +193,17 @@ func (say Words) RoleKey(role string) string {
 func (say Words) ReadingCame() string { return "reading that came" }
 
 func (say Words) Differs() string { return "not as predicted" }
+
+// DiffersBriefly is the same in one word, behind the lamps that came.
+func (say Words) DiffersBriefly(lamps, reading bool) string {
+	switch {
+	case lamps && reading:
+		return ": both"
+	case lamps:
+		return ": lamps"
+	}
+	return ": reading"
+}
 
 // DiffersIn says what of a sample was not as predicted.
 func (say Words) DiffersIn(lamps, reading bool) string {
@@ -239,7 +255,7 @@ func (say Words) SampleRowsText(n, long, short, good, empty int) string {
 }
 
 func (say Words) OffsetText(pos words.Positions, value, allowed float64, n int) string {
-	return "Readings are " + signed(pos, value) + " from the predicted ones on average of " + whole(n) + "; ± " + pos.At(allowed) + " is allowed."
+	return "Readings are " + signed(pos, value) + " from the predicted ones on average of " + whole(n) + "; ±\u202f" + pos.At(allowed) + " is allowed."
 }
 
 // SampleText tells of one sample.

@@ -1,6 +1,9 @@
-package press
+package strict
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // A Problem is one fault of an entry: where it stands, what kind it is, what
 // was found and what is allowed. A form shows it beside the field, the command
@@ -16,8 +19,8 @@ const (
 	CodeSyntax    = "syntax"        // the text cannot be read at all
 	CodeSize      = "size"          // more than the allowed bytes
 	CodeDepth     = "depth"         // nested too deeply
-	CodeFormat    = "format"        // not a plan
-	CodeNewer     = "newer"         // a plan of a later format
+	CodeFormat    = "format"        // not the document that was asked for
+	CodeNewer     = "newer"         // a document of a later format
 	CodeUnknown   = "unknown-key"   // no such field
 	CodeCase      = "key-case"      // right letters, wrong case
 	CodeDuplicate = "duplicate-key" // given twice
@@ -47,11 +50,11 @@ func (p Problem) String() string {
 // Problems is every fault of one document, in the order of the document.
 type Problems []Problem
 
-// listed are the faults as they are told of a document: no more than somebody could
+// Listed are the faults as they are told of a document: no more than somebody could
 // read, and the number of the others.
-func (ps Problems) listed() Problems {
+func (ps Problems) Listed() Problems {
 	if more := len(ps) - MostListed; more > 0 {
-		return append(ps[:MostListed:MostListed], Problem{Code: CodeMore, Message: "and " + count(more, "more fault")})
+		return append(ps[:MostListed:MostListed], Problem{Code: CodeMore, Message: "and " + Count(more, "more fault")})
 	}
 	return ps
 }
@@ -79,15 +82,26 @@ func (ps Problems) At(path string) []string {
 // Has tells whether some fault stands at this path or below it.
 func (ps Problems) Has(path string) bool {
 	for _, p := range ps {
-		if below(p.Path, path) {
+		if Below(p.Path, path) {
 			return true
 		}
 	}
 	return false
 }
 
-// below tells whether path is at, or inside, the container at root.
-func below(path, root string) bool {
+// Below tells whether path is at, or inside, the container at root.
+func Below(path, root string) bool {
 	rest, ok := strings.CutPrefix(path, root)
 	return ok && (rest == "" || rest[0] == '.' || rest[0] == '[')
+}
+
+// Count writes a number with its noun.
+func Count(n int, noun string) string {
+	switch {
+	case n == 1:
+		return "1 " + noun
+	case strings.HasSuffix(noun, "y"):
+		return strconv.Itoa(n) + " " + strings.TrimSuffix(noun, "y") + "ies"
+	}
+	return strconv.Itoa(n) + " " + noun + "s"
 }

@@ -78,10 +78,13 @@ func highest(density []press.Pair, counts func(float64) bool) (top float64) {
 // stalledReadings draws those of parts that stall, crossed like all that is no good, with
 // a dashed edge, and says how many there are and how much higher they are drawn.
 func (l *lens) stalledReadings(p *canvas.Pen, r lensRow, base float64) {
-	q := l.m.stalled
-	if q == nil {
-		return
+	if l.m.stalled != nil {
+		p.Group("stalled", false, func() { l.stalledGroup(p, r, base) })
 	}
+}
+
+func (l *lens) stalledGroup(p *canvas.Pen, r lensRow, base float64) {
+	q := l.m.stalled
 	times := l.stalledTimes()
 	if times > 0 {
 		top := highest(l.m.density, nil)

@@ -41,8 +41,8 @@ func (m *stripModel) simulated(s *press.ReadingSpread) {
 // Heights of the stalled readings, of those of the seated ones: less is drawn higher, but
 // no higher than the most.
 const (
-	stalledLeast = 0.3
-	stalledMost  = 0.8
+	stalledLeast = 0.15
+	stalledMost  = 0.5 // their label stands over them
 )
 
 // stalledTimes is how many times as high as the seated readings the stalled ones are
@@ -100,10 +100,7 @@ func (l *lens) stalledGroup(p *canvas.Pen, r lensRow, base float64) {
 		}
 	}
 	st := canvas.Plain(canvas.Black, canvas.Small)
-	for _, text := range say.StalledLabels(q.ppm, times, q.before) {
-		if w := st.Width(text); w < (r.box.X1-r.box.X0)/2-12 {
-			p.OnPaper(st, r.box.X0+6, r.box.Y0+canvas.Small, canvas.Start, text)
-			return
-		}
+	for i, text := range say.StalledLabel(q.ppm, times, q.before) {
+		p.OnPaper(st, r.box.X0+6, r.box.Y0+canvas.Small+float64(i)*canvas.Leading*canvas.Small, canvas.Start, text)
 	}
 }

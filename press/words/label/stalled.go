@@ -6,19 +6,19 @@ import (
 	"ramplan/press/words"
 )
 
-// StalledLabels name the readings of parts that stall, the longest first: how many of a
-// million there are, and how many times as high as the seated ones they are drawn; 0:
-// none is seen.
-func (say Words) StalledLabels(ppm, times float64, before bool) []string {
+// StalledLabel names the readings of parts that stall, in a line or two: how many of a
+// million there are, and how many times as high as the seated ones they are drawn; 0: none
+// is seen.
+func (say Words) StalledLabel(ppm, times float64, before bool) []string {
 	text := "stalled " + words.Unit(words.SimulatedPPM(ppm), "ppm")
 	if before {
 		text = "← " + text
 	}
 	switch {
 	case times == 0:
-		return []string{text + ", before this", text}
+		return []string{text, "before this"}
 	case times > 1:
-		return []string{text + ", drawn " + words.Trimmed(times, 0) + " times as high", text + ", drawn × " + words.Trimmed(times, 0), text + ", × " + words.Trimmed(times, 0), text}
+		return []string{text, "drawn × " + words.Trimmed(times, 0)}
 	}
 	return []string{text}
 }

@@ -37,7 +37,7 @@ func TestStalledReadings(t *testing.T) {
 		label, desc    string
 	}{
 		{seat - 0.08, 400_000, 1, "stalled 400\u202f000\u202fppm", "400\u202f000 in a million parts stall before their seat; of all parts 100\u202f000\u202fppm stall and yet"}, // 0.67 of the peak
-		{seat - 0.08, 80, 5000, "stalled 80\u202fppm", "80 in a million parts stall"},                                                                                        // 8e-5 of it; 0.5 at 6250
+		{seat - 0.08, 80, 5000, "stalled 80.0\u202fppm", "80.0 in a million parts stall"},                                                                                       // 8e-5 of it; 0.5 at 6250
 		{seat - 0.08, 5e4, 5, "stalled 50\u202f000\u202fppm", "50\u202f000 in a million"},                                                                                       // 1/19 of it; 0.5 at 9.5
 		{seat - 1.9, 100, 0, "← stalled 100\u202fppm", "most of them further up than the magnified stretch"},
 	} {

@@ -81,6 +81,7 @@ type (
 	TargetChange = model.TargetChange
 	FieldValue   = model.FieldValue
 	RuleWindow   = model.RuleWindow
+	Kept         = model.Kept
 	WorstDay     = model.WorstDay
 	Shares       = model.Shares
 	WorstShares  = model.WorstShares

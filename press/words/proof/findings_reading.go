@@ -44,7 +44,7 @@ func sign(x float64) int {
 
 func startsDiffer(t *told) string {
 	x := t.restart()
-	return "The starts differ more than the pushes within one (" + t.byChance(*x.Anova.P) + "): a new start adds " + t.pos.Length(*x.Between) + ", one standard deviation."
+	return "The starts differ more than the pushes within one (starts that are alike do so in " + t.say.OneIn(*x.Anova.P) + "): a new start adds " + t.pos.Length(*x.Between) + ", one standard deviation."
 }
 
 // lampsDiffer names the rows; of samples also what was predicted.
@@ -105,7 +105,7 @@ func falseAccepts(t *told) string {
 }
 
 func notNormal(t *told) string {
-	return "The readings are not spread as one process spreads them (" + t.byChance(t.trial().Normality.P) + "): look for two batches, sorted parts or a step in the trial."
+	return "The readings are not spread as one process spreads them (one process does so in " + t.say.OneIn(t.trial().Normality.P) + "): look for two batches, sorted parts or a step in the trial."
 }
 
 func censored(t *told) string {

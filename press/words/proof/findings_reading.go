@@ -144,14 +144,14 @@ func sampleUndecided(t *told) string {
 	var first *proving.SampleRow
 	all := t.samples().Rows
 	for i := range all {
-		if all[i].Role == nil && all[i].Chance != nil {
+		if all[i].Role == nil && all[i].Chance != nil && t.r.Samples != nil {
 			if rows = append(rows, all[i].Row); first == nil {
 				first = &all[i]
 			}
 		}
 	}
 	if first == nil {
-		return "A sample lies too near to an edge of the window: it proves nothing either way."
+		return "The plan has no window: no sample proves anything of it."
 	}
 	return rowsNamed(rows) + " " + several(len(rows), "proves", "prove") + " nothing either way: a right station accepts sample “" + first.Sample + "” in " + t.say.OneIn(*first.Chance) + ". Make samples beyond the limit samples' heights."
 }

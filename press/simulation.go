@@ -7,6 +7,7 @@ import (
 
 	"ramplan/press/model"
 	"ramplan/press/simulate"
+	"ramplan/press/study"
 )
 
 // SimulationFormat is the name of the format of simulations.
@@ -63,6 +64,7 @@ type EstimatedShares struct {
 	Points       int                             `json:"points"` // of one replication
 	Replications int                             `json:"replications"`
 	Met          bool                            `json:"met"` // as precise as was asked for
+	readings     *simulate.Spread
 }
 
 // SimulatedReadings is the density of readings of parts that are not met early: where the
@@ -184,13 +186,13 @@ func (s *Simulation) count(t *simulate.Tally) {
 	s.Counted = &Named[CountedShare]{}
 	for i, share := range s.Counted.All() {
 		k := t.Count(simulate.Share(i))
-		low, high := simulate.Limits(k, t.Parts)
+		low, high := study.ShareLimits(k, t.Parts)
 		*share = CountedShare{Count: k, PPM: perMillion * float64(k) / float64(max(1, t.Parts)), Low: perMillion * low, High: perMillion * high}
 	}
 }
 
 func estimated(e *simulate.Estimated) *EstimatedShares {
-	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met}
+	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met, readings: e.Spread}
 	of := func(f simulate.Figure) EstimatedShare {
 		return EstimatedShare{PPM: perMillion * f.Value, Low: perMillion * f.Low, High: perMillion * f.High}
 	}

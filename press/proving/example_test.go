@@ -17,13 +17,13 @@ func TestDigestsOfTheExamples(t *testing.T) {
 		"stiffness":   "sha256:5c201802dbc4",
 		"trial-parts": "sha256:711cd8aad66f",
 	} {
-		s, lines := ReadCSV(read(t, name))
+		s, lines := ReadCSV(readExample(t, name))
 		require.Empty(t, lines.Faults, name)
 		assert.True(t, strings.HasPrefix(s.Digest(), want), "%s: %s", name, s.Digest())
 	}
 }
 
-func read(t testing.TB, name string) []byte {
+func readExample(t testing.TB, name string) []byte {
 	t.Helper()
 	data, err := os.ReadFile("../../static/examples/studies/" + name + ".csv")
 	require.NoError(t, err)

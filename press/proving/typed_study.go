@@ -68,7 +68,8 @@ func (r *typedReader) heads() {
 		switch {
 		case text == "" || f != nil && f.Kind == press.Rows:
 		case f == nil:
-			r.add(0, shown(plainName(name)), t.noEntry(name))
+			why, _, _ := strings.Cut(t.noEntry(name), ";") // what is said of remarks is about files
+			r.add(0, shown(plainName(name)), why)
 		case t.set[f]:
 			r.add(0, f.Name, twice)
 		default:

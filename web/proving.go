@@ -24,10 +24,10 @@ var sayProof proof.Words
 
 // provingRoutes are those by which the station of a plan is proved.
 func (s *site) provingRoutes(r chi.Router) {
-	r.Method(http.MethodGet, "/plans/{id}/proving", answer(s.showProving))            // what is needed, what is there, what it says, what is open
-	r.Method(http.MethodPost, "/plans/{id}/proving", answer(s.changeProving))         // a new study, or an event
-	r.Method(http.MethodGet, "/plans/{id}/proving/{study}", answer(s.showStudy))      // one study: its table, and what it says
-	r.Method(http.MethodPost, "/plans/{id}/proving/{study}", answer(s.changeStudy))   // what was typed, and what a button wants of it
+	r.Method(http.MethodGet, "/plans/{id}/proving", answer(s.showProving))             // what is needed, what is there, what it says, what is open
+	r.Method(http.MethodPost, "/plans/{id}/proving", answer(s.changeProving))          // a new study, or an event
+	r.Method(http.MethodGet, "/plans/{id}/proving/{study}", answer(s.showStudy))       // one study: its table, and what it says
+	r.Method(http.MethodPost, "/plans/{id}/proving/{study}", answer(s.changeStudy))    // what was typed, and what a button wants of it
 	r.Method(http.MethodGet, "/plans/{id}/proving/{study}/cards", answer(s.showCards)) // its pushes one by one, for a phone at the station
 }
 

@@ -58,7 +58,7 @@ func (t *Typed) entry(line string) {
 		return
 	}
 	plain, unit, _ := withUnit(name)
-	if f := FieldOf(t.Kind, plain); f != nil {
+	if f := find(tables[t.Kind].heads, plain); f != nil {
 		plain = f.Name
 		if unit == f.Unit {
 			unit = ""

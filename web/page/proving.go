@@ -146,6 +146,7 @@ type StudyPage struct {
 	Again   string // makes a corrected study of a signed one
 	Heads   []Field
 	Folded  []Field // heads that are seldom given
+	Given   string  // which of them are
 	Table   *StudyTable
 	Faults  []string // of what has no field
 	Sign    *SignForm
@@ -243,10 +244,8 @@ func (t StudyTable) Span() string {
 // spans are the numbers of columns in words of a page; no study has more.
 var spans = strings.Fields("1 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15")
 
-// someGiven tells whether any of the fields was typed in, or has a fault.
-func someGiven(fs []Field) bool {
-	return slices.ContainsFunc(fs, func(f Field) bool { return f.Value != "" || f.Wrong() })
-}
+// someWrong tells whether any of the fields has a fault.
+func someWrong(fs []Field) bool { return slices.ContainsFunc(fs, Field.Wrong) }
 
 // NameAs says, in a form, in which form its study is shown again.
 const NameAs = ":as"

@@ -232,3 +232,9 @@ func (say Words) RevisionLabel() string { return "Revision" }
 
 // RevisionNamed names a revision.
 func (say Words) RevisionNamed(letter string) string { return "revision " + letter }
+
+// AsATable leads to the same study as a table.
+func (say Words) AsATable() string { return "As a table" }
+
+// AllChecks leads to the shift checks that were kept.
+func (say Words) AllChecks() string { return "All shift checks" }

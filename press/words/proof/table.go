@@ -35,7 +35,9 @@ func (say Words) Pasted(rows, faulty int) string {
 }
 
 // TypedAsOf says when what was typed was kept.
-func (say Words) TypedAsOf(at time.Time) string { return "Kept as typed, " + say.When(at) + "; not signed" }
+func (say Words) TypedAsOf(at time.Time) string {
+	return "Kept as typed, " + say.When(at) + "; not signed"
+}
 
 // SignedAsOf says who signed a study, and when.
 func (say Words) SignedAsOf(who string, at time.Time) string {
@@ -132,7 +134,9 @@ func (say Words) VerdictSaid(verdict string) string {
 }
 
 // NothingToReadIn says that there was no table.
-func (say Words) NothingToReadIn() string { return "There is no table to read: choose a file, or paste its text." }
+func (say Words) NothingToReadIn() string {
+	return "There is no table to read: choose a file, or paste its text."
+}
 
 // PastedText names a text that is no file.
 func (say Words) PastedText() string { return "text" }

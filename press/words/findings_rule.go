@@ -9,6 +9,9 @@ func targetMissed(t *told) string {
 		s = "The window that was set by hand misses its targets, false accept " + accept + " and false reject " + reject + day(t) +
 			", with a share " + t.say.times(t.f("measure")) + " its target"
 	}
+	if mends := t.mends(); mends != "" {
+		return s + "; " + mends + "."
+	}
 	return s + ": make the reading surer, narrow the parts, or allow more."
 }
 

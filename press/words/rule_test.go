@@ -102,3 +102,16 @@ func TestAdviceIsWhatWasEvaluated(t *testing.T) {
 	}
 	assert.Positive(t, found)
 }
+
+// TestWindowBy: paper names the rule of the window and what it goes by.
+func TestWindowBy(t *testing.T) {
+	for window, want := range map[string]string{
+		`{}`:                  "by the guard band, inside the drawing by the uncertainty of a reading",
+		`{"rule": "process"}`: "around the process, within the guard bands, 4 standard deviations about the nominal reading",
+		`{"rule": "target"}`:  "for the targets, accepted wrongly 50\u202fppm, refused wrongly 2000\u202fppm, on average",
+		`{"rule": "target", "targets_for": "worst_day", "zone_start": 115.1}`: "zone start by hand, push end for the targets, accepted wrongly 50\u202fppm, refused wrongly 2000\u202fppm, on a worst day",
+		`{"rule": "target", "push_stroke": 7.7, "zone_start": 115.1}`:         "zone start and push end set by hand, by no rule",
+	} {
+		assert.Equal(t, want, say.WindowBy(decoded(t, `"window": {}`, `"window": `+window)))
+	}
+}

@@ -47,6 +47,40 @@ func (say Printer) RuleHelp(p *press.Plan, rule string) string {
 	return "inside the drawing by " + Exact(p.Window.GuardFactor) + " times the uncertainty of a reading"
 }
 
+// WindowBy says by which rule zone start and push end stand where they do, or that it is by
+// hand.
+func (say Printer) WindowBy(p *press.Plan) string {
+	start, end := p.Window.ZoneStart != nil, p.Window.PushStroke != nil
+	if start && end {
+		return "zone start and push end set by hand, by no rule"
+	}
+	rule := p.Window.Rule
+	s := lowerFirst(say.RuleName(rule)) + ", "
+	switch {
+	case start:
+		s = "zone start by hand, push end " + s
+	case end:
+		s = "push end by hand, zone start " + s
+	}
+	switch rule {
+	case press.ByTarget:
+		s += "accepted wrongly " + say.TargetPPM(p.Targets.FalseAcceptPPM) + ", refused wrongly " + say.TargetPPM(p.Targets.FalseRejectPPM)
+		if p.Window.TargetsFor == press.OnWorstDay {
+			return s + ", on a worst day"
+		}
+		return s + ", on average"
+	}
+	return s + say.RuleHelp(p, rule)
+}
+
+// WindowStands names the rule of the window in few words.
+func (say Printer) WindowStands(p *press.Plan) string {
+	if p.Window.ZoneStart != nil && p.Window.PushStroke != nil {
+		return "Window set by hand"
+	}
+	return "Window " + lowerFirst(say.RuleName(p.Window.Rule))
+}
+
 // RulesLead heads the choice of rules.
 func (say Printer) RulesLead() string {
 	return "A wider window lets more wrong heights pass and refuses fewer good parts. Shares are of all parts, by their heights alone, on average; under each stands that of the worst day."

@@ -12,6 +12,7 @@ type RuleWindow struct {
 	Width        *float64 // mm, of the accepted readings
 	ConsumerPPM  *float64
 	ProducerPPM  *float64
+	Worst        *WorstShares // on the worst day; nil where the others are
 	TargetMissed bool // by the rule of the targets
 }
 
@@ -41,6 +42,9 @@ func (in *Input) ruleWindows() []RuleWindow {
 		}
 		if w.zone.overlap {
 			row.Width = ptr(w.zone.last - w.zone.first)
+		}
+		if risk.ConsumerPPM != nil {
+			row.Worst = ptr(w.onWorstDay())
 		}
 		if t := w.r.Window.Target; t != nil {
 			row.TargetMissed = !t.Met

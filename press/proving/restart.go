@@ -93,15 +93,11 @@ func (j *judging) fromStarts(starts []pushesOf, means []float64) values {
 	return v
 }
 
-// condition of a start is that of its rows that tell one; empty where none does, or they differ.
+// condition of a start is that of all its rows; empty where one tells none, or they differ.
 func (p pushesOf) condition(rows []Row) string {
-	found := ""
+	found := rows[p.of[0]].Condition
 	for _, i := range p.of {
-		switch c := rows[i].Condition; {
-		case c == "" || c == found:
-		case found == "":
-			found = c
-		default:
+		if rows[i].Condition != found {
 			return ""
 		}
 	}

@@ -284,3 +284,17 @@ func TestAsFound(t *testing.T) {
 	assert.Nil(t, none.AsFound)
 	assert.Equal(t, StateNotProved, none.State)
 }
+
+// Where the nominal part stalls the shares are not known, and so not kept; the samples are.
+func TestAsFoundWhereItStalls(t *testing.T) {
+	// 2500 N of drag alone are more than the 2467 N that are there.
+	stalling := plan(t, map[string]string{"joint.drag": "2500", "window.setting": "66"})
+	require.Nil(t, stalling.Risk.ConsumerPPM)
+	require.NotNil(t, stalling.Window.Overlap)
+	p := proofOf()
+	got := prove(stalling, p.studies, p.judged, "2026-11-28").AsFound
+	require.NotNil(t, got)
+	assert.Nil(t, got.ConsumerPPM)
+	assert.Nil(t, got.Met)
+	assert.NotNil(t, got.Long)
+}

@@ -30,7 +30,11 @@ func (j *judging) restart() {
 	if g.F != nil {
 		r.Anova = &F{F: g.F, DF1: &g.DF1, DF2: &g.DF2, P: g.P}
 	}
-	r.Trend, r.Serial = trendOf(g.Means), serialOf(g.Means)
+	tidied := make([]float64, len(g.Means)) // equal starts are equal, whatever the order of their rows
+	for i, m := range g.Means {
+		tidied[i] = tidy(m)
+	}
+	r.Trend, r.Serial = trendOf(tidied), serialOf(tidied)
 	r.Supported = supports(g.SD, len(starts)).Upper
 	st := &j.plan.Plan.Station
 	r.Spread = against(g.SD, len(starts), root(st.ReferenceUncertainty/2, st.NestDrift/math.Sqrt(3), pushSD(j.plan, setting)/math.Sqrt(g.Harmonic)))
@@ -104,7 +108,8 @@ func (p pushesOf) condition(rows []Row) string {
 	return found
 }
 
-// coldWarm is by how much cold starts differ from warm ones; nil under two of either.
+// coldWarm is by how much cold starts differ from warm ones; nil under two of either. Where
+// neither scatter there are no limits.
 func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 	var cold, warm []float64
 	for i, p := range starts {
@@ -119,5 +124,8 @@ func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 		return nil
 	}
 	difference, limits := study.Welch(cold, warm)
+	if limits != nil && limits[0] == limits[1] {
+		limits = nil
+	}
 	return &ColdWarmMean{Difference: difference, Limits: limits}
 }

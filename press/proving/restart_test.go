@@ -100,3 +100,32 @@ func TestRestartNulls(t *testing.T) {
 	require.NotNil(t, r.SD)
 	assert.Equal(t, proving.Open, answers(one(t, plan, single))["size"]) // one push each
 }
+
+// Starts of the same readings are tied, in whatever order these were: by hand, 0.1 + 0.2 + 0.3 and
+// 0.3 + 0.2 + 0.1 are not the same number. Ten starts that are all alike have no trend.
+func TestEqualStartsAreTied(t *testing.T) {
+	s := onMaster()
+	s.Kind = proving.Restart
+	for i := range 10 {
+		list := []float64{100.1, 100.2, 100.3}
+		if i%2 == 1 {
+			list = []float64{100.3, 100.2, 100.1}
+		}
+		for _, x := range list {
+			s.Rows = append(s.Rows, proving.Row{Reading: of(x), Start: of(float64(i + 1))})
+		}
+	}
+	r := one(t, station(t, simple), s).Result.(*proving.RestartResult)
+	assert.Nil(t, r.Trend)
+	assert.Nil(t, r.Serial)
+
+	// Two cold and two warm starts that do not scatter: a difference, and no limits.
+	s = starts(100.1, 100.1, 100.102, 100.102)
+	for i := range s.Rows {
+		s.Rows[i].Condition = []string{proving.Cold, proving.Warm}[i/4]
+	}
+	c := one(t, station(t, simple), s).Result.(*proving.RestartResult).ColdWarm
+	require.NotNil(t, c)
+	assert.InDelta(t, -0.002, c.Difference, 1e-9)
+	assert.Nil(t, c.Limits)
+}

@@ -39,7 +39,7 @@ var five = []float64{30, 40, 50, 60, 66}
 
 // Right stations: as stiff as the plan allows, the nest as far off as it allows.
 func TestStationsBlockLimits(t *testing.T) {
-	plan, c := station(t, nil), newTally(t)
+	plan, c := station(t, nil), newTally(t, right)
 	for i := range repetitions() {
 		s := blockStation(plan, 20000+uint64(i))
 		st := &s.plan.Plan.Station
@@ -74,10 +74,10 @@ func TestStationsBlockLimits(t *testing.T) {
 }
 
 func TestStationsBlockFaults(t *testing.T) {
-	plan, c := station(t, nil), newTally(t)
+	plan, c := station(t, nil), newTally(t, wrong)
 	levels := []float64{15, 20, 30, 40, 50, 60, 66}
 	for i := range repetitions() {
-		for name, wrong := range map[string]struct {
+		for name, fault := range map[string]struct {
 			change   func(*truth)
 			settings []float64
 			deep     float64
@@ -91,8 +91,8 @@ func TestStationsBlockFaults(t *testing.T) {
 			"start-up 0.016, sd 0.003": {func(s *truth) { s.sd = 0.003 }, levels, 0.016},
 		} {
 			s := blockStation(plan, 30000+uint64(i))
-			wrong.change(s)
-			j := proving.Judge(s.plan, s.onBlock(wrong.settings, wrong.deep))
+			fault.change(s)
+			j := proving.Judge(s.plan, s.onBlock(fault.settings, fault.deep))
 			c.add(name+": nest off", says(j, proving.NestOff))
 			c.add(name+": stiffness off", says(j, proving.StiffnessOff))
 			c.add(name+": drift", says(j, proving.Drifting))

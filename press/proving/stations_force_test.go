@@ -38,7 +38,7 @@ func inBand(plan *press.Result, a *proving.Adopt, setting, force float64) bool {
 
 // Right rams, scattering as the plan says.
 func TestStationsForceLimits(t *testing.T) {
-	plan, c := station(t, nil), newTally(t)
+	plan, c := station(t, nil), newTally(t, right)
 	for i := range repetitions() {
 		s := rightStation(plan, 100+uint64(i))
 		study, _ := s.underCell()
@@ -83,7 +83,7 @@ func TestStationsForceLimits(t *testing.T) {
 
 // Rams that scatter a third of the planned: right ones pass, wrong ones are told as what they are.
 func TestStationsForceFaults(t *testing.T) {
-	plan, c := station(t, nil), newTally(t)
+	plan, c := station(t, nil), newTally(t, wrong)
 	kinds := map[string]func(*truth){
 		"right":         func(*truth) {},
 		"weak by 2 %":   func(s *truth) { s.scale = 0.98 },
@@ -93,10 +93,10 @@ func TestStationsForceFaults(t *testing.T) {
 		"drift of 3 sd": func(s *truth) { s.forceDrift = 3 },
 	}
 	for i := range repetitions() {
-		for name, wrong := range kinds {
+		for name, fault := range kinds {
 			s := rightStation(plan, 5000+uint64(i))
 			s.tolerance, s.scatter = 1.0/3, 1.0/3
-			wrong(s)
+			fault(s)
 			study, _ := s.underCell()
 			j := proving.Judge(plan, study)
 			c.add(name+": passes", j.Verdict == proving.Pass)

@@ -16,7 +16,7 @@ import (
 // Simulated stations: the example plan and stations that are as it says, or wrong in one way.
 // What a study finds must lie within its limits as often as these promise, right stations are
 // seldom accused, and each fault is told as what it is. The shares beside each count are the
-// design's, from 2,000 stations a line of another program; a count must agree with them within
+// design's, from 2,000 right stations a line and 300 wrong ones of another program; a count must agree with them within
 // its own error and theirs. Seeds are fixed: a test judges a commit and not its luck.
 
 // repetitions are how many stations of a kind are simulated: 2,000 where RAMPLAN_PLANS=all
@@ -28,16 +28,23 @@ func repetitions() int {
 	return 200
 }
 
+// right and wrong are how many stations of either kind a stated share comes from, at least.
+const (
+	right = 2000
+	wrong = 300
+)
+
 // tally counts how often something was so.
 type tally struct {
 	t     *testing.T
+	of    float64 // stations that the stated shares come from
 	n     map[string]int
 	times map[string]int
 	names []string
 }
 
-func newTally(t *testing.T) *tally {
-	c := &tally{t: t, n: map[string]int{}, times: map[string]int{}}
+func newTally(t *testing.T, of float64) *tally {
+	c := &tally{t: t, of: of, n: map[string]int{}, times: map[string]int{}}
 	t.Cleanup(func() {
 		for _, name := range c.names {
 			t.Logf("%-44s %5.1f %% of %d", name, 100*c.share(name), c.times[name])
@@ -58,10 +65,10 @@ func (c *tally) add(name string, so bool) {
 
 func (c *tally) share(name string) float64 { return float64(c.n[name]) / float64(c.times[name]) }
 
-// error is four standard deviations of a share of so many stations and of one of 2,000.
+// error is four standard deviations of a share that was counted, and of the stated one.
 func (c *tally) error(name string, share float64) float64 {
 	p := min(max(share, 0.005), 0.995)
-	return 4 * math.Sqrt(p*(1-p)*(1/float64(c.times[name])+1.0/2000))
+	return 4 * math.Sqrt(p*(1-p)*(1/float64(c.times[name])+1/c.of))
 }
 
 // near holds a count to a stated share.
@@ -104,6 +111,7 @@ type truth struct {
 	stiffness          float64 // N/mm
 	sd                 float64 // mm, of one push; that of the plan unless set
 	drift              float64 // over a study: mm of readings
+	gauge              float64 // mm, by which heights of parts are measured too great
 	forceDrift         float64 // standard deviations of the forces
 }
 

@@ -75,7 +75,7 @@ var Fields = fields([]Field{
 	{Field: press.Field{Path: "calibrated_at", Kind: press.Text, Derived: notStated, For: []string{LoadCell}, Label: "Calibrated on", Help: "The day on which the load cell was calibrated."},
 		form: isDay, want: "a day such as 2026-11-25",
 		at: func(s *Study, _ *Row) any { return &s.CalibratedAt }},
-	{Field: press.Field{Path: "calibration_days", Default: 365.0, Low: one, High: mostDays, Unit: "d", For: []string{LoadCell}, Label: "Calibration holds", Help: "For how many days a calibration is relied on."},
+	{Field: press.Field{Path: "calibration_days", Default: 365.0, Whole: true, Low: one, High: mostDays, Unit: "d", For: []string{LoadCell}, Label: "Calibration holds", Help: "For how many days a calibration is relied on."},
 		at: func(s *Study, _ *Row) any { return &s.CalibrationDays }},
 	{Field: press.Field{Path: "height", Required: true, Low: zero, Unit: "mm", For: []string{Master}, Label: "Height of the master", Help: "Above the nest, from its certificate."},
 		at: headHeight},

@@ -73,7 +73,7 @@ var Fields = fields([]Field{
 	{Field: press.Field{Path: "cell_uncertainty", Default: 0.0, Low: zero, High: hundred, Unit: "%", For: []string{LoadCell, Stiffness}, Label: "Load cell uncertainty", Help: "± of the reading, two standard deviations, from its calibration certificate. Left empty, the cell is taken as perfect."},
 		at: func(s *Study, _ *Row) any { return &s.CellUncertainty }},
 	{Field: press.Field{Path: "calibrated_at", Kind: press.Text, Derived: notStated, For: []string{LoadCell}, Label: "Calibrated on", Help: "The day on which the load cell was calibrated."},
-		form: isDay, want: "a day such as 2026-11-25",
+		form: IsDay, want: "a day such as 2026-11-25",
 		at: func(s *Study, _ *Row) any { return &s.CalibratedAt }},
 	{Field: press.Field{Path: "calibration_days", Default: 365.0, Whole: true, Low: one, High: mostDays, Unit: "d", For: []string{LoadCell}, Label: "Calibration holds", Help: "For how many days a calibration is relied on."},
 		at: func(s *Study, _ *Row) any { return &s.CalibrationDays }},

@@ -164,6 +164,8 @@ func BenchmarkStandings(b *testing.B) {
 	}))
 	items, _, err := a.List(background(), Query{Limit: 24})
 	require.NoError(b, err)
+	_, err = a.Standings(background(), items, "2026-11-28")
+	require.NoError(b, err)
 	b.Run("list alone", func(b *testing.B) {
 		for b.Loop() {
 			_, _, err := a.List(background(), Query{Limit: 24})

@@ -107,6 +107,9 @@ func (s Study) facts() []page.Fact {
 			unit = u
 		}
 		text := h.Text
+		if within, is := strings.CutPrefix(unit, "± "); is {
+			text, unit = "± "+text, within
+		}
 		if unit != "" {
 			text += "\u202f" + unit
 		}

@@ -1,79 +1,66 @@
 package proof
 
 import (
-	"fmt"
+	"strconv"
 
 	"ramplan/press"
 	"ramplan/press/proving"
 	"ramplan/press/words"
 )
 
-// OffersLead says how many entries a study offers.
-func (say Words) OffersLead(n int) string {
-	if n == 0 {
-		return "The station itself says what the draft has already."
+// AdoptName is what an entry is called that a study offers.
+func (say Words) AdoptName(path string) string {
+	if f, ok := press.FieldAt(path); ok {
+		return f.Label
 	}
-	return "What the station itself says, as " + counted(n, "entry", "entries") + " of the draft. An issued revision stays as it is."
+	return path
 }
 
-// AllTaken says that the draft has everything.
-func (say Words) AllTaken() string { return "The draft has all that this study offers." }
-
-// DraftUnsound says that nothing can be said of what taking values does.
-func (say Words) DraftUnsound(n int) string {
-	return "The draft has " + counted(n, "fault", "faults") + ": what taking these values does is told when they are mended."
+// AdoptValues writes an offered entry as the plan has it and as the study offers it.
+func (say Words) AdoptValues(p *press.Plan, c proving.Change) (was, is string) {
+	if c.Offers != nil {
+		return say.curveSaid(c.Points), say.curveSaid(c.Offers)
+	}
+	write := func(x float64) string { return say.Positions(p).Fine().SetAt(x) }
+	switch c.Path {
+	case "ram.force_tolerance", "station.stiffness_tolerance":
+		write = func(x float64) string { return "±" + thin + words.Unit(words.Full(x), "%") }
+	case "ram.force_scatter":
+		write = func(x float64) string { return "±" + thin + say.ForceFine(x) }
+	case "station.stiffness":
+		write = func(x float64) string { return say.Stiffness(x) }
+	case "ram.repeatability", "station.reference_uncertainty":
+		write = func(x float64) string { return "±" + thin + say.Positions(p).Fine().SetAt(x) }
+	}
+	return write(c.Was), write(c.Is)
 }
 
-// NoPlanWithThem says that the draft would be no plan with the values.
-func (say Words) NoPlanWithThem(why string) string {
-	return "With them the draft would be no plan: " + why
-}
-
-// PointsOffered writes a curve in short.
-func (say Words) PointsOffered(points [][2]float64) string {
+// curveSaid is a curve in a few words.
+func (say Words) curveSaid(points [][2]float64) string {
 	if len(points) == 0 {
-		return "–"
+		return "no points"
 	}
 	first, last := points[0], points[len(points)-1]
-	return fmt.Sprintf("%s, %s to %s: %s to %s", counted(len(points), "point", "points"), words.Trimmed(first[0], 2), say.Setting(last[0]), words.Trimmed(first[1], 1), words.Unit(words.Trimmed(last[1], 1), "N"))
+	return strconv.Itoa(len(points)) + several(len(points), " point, ", " points, ") + say.Setting(first[0]) + " " + say.ForceFine(first[1]) + " to " + say.Setting(last[0]) + " " + say.ForceFine(last[1])
 }
 
-// ValueOffered writes a figure with its unit.
-func (say Words) ValueOffered(x float64, unit string) string { return words.Unit(words.Full(x), unit) }
-
-// CorrectionSaid says by how many steps the nest is to be corrected.
-func (say Words) CorrectionSaid(p *press.Plan, c *proving.Correction) string {
-	return fmt.Sprintf("The nest by %s of %s, from %s to %s: what of the shift the steps can take away.", stepsOf(c.Steps), words.Unit(words.Full(p.Station.PositionStep), "mm"), words.Full(p.Station.Nest), words.Unit(words.Full(c.Nest), "mm"))
-}
-
-func stepsOf(n int) string {
-	if n == 1 || n == -1 {
-		return words.Full(float64(n)) + " step"
+// AdoptDoes says what taking an entry over does to the plan.
+func (say Words) AdoptDoes(path string) string {
+	switch path {
+	case "ram.curve.points":
+		return "Forces, and with them the setting and where everything reads, follow what the cell measured."
+	case "ram.force_tolerance", "ram.force_scatter":
+		return "The band about the curve becomes what one further push keeps: the force window and the guard bands follow."
+	case "ram.repeatability":
+		return "The guard bands follow what the pushes on the master show. The scatter of the force is in it already."
+	case "station.nest":
+		return "Every proposed position moves with the nest; those set by hand stay."
+	case "station.stiffness":
+		return "How far the push bends the station, and with it every proposed position, follows."
+	case "station.stiffness_tolerance":
+		return "How well the bend of the station is known goes into the guard bands."
+	case "station.reference_uncertainty":
+		return "What a new start may move goes into the guard bands."
 	}
-	return words.Full(float64(n)) + " steps"
-}
-
-// PairName names a pair of lamps.
-func (say Words) PairName(pair string) string { return say.pairName(pair) }
-
-// OnlySignedAreTaken says that a study must be signed, and count, before values are taken of it.
-func (say Words) OnlySignedAreTaken() string {
-	return "Values are taken of a signed study only, and not of one that another corrects."
-}
-
-// NothingTicked says that nothing was picked.
-func (say Words) NothingTicked() string { return "Nothing is ticked, so nothing was taken." }
-
-// DraftMoved says that the draft was changed meanwhile.
-func (say Words) DraftMoved() string {
-	return "The draft was changed since this page was opened. Nothing was taken: look at what it would do now, and take it again."
-}
-
-// StudyNamed names a study in the history of a draft.
-func (say Words) StudyNamed(s *proving.Study) string {
-	name := "the study " + say.KindName(s.Kind)
-	if d := dayOf(s.TakenAt); d != "" {
-		name += " of " + d
-	}
-	return name + fmt.Sprintf(" (%.*s)", len("sha256:")+12, s.Digest())
+	return ""
 }

@@ -1,0 +1,56 @@
+package proof
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press/proving"
+)
+
+// What is said of a station in few words, on sheets, heads and shelves.
+
+// Brief is the state of a station in a line: until when it is proved, or why it is not.
+func (say Words) Brief(p *proving.Proved) string {
+	if p.State == proving.StateProved && p.Until != nil {
+		return "proved until " + *p.Until
+	}
+	return "not proved: " + say.WhyNot(p)
+}
+
+// WhyNot is why a station is not proved, in few words.
+func (say Words) WhyNot(p *proving.Proved) string {
+	if p.PlanBlocked {
+		return "the plan has a blocker"
+	}
+	var out []string
+	for _, state := range []string{string(proving.Fail), proving.StateWithdrawn, proving.StateExpired, proving.StateOtherRam, proving.StateOtherPlan, string(proving.Open), proving.StateMissing} {
+		var kinds []string
+		for _, kind := range proving.Kinds {
+			k, known := p.Kinds[kind]
+			if !known || k.State != state || !needed(kind) && state != string(proving.Fail) {
+				continue
+			}
+			kinds = append(kinds, strings.ToLower(say.KindName(kind)))
+		}
+		if len(kinds) > 0 {
+			out = append(out, together(kinds)+" "+say.StateWord(state))
+		}
+	}
+	if len(out) == 0 {
+		return "as found it misses the targets"
+	}
+	return strings.Join(out, "; ")
+}
+
+// needed tells whether no station is proved without a kind of study.
+func needed(kind string) bool {
+	return slices.Contains([]string{proving.LoadCell, proving.Stiffness, proving.Master, proving.Samples}, kind)
+}
+
+// together joins names: a, b and c.
+func together(names []string) string {
+	if n := len(names); n > 1 {
+		return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
+	}
+	return strings.Join(names, "")
+}

@@ -72,14 +72,14 @@ func (s *sheet) counting() []drawings.Subject {
 }
 
 // studies puts the drawings of the studies that count beside and under one another, each into
-// the lower of two columns.
+// the lower of two columns, under the tables where there is room.
 func (s *sheet) studies() {
 	const abreast = 2
 	body := s.body()
 	width := (body.Width() - (abreast-1)*sheetGutter) / abreast
-	o := draw.Options{Width: math.Max(width/sheetScale+2*canvas.Margin, draw.ChartLeast)}
-	var g *sheetPage
-	var ends [abreast]float64
+	o := draw.Options{Flat: true, Width: math.Max(width/sheetScale+2*canvas.Margin, draw.ChartLeast)}
+	g, top := s.last, s.tableEnd+sheetGutter
+	ends := [abreast]float64{top, top}
 	for _, q := range s.counting() {
 		for _, what := range drawings.Drawings(q.Study.Kind) {
 			d := what.New(q, o)
@@ -90,10 +90,10 @@ func (s *sheet) studies() {
 				high = k * (d.Height - 2*canvas.Margin)
 			}
 			column := 0
-			if g != nil && ends[1] < ends[0] {
+			if ends[1] < ends[0] {
 				column = 1
 			}
-			if g == nil || ends[column]+high > body.Y1 && ends[1-column]+high > body.Y1 {
+			if ends[column]+high > body.Y1 && ends[1-column]+high > body.Y1 {
 				g = s.page(say.StudiesDrawn())
 				ends = [abreast]float64{body.Y0, body.Y0}
 				column = 0
@@ -105,7 +105,5 @@ func (s *sheet) studies() {
 			ends[column] += high + sheetGutter
 		}
 	}
-	if g != nil {
-		s.last, s.tableEnd = g, math.Max(ends[0], ends[1])
-	}
+	s.last, s.tableEnd = g, math.Max(ends[0], ends[1])
 }

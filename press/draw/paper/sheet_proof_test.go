@@ -17,6 +17,7 @@ import (
 	"ramplan/press/draw/drawtest"
 	"ramplan/press/draw/drawtest/grey"
 	"ramplan/press/draw/drawtest/pushed"
+	"ramplan/press/draw/typeset"
 	"ramplan/press/proving"
 	"ramplan/press/words/proof"
 )
@@ -122,6 +123,7 @@ func TestRecordPages(t *testing.T) {
 				for _, l := range page.Texts() {
 					texts = append(texts, drawtest.Box{Text: l.Text, X0: l.X0, Y0: l.Y0, X1: l.X1, Y1: l.Y1})
 					all += l.Text + "\n"
+					assert.GreaterOrEqual(t, (l.Y1-l.Y0)/0.98, 0.99*typeset.Least, "%s, page %d: %q is lettered small", name, i+1, l.Text)
 				}
 				drawtest.Apart(t, texts, page.Width, page.Height, fmt.Sprintf("%s, page %d", name, i+1))
 				list, labels := grey.Of(page)

@@ -64,6 +64,7 @@ type EstimatedShares struct {
 	Points       int                             `json:"points"` // of one replication
 	Replications int                             `json:"replications"`
 	Met          bool                            `json:"met"` // as precise as was asked for
+	readings     *simulate.Spread
 }
 
 // SimulatedReadings is the density of readings of parts that are not met early: where the
@@ -191,7 +192,7 @@ func (s *Simulation) count(t *simulate.Tally) {
 }
 
 func estimated(e *simulate.Estimated) *EstimatedShares {
-	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met}
+	out := &EstimatedShares{Points: e.Points, Replications: simulate.Replications, Met: e.Met, readings: e.Spread}
 	of := func(f simulate.Figure) EstimatedShare {
 		return EstimatedShare{PPM: perMillion * f.Value, Low: perMillion * f.Low, High: perMillion * f.High}
 	}

@@ -18,27 +18,25 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		to   *string
 		make func(*press.Plan, *press.Result, draw.Options) *canvas.Picture
 		o    draw.Options
-		room string
+	}
+	var err error
+	if out.Strip, err = drawnStrip(p, r, room, nil); err != nil {
+		return out, err
 	}
 	list := []drawing{
-		{&out.Strip, draw.NewStrip, draw.Options{Width: 800, Brief: true, ID: "strip-wide"}, wide},
-		{&out.Strip, draw.NewStrip, draw.Options{Compact: true, Brief: true, ID: "strip-compact"}, narrow},
-		{&out.Force, draw.NewForce, draw.Options{Compact: true, ID: "force-drawing"}, ""},
-		{&out.PressIn, draw.NewPressIn, draw.Options{Compact: true, ID: "pressin-drawing"}, ""},
-		{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}, ""},
+		{&out.Force, draw.NewForce, draw.Options{Compact: true, ID: "force-drawing"}},
+		{&out.PressIn, draw.NewPressIn, draw.Options{Compact: true, ID: "pressin-drawing"}},
+		{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}},
 	}
 	if draw.Applies("probe", r) {
-		list = append(list, drawing{&out.Probe, draw.NewProbe, draw.Options{Compact: true, ID: "probe-drawing"}, ""})
+		list = append(list, drawing{&out.Probe, draw.NewProbe, draw.Options{Compact: true, ID: "probe-drawing"}})
 	}
 	if draw.Applies("run", r) {
 		o := draw.Options{Compact: true, ID: "run-drawing"}
 		out.RunPlaces = draw.PlacesOfRun(p, r, o)
-		list = append(list, drawing{&out.Run, draw.NewRun, o, ""})
+		list = append(list, drawing{&out.Run, draw.NewRun, o})
 	}
 	for _, d := range list {
-		if d.room != "" && room != "" && d.room != room {
-			continue
-		}
 		var svg strings.Builder
 		if err := d.make(p, r, d.o).SVG(&svg); err != nil {
 			return view.Drawings{}, err
@@ -46,6 +44,22 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		*d.to += svg.String()
 	}
 	return out, nil
+}
+
+// drawnStrip draws the strip in the form that there is room for, or in both, with the
+// readings as they were simulated where that is known.
+func drawnStrip(p *press.Plan, r *press.Result, room string, spread *press.ReadingSpread) (string, error) {
+	var svg strings.Builder
+	for _, o := range []draw.Options{{Width: 800, ID: "strip-wide"}, {Compact: true, ID: "strip-compact"}} {
+		if form := map[bool]string{false: wide, true: narrow}[o.Compact]; room != "" && room != form {
+			continue
+		}
+		o.Brief, o.Spread = true, spread
+		if err := draw.NewStrip(p, r, o).SVG(&svg); err != nil {
+			return "", err
+		}
+	}
+	return svg.String(), nil
 }
 
 // drawnDays draws how a plan fares on other days than the average; nothing where its risks

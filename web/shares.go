@@ -70,7 +70,7 @@ func (s *site) showShares(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	w.Header().Add("Vary", partHeader)
+	w.Header().Add("Vary", partHeader+", "+roomHeader)
 	query := r.URL.Query()
 	ask := askedShares(query)
 	var result *press.Result
@@ -88,7 +88,7 @@ func (s *site) showShares(w http.ResponseWriter, r *http.Request) error {
 		if of := query.Get("of"); result == nil || of != "" && of != result.PlanDigest() {
 			return refusal{http.StatusConflict, words.SharesMoved, nil}
 		}
-		return s.streamShares(w, r, plan, result, ask)
+		return s.streamShares(w, r, query, plan, result, ask)
 	}
 	return s.sharesPage(w, r, head, plan, faults, result, ask)
 }
@@ -160,15 +160,28 @@ func (t stream) put(ctx context.Context, render func(context.Context, io.Writer)
 	return t.rc.Flush()
 }
 
-// streamShares sends the estimate each time that it is better, then the parts counted. It
-// ends when nobody reads it any more.
-func (s *site) streamShares(w http.ResponseWriter, r *http.Request, plan *press.Plan, result *press.Result, ask countAsked) error {
+// streamShares sends the estimate each time that it is better, then the parts counted; to a
+// bench the strip too, where it differs. It ends when nobody reads it any more.
+func (s *site) streamShares(w http.ResponseWriter, r *http.Request, query url.Values, plan *press.Plan, result *press.Result, ask countAsked) error {
 	ctx, stop := context.WithCancel(r.Context())
 	defer stop()
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.Header().Set("Cache-Control", "no-store")
 	to := stream{w, http.NewResponseController(w)}
+	strip, drawn := "", query.Get("of") != "" // the bench has one, whose readings become known with the shares
 	put := func(sim *press.Simulation, on *page.Days) error {
+		if drawn {
+			now, err := drawnStrip(plan, result, roomOf(r), sim.Spread())
+			if err != nil {
+				return err
+			}
+			if now != strip {
+				if err := to.put(ctx, page.Strip(now).Render); err != nil {
+					return err
+				}
+			}
+			strip = now
+		}
 		return to.put(ctx, page.SharesBody(view.Shares(result, sim, on)).Render)
 	}
 	body := func(sim *press.Simulation) error { return put(sim, nil) }

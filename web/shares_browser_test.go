@@ -29,6 +29,12 @@ func TestSharesBrowser(t *testing.T) {
 	assert.NotEqual(t, was, eval[string](b, sharesText))
 	assert.Zero(t, eval[int](b, "window.gone"), "the worst day stays in its place while the new one is worked out, so that nothing below jumps")
 	assert.False(t, eval[bool](b, "document.querySelector('#days').classList.contains('older')"), "and is the new one in the end")
+	assert.False(t, eval[bool](b, "document.querySelector('#strip .stalled') !== null"), "nothing stalls")
+	b.retype("f-window-setting", "38")
+	b.until("document.querySelector('#strip .stalled:not(.older)') !== null && document.getElementById('strip').textContent.includes('in a million parts stall')")
+	assert.Equal(t, 1, eval[int](b, "document.querySelectorAll('#strip svg').length"), "in the form that there is room for")
+	b.retype("f-window-setting", "")
+	b.until("document.querySelector('#strip .stalled') === null")
 	b.retype("f-requirement-height_high", "x")
 	b.until("document.querySelector('.outcome.older') !== null && !document.getElementById('shares').classList.contains('older')")
 

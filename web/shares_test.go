@@ -139,3 +139,45 @@ func TestSharesOfNothing(t *testing.T) {
 	assert.Equal(t, http.StatusUnprocessableEntity, resp.StatusCode)
 	assert.True(t, json.NewDecoder(resp.Body).Decode(new(map[string]any)) == nil)
 }
+
+// The bench's stream brings the strip with the readings of parts that stall, in the form
+// that was asked for, and once where nothing of it changes; the page of the shares has no
+// strip.
+func TestSharesStreamStrip(t *testing.T) {
+	srv := httptest.NewServer(example(t))
+	defer srv.Close()
+	at, of := srv.URL+"/plans/1/shares", ""
+	pieces := func(headers ...string) (strips []string) {
+		resp := askShares(t.Context(), t, at+of, headers...)
+		require.Equal(t, http.StatusOK, resp.StatusCode)
+		body, err := io.ReadAll(resp.Body)
+		require.NoError(t, err)
+		for _, p := range strings.Split(string(body), recordEnd) {
+			if strings.HasPrefix(p, `<div class="drawings" id="strip">`) {
+				strips = append(strips, p)
+			}
+		}
+		return strips
+	}
+	assert.Empty(t, pieces(partHeader, "shares"))
+	plan, _ := press.Decode(static.Example())
+	of = "?of=" + press.Evaluate(plan).PlanDigest()
+	strips := pieces(partHeader, "shares", roomHeader, wide)
+	require.Len(t, strips, 1, "nothing stalls, so that it stays the same")
+	assert.NotContains(t, strips[0], "stalled")
+	assert.Contains(t, strips[0], "strip-wide")
+	assert.NotContains(t, strips[0], "strip-compact")
+
+	// A setting so low that tight parts stall.
+	weak := strings.Replace(string(static.Example()), `"window": {`, `"window": {"setting": 38`, 1)
+	plan, faults := press.Decode([]byte(weak))
+	require.Empty(t, faults)
+	resp, _ := requested(t, srv.URL, http.MethodPost, "/plans", []string{"Content-Type: application/json"}, []byte(weak))
+	at = srv.URL + resp.Header.Get("Location") + "/shares"
+	of = "?of=" + press.Evaluate(plan).PlanDigest()
+	strips = pieces(partHeader, "shares", roomHeader, narrow)
+	require.NotEmpty(t, strips)
+	assert.Contains(t, strips[len(strips)-1], "in a million parts stall before their seat")
+	assert.Contains(t, strips[len(strips)-1], `class="stalled"`)
+	assert.NotContains(t, strips[0], "strip-wide")
+}

@@ -68,13 +68,23 @@ func (a *Archive) Studies(ctx context.Context, plan ID) ([]KeptStudy, error) {
 }
 
 // CountingStudies gives the documents of the studies that a plan's revisions are judged
-// with: those signed and not corrected, in the order of [Archive.Studies].
+// with: those signed and not corrected, in the order of [Archive.Studies]. Where a signed one
+// is damaged it gives [*Damaged] besides: it may be what stands against the station.
 func (a *Archive) CountingStudies(ctx context.Context, plan ID) ([]*proving.Study, error) {
 	all, err := a.Studies(ctx, plan)
-	var out []*proving.Study
+	if err != nil {
+		return nil, err
+	}
+	return counting(all)
+}
+
+func counting(all []KeptStudy) (out []*proving.Study, err error) {
 	for _, k := range all {
-		if k.Counts() {
+		switch {
+		case k.Counts():
 			out = append(out, k.Study)
+		case k.Signed() && k.Damaged && k.ReplacedBy == 0:
+			err = &Damaged{Plan: k.Plan, What: studyName(k.ID)}
 		}
 	}
 	return out, err

@@ -107,7 +107,7 @@ func (a *Archive) SignStudy(ctx context.Context, plan ID, id StudyID, version in
 // that is there.
 func (a *Archive) PostStudy(ctx context.Context, plan ID, s *proving.Study, by string) (KeptStudy, error) {
 	row := studyRow{kept: &KeptStudy{Plan: plan, Kind: s.Kind, Posted: true, Typed: s.Typed(), Study: s}}
-	row.once = fmt.Sprintf("posted/%d/%s", plan, digest(documentOf(s)))
+	row.once = postedOnce(plan, s)
 	if s.Kind == proving.Event {
 		if row.kept.SignedBy = training.PersonName(by); row.kept.SignedBy == "" {
 			return *row.kept, ErrNoSigner
@@ -117,6 +117,11 @@ func (a *Archive) PostStudy(ctx context.Context, plan ID, s *proving.Study, by s
 		return *row.kept, err
 	}
 	return a.addOne(ctx, &row)
+}
+
+// postedOnce is the same when the same study is posted for the same plan.
+func postedOnce(plan ID, s *proving.Study) string {
+	return fmt.Sprintf("posted/%d/%s", plan, digest(documentOf(s)))
 }
 
 // DropStudy removes a study that nobody signed, if the version named still stands.

@@ -58,10 +58,10 @@ func (r *studyRow) add(ctx context.Context, tx *sql.Tx) (StudyID, error) {
 	if k.Study != nil {
 		r.setStudy()
 	}
+	if err := r.corrects(ctx, tx); err != nil && (r.signed != "" || err != ErrCorrected) { // two may begin to correct one
+		return 0, err
+	}
 	if r.signed != "" {
-		if err := r.corrects(ctx, tx); err != nil {
-			return 0, err
-		}
 		r.seal = r.sealed()
 	}
 	row, err := tx.ExecContext(ctx, `

@@ -14,6 +14,11 @@ func NewShift(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	return newDays(p, r, o, "shift", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.ShiftTitle(p, d), say.ShiftText(p, d)
 		m.rows, m.xName, m.now = d.Shift, say.MeanOffAxis(), "now"
+		if k := d.Kept; k != nil {
+			pos := say.Positions(p).Fine()
+			m.limit(-k.Lower, say.OffBy(pos, k.Lower))
+			m.limit(k.Taller, say.OffBy(pos, k.Taller))
+		}
 	})
 }
 
@@ -22,6 +27,9 @@ func NewSpread(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	return newDays(p, r, o, "spread", func(m *daysModel, d *press.WorstDay) {
 		m.title, m.desc = say.SpreadTitle(p, d), say.SpreadText(d)
 		m.rows, m.xName, m.now, m.nowAt = d.Spread, say.SpreadAxis(), "now", 1
+		if k := d.Kept; k != nil {
+			m.limit(k.Wider, say.TimesAsWide(k.Wider))
+		}
 	})
 }
 
@@ -49,6 +57,14 @@ type daysModel struct {
 	now            string       // names where things stand
 	nowAt          float64
 	limits         []dayLimit
+}
+
+// limit marks where a target is missed, of what lies between now and the ends of what is
+// looked at.
+func (m *daysModel) limit(at float64, text string) {
+	if at != m.nowAt && at > m.rows[0][0] && at < m.rows[len(m.rows)-1][0] {
+		m.limits = append(m.limits, dayLimit{at, text})
+	}
 }
 
 // A dayLimit is where a target is missed.
@@ -123,8 +139,8 @@ func layDays(m *daysModel, o Options) *daysDrawing {
 	d.ends = []endLabel{
 		{d.y.At(power(last[1])), say.WrongAccepted(), canvas.Black, true},
 		{d.y.At(power(last[2])), say.GoodRefused(), canvas.Accent, true},
-		{d.y.At(power(m.accept)), say.ItsTarget(), canvas.Black, false},
-		{d.y.At(power(m.reject)), say.ItsTarget(), canvas.Accent, false},
+		{d.y.At(power(m.accept)), say.AcceptTarget(), canvas.Black, false},
+		{d.y.At(power(m.reject)), say.RejectTarget(), canvas.Accent, false},
 	}
 	if m.accept == m.reject {
 		d.ends = append(d.ends[:2], endLabel{d.y.At(power(m.accept)), say.BothTargets(), canvas.Quiet, false})

@@ -121,12 +121,7 @@ func (s sideWord) fits(box canvas.Rectangle) bool {
 // outside the window is hatched like the fate it meets.
 func (l *lens) density(p *canvas.Pen, r lensRow) {
 	base := r.box.Y1 + 8
-	top := 0.0
-	for _, q := range l.m.density {
-		if canvas.Finite(q[0]) && canvas.Finite(q[1]) {
-			top = math.Max(top, q[1])
-		}
-	}
+	top := highest(l.m.density, nil)
 	var curve [][2]float64
 	for _, q := range l.m.density {
 		if top <= 0 || !canvas.Finite(q[0]) || !canvas.Finite(q[1]) || !l.scale.Has(q[0]) {
@@ -138,6 +133,7 @@ func (l *lens) density(p *canvas.Pen, r lensRow) {
 		l.under(p, curve, base)
 		p.Line(canvas.Black, canvas.Outline, canvas.Solid, curve...)
 	}
+	l.stalledReadings(p, r, base)
 	x := l.scale.At(l.m.seat)
 	if l.scale.Has(l.m.seat) {
 		p.Line(canvas.Quiet, canvas.ThinLine, canvas.Centring, [2]float64{canvas.Crisp(x), r.box.Y0}, [2]float64{canvas.Crisp(x), base})

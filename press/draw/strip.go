@@ -12,7 +12,9 @@ func NewStrip(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	if !r.Pressable() {
 		return statement("strip", o, stripWide, StripLeast)
 	}
-	return newStripModel(p, r, *r.Traces()).picture(o)
+	m := newStripModel(p, r, *r.Traces())
+	m.simulated(o.Spread)
+	return m.picture(o)
 }
 
 // Default widths of the strip, px, and the narrowest that each form can be drawn

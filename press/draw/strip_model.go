@@ -26,6 +26,7 @@ type stripModel struct {
 	ruled       string // by what the window was proposed; empty: by the guard bands
 	uncertainty float64
 	density     []press.Pair
+	stalled     *stalled // nil: not known, or none that are worth speaking of
 
 	seat    float64  // where the ram would rest on the nominal part
 	rest    float64  // and where it does: at the push end when it ends before

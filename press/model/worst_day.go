@@ -19,6 +19,7 @@ type WorstDay struct {
 	Spread             [][3]float64 `json:"spread"`                // factor on the parts' tolerances, consumer ppm, producer ppm
 	Wear               *Wear        `json:"wear"`
 
+	Kept      *Kept        `json:"-"` // nil: a target is missed as things are
 	WearCurve [][3]float64 `json:"-"` // mm, consumer ppm, producer ppm, up to the drawing's width
 }
 
@@ -82,6 +83,7 @@ func (w *work) worstDay() *WorstDay {
 	out.Worst = ptr(d.worst(w.p.worstDay(d.q, d.s)))
 	out.Terms = d.terms(limits, true)
 	out.Shift, out.Spread = d.shift(), d.spread()
+	out.Kept = d.limits(out.Shift, out.Spread)
 	out.Wear, out.WearCurve = d.wear()
 	return out
 }
@@ -156,13 +158,18 @@ func (d *days) shift() [][3]float64 {
 	var out [][3]float64
 	for j := -10; j <= 10; j++ {
 		by := half * float64(j) / 10
-		moved := *d
-		// Heights off by something are limits off by as much the other way, with the reading of no height.
-		moved.all.Low, moved.all.High, moved.all.Base = d.all.Low-by, d.all.High-by, d.all.Base-by
-		s := moved.shares(0, e)
+		s := d.moved(by, e)
 		out = append(out, [3]float64{by, s.ConsumerPPM, s.ProducerPPM})
 	}
 	return out
+}
+
+// moved are the shares with heights off by something: that is limits off by as much the
+// other way, with the reading of no height.
+func (d *days) moved(by float64, e *stack.Sum) Shares {
+	moved := *d
+	moved.all.Low, moved.all.High, moved.all.Base = d.all.Low-by, d.all.High-by, d.all.Base-by
+	return moved.shares(0, e)
 }
 
 // spread widens and narrows the tolerances of all rows that are no datum.
@@ -171,20 +178,25 @@ func (d *days) spread() [][3]float64 {
 	var out [][3]float64
 	for k := 5; k <= 20; k++ {
 		factor := float64(k) / 10
-		rows := make([]stack.Term, len(d.q.product))
-		for i, t := range d.q.product {
-			t.Half *= factor
-			rows[i] = t
-		}
-		other := *d
-		other.all.Height = stack.NewSum(rows)
-		if d.all.Beside != nil {
-			other.all.Whole = stack.NewSum(append(rows, d.q.beside...))
-		}
-		s := other.shares(0, e)
+		s := d.spreadBy(factor, e)
 		out = append(out, [3]float64{factor, s.ConsumerPPM, s.ProducerPPM})
 	}
 	return out
+}
+
+// spreadBy are the shares with tolerances so many times as wide.
+func (d *days) spreadBy(factor float64, e *stack.Sum) Shares {
+	rows := make([]stack.Term, len(d.q.product))
+	for i, t := range d.q.product {
+		t.Half *= factor
+		rows[i] = t
+	}
+	other := *d
+	other.all.Height = stack.NewSum(rows)
+	if d.all.Beside != nil {
+		other.all.Whole = stack.NewSum(append(rows, d.q.beside...))
+	}
+	return other.shares(0, e)
 }
 
 // wear sinks the nest face: every reading lies deeper, the heights stay. A window can be

@@ -233,3 +233,29 @@ func TestWeakDayIsADay(t *testing.T) {
 	assert.Greater(t, want, 10000.0, "enough to be counted")
 	assert.InDelta(t, want, got, 5e6*math.Sqrt(want/1e6/parts))
 }
+
+// What keeps the targets is told between the rows, by hand: uniform heights 10 ± 0.04 through
+// the window of the drawing, 9.95 to 10.05.
+func TestWorstDayKeptByHand(t *testing.T) {
+	in := touched(Part{Minus: 0.04, Plus: 0.04, Shape: Uniform})
+	in.Targets.FalseAcceptPPM, in.Targets.FalseRejectPPM = 10000, 10000
+	d := Evaluate(in.onDrawing()).WorstDay()
+	require.NotNil(t, d.Kept, "read without error nothing passes wrongly and nothing good is refused")
+	assert.Equal(t, Kept{Lower: d.Shift[20][0], Taller: d.Shift[20][0], Wider: 2}, *d.Kept, "up to the last row")
+
+	// With a drift of ± e a good part x under the upper limit, 0 < x < e, is refused by
+	// (e − x)/2e. With the upper end of the heights s under the limit, s < e, that is
+	// (e − s)²/4e of a density of 1/0.08 a mm: 10,000 ppm of it is (e − s)² = 4e·0.0008.
+	const e = 0.005
+	in.Station.NestDrift = e
+	d = Evaluate(in.onDrawing()).WorstDay()
+	require.NotNil(t, d.Kept)
+	s := e - math.Sqrt(4*e*0.0008)
+	assert.InDelta(t, 0.01-s, d.Kept.Taller, 2*keptFine)
+	assert.LessOrEqual(t, d.Kept.Taller, 0.01-s+1e-7, "never more than keeps them")
+	assert.InDelta(t, 0.01-s, d.Kept.Lower, 2*keptFine)
+
+	in.Targets.FalseRejectPPM = 0
+	in.Parts[0].Minus = 0.05
+	assert.Nil(t, Evaluate(in.onDrawing()).WorstDay().Kept, "a target is missed as things are")
+}

@@ -110,6 +110,7 @@ type split struct {
 	whole   bool         // some of these move the height: it is sampled by strata
 	rest    *stratum     // of the other rows that move it; nil: there are none
 	classes three        // the share of each class of heights, of all parts that are made
+	window  window       // of the spread of readings
 }
 
 func (s *Station) newSplit() *split {
@@ -146,6 +147,7 @@ func (s *Station) newSplit() *split {
 	}
 	out.drawn = sampled(drawn)
 	out.shift = newShift(together, s.mean, s.position(), s.low, s.high)
+	out.window = s.newWindow(together)
 	if !out.whole {
 		out.classes = out.shift.total
 	}
@@ -202,8 +204,12 @@ type contribution struct {
 	weight float64 // of the point, one on average
 }
 
-// reach marks the verdicts that some shift would lead to at some point.
-type reach struct{ seated, stalled [Verdicts]bool }
+// reach is what all points so far lead to: the verdicts that some shift would bring, and
+// the readings.
+type reach struct {
+	seated, stalled [Verdicts]bool
+	readings        unshifted // of all points so far
+}
 
 // of are those of a truth.
 func (r *reach) of(t Truth) [Verdicts]bool {
@@ -271,6 +277,7 @@ func (c *conditional) look(out *contribution, may *reach, p *pressed, force, ben
 	if seated := p.sound + p.loose; seated > 0 {
 		var seen [Verdicts]three
 		c.verdicts(contact, reading-h.seat, total, &seen, &may.seated)
+		c.window.add(&may.readings.seated, reading-h.seat, weight*seated*total.all())
 		for v, share := range seen {
 			out.cells[Long][v] += weight * seated * share[tall]
 			out.cells[Short][v] += weight * seated * share[squat]
@@ -284,7 +291,9 @@ func (c *conditional) look(out *contribution, may *reach, p *pressed, force, ben
 	}
 	if p.stalled > 0 {
 		var seen [Verdicts]three
-		c.verdicts(contact, reading-h.contact+c.joint.stall(p.way, force), total, &seen, &may.stalled)
+		stalls := reading - h.contact + c.joint.stall(p.way, force)
+		c.verdicts(contact, stalls, total, &seen, &may.stalled)
+		c.window.add(&may.readings.stalled, stalls, weight*p.stalled*total.all())
 		for v, share := range seen {
 			out.cells[Unseated][v] += weight * p.stalled * share.all()
 		}

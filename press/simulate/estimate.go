@@ -32,6 +32,7 @@ type Estimated struct {
 	Named  [Shares]Figure
 	Points int  // of one replication
 	Met    bool // as precise as was asked for
+	Spread *Spread
 }
 
 // Estimate estimates all shares: exact integration where there is one, scrambled Sobol
@@ -202,6 +203,7 @@ func (c *conditional) combine(all *[Replications]*replication, precision float64
 		}
 	}
 	out.lower(missed)
+	out.Spread = c.spread(all)
 	for s := range out.Named {
 		out.Named[s].High = min(1, out.Named[s].High)
 	}

@@ -37,7 +37,8 @@ type Station struct {
 
 	joint joint
 
-	low, high float64 // mm, the requirement
+	low, high float64    // mm, the requirement
+	good      [2]float64 // mm, the readings of parts that meet it
 
 	a       float64 // mm, the approach end
 	signals verdict.Signals
@@ -95,6 +96,7 @@ func New(in *model.Input, out *model.Outcome) (*Station, bool) {
 	}
 	s.signals, s.known = out.Signals()
 	good := out.Window.GoodRange
+	s.good = good
 	s.first, s.width = good[0]-(good[1]-good[0])/2, 2*(good[1]-good[0])/Cells
 	for _, p := range in.Parts {
 		c := sums{contact: p.Contact, seat: p.Seat, height: p.Seat - p.DatumCount, travel: p.Contact - p.Seat}

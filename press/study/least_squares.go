@@ -11,10 +11,10 @@ import (
 type Fit struct {
 	Coef       []float64 // one a column
 	DF         float64   // values less columns
-	ResidualSD float64   // of a value of weight 1; 0 without degrees of freedom, and for a perfect fit
+	ResidualSD float64   // of a value of mean weight; 0 without degrees of freedom, and for a perfect fit
 	Residuals  []float64 // value less fitted
 
-	inverse [][]float64 // (XᵀWX)⁻¹
+	inverse [][]float64 // (XᵀWX)⁻¹, weights of mean 1
 }
 
 // LeastSquares fits values by a sum of columns.
@@ -27,7 +27,7 @@ type Fit struct {
 // Arguments: columns, the columns x, each as long as y; y, the values; w, their weights,
 // over 0, or nil where all are equal.
 // Result: coefficients, residuals and their standard deviation, –, in units that follow
-// from those of y and x; with weights of 1/σ² the standard deviation is a factor of σ.
+// from those of y and x; the standard deviation is that of a value of mean weight.
 // Range: columns that do not depend on each other, at least as many values as columns.
 // Special cases: nil where there are too few values or a column follows from the others;
 // residuals that are rounding noise of y (under 16 units of its last binary digit) are a
@@ -91,13 +91,13 @@ func LeastSquares(columns [][]float64, y, w []float64) *Fit {
 			f.Residuals[i] = residual(y[i], columns, f.Coef, i)
 		}
 	}
-	f.inverse = inverseOf(&r, length, mean)
-	f.ResidualSD = f.spread(y, root, mean)
+	f.inverse = inverseOf(&r, length)
+	f.ResidualSD = f.spread(y, root)
 	return f
 }
 
-// spread is the standard deviation of a value of weight 1.
-func (f *Fit) spread(y, root []float64, mean float64) float64 {
+// spread is the standard deviation of a value of mean weight.
+func (f *Fit) spread(y, root []float64) float64 {
 	if f.DF == 0 {
 		return 0
 	}
@@ -110,7 +110,7 @@ func (f *Fit) spread(y, root []float64, mean float64) float64 {
 	if s <= 16*0x1p-52*greatest {
 		return 0
 	}
-	return s * math.Sqrt(mean)
+	return s
 }
 
 // residual is y less the fitted value, summed in twice the digits.
@@ -128,7 +128,7 @@ func residual(y float64, columns [][]float64, coef []float64, i int) float64 {
 }
 
 // inverseOf is (XᵀWX)⁻¹ from the triangle of the scaled columns.
-func inverseOf(r *mat.Dense, length []float64, mean float64) [][]float64 {
+func inverseOf(r *mat.Dense, length []float64) [][]float64 {
 	m := len(length)
 	inverse := make([][]float64, m) // of the triangle, by columns solved from below
 	for j := range inverse {
@@ -151,7 +151,7 @@ func inverseOf(r *mat.Dense, length []float64, mean float64) [][]float64 {
 			for j := range inverse {
 				c[a][b] += inverse[j][a] * inverse[j][b]
 			}
-			c[a][b] /= length[a] * length[b] * mean
+			c[a][b] /= length[a] * length[b]
 		}
 	}
 	return c

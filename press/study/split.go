@@ -11,12 +11,11 @@ type Spread struct {
 
 // A Split is a variance in a part that grows with X and a constant one.
 type Split struct {
-	Share  float64   // w, of the growing part in the mean variance
-	Fitted bool      // the data tell the share; else it is the one that was assumed
-	Kappa  float64   // root of the mean variance
-	DF     float64   // of Kappa, one less where the share is fitted
-	MeanX  float64   // mean of X over degrees of freedom
-	V      []float64 // σ_j²/κ² of each group
+	Share  float64 // w, of the growing part in the mean variance
+	Fitted bool    // the data tell the share; else it is the one that was assumed
+	Kappa  float64 // root of the mean variance
+	DF     float64 // of Kappa, one less where the share is fitted
+	MeanX  float64 // mean of X over degrees of freedom
 }
 
 // SplitVariance tells by how much scatter grows with the size of what scatters.
@@ -51,10 +50,8 @@ func SplitVariance(groups []Spread, assumed float64) *Split {
 	}
 	sum := 0.0
 	for _, g := range groups {
-		v := s.at(g.X, s.Share)
-		s.V = append(s.V, v)
 		if g.DF > 0 && g.SD > 0 {
-			sum += g.DF * square(g.SD) / v
+			sum += g.DF * square(g.SD) / s.At(g.X)
 		}
 	}
 	if s.Fitted {
@@ -63,6 +60,17 @@ func SplitVariance(groups []Spread, assumed float64) *Split {
 	s.Kappa = math.Sqrt(sum / s.DF)
 	return s
 }
+
+// At is the variance where X is so large, over the mean one.
+//
+//	v = w·x/x̄ + 1 − w
+//
+// Arguments: x, –, in the unit of the groups' X.
+// Result: v, –.
+// Range: any x that is not negative.
+// Special cases: no x was over 0: 1.
+// Source: as [SplitVariance].
+func (s *Split) At(x float64) float64 { return s.at(x, s.Share) }
 
 // at is v at a share.
 func (s *Split) at(x, share float64) float64 {

@@ -7,59 +7,52 @@ import (
 	"ramplan/press"
 )
 
-// within tells between which rows about the one of today both targets are kept; not ok
-// where one is missed as things are now.
-func within(p *press.Plan, rows [][3]float64, now int) (from, to int, ok bool) {
-	kept := func(i int) bool {
-		return rows[i][1] <= p.Targets.FalseAcceptPPM && rows[i][2] <= p.Targets.FalseRejectPPM
-	}
-	if !kept(now) {
-		return now, now, false
-	}
-	from, to = now, now
-	for from > 0 && kept(from-1) {
-		from--
-	}
-	for to < len(rows)-1 && kept(to+1) {
-		to++
-	}
-	return from, to, true
-}
-
-// Where things stand now in the rows of a worst day.
-const (
-	shiftNow  = 10
-	spreadNow = 5
-)
-
 // ShiftTitle is the message of what a mean that is off does.
 func (say Printer) ShiftTitle(p *press.Plan, d *press.WorstDay) string {
-	pos := say.Positions(p).Fine()
-	from, to, ok := within(p, d.Shift, shiftNow)
-	if !ok {
+	if d.Kept == nil {
 		return "A target is missed with the mean height as it is"
 	}
-	low, high := -d.Shift[from][0], d.Shift[to][0]
-	switch {
-	case from == 0 && to == len(d.Shift)-1:
-		return "Both targets are kept with the mean height off by " + pos.Length(high) + " to either side"
-	case from == to:
-		return "Both targets are kept as it is, and not with the mean height off by " + pos.Length(d.Shift[shiftNow+1][0])
+	pos := say.Positions(p).Fine()
+	low, high := KeptLength(d.Kept.Lower), KeptLength(d.Kept.Taller)
+	up := func(x float64) string {
+		if x == 0 {
+			return "less than " + pos.Length(keptStep)
+		}
+		return "up to " + pos.Length(x)
 	}
-	return "Both targets are kept with parts up to " + pos.Length(low) + " lower or " + pos.Length(high) + " taller on average"
+	switch {
+	case low == 0 && high == 0:
+		return "Both targets are kept as it is, and not with the mean height off by " + pos.Length(keptStep)
+	case low == high:
+		return "Both targets are kept with the mean height off by " + up(low) + " to either side"
+	}
+	both := up(high)
+	if low > 0 {
+		both = strings.TrimPrefix(both, "up to ")
+	}
+	return "Both targets are kept with parts " + up(low) + " lower or " + both + " taller on average"
 }
 
 // SpreadTitle is the message of what wider parts do.
-func (say Printer) SpreadTitle(p *press.Plan, d *press.WorstDay) string {
-	_, to, ok := within(p, d.Spread, spreadNow)
-	switch {
-	case !ok:
+func (say Printer) SpreadTitle(_ *press.Plan, d *press.WorstDay) string {
+	if d.Kept == nil {
 		return "A target is missed with the tolerances as they are"
-	case to == spreadNow:
-		return "Both targets are kept as it is, and not with tolerances 1.1 times as wide"
 	}
-	return "Both targets are kept with tolerances up to " + Fixed(d.Spread[to][0], 1) + " times as wide"
+	wider := KeptFactor(d.Kept.Wider)
+	if wider <= 1 {
+		return "Both targets are kept as it is, and not with tolerances 1.01 times as wide"
+	}
+	return "Both targets are kept with tolerances up to " + Fixed(wider, 2) + " times as wide"
 }
+
+// KeptFactor is a factor that keeps the targets as it is told: never more than it is.
+func KeptFactor(x float64) float64 { return math.Floor(100*x+1e-6) / 100 }
+
+// keptStep is what a length that keeps the targets is told to, mm.
+const keptStep = 0.001
+
+// KeptLength is a length that keeps the targets as it is told, mm: never more than it is.
+func KeptLength(x float64) float64 { return math.Floor(x/keptStep+1e-6) * keptStep }
 
 // WearTitle is the message of what a worn nest does: which target is missed first.
 func (say Printer) WearTitle(p *press.Plan, d *press.WorstDay) string {

@@ -1,7 +1,7 @@
 // The bench, live. Without this script the page works by its buttons; with it,
 // every change is sent after a short rest and the answer is put into the page.
 
-import { watch } from "./live.js";
+import { roomOf, watch } from "./live.js";
 import { acceptDrops } from "./drop.js";
 import { offerOpening, open } from "./opening.js";
 import { offerCopies } from "./copy.js";
@@ -25,7 +25,7 @@ if (form) {
   roveRows(form);
   pickSteps(document.getElementById("main"));
   moveHold(document.getElementById("main"), form);
-  followShares(form);
+  followShares(form, roomOf);
   offerCopies(document);
   document.documentElement.classList.add("live");
 }

@@ -162,7 +162,7 @@ function gone() {
 const narrowest = 720;
 
 // roomOf tells which form of the strip there is room for; "" where none is shown.
-function roomOf() {
+export function roomOf() {
   const width = document.getElementById("strip")?.clientWidth;
   if (!width) return "";
   return width < narrowest ? "narrow" : "wide";

@@ -7,8 +7,8 @@ const recordEnd = "\x1e";
 
 // stream asks for the shares and calls take with each piece of HTML as it comes. It ends when
 // all of them are there, or the signal says so.
-export async function stream(address, signal, take) {
-  const answer = await fetch(address, { headers: { "Ramplan-Part": "shares" }, signal });
+export async function stream(address, signal, take, room = "") {
+  const answer = await fetch(address, { headers: { "Ramplan-Part": "shares", "Ramplan-Room": room }, signal });
   if (!answer.ok) throw new Error(String(answer.status));
   const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
   let rest = "";
@@ -36,35 +36,52 @@ export function put(place, html) {
   else place.append(document.importNode(next, true));
 }
 
+// isStrip tells a piece that is the decision strip, with the readings as they are simulated.
+const isStrip = (html) => html.startsWith('<div class="drawings"');
+
+// putStrip shows it in place of the one that came with the answer to typing.
+function putStrip(html) {
+  const now = document.getElementById("strip");
+  const next = new DOMParser().parseFromString(html, "text/html").getElementById("strip");
+  if (now && next) morph(now, next, { entry: () => false, fold: () => true });
+}
+
 // followShares keeps the bench's shares those of its result: they are dropped when something
-// is typed, and asked for anew when the answer to it is shown.
-export function followShares(form) {
+// is typed, and asked for anew when the answer to it is shown. roomOf tells which form of the
+// strip there is room for.
+export function followShares(form, roomOf) {
   let under = null; // the question under way
   let whole = ""; // whose shares are all there
+  let strip = ""; // the last one that came with them
+  let room = ""; // that it has
 
   const drop = () => {
     under?.abort();
     under = null;
     document.getElementById("shares")?.classList.add("older");
+    for (const g of document.querySelectorAll("#strip .stalled")) g.classList.add("older");
   };
 
   const ask = async () => {
     const place = document.getElementById("shares");
     if (!place) return;
     const of = place.dataset.of;
-    if (whole === of && place.querySelector(".sharesbody")) {
+    if (whole === of && room === roomOf() && place.querySelector(".sharesbody")) {
       place.classList.remove("older");
+      putStrip(strip);
       return;
     }
     drop();
     whole = "";
+    room = roomOf();
     const mine = (under = new AbortController());
     try {
       await stream(place.dataset.stream + "?of=" + encodeURIComponent(of), mine.signal, (html) => {
         if (mine.signal.aborted) return;
+        if (isStrip(html)) return putStrip((strip = html));
         put(place, html);
         place.classList.remove("older");
-      });
+      }, room);
       whole = of;
       place.dataset.whole = of;
     } catch {

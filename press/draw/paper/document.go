@@ -57,8 +57,12 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	return d, nil
 }
 
-// cardKind names the card among the drawings.
-const cardKind = "card"
+// Kinds among the drawings: the card has its own line of what it is, and the strip shows
+// readings as they are simulated.
+const (
+	cardKind  = "card"
+	stripKind = "strip"
+)
 
 // single makes one drawing that is to stand alone, px wide; 0: as wide as it is drawn.
 func single(what string, p *press.Plan, r *press.Result, px float64, noTitle bool, o SheetOptions) (*canvas.Picture, error) {
@@ -74,6 +78,9 @@ func single(what string, p *press.Plan, r *press.Result, px float64, noTitle boo
 		return stamped(wide(d, px), id, enlarged(d, px)), nil
 	}
 	form := draw.Options{Width: px, Compact: px > 0 && px < compactUnder(what)}
+	if what == stripKind {
+		form.Spread = r.PaperSpread()
+	}
 	d, err := made(form)
 	for _, try := range lower(form) {
 		if err != nil || px == 0 {

@@ -20,7 +20,7 @@ func (s *sheet) front() {
 	y := s.headline(g, inner)
 	left := canvas.Rect(inner.X0, y, inner.X1-rightColumn-sheetGutter, 0)
 	right := canvas.Rect(inner.X1-rightColumn, y, inner.X1, 0)
-	strip := s.drawing(g, draw.NewStrip, draw.Options{NoTitle: true, Flat: true}, left, draw.StripLeast)
+	strip := s.drawing(g, draw.NewStrip, draw.Options{NoTitle: true, Flat: true, Spread: s.r.PaperSpread()}, left, draw.StripLeast)
 	below := s.setpoints(g, right)
 	below = s.requirement(g, canvas.Rect(right.X0, below+8, right.X1, 0))
 	below = s.drawing(g, draw.NewForce, draw.Options{NoTitle: true, Flat: true, Compact: true}, canvas.Rect(right.X0, below+8, right.X1, 0), draw.ChartCompactLeast)

@@ -100,7 +100,7 @@ func answer(t *testing.T, address string, form url.Values) string {
 func TestServeErrorsSayWhatToDo(t *testing.T) {
 	taken, err := net.Listen("tcp", "127.0.0.1:0")
 	require.NoError(t, err)
-	defer pushed.Close()
+	defer taken.Close()
 	dir := t.TempDir()
 	address, _ := served(t, "-data", dir, "-listen", "127.0.0.1:0")
 	file := filepath.Join(dir, "file")
@@ -111,7 +111,7 @@ func TestServeErrorsSayWhatToDo(t *testing.T) {
 	}{
 		{[]string{"-data", dir, "-listen", "127.0.0.1:0"}, address},
 		{[]string{"-data", file, "-listen", "127.0.0.1:0"}, "is a file"},
-		{[]string{"serve", "-listen", pushed.Addr().String()}, "is in use"},
+		{[]string{"serve", "-listen", taken.Addr().String()}, "is in use"},
 		{[]string{"-listen", "0.0.0.0:0"}, "use 127.0.0.1:0"},
 		{[]string{"-listen", "nowhere"}, "HOST:PORT"},
 		{[]string{"serve", "plan.json"}, "ramplan eval PLAN.json"},

@@ -157,20 +157,20 @@ func (r *studyRow) read() {
 		k.Study, whole = readStudy(r.document, k.Digest)
 	}
 	if whole {
-		whole = k.Typed.Kind == k.Kind && (k.Study == nil || k.Study.Kind == k.Kind) && (!k.Signed() || k.Study != nil && r.sealed() == r.seal)
+		whole = k.Typed.Kind == k.Kind && (k.Study == nil || k.Study.Kind == k.Kind) && (k.Study != nil) == (k.Signed() || k.Posted) && (k.Study == nil || r.sealed() == r.seal)
 	}
 	if !whole {
 		k.Damaged, k.Typed, k.Study = true, nil, nil
 	}
 }
 
-// sealed is the seal of a signed study: the digest of all that is said of it.
+// sealed is the seal of a signed or posted study: the digest of all that is said of it.
 func (r *studyRow) sealed() string {
 	k := r.kept
 	var b strings.Builder
 	for _, s := range []string{
 		strconv.FormatInt(int64(k.Plan), 10), k.Kind, r.purpose, strconv.FormatBool(k.Posted), r.made, strconv.FormatInt(int64(k.Replaces), 10), r.signed, k.SignedBy,
-		string(k.Check.Passed), k.Check.Letter, k.Check.Digest, r.typedSum, k.Digest,
+		string(k.Check.Passed), k.Check.Letter, k.Check.Digest, r.typedSum, k.Digest, digest(r.document),
 	} {
 		b.WriteString(strconv.Itoa(len(s)) + " " + s + "\n")
 	}

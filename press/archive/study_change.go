@@ -121,7 +121,7 @@ func (a *Archive) PostStudy(ctx context.Context, plan ID, s *proving.Study, by s
 
 // postedOnce is the same when the same study is posted for the same plan.
 func postedOnce(plan ID, s *proving.Study) string {
-	return fmt.Sprintf("posted/%d/%s", plan, digest(documentOf(s)))
+	return fmt.Sprintf("posted/%d/%s", plan, s.Digest())
 }
 
 // DropStudy removes a study that nobody signed, if the version named still stands.

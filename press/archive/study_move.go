@@ -75,7 +75,7 @@ func studiesOut(m *Moved, all []KeptStudy, folder, name string) error {
 		}
 		base := filepath.Join(folder, studyOf+strconv.Itoa(i+1))
 		if k.Study != nil {
-			if err := writeNew(base+".json", documentOf(k.Study)); err != nil {
+			if err := writeNew(base+".json", k.Study.JSON()); err != nil {
 				return err
 			}
 		}

@@ -6,8 +6,6 @@ import (
 	"errors"
 	"slices"
 
-	"github.com/go-json-experiment/json"
-
 	"ramplan/press/proving"
 )
 
@@ -27,22 +25,14 @@ func (r *studyRow) setTyped() error {
 
 // setStudy makes the stored form of what it was read as.
 func (r *studyRow) setStudy() {
-	r.document = documentOf(r.kept.Study)
-	r.kept.Digest = digest(r.document)
+	r.document = r.kept.Study.JSON()
+	r.kept.Digest = r.kept.Study.Digest()
 }
 
-func documentOf(s *proving.Study) []byte {
-	body, err := json.Marshal(s)
-	if err != nil {
-		panic("archive: a study cannot be written: " + err.Error())
-	}
-	return body
-}
-
-// readStudy reads a stored study; false where it is not what was stored.
+// readStudy reads a stored study; false where it is not the one of this digest.
 func readStudy(body []byte, sum string) (*proving.Study, bool) {
-	s := &proving.Study{}
-	return s, digest(body) == sum && json.Unmarshal(body, s) == nil
+	s, faults := proving.Decode(body)
+	return s, len(faults) == 0 && s.Digest() == sum
 }
 
 // add adds a row, signed or not.
@@ -61,7 +51,7 @@ func (r *studyRow) add(ctx context.Context, tx *sql.Tx) (StudyID, error) {
 	if err := r.corrects(ctx, tx); err != nil && (r.signed != "" || err != ErrCorrected) { // two may begin to correct one
 		return 0, err
 	}
-	if r.signed != "" {
+	if r.document != nil {
 		r.seal = r.sealed()
 	}
 	row, err := tx.ExecContext(ctx, `
@@ -85,11 +75,15 @@ func (r *studyRow) sign(ctx context.Context, tx *sql.Tx, id StudyID) error {
 		r.setStudy()
 	}
 	// The seal holds what the row says, to the letter.
-	if err := tx.QueryRowContext(ctx, "select purpose, made, typed_sum from study where id = $1", id).Scan(&r.purpose, &r.made, &r.typedSum); err != nil {
+	var posted []byte
+	if err := tx.QueryRowContext(ctx, "select purpose, made, typed_sum, document from study where id = $1", id).Scan(&r.purpose, &r.made, &r.typedSum, &posted); err != nil {
 		return err
 	}
+	if k.Posted {
+		r.document = posted
+	}
 	r.seal = r.sealed()
-	_, err := tx.ExecContext(ctx, "update study set version = version + 1, changed = $1, signed = $1, signer = $2, sum = $3, document = coalesce(document, $4), seal = $5 where id = $6",
+	_, err := tx.ExecContext(ctx, "update study set version = version + 1, changed = $1, signed = $1, signer = $2, sum = $3, document = $4, seal = $5 where id = $6",
 		r.signed, k.SignedBy, k.Digest, r.document, r.seal, id)
 	return err
 }

@@ -57,10 +57,10 @@ func TestChanges(t *testing.T) {
 func TestAdoptedNestIsWhereItWasFound(t *testing.T) {
 	d := exampleDraft(t, nil)
 	p, _ := d.Check()
-	j := one(t, press.Evaluate(p), exampleTrial())
+	j := one(t, press.Evaluate(p), exampleStudy(t, "trial-parts"))
 	corrected, ps := proving.Put(d, j.Adopt.Changes(p)...).Check()
 	require.Empty(t, ps)
-	again := one(t, press.Evaluate(corrected), exampleTrial())
+	again := one(t, press.Evaluate(corrected), exampleStudy(t, "trial-parts"))
 	r, was := again.Result.(*proving.TrialResult), j.Result.(*proving.TrialResult)
 	assert.InDelta(t, was.StationShift.Value-0.01, r.StationShift.Value, 1e-9)
 	assert.InDelta(t, was.PartsShift.Value, r.PartsShift.Value, 1e-9)

@@ -3,6 +3,7 @@ package proving
 import (
 	"math"
 
+	"ramplan/press"
 	"ramplan/press/model"
 )
 
@@ -57,4 +58,29 @@ func root(xs ...float64) float64 {
 		s += x * x
 	}
 	return math.Sqrt(s)
+}
+
+// A Mend is a correction of the nest and what the station as found then promises.
+type Mend struct {
+	Steps                    int     // of the position
+	Nest                     float64 // mm
+	ConsumerPPM, ProducerPPM float64
+	Met                      bool
+}
+
+// Mend tells what entering the nest where the station was found to have it does to the
+// promise; false where the bias is not worth a step, or nothing is accepted then. Where the
+// window is set by hand it stays, and nothing is mended by it.
+func (a *AsFound) Mend(plan *press.Result) (Mend, bool) {
+	st, target := &plan.Plan.Station, &plan.Plan.Targets
+	m := Mend{Steps: int(math.Round(a.Bias / st.PositionStep))}
+	if m.Steps == 0 {
+		return m, false
+	}
+	moved := float64(m.Steps) * st.PositionStep
+	m.Nest = tidy(st.Nest + moved)
+	after, ok := WithNest(plan, m.Nest).AsFound(model.FoundError{Bias: a.Bias - moved, SD: a.SD})
+	m.ConsumerPPM, m.ProducerPPM = after.ConsumerPPM, after.ProducerPPM
+	m.Met = after.ConsumerPPM <= target.FalseAcceptPPM && after.ProducerPPM <= target.FalseRejectPPM
+	return m, ok
 }

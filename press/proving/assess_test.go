@@ -26,7 +26,7 @@ func TestCodes(t *testing.T) {
 
 // Cautions come first, and everywhere it is told that a study is of another ram or plan.
 func TestOrderOfFindings(t *testing.T) {
-	s := exampleTrial()
+	s := exampleStudy(t, "trial-parts")
 	s.Ram, s.PlanDigest = "another ram", "sha256:0123456789ab"
 	s.Rows[4].Zone = of(false)
 	j := one(t, station(t, nil), s)
@@ -41,7 +41,7 @@ func TestOrderOfFindings(t *testing.T) {
 func TestAssessmentJSON(t *testing.T) {
 	plan := station(t, nil)
 	studies := []*proving.Study{
-		exampleTrial(), sampled(onSamples()), onMaster(100.137), onMaster(100.137, 100.137), starts(100.1), onTrial(read(115.19, false, true)),
+		exampleStudy(t, "trial-parts"), sampled(onSamples()), onMaster(100.137), onMaster(100.137, 100.137), starts(100.1), onTrial(read(115.19, false, true)),
 		{Format: proving.Format, Kind: proving.Event, TakenAt: "2026-11-20", Event: proving.Crash},
 	}
 	a := proving.Assess(plan, studies, "2026-11-28")

@@ -53,6 +53,11 @@ func (t *tableReader) read(data []byte) {
 		t.fault(1, "", "found UTF-16; save the table as UTF-8")
 		return
 	}
+	if strings.HasPrefix(strings.TrimSpace(text), "{") {
+		t.fault(1, "", "found JSON; a table is read here, and a study in JSON where the file is not named .csv")
+		t.keep("", text, 0)
+		return
+	}
 	var remarks []Refused
 	line, head := 0, ""
 	for text != "" && head == "" {
@@ -151,14 +156,15 @@ func (t *tableReader) entries(remarks []Refused, last int) {
 	}
 	for _, f := range heads {
 		if f.Required && !t.set[f] && (t.study.Kind != "" || f.For == nil) {
-			t.fault(last, f.Name, "not given; a line # "+f.Name+": … is needed before the head, and there "+f.Allowed())
+			t.fault(last, f.Name, "not given before the head, as # "+f.Name+": …; "+f.Allowed())
 		}
 	}
 }
 
 const (
-	twice   = "given twice; only one is allowed"
-	notUTF8 = "found bytes that are no UTF-8; save the table as UTF-8"
+	twice     = "given twice; only one is allowed"
+	notUTF8   = "found bytes that are no UTF-8; save the table as UTF-8"
+	lampWords = "on or off is needed, or 1 or 0, true or false, yes or no"
 )
 
 // shown is the name of a column or entry that does not exist, for a message.
@@ -238,7 +244,7 @@ func (t *tableReader) value(f *Field, text, unit string, factor float64) (why st
 	case press.Flag:
 		on, ok := lamp(text)
 		if !ok {
-			return "found " + n.Found() + "; on or off is needed, or 1 or 0, true or false, yes or no"
+			return "found " + n.Found() + "; " + lampWords
 		}
 		n.Shape, n.Flag = strict.Boolean, on
 	case press.Choice:

@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"ramplan/press"
+	"ramplan/press/strict"
 )
 
 // body reads the lines behind the head. at is the line of the head.
@@ -57,10 +58,10 @@ func (t *tableReader) row(line string, separator byte) {
 		broken(t.columnName(at), wrong)
 		return
 	case len(cells) < columns:
-		broken("", "found "+strconv.Itoa(len(cells))+" cells; the head has "+strconv.Itoa(columns))
+		broken("", "found "+strict.Count(len(cells), "cell")+"; the head has "+strconv.Itoa(columns))
 		return
 	case len(cells) > columns:
-		broken("", "found "+strconv.Itoa(len(cells))+" cells, and those beyond the head are not empty; the head has "+strconv.Itoa(columns))
+		broken("", "found "+strict.Count(len(cells), "cell")+", and those beyond the head are not empty; the head has "+strconv.Itoa(columns))
 		return
 	}
 	for k, c := range cells {
@@ -107,6 +108,9 @@ func (t *tableReader) together() {
 	if t.study.Kind != "" {
 		c := rules{study: t.study, kind: t.kind, given: t.given, sound: t.sound, absent: t.absent, height: t.set[named(t.kind.heads, "height")]}
 		for _, s := range c.check() {
+			if s.column.Kind == press.Flag {
+				s.message = "not given; " + lampWords
+			}
 			t.rowFault(s.row, s.column.Name, s.message)
 		}
 	}

@@ -18,7 +18,7 @@ func (s *Study) CSV() []byte {
 		if v == nil {
 			continue
 		}
-		b.WriteString("# " + withOwnUnit(f) + ": " + strings.TrimSpace(plainText(v)) + "\n")
+		b.WriteString("# " + withOwnUnit(f) + ": " + trim(plainText(v)) + "\n")
 	}
 	used := s.columns()
 	for i, f := range used {

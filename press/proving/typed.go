@@ -13,7 +13,7 @@ const TypedFormat = "ramplan.typed/1"
 // Bounds of what is typed: beyond them nothing is kept, as no study could have it.
 const (
 	MostTypedBytes = 4 << 20 // of all texts
-	MostTypedRows  = 10_000
+	MostTypedRows  = 2 * MostRows
 )
 
 // A Typed study is the texts of a page's fields and cells as they were typed. It is kept
@@ -48,16 +48,17 @@ func NewTyped(kind string) *Typed {
 	return &Typed{Kind: kind, Columns: slices.Clone(columnsOf[kind])}
 }
 
-// bare is a name without its unit.
-func bare(name string) string {
-	name, _, _ = strings.Cut(name, "[")
-	return strings.TrimSpace(name)
+// means tells whether two names mean the same, whatever their units.
+func means(one, other string) bool {
+	one, _, _ = withUnit(one)
+	other, _, _ = withUnit(other)
+	return plainName(one) == plainName(other)
 }
 
 // Head gives the text of a field, by its name without a unit; empty where it was not given.
 func (t *Typed) Head(name string) string {
 	for _, h := range t.Heads {
-		if bare(h.Name) == bare(name) {
+		if means(h.Name, name) {
 			return h.Text
 		}
 	}
@@ -66,7 +67,7 @@ func (t *Typed) Head(name string) string {
 
 // SetHead types a field, with or without a unit in its name. An empty text takes it away.
 func (t *Typed) SetHead(name, text string) {
-	at := slices.IndexFunc(t.Heads, func(h Head) bool { return bare(h.Name) == bare(name) })
+	at := slices.IndexFunc(t.Heads, func(h Head) bool { return means(h.Name, name) })
 	switch {
 	case at < 0 && text != "":
 		t.Heads = append(t.Heads, Head{name, text})
@@ -80,7 +81,7 @@ func (t *Typed) SetHead(name, text string) {
 // Cell gives the text of a cell by its row, from 0, and the name of its column without a
 // unit; empty where there is none.
 func (t *Typed) Cell(row int, column string) string {
-	at := slices.IndexFunc(t.Columns, func(c string) bool { return bare(c) == bare(column) })
+	at := slices.IndexFunc(t.Columns, func(c string) bool { return means(c, column) })
 	if at < 0 || row < 0 || row >= len(t.Rows) || at >= len(t.Rows[row]) {
 		return ""
 	}

@@ -24,16 +24,37 @@ func Outliers(x []float64) []int {
 	if len(x) < 12 {
 		return found
 	}
+	all := deviates(x, most, alpha)
+	for i := range all {
+		if all[i].r > all[i].limit {
+			found = found[:0]
+			for _, d := range all[:i+1] {
+				found = append(found, d.place)
+			}
+		}
+	}
+	slices.Sort(found)
+	return found
+}
+
+// deviate is the value that stands farthest from the others, in standard deviations.
+type deviate struct {
+	place    int
+	r, limit float64
+}
+
+// deviates takes away the farthest value again and again, as often as asked.
+func deviates(x []float64, most int, alpha float64) []deviate {
 	place := make([]int, len(x))
 	for i := range place {
 		place[i] = i
 	}
 	left := slices.Clone(x)
-	n := float64(len(x))
-	var taken []int
-	for i := 1.0; i <= most; i++ {
+	var all []deviate
+	for range most {
 		d, squares := deviations(left)
-		s := math.Sqrt(squares / float64(len(d)-1))
+		n := float64(len(left)) // n − i + 1
+		s := math.Sqrt(squares / (n - 1))
 		if !(s > 0) {
 			break
 		}
@@ -44,14 +65,10 @@ func Outliers(x []float64) []int {
 				far = k
 			}
 		}
-		taken = append(taken, place[far])
-		t := TQuantile(1-alpha/(2*(n-i+1)), n-i-1)
-		if math.Abs(d[far])/s > (n-i)*t/math.Sqrt((n-i-1+t*t)*(n-i+1)) {
-			found = slices.Clone(taken)
-		}
+		t := TQuantile(1-alpha/(2*n), n-2)
+		all = append(all, deviate{place[far], math.Abs(d[far]) / s, (n - 1) * t / math.Sqrt((n-2+t*t)*n)})
 		left = slices.Delete(left, far, far+1)
 		place = slices.Delete(place, far, far+1)
 	}
-	slices.Sort(found)
-	return found
+	return all
 }

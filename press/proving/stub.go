@@ -1,4 +1,0 @@
-package proving
-
-func (j *judging) loadCell()  {}
-func (j *judging) stiffness() {}

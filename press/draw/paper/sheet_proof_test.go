@@ -129,7 +129,7 @@ func TestRecordPages(t *testing.T) {
 				list, labels := grey.Of(page)
 				assert.Empty(t, grey.Lost(list, labels), "%s, page %d", name, i+1)
 			}
-			for _, want := range []string{"Proof of the station", "Load cell", "Limit samples", "Signed", "140.008 mm", "As found"} {
+			for _, want := range []string{"Proof of the station", "Load cell", "Limit samples", "Signed", "140.008 mm", "As its master found it"} {
 				assert.Contains(t, all, want, name)
 			}
 			for _, s := range q.Studies {

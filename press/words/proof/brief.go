@@ -27,30 +27,17 @@ func (say Words) WhyNot(p *proving.Proved) string {
 		var kinds []string
 		for _, kind := range proving.Kinds {
 			k, known := p.Kinds[kind]
-			if !known || k.State != state || !needed(kind) && state != string(proving.Fail) {
+			if !known || k.State != state || !slices.Contains(proving.Needed, kind) && state != string(proving.Fail) {
 				continue
 			}
 			kinds = append(kinds, strings.ToLower(say.KindName(kind)))
 		}
 		if len(kinds) > 0 {
-			out = append(out, together(kinds)+" "+say.StateWord(state))
+			out = append(out, listed(kinds)+" "+say.StateWord(state))
 		}
 	}
 	if len(out) == 0 {
 		return "as found it misses the targets"
 	}
 	return strings.Join(out, "; ")
-}
-
-// needed tells whether no station is proved without a kind of study.
-func needed(kind string) bool {
-	return slices.Contains([]string{proving.LoadCell, proving.Stiffness, proving.Master, proving.Samples}, kind)
-}
-
-// together joins names: a, b and c.
-func together(names []string) string {
-	if n := len(names); n > 1 {
-		return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
-	}
-	return strings.Join(names, "")
 }

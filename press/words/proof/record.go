@@ -2,6 +2,7 @@ package proof
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ramplan/press"
@@ -46,13 +47,9 @@ func (say Words) RecordTables(r Record) []words.Table {
 // neededTable says of each kind of study what counts for it.
 func (say Words) neededTable(r Record) words.Table {
 	p := &r.Proof.Proved
-	whose := "The draft"
-	if r.Revision != "" {
-		whose = "Revision " + r.Revision
-	}
 	t := words.Table{
 		Title: "Proof of the station",
-		Lead:  whose + " is " + say.Brief(p) + " (asked for " + r.Proof.On + "). A needed study counts for a year, until something happens to the station, and only where every check of it passes.",
+		Lead:  say.RevisionState(r.Revision, p) + " Asked for " + r.Proof.On + ". A needed study counts for a year, until something happens to the station, and only where every check of it passes.",
 		Columns: []words.Column{{Head: "Study", Share: 1.3}, {Head: "Needed", Share: 0.7}, {Head: "Taken", Share: 0.9}, {Head: "By", Share: 1.1}, {Head: "Study digest", Share: 1.1},
 			{Head: "Verdict", Share: 0.9}, {Head: "Counts until", Share: 0.9}, {Head: "Checks", Share: 4}},
 	}
@@ -62,13 +59,13 @@ func (say Words) neededTable(r Record) words.Table {
 			continue
 		}
 		row := []string{say.KindName(kind), "no", "–", "–", "–", say.StateWord(k.State), "–", "–"}
-		if needed(kind) {
+		if slices.Contains(proving.Needed, kind) {
 			row[1] = "yes"
 		}
 		if k.Study != nil && *k.Study < len(r.Studies) {
 			s, j := r.Studies[*k.Study], r.Proof.Studies[*k.Study]
 			row[2], row[3], row[4] = dayOf(s.TakenAt), orDash(s.TakenBy), words.ShortDigest(j.StudyDigest)
-			row[6], row[7] = yearAfter(s.TakenAt), say.checksOf(j.Checks)
+			row[6], row[7] = yearAfter(s.TakenAt), say.checksOf(kind, j.Checks)
 		}
 		t.Rows = append(t.Rows, row)
 	}
@@ -84,13 +81,13 @@ func orDash(s string) string {
 }
 
 // checksOf lists checks by what they came to, those that did not pass first.
-func (say Words) checksOf(checks []proving.Check) string {
+func (say Words) checksOf(kind string, checks []proving.Check) string {
 	var out []string
 	for _, outcome := range []proving.Answer{proving.Fail, proving.Open, proving.Pass} {
 		var list []string
 		for _, c := range checks {
 			if c.Outcome == outcome {
-				list = append(list, strings.ReplaceAll(c.Name, "_", " "))
+				list = append(list, strings.ToLower(say.CheckName(kind, c.Name)))
 			}
 		}
 		if len(list) > 0 {
@@ -106,13 +103,7 @@ func (say Words) asFoundNote(r Record) string {
 	if a == nil {
 		return "As found: not known; it takes a master study that counts, and a window."
 	}
-	pos, t := say.Positions(r.Plan.Plan).Fine(), r.Plan.Plan.Targets
-	s := "As found, with the master read " + pos.At(a.Bias) + " off and ± " + pos.At(2*a.SD) + " about that, this station accepts " + say.PPM(a.ConsumerPPM) + " of all parts wrongly (target " + say.TargetPPM(t.FalseAcceptPPM) +
-		") and refuses " + say.PPM(a.ProducerPPM) + " that are good (target " + say.TargetPPM(t.FalseRejectPPM) + "): "
-	if a.Met {
-		return s + "both targets are met."
-	}
-	return s + "it misses what the plan promises."
+	return say.AsFoundOf(r.Plan, a)
 }
 
 // saidTable has the figures of each study that counts.
@@ -133,8 +124,8 @@ func (say Words) saidTable(r Record) words.Table {
 		}
 		say.figuresOf(r.Plan, j.Result, add)
 		for _, f := range j.Findings {
-			if f.Message != "" && f.Severity != press.Note {
-				add(string(f.Severity), f.Message, "–")
+			if f.Severity != press.Note {
+				add(string(f.Severity), say.FindingSaid(r.Plan, r.Studies[*k.Study], &j, f), "–")
 			}
 		}
 	}

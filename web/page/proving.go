@@ -146,6 +146,7 @@ type StudyPage struct {
 	Again   string // makes a corrected study of a signed one
 	Heads   []Field
 	Folded  []Field // heads that are seldom given
+	Given   string  // which of them are
 	Table   *StudyTable
 	Faults  []string // of what has no field
 	Sign    *SignForm
@@ -243,7 +244,79 @@ func (t StudyTable) Span() string {
 // spans are the numbers of columns in words of a page; no study has more.
 var spans = strings.Fields("1 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15")
 
-// someGiven tells whether any of the fields was typed in, or has a fault.
-func someGiven(fs []Field) bool {
-	return slices.ContainsFunc(fs, func(f Field) bool { return f.Value != "" || f.Wrong() })
+// someWrong tells whether any of the fields has a fault.
+func someWrong(fs []Field) bool { return slices.ContainsFunc(fs, Field.Wrong) }
+
+// NameAs says, in a form, in which form its study is shown again.
+const NameAs = ":as"
+
+// NameOnce is made once for a form, so that what is sent twice is kept once.
+const NameOnce = ":once"
+
+// A CheckPage is limit samples shown to the station, push by push.
+type CheckPage struct {
+	Assets  Assets
+	Title   Title
+	Address string // of the plan
+	Here    string // where the form goes
+	Kind    string // Shift check, or Limit samples
+	Lead    string
+	State   State // of what was typed
+	Against string
+	Back    Link
+	Hidden  []Hidden
+	Notices []Notice
+	Cards   []CheckCard
+	Fields  []Field // the head of the study
+	Overall Overall
+	Who     string
+	NoWho   string
+	Sign    string // what the button says
+	Refused string // why there is nothing to fill in
+	Shift   bool
+	Saved   bool
+}
+
+// An Overall is how a check stands as a whole.
+type Overall struct{ Kind, Text, Why string }
+
+// A CheckCard is one push.
+type CheckCard struct {
+	ID, Number, Name, Bounds    string
+	HeightName, Height          string // no name: it has none
+	Predicted, PredictedReading string
+	ArrivalName, Arrival        string
+	ZoneName, Zone              string
+	ReadingName, Reading        string
+	Hidden                      []Hidden
+	Outcome, OutcomeText, Why   string
+	Faults                      []string
+}
+
+// A ChecksPage lists the shift checks of a plan.
+type ChecksPage struct {
+	Assets  Assets
+	Title   Title
+	Address string
+	Due     string
+	IsDue   bool
+	Lines   []ShiftLine
+	CSV     string
+}
+
+// A ShiftLine is one shift check.
+type ShiftLine struct {
+	Address, When, Stamp, Who, Revision, Outcome, OutcomeText, Lead string
+}
+
+// A ShiftPage is one shift check as it was signed.
+type ShiftPage struct {
+	Assets  Assets
+	Title   Title
+	Address string
+	Outcome string
+	Verdict string
+	Facts   []Fact
+	Table   SaysTable
+	Damaged string
 }

@@ -35,7 +35,9 @@ func (say Words) Pasted(rows, faulty int) string {
 }
 
 // TypedAsOf says when what was typed was kept.
-func (say Words) TypedAsOf(at time.Time) string { return "Kept as typed, " + say.When(at) + "; not signed" }
+func (say Words) TypedAsOf(at time.Time) string {
+	return "Kept as typed, " + say.When(at) + "; not signed"
+}
 
 // SignedAsOf says who signed a study, and when.
 func (say Words) SignedAsOf(who string, at time.Time) string {
@@ -130,3 +132,30 @@ func (say Words) VerdictSaid(verdict string) string {
 	}
 	return ""
 }
+
+// NothingToReadIn says that there was no table.
+func (say Words) NothingToReadIn() string {
+	return "There is no table to read: choose a file, or paste its text."
+}
+
+// PastedText names a text that is no file.
+func (say Words) PastedText() string { return "text" }
+
+// EventNeedsWho asks who says that something happened.
+func (say Words) EventNeedsWho() string { return "Who says so: a name or number is needed." }
+
+// OtherKind says that a table is of another kind than the study that it was read into.
+func (say Words) OtherKind(found, wanted string) string {
+	return "This is a table of the kind " + say.KindName(found) + "; this study is of the kind " + say.KindName(wanted) + ". Read it in on the page before this one, as a study of its own."
+}
+
+// HoldAgainst leads to the same study held against another state of the plan.
+func (say Words) HoldAgainst(letter string) string {
+	if letter == "" {
+		return "Hold it against the draft"
+	}
+	return "Hold it against revision " + letter
+}
+
+// OnAPhone leads to the pushes one by one.
+func (say Words) OnAPhone() string { return "Fill in one by one, as on a phone" }

@@ -1,6 +1,8 @@
 package proving
 
 import (
+	"strings"
+
 	"ramplan/press"
 	"ramplan/press/proving"
 	"ramplan/web/page"
@@ -58,6 +60,7 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 		}
 	} else {
 		out.Heads, out.Folded = headFields(s.Typed, s.Faults)
+		out.Given = given(out.Folded)
 		out.Upload = s.Upload
 		for _, f := range s.Faults {
 			if f.Row == 0 && f.Field == "" {
@@ -71,6 +74,17 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 	}
 	out.Says = s.says()
 	return out
+}
+
+// given names the fields in which something stands.
+func given(fs []page.Field) string {
+	var names []string
+	for _, f := range fs {
+		if f.Value != "" {
+			names = append(names, f.Label)
+		}
+	}
+	return strings.Join(names, ", ")
 }
 
 func (s Study) state() page.State {

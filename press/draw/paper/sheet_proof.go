@@ -23,6 +23,20 @@ type Proof struct {
 	Assessment *proving.Assessment
 	Studies    []*proving.Study // in the order of the assessment
 	Adopted    []proof.Adoption
+	Damaged    bool // a kept study cannot be read: nothing is proved by the others
+}
+
+// unproved tells that the station is not proved.
+func (p *Proof) unproved() bool {
+	return p.Damaged || p.Assessment.Proved.State != proving.StateProved
+}
+
+// why is why it is not.
+func (p *Proof) why() string {
+	if p.Damaged {
+		return sayProof.StudyDamaged()
+	}
+	return sayProof.WhyNot(&p.Assessment.Proved)
 }
 
 // sayProof writes what studies say.
@@ -34,15 +48,15 @@ func (o SheetOptions) proved() string {
 	if o.Issue == nil || o.Proof == nil || o.Superseded != "" {
 		return ""
 	}
-	if s := sayProof.Brief(&o.Proof.Assessment.Proved); !o.unproved() {
-		return s
+	if o.Proof.unproved() {
+		return notProvedMark + ": " + o.Proof.why()
 	}
-	return notProvedMark + ": " + sayProof.WhyNot(&o.Proof.Assessment.Proved)
+	return sayProof.Brief(&o.Proof.Assessment.Proved)
 }
 
 // unproved tells that the station is known not to be proved.
 func (o SheetOptions) unproved() bool {
-	return o.Issue != nil && o.Proof != nil && o.Superseded == "" && o.Proof.Assessment.Proved.State != proving.StateProved
+	return o.Issue != nil && o.Proof != nil && o.Superseded == "" && o.Proof.unproved()
 }
 
 // record puts the proof of the station on pages behind the others: its tables, and the

@@ -17,6 +17,12 @@ func (say Words) Brief(p *proving.Proved) string {
 	return "not proved: " + say.WhyNot(p)
 }
 
+// StudyDamaged is why nothing is proved where a kept study cannot be read.
+func (say Words) StudyDamaged() string { return "a kept study is damaged" }
+
+// RecordName names the pages of the proof behind a sheet.
+func (say Words) RecordName() string { return "Proof of the station" }
+
 // WhyNot is why a station is not proved, in few words.
 func (say Words) WhyNot(p *proving.Proved) string {
 	if p.PlanBlocked {

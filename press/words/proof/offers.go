@@ -42,7 +42,7 @@ func (say Words) PointsOffered(points [][2]float64) string {
 func (say Words) ValueOffered(x float64, unit string) string { return words.Unit(words.Full(x), unit) }
 
 // CorrectionSaid says by how many steps the nest is to be corrected.
-func (say Words) CorrectionSaid(p *press.Plan, c *proving.Correction) string {
+func (say Words) NestCorrection(p *press.Plan, c *proving.Correction) string {
 	return fmt.Sprintf("The nest by %s of %s, from %s to %s: what of the shift the steps can take away.", stepsOf(c.Steps), words.Unit(words.Full(p.Station.PositionStep), "mm"), words.Full(p.Station.Nest), words.Unit(words.Full(c.Nest), "mm"))
 }
 

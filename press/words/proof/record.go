@@ -48,7 +48,7 @@ func (say Words) RecordTables(r Record) []words.Table {
 func (say Words) neededTable(r Record) words.Table {
 	p := &r.Proof.Proved
 	t := words.Table{
-		Title: "Proof of the station",
+		Title: say.RecordName(),
 		Lead:  say.RevisionState(r.Revision, p) + " Asked for " + r.Proof.On + ". A needed study counts for a year, until something happens to the station, and only where every check of it passes.",
 		Columns: []words.Column{{Head: "Study", Share: 1.3}, {Head: "Needed", Share: 0.7}, {Head: "Taken", Share: 0.9}, {Head: "By", Share: 1.1}, {Head: "Study digest", Share: 1.1},
 			{Head: "Verdict", Share: 0.9}, {Head: "Counts until", Share: 0.9}, {Head: "Checks", Share: 4}},

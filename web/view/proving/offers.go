@@ -70,7 +70,7 @@ func (o Offers) correction() *page.NestCorrection {
 		return nil
 	}
 	c := r.Correction
-	out := &page.NestCorrection{Text: say.CorrectionSaid(o.Plan, c)}
+	out := &page.NestCorrection{Text: say.NestCorrection(o.Plan, c)}
 	if c.SharesNow == nil || c.SharesAfter == nil {
 		return out
 	}

@@ -60,6 +60,7 @@ type (
 	Stage        = model.Stage
 	Chances      = model.Chances
 	Case         = model.Case
+	Picture      = model.Picture
 	NestPush     = model.NestPush
 	SampleRange  = model.SampleRange
 	SampleRanges = model.SampleRanges
@@ -185,6 +186,19 @@ const (
 const (
 	Shoulder = model.Shoulder
 	NoStop   = model.NoStop
+)
+
+// What is seen of a row of the fault catalogue.
+const (
+	LooksSound      = model.LooksSound
+	LooksEmpty      = model.LooksEmpty
+	LooksDouble     = model.LooksDouble
+	LooksSeated     = model.LooksSeated
+	LooksOnChip     = model.LooksOnChip
+	LooksLoose      = model.LooksLoose
+	LooksTight      = model.LooksTight
+	LooksOffSeat    = model.LooksOffSeat
+	LooksOnWornNest = model.LooksOnWornNest
 )
 
 // Severities, gravest first.

@@ -4,6 +4,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"ramplan/press/strict"
 )
 
 // within tells whether the field allows this number.
@@ -53,14 +55,14 @@ func (f *Field) Range() string {
 	if f.Kind != Number || f.Low == nil {
 		return ""
 	}
-	low := plainNumber(f.Low.Value)
+	low := strict.PlainNumber(f.Low.Value)
 	switch {
 	case f.High == nil && f.Low.Open:
 		return "more than " + low
 	case f.High == nil:
 		return low + " or more"
 	}
-	high := plainNumber(f.High.Value)
+	high := strict.PlainNumber(f.High.Value)
 	switch {
 	case f.Low.Open && f.High.Open:
 		return "more than " + low + ", less than " + high
@@ -74,15 +76,4 @@ func (f *Field) Range() string {
 
 func (f *Field) rowsAllowed() string {
 	return "a list of " + strconv.Itoa(f.MinRows) + " to " + strconv.Itoa(f.MaxRows) + " rows is needed"
-}
-
-// count writes a number with its noun.
-func count(n int, noun string) string {
-	switch {
-	case n == 1:
-		return "1 " + noun
-	case strings.HasSuffix(noun, "y"):
-		return strconv.Itoa(n) + " " + strings.TrimSuffix(noun, "y") + "ies"
-	}
-	return strconv.Itoa(n) + " " + noun + "s"
 }

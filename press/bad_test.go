@@ -9,6 +9,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/strict"
 )
 
 var update = flag.Bool("update", false, "write the expected messages anew")
@@ -29,7 +31,7 @@ func TestBrokenPlans(t *testing.T) {
 			assert.Nil(t, plan)
 			var got strings.Builder
 			for _, p := range problems {
-				got.WriteString(pathOr(p.Path, "-") + " " + p.Code + " " + p.Message + "\n")
+				got.WriteString(strict.PathOr(p.Path, "-") + " " + p.Code + " " + p.Message + "\n")
 			}
 			want := strings.TrimSuffix(file, ".json") + ".txt"
 			if *update {

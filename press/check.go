@@ -6,14 +6,16 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"ramplan/press/strict"
 )
 
 // check reads a document tree into a plan and tells every fault. The plan is
 // nil where there is one.
-func check(doc *node) (*Plan, Problems) {
+func check(doc *strict.Node) (*Plan, Problems) {
 	c := &checker{plan: &Plan{doc: doc}}
-	if k := doc.at("joint.kind"); k != nil && k.shape == text && (k.text == Touch || k.text == Measured || k.text == Interference) {
-		c.kind = k.text
+	if k := doc.At("joint.kind"); k != nil && k.Shape == strict.Text && (k.Text == Touch || k.Text == Measured || k.Text == Interference) {
+		c.kind = k.Text
 	}
 	c.object(root, doc, reflect.ValueOf(c.plan).Elem(), "")
 	c.relations()
@@ -35,7 +37,7 @@ func (c *checker) add(path, code, format string, args ...any) {
 }
 
 // value reads one given node into v.
-func (c *checker) value(s *schema, n *node, v reflect.Value, path string) {
+func (c *checker) value(s *schema, n *strict.Node, v reflect.Value, path string) {
 	switch {
 	case s.isRows():
 		c.rows(s, n, v, path)
@@ -48,9 +50,9 @@ func (c *checker) value(s *schema, n *node, v reflect.Value, path string) {
 	}
 }
 
-func (c *checker) object(s *schema, n *node, v reflect.Value, path string) {
-	if n.shape != object {
-		c.add(path, CodeType, "found %s; an object is needed", n.found())
+func (c *checker) object(s *schema, n *strict.Node, v reflect.Value, path string) {
+	if n.Shape != strict.Object {
+		c.add(path, CodeType, "found %s; an object is needed", n.Found())
 		return
 	}
 	if v.Kind() == reflect.Pointer {
@@ -62,7 +64,7 @@ func (c *checker) object(s *schema, n *node, v reflect.Value, path string) {
 		defer func() { c.kind = outer }()
 		c.kind = kind
 	}
-	for _, key := range n.keys {
+	for _, key := range n.Keys {
 		c.key(s, key, path)
 	}
 	for _, kid := range s.kids {
@@ -73,7 +75,7 @@ func (c *checker) object(s *schema, n *node, v reflect.Value, path string) {
 		if path != "" {
 			at = path + "." + kid.name
 		}
-		if member := n.get(kid.name); member != nil && member.shape != absent && kid.applies(c.kind) {
+		if member := n.Get(kid.name); member != nil && member.Shape != strict.Absent && kid.applies(c.kind) {
 			c.value(kid, member, v.FieldByIndex(kid.index), at)
 		} else {
 			c.missing(kid, v.FieldByIndex(kid.index), at)
@@ -83,7 +85,7 @@ func (c *checker) object(s *schema, n *node, v reflect.Value, path string) {
 
 // key refuses a key that the object does not have.
 func (c *checker) key(s *schema, key, path string) {
-	at := join(path, key)
+	at := strict.Join(path, key)
 	i, known := s.names[key]
 	switch {
 	case known && s.kids[i].applies(c.kind):
@@ -133,85 +135,100 @@ func (c *checker) missing(s *schema, v reflect.Value, path string) {
 	}
 }
 
-func (c *checker) rows(s *schema, n *node, v reflect.Value, path string) {
-	if n.shape != array {
-		c.add(path, CodeType, "found %s; a list is needed", n.found())
+func (c *checker) rows(s *schema, n *strict.Node, v reflect.Value, path string) {
+	if n.Shape != strict.Array {
+		c.add(path, CodeType, "found %s; a list is needed", n.Found())
 		return
 	}
 	f := s.field
-	if len(n.items) < f.MinRows || len(n.items) > f.MaxRows {
-		c.add(path, CodeRows, "found %s; %s", count(len(n.items), "row"), f.rowsAllowed())
-		if len(n.items) > f.MaxRows {
+	if len(n.Items) < f.MinRows || len(n.Items) > f.MaxRows {
+		c.add(path, CodeRows, "found %s; %s", strict.Count(len(n.Items), "row"), f.rowsAllowed())
+		if len(n.Items) > f.MaxRows {
 			return
 		}
 	}
-	v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
-	for i, item := range n.items {
+	v.Set(reflect.MakeSlice(v.Type(), len(n.Items), len(n.Items)))
+	for i, item := range n.Items {
 		c.value(s.row, item, v.Index(i), fmt.Sprintf("%s[%d]", path, i))
 	}
 }
 
-func (c *checker) tuple(s *schema, n *node, v reflect.Value, path string) {
-	if n.shape != array {
-		c.add(path, CodeType, "found %s; a list of %d numbers is needed", n.found(), len(s.kids))
+func (c *checker) tuple(s *schema, n *strict.Node, v reflect.Value, path string) {
+	if n.Shape != strict.Array {
+		c.add(path, CodeType, "found %s; a list of %d numbers is needed", n.Found(), len(s.kids))
 		return
 	}
 	if v.Kind() == reflect.Pointer {
 		v.Set(reflect.New(v.Type().Elem()))
 		v = v.Elem()
 	}
-	if len(n.items) > len(s.kids) {
-		c.add(path, CodeRows, "found %s; a list of %d numbers is needed", count(len(n.items), "entry"), len(s.kids))
+	if len(n.Items) > len(s.kids) {
+		c.add(path, CodeRows, "found %s; a list of %d numbers is needed", strict.Count(len(n.Items), "entry"), len(s.kids))
 	}
 	for i, kid := range s.kids {
 		at := path + kid.name
-		if i >= len(n.items) || n.items[i].shape == absent {
+		if i >= len(n.Items) || n.Items[i].Shape == strict.Absent {
 			c.add(at, CodeRequired, "not given; %s", kid.field.Allowed())
 			continue
 		}
-		c.value(kid, n.items[i], v.Index(i), at)
+		c.value(kid, n.Items[i], v.Index(i), at)
 	}
 }
 
-func (c *checker) leaf(f *Field, n *node, v reflect.Value, path string) {
-	wrong := func() { c.add(path, CodeType, "found %s; %s", n.found(), f.Allowed()) }
+func (c *checker) leaf(f *Field, n *strict.Node, v reflect.Value, path string) {
+	if p := f.Fault(n, path); p != nil {
+		c.problems = append(c.problems, *p)
+		return
+	}
 	switch f.Kind {
 	case Number:
-		if n.shape != number {
-			wrong()
-		} else if !(n.num >= -Largest && n.num <= Largest) {
-			c.add(path, CodeRange, "found %s; no number may be larger than 1e9 in size", n.found())
-		} else if !f.within(n.num) {
-			c.add(path, CodeRange, "found %s; %s", n.found(), f.Allowed())
-		} else {
-			setFloat(v, n.num)
-		}
+		setFloat(v, n.Num)
 	case Flag:
-		if n.shape != boolean {
-			wrong()
-			return
-		}
-		v.SetBool(n.flag)
-	case Choice:
-		if n.shape != text {
-			wrong()
-		} else if !slices.Contains(f.Choices, n.text) {
-			c.add(path, CodeChoice, "found %s; %s", n.found(), f.Allowed())
-		} else {
-			v.SetString(n.text)
-		}
-	case Text:
-		switch runes := utf8.RuneCountInString(n.text); {
-		case n.shape != text:
-			wrong()
-		case runes > f.MaxRunes:
-			c.add(path, CodeLength, "found %d characters; %s", runes, f.Allowed())
-		case f.Required && strings.TrimSpace(n.text) == "":
-			c.add(path, CodeRequired, "empty; %s", f.Allowed())
-		default:
-			v.SetString(n.text)
-		}
+		v.SetBool(n.Flag)
+	case Choice, Text:
+		v.SetString(n.Text)
 	}
+}
+
+// Fault tells what is wrong with a value that was given for the field, at this path of its
+// document; nil where the field takes it.
+func (f *Field) Fault(n *strict.Node, path string) *Problem {
+	fault := func(code, found, allowed string) *Problem {
+		return &Problem{Path: path, Code: code, Message: found + "; " + allowed}
+	}
+	found := func() string { return "found " + n.Found() }
+	switch {
+	case n.Shape != f.Kind.shape():
+		return fault(CodeType, found(), f.Allowed())
+	case f.Kind == Number && !(n.Num >= -Largest && n.Num <= Largest):
+		return fault(CodeRange, found(), "no number may be larger than 1e9 in size")
+	case f.Kind == Number && !f.within(n.Num):
+		return fault(CodeRange, found(), f.Allowed())
+	case f.Kind == Choice && !slices.Contains(f.Choices, n.Text):
+		return fault(CodeChoice, found(), f.Allowed())
+	case f.Kind != Text:
+		return nil
+	}
+	switch runes := utf8.RuneCountInString(n.Text); {
+	case runes > f.MaxRunes:
+		return fault(CodeLength, fmt.Sprintf("found %d characters", runes), f.Allowed())
+	case f.Required && strings.TrimSpace(n.Text) == "":
+		return fault(CodeRequired, "empty", f.Allowed())
+	}
+	return nil
+}
+
+// shape is what a document holds where such an entry is.
+func (k Kind) shape() strict.Shape {
+	switch k {
+	case Number:
+		return strict.Number
+	case Flag:
+		return strict.Boolean
+	case Rows:
+		return strict.Array
+	}
+	return strict.Text
 }
 
 // fill puts the field's default into v.

@@ -3,6 +3,8 @@ package press
 import (
 	"math"
 	"reflect"
+
+	"ramplan/press/strict"
 )
 
 // CurveTrace is the curve of a ram for people to look at: its points as entered,
@@ -43,20 +45,20 @@ func (d *Draft) CurveTrace() *CurveTrace {
 	const path = "ram.curve"
 	var part Draft
 	for _, e := range d.Entries {
-		if below(e.Path, path) {
+		if strict.Below(e.Path, path) {
 			part.Entries = append(part.Entries, e)
 		}
 	}
-	doc := &node{shape: object}
+	doc := &strict.Node{Shape: strict.Object}
 	if len(part.build(doc)) > 0 {
 		return nil
 	}
-	given := doc.at(path)
+	given := doc.At(path)
 	if given == nil {
 		return nil
 	}
 	c := &checker{plan: &Plan{doc: doc}}
-	c.value(root.step(step{name: "ram", index: -1}).step(step{name: "curve", index: -1}), given, reflect.ValueOf(&c.plan.Ram.Curve).Elem(), path)
+	c.value(root.step(strict.Step{Name: "ram", Index: -1}).step(strict.Step{Name: "curve", Index: -1}), given, reflect.ValueOf(&c.plan.Ram.Curve).Elem(), path)
 	if !c.curve() {
 		return nil
 	}

@@ -1,239 +1,59 @@
 package press
 
-import (
-	"bytes"
-	"errors"
-	"fmt"
-	"io"
-	"strconv"
-	"strings"
+import "ramplan/press/strict"
 
-	"github.com/go-json-experiment/json/jsontext"
+// A Problem is one fault of an entry, and Problems is every fault of one document: package
+// strict holds their meaning.
+type (
+	Problem  = strict.Problem
+	Problems = strict.Problems
 )
 
-// Limits of a document.
+// The kinds of fault.
 const (
-	MaxBytes = 4 << 20 // of the text
-	MaxDepth = 32      // of nesting, the document itself being depth 1
+	CodeSyntax    = strict.CodeSyntax
+	CodeSize      = strict.CodeSize
+	CodeDepth     = strict.CodeDepth
+	CodeFormat    = strict.CodeFormat
+	CodeNewer     = strict.CodeNewer
+	CodeUnknown   = strict.CodeUnknown
+	CodeCase      = strict.CodeCase
+	CodeDuplicate = strict.CodeDuplicate
+	CodeType      = strict.CodeType
+	CodeRequired  = strict.CodeRequired
+	CodeRange     = strict.CodeRange
+	CodeLength    = strict.CodeLength
+	CodeRows      = strict.CodeRows
+	CodeChoice    = strict.CodeChoice
+	CodeOrder     = strict.CodeOrder
+	CodeConflict  = strict.CodeConflict
+	CodeClass     = strict.CodeClass
+	CodeMore      = strict.CodeMore
+)
+
+// Limits of a document, and of what is told of one.
+const (
+	MaxBytes   = strict.MaxBytes
+	MaxDepth   = strict.MaxDepth
+	MostListed = strict.MostListed
 )
 
 // Decode reads one plan and checks it. Every fault that can be told at once is
 // told at once, up to [MostListed]; the plan is nil when there is one.
 func Decode(data []byte) (*Plan, Problems) {
 	doc, ps := readDocument(data, Format)
-	if doc == nil || fatal(ps) {
-		return nil, ps.listed()
+	if doc == nil || ps.Fatal() {
+		return nil, ps.Listed()
 	}
 	plan, more := check(doc)
 	if ps = append(ps, more...); len(ps) > 0 {
-		return nil, ps.listed()
+		return nil, ps.Listed()
 	}
 	return plan, nil
 }
 
-// fatal tells whether the document is not what was asked for, so that checking
-// its fields would only add noise.
-func fatal(ps Problems) bool {
-	for _, p := range ps {
-		if p.Code == CodeFormat || p.Code == CodeNewer {
-			return true
-		}
-	}
-	return false
-}
-
-// readDocument reads JSON text into a tree and looks at its format. A nil tree
-// means that the text could not be read to its end.
-func readDocument(data []byte, format string) (*node, Problems) {
-	if len(data) > MaxBytes {
-		return nil, Problems{{Code: CodeSize, Message: fmt.Sprintf("found %d bytes; at most %d (4 MiB) are read", len(data), MaxBytes)}}
-	}
-	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
-	r := &reader{dec: jsontext.NewDecoder(bytes.NewReader(data), jsontext.AllowDuplicateNames(true)), data: data}
-	doc := r.value("")
-	if r.fault == nil {
-		if _, err := r.dec.ReadToken(); err == nil {
-			r.stop(CodeSyntax, "found more text after the document; one JSON object is allowed")
-		} else if !errors.Is(err, io.EOF) {
-			r.syntax(err)
-		}
-	}
-	if r.fault != nil {
-		return nil, append(r.problems, *r.fault)
-	}
-	if doc.shape != object {
-		return nil, Problems{{Code: CodeFormat, Message: "found " + doc.found() + "; a JSON object with the format " + format + " is needed"}}
-	}
-	if p := formatFault(doc, format); p != nil {
-		r.problems = append(r.problems, *p)
-	}
-	return doc, r.problems
-}
-
-// formatFault looks at the document's format entry.
-func formatFault(doc *node, want string) *Problem {
-	got := doc.get("format")
-	switch {
-	case got == nil:
-		return &Problem{Path: "format", Code: CodeRequired, Message: "not given; " + strconv.Quote(want) + " is needed"}
-	case got.shape == text && got.text == want:
-		return nil
-	case got.shape == text && got.text == DraftFormat:
-		return &Problem{Path: "format", Code: CodeFormat, Message: "found " + got.found() + ", an unfinished draft; open it in the bench, complete it and save it as a plan"}
-	case got.shape == text && newer(got.text, want):
-		return &Problem{Path: "format", Code: CodeNewer, Message: "found " + got.found() + ", made by a newer version; this version reads " + want}
-	}
-	return &Problem{Path: "format", Code: CodeFormat, Message: "found " + got.found() + "; " + strconv.Quote(want) + " is needed"}
-}
-
-// newer tells whether got names a later version of the format want.
-func newer(got, want string) bool {
-	name, ours, _ := strings.Cut(want, "/")
-	other, theirs, _ := strings.Cut(got, "/")
-	mine, err := strconv.ParseUint(ours, 10, 32)
-	if err != nil {
-		panic("press: the format " + want + " has no number")
-	}
-	its, err := strconv.ParseUint(theirs, 10, 32)
-	return other == name && err == nil && its > mine
-}
-
-// reader builds the tree and gathers the faults that do not stop it.
-type reader struct {
-	dec      *jsontext.Decoder
-	data     []byte
-	problems Problems
-	fault    *Problem // what stopped the reading
-}
-
-func (r *reader) stop(code, message string) {
-	r.fault = &Problem{Code: code, Message: message}
-}
-
-// syntax reports an error of the text with its line and column.
-func (r *reader) syntax(err error) {
-	at := r.dec.InputOffset()
-	var se *jsontext.SyntacticError
-	why := err.Error()
-	if errors.As(err, &se) {
-		at = se.ByteOffset
-		if se.Err != nil {
-			why = se.Err.Error()
-		}
-	}
-	at = min(at, int64(len(r.data)))
-	before := r.data[:at]
-	line := 1 + bytes.Count(before, []byte("\n"))
-	column := 1 + len([]rune(string(before[bytes.LastIndexByte(before, '\n')+1:])))
-	if errors.Is(err, io.ErrUnexpectedEOF) || errors.Is(err, io.EOF) {
-		why = "the text ends too early"
-	}
-	r.stop(CodeSyntax, fmt.Sprintf("not JSON at line %d, column %d: %s", line, column, why))
-}
-
-// value reads one value. It returns nil after a fault that stops the reading.
-func (r *reader) value(path string) *node {
-	tok, err := r.dec.ReadToken()
-	if err != nil {
-		r.syntax(err)
-		return nil
-	}
-	switch tok.Kind() {
-	case '{', '[':
-		if r.dec.StackDepth() > MaxDepth {
-			r.stop(CodeDepth, fmt.Sprintf("nested deeper than %d at %s", MaxDepth, pathOr(path, "the document")))
-			return nil
-		}
-		if tok.Kind() == '{' {
-			return r.object(path)
-		}
-		return r.array(path)
-	case '"':
-		return &node{shape: text, text: tok.String()}
-	case '0':
-		return newNumber(tok.String())
-	case 't', 'f':
-		return &node{shape: boolean, flag: tok.Bool()}
-	}
-	return &node{shape: null}
-}
-
-func (r *reader) object(path string) *node {
-	n := &node{shape: object}
-	for r.dec.PeekKind() != '}' {
-		tok, err := r.dec.ReadToken()
-		if err != nil {
-			r.syntax(err)
-			return nil
-		}
-		key := tok.String()
-		at := join(path, key)
-		member := r.value(at)
-		if r.fault != nil {
-			return nil
-		}
-		if n.get(key) != nil {
-			r.problems = append(r.problems, Problem{Path: at, Code: CodeDuplicate, Message: "given twice; only one is allowed"})
-			continue
-		}
-		n.set(key, member)
-	}
-	return r.close(n)
-}
-
-func (r *reader) array(path string) *node {
-	n := &node{shape: array}
-	for r.dec.PeekKind() != ']' {
-		item := r.value(path + "[" + strconv.Itoa(len(n.items)) + "]")
-		if r.fault != nil {
-			return nil
-		}
-		n.items = append(n.items, item)
-	}
-	return r.close(n)
-}
-
-func (r *reader) close(n *node) *node {
-	if _, err := r.dec.ReadToken(); err != nil {
-		r.syntax(err)
-		return nil
-	}
-	return n
-}
-
-// newNumber makes a number node from JSON text.
-func newNumber(s string) *node {
-	v, _ := strconv.ParseFloat(s, 64) // out of range gives ±Inf, which no range allows
-	if v == 0 {
-		v = 0 // minus zero is zero
-	}
-	return &node{shape: number, text: s, num: v}
-}
-
-// join puts a key behind a path. Keys that are no plain word are quoted, so that
-// a message never shows control characters or a misleading path.
-func join(path, key string) string {
-	if !plainWord(key) {
-		key = strconv.Quote(clip(key, 40))
-	}
-	if path == "" {
-		return key
-	}
-	return path + "." + key
-}
-
-func plainWord(s string) bool {
-	for _, c := range s {
-		if c != '_' && (c < '0' || c > '9') && (c < 'a' || c > 'z') && (c < 'A' || c > 'Z') {
-			return false
-		}
-	}
-	return s != "" && len(s) <= 60
-}
-
-func pathOr(path, other string) string {
-	if path == "" {
-		return other
-	}
-	return path
+// readDocument reads a plan or a draft into a tree. Who asks for the one and is given the
+// other is told what to do.
+func readDocument(data []byte, format string) (*strict.Node, Problems) {
+	return strict.Read(data, format, strict.Others{DraftFormat: ", an unfinished draft; open it in the bench, complete it and save it as a plan"})
 }

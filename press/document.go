@@ -1,17 +1,11 @@
 package press
 
-import (
-	"crypto/sha256"
-	"encoding/hex"
-	"strings"
-
-	"github.com/go-json-experiment/json/jsontext"
-)
+import "ramplan/press/strict"
 
 // A Document is a plan's text read as what it says, whether or not the rules of
 // today take it as a plan: what was kept long ago stays readable when a range is
 // tightened.
-type Document struct{ doc *node }
+type Document struct{ doc *strict.Node }
 
 // ReadDocument reads a document of the format of plans. It fails only where the text
 // is no such document.
@@ -21,7 +15,7 @@ func ReadDocument(data []byte) (*Document, Problems) {
 		return nil, ps
 	}
 	d := &Document{doc}
-	if _, err := d.canonical(); err != nil { // such as a number that is too large for one
+	if _, err := d.doc.Canonical(); err != nil { // such as a number that is too large for one
 		return nil, Problems{{Code: CodeSyntax, Message: "no canonical form: " + err.Error()}}
 	}
 	return d, nil
@@ -38,32 +32,17 @@ func (d *Document) Draft() *Draft {
 }
 
 // JSON gives the document as it was given, key by key, laid out for reading.
-func (d *Document) JSON() []byte {
-	var b strings.Builder
-	d.doc.write(&b, 0)
-	b.WriteByte('\n')
-	return []byte(b.String())
-}
+func (d *Document) JSON() []byte { return d.doc.JSON() }
 
 // Canonical gives the document, as given and without defaults, in the canonical
 // form of RFC 8785.
 func (d *Document) Canonical() []byte {
-	v, err := d.canonical()
+	v, err := d.doc.Canonical()
 	if err != nil {
 		panic("press: a document that was read has no canonical form: " + err.Error())
 	}
 	return v
 }
 
-func (d *Document) canonical() (jsontext.Value, error) {
-	var b strings.Builder
-	d.doc.write(&b, -1)
-	v := jsontext.Value(b.String())
-	return v, v.Canonicalize()
-}
-
 // Digest names the document: "sha256:" and the SHA-256 of its canonical form.
-func (d *Document) Digest() string {
-	sum := sha256.Sum256(d.Canonical())
-	return "sha256:" + hex.EncodeToString(sum[:])
-}
+func (d *Document) Digest() string { return strict.Digest(d.Canonical()) }

@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"ramplan/press/strict"
 )
 
 // DraftFormat is the name of the draft format.
@@ -51,38 +53,38 @@ func (d *Draft) Set(path, text string) {
 // digest for digest.
 func (p *Plan) Draft() *Draft { return p.Document().Draft() }
 
-func (d *Draft) add(path string, n *node) {
-	switch n.shape {
-	case object:
-		if len(n.items) == 0 {
+func (d *Draft) add(path string, n *strict.Node) {
+	switch n.Shape {
+	case strict.Object:
+		if len(n.Items) == 0 {
 			d.Entries = append(d.Entries, Entry{path, "{}"})
 		}
-		for i, item := range n.items {
-			if path == "" && n.keys[i] == "format" {
+		for i, item := range n.Items {
+			if path == "" && n.Keys[i] == "format" {
 				continue
 			}
-			d.add(join(path, n.keys[i]), item)
+			d.add(strict.Join(path, n.Keys[i]), item)
 		}
-	case array:
-		if len(n.items) == 0 {
+	case strict.Array:
+		if len(n.Items) == 0 {
 			d.Entries = append(d.Entries, Entry{path, "[]"})
 		}
-		for i, item := range n.items {
+		for i, item := range n.Items {
 			d.add(path+"["+strconv.Itoa(i)+"]", item)
 		}
-	case boolean:
-		d.Entries = append(d.Entries, Entry{path, strconv.FormatBool(n.flag)})
-	case number:
-		d.Entries = append(d.Entries, Entry{path, plainNumber(n.num)})
+	case strict.Boolean:
+		d.Entries = append(d.Entries, Entry{path, strconv.FormatBool(n.Flag)})
+	case strict.Number:
+		d.Entries = append(d.Entries, Entry{path, strict.PlainNumber(n.Num)})
 	default:
-		d.Entries = append(d.Entries, Entry{path, n.text})
+		d.Entries = append(d.Entries, Entry{path, n.Text})
 	}
 }
 
 // Check makes a plan of the draft, or tells every fault.
 func (d *Draft) Check() (*Plan, Problems) {
-	doc := &node{shape: object}
-	doc.set("format", &node{shape: text, text: Format})
+	doc := &strict.Node{Shape: strict.Object}
+	doc.Set("format", &strict.Node{Shape: strict.Text, Text: Format})
 	ps := d.build(doc)
 	plan, more := check(doc)
 	if ps = append(ps, more...); len(ps) > 0 {
@@ -92,7 +94,7 @@ func (d *Draft) Check() (*Plan, Problems) {
 }
 
 // build puts every entry into the tree.
-func (d *Draft) build(doc *node) Problems {
+func (d *Draft) build(doc *strict.Node) Problems {
 	var ps Problems
 	seen := make(map[string]bool, len(d.Entries))
 	for _, e := range d.Entries {
@@ -101,7 +103,7 @@ func (d *Draft) build(doc *node) Problems {
 			continue
 		}
 		seen[e.Path] = true
-		if p := doc.put(e); p != nil {
+		if p := put(doc, e); p != nil {
 			ps = append(ps, *p)
 		}
 	}
@@ -109,13 +111,13 @@ func (d *Draft) build(doc *node) Problems {
 }
 
 // put places one entry, making the containers on the way as the schema has them.
-func (n *node) put(e Entry) *Problem {
+func put(n *strict.Node, e Entry) *Problem {
 	unknown := func() *Problem {
-		return &Problem{Path: clip(e.Path, 80), Code: CodeUnknown, Message: "no such field"}
+		return &Problem{Path: strict.Clip(e.Path, 80), Code: CodeUnknown, Message: "no such field"}
 	}
 	s := root
-	var t trail
-	steps := t.split(e.Path)
+	var t strict.Trail
+	steps := t.Split(e.Path)
 	if len(steps) == 0 {
 		return unknown()
 	}
@@ -128,47 +130,47 @@ func (n *node) put(e Entry) *Problem {
 		if last && next.blank(e.Text) {
 			return nil
 		}
-		child, fits := n.child(st)
+		inner, fits := child(n, st)
 		if !fits {
 			return unknown()
 		}
-		if child == nil {
-			child = next.empty()
+		if inner == nil {
+			inner = next.empty()
 			if last {
-				child = next.typed(e.Text)
+				inner = next.typed(e.Text)
 			}
-			n.attach(st, child, s)
+			attach(n, st, inner, s)
 		}
-		n, s = child, next
+		n, s = inner, next
 	}
 	return nil
 }
 
 // child returns what stands at a step already; fits is false where the node is
 // no container for such a step.
-func (n *node) child(st step) (child *node, fits bool) {
-	if st.index < 0 {
-		return n.get(st.name), n.shape == object
+func child(n *strict.Node, st strict.Step) (child *strict.Node, fits bool) {
+	if st.Index < 0 {
+		return n.Get(st.Name), n.Shape == strict.Object
 	}
-	if n.shape != array {
+	if n.Shape != strict.Array {
 		return nil, false
 	}
-	if st.index < len(n.items) {
-		return n.items[st.index], true
+	if st.Index < len(n.Items) {
+		return n.Items[st.Index], true
 	}
 	return nil, true
 }
 
 // attach puts a new child at a step. Rows that were jumped over become empty.
-func (n *node) attach(st step, child *node, s *schema) {
-	if st.index < 0 {
-		n.set(st.name, child)
+func attach(n *strict.Node, st strict.Step, child *strict.Node, s *schema) {
+	if st.Index < 0 {
+		n.Set(st.Name, child)
 		return
 	}
-	for len(n.items) < st.index {
-		n.items = append(n.items, s.step(step{index: len(n.items)}).empty())
+	for len(n.Items) < st.Index {
+		n.Items = append(n.Items, s.step(strict.Step{Index: len(n.Items)}).empty())
 	}
-	n.items = append(n.items, child)
+	n.Items = append(n.Items, child)
 }
 
 // TypedNumber reads a number that was typed outside a plan, such as a reading, in
@@ -209,7 +211,7 @@ func typedNumber(s string) (string, bool) {
 	if v > Largest || v < -Largest {
 		return s, true // kept as typed: the range check names it
 	}
-	return plainNumber(v), true
+	return strict.PlainNumber(v), true
 }
 
 // DecodeDraft reads a draft file. It checks only that it is one; what is typed
@@ -217,54 +219,51 @@ func typedNumber(s string) (string, bool) {
 func DecodeDraft(data []byte) (*Draft, Problems) {
 	doc, ps := readDocument(data, DraftFormat)
 	if len(ps) > 0 {
-		return nil, ps.listed()
+		return nil, ps.Listed()
 	}
-	for i, key := range doc.keys {
+	for i, key := range doc.Keys {
 		if key != "format" && key != "fields" {
-			ps = append(ps, Problem{Path: join("", key), Code: CodeUnknown, Message: "no such entry; a draft has format and fields"})
-		} else if key == "fields" && doc.items[i].shape != array {
-			ps = append(ps, Problem{Path: key, Code: CodeType, Message: "found " + doc.items[i].found() + "; a list of [path, text] is needed"})
+			ps = append(ps, Problem{Path: strict.Join("", key), Code: CodeUnknown, Message: "no such entry; a draft has format and fields"})
+		} else if key == "fields" && doc.Items[i].Shape != strict.Array {
+			ps = append(ps, Problem{Path: key, Code: CodeType, Message: "found " + doc.Items[i].Found() + "; a list of [path, text] is needed"})
 		}
 	}
-	fields := doc.get("fields")
+	fields := doc.Get("fields")
 	if fields == nil {
 		ps = append(ps, Problem{Path: "fields", Code: CodeRequired, Message: "not given; a list of [path, text] is needed"})
 	}
 	if len(ps) > 0 {
-		return nil, ps.listed()
+		return nil, ps.Listed()
 	}
-	if len(fields.items) > MaxEntries {
-		return nil, Problems{{Path: "fields", Code: CodeRows, Message: fmt.Sprintf("found %d entries; at most %d are allowed", len(fields.items), MaxEntries)}}
+	if len(fields.Items) > MaxEntries {
+		return nil, Problems{{Path: "fields", Code: CodeRows, Message: fmt.Sprintf("found %d entries; at most %d are allowed", len(fields.Items), MaxEntries)}}
 	}
-	d := &Draft{Entries: make([]Entry, 0, len(fields.items))}
-	for i, f := range fields.items {
-		if f.shape != array || len(f.items) != 2 || f.items[0].shape != text || f.items[1].shape != text {
-			ps = append(ps, Problem{Path: fmt.Sprintf("fields[%d]", i), Code: CodeType, Message: "found " + f.found() + "; [path, text] is needed, both texts"})
+	d := &Draft{Entries: make([]Entry, 0, len(fields.Items))}
+	for i, f := range fields.Items {
+		if f.Shape != strict.Array || len(f.Items) != 2 || f.Items[0].Shape != strict.Text || f.Items[1].Shape != strict.Text {
+			ps = append(ps, Problem{Path: fmt.Sprintf("fields[%d]", i), Code: CodeType, Message: "found " + f.Found() + "; [path, text] is needed, both texts"})
 			continue
 		}
-		d.Entries = append(d.Entries, Entry{f.items[0].text, f.items[1].text})
+		d.Entries = append(d.Entries, Entry{f.Items[0].Text, f.Items[1].Text})
 	}
 	if len(ps) > 0 {
-		return nil, ps.listed()
+		return nil, ps.Listed()
 	}
 	return d, nil
 }
 
 // Encode writes the draft as a file.
 func (d *Draft) Encode() []byte {
-	fields := &node{shape: array}
+	fields := &strict.Node{Shape: strict.Array}
 	for _, e := range d.Entries {
-		pair := &node{shape: array}
-		pair.items = []*node{{shape: text, text: valid(e.Path)}, {shape: text, text: valid(e.Text)}}
-		fields.items = append(fields.items, pair)
+		pair := &strict.Node{Shape: strict.Array}
+		pair.Items = []*strict.Node{{Shape: strict.Text, Text: valid(e.Path)}, {Shape: strict.Text, Text: valid(e.Text)}}
+		fields.Items = append(fields.Items, pair)
 	}
-	doc := &node{shape: object}
-	doc.set("format", &node{shape: text, text: DraftFormat})
-	doc.set("fields", fields)
-	var b strings.Builder
-	doc.write(&b, 0)
-	b.WriteByte('\n')
-	return []byte(b.String())
+	doc := &strict.Node{Shape: strict.Object}
+	doc.Set("format", &strict.Node{Shape: strict.Text, Text: DraftFormat})
+	doc.Set("fields", fields)
+	return doc.JSON()
 }
 
 // valid replaces bytes that are no UTF-8, which a browser may send.

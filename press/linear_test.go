@@ -108,17 +108,3 @@ func TestFaultsAreListedUpToANumber(t *testing.T) {
 	_, few := Decode([]byte(`{"format":"ramplan.plan/1"}`))
 	assert.NotContains(t, few.Error(), "more fault")
 }
-
-// Members of an object are found the same way in a small one and in a large one.
-func TestManyKeysAreFound(t *testing.T) {
-	for _, n := range []int{1, manyKeys - 1, manyKeys, manyKeys + 1, 5 * manyKeys} {
-		o := &node{shape: object}
-		for i := range n {
-			assert.Nil(t, o.get(fmt.Sprint(i)))
-			o.set(fmt.Sprint(i), &node{shape: number, num: float64(i)})
-			for k := range i + 1 {
-				require.Equal(t, float64(k), o.get(fmt.Sprint(k)).num)
-			}
-		}
-	}
-}

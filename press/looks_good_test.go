@@ -64,7 +64,7 @@ func TestMoreThanAQuarterRefused(t *testing.T) {
 	require.Greater(t, r.Window.Overlap[1], r.Nominal())
 	fs := found(p, NominalRejected)
 	require.Len(t, fs, 1)
-	assert.InDelta(t, *r.Risk.ProducerPPM, fs[0].Figures["ppm"], 1e-9)
+	assert.InDelta(t, *r.Risk.ProducerPPM, *fs[0].Figures.(NominalFigures).PPM, 1e-9)
 }
 
 // The two shares are about seated parts: where the nominal part stalls they are null.

@@ -3,6 +3,8 @@ package press
 import (
 	"math"
 	"strings"
+
+	"ramplan/press/strict"
 )
 
 // AsRead gives a typed text as the check reads it: a figure in plain digits and
@@ -17,20 +19,20 @@ func AsRead(path, typed string) (text string, given bool) {
 	if s.blank(typed) {
 		return "", false
 	}
-	switch n := s.typed(typed); n.shape {
-	case object:
+	switch n := s.typed(typed); n.Shape {
+	case strict.Object:
 		return "{}", true
-	case array:
+	case strict.Array:
 		return "[]", true
-	case boolean:
+	case strict.Boolean:
 		return strings.TrimSpace(typed), true
-	case number:
-		if math.IsInf(n.num, 0) {
-			return n.text, true
+	case strict.Number:
+		if math.IsInf(n.Num, 0) {
+			return n.Text, true
 		}
-		return plainNumber(n.num), true
+		return strict.PlainNumber(n.Num), true
 	default:
-		return n.text, true
+		return n.Text, true
 	}
 }
 
@@ -45,8 +47,8 @@ func SameMeaning(path, a, b string) bool {
 // schemaAt gives the place of the document at a path, or nil.
 func schemaAt(path string) *schema {
 	s := root
-	var t trail
-	for _, st := range t.split(path) {
+	var t strict.Trail
+	for _, st := range t.Split(path) {
 		if s = s.step(st); s == nil {
 			return nil
 		}

@@ -8,6 +8,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/strict"
 )
 
 // bases are plans that together hold every field of the table.
@@ -97,7 +99,7 @@ func (p *Plan) givenAt(path string) (string, bool) {
 func (f *Field) wrong() map[string]string {
 	quoted := func(s string) string { q, _ := json.Marshal(s); return string(q) }
 	out := map[string]string{}
-	number := func(x float64) { out[plainNumber(x)] = plainNumber(x) }
+	number := func(x float64) { out[strict.PlainNumber(x)] = strict.PlainNumber(x) }
 	switch f.Kind {
 	case Number:
 		out["here"] = quoted("here")
@@ -149,7 +151,7 @@ func TestFormAndFileSayTheSame(t *testing.T) {
 		tried := 0
 		for _, p := range plans {
 			path, given := p.givenAt(f.Path)
-			if !given || p.Sequence != nil && !below(f.Path, "probe") && !below(f.Path, "sequence") { // the others have it
+			if !given || p.Sequence != nil && !strict.Below(f.Path, "probe") && !strict.Below(f.Path, "sequence") { // the others have it
 				continue
 			}
 			for typed, written := range f.wrong() {
@@ -161,7 +163,7 @@ func TestFormAndFileSayTheSame(t *testing.T) {
 				d.Set(path, typed)
 				_, byForm := d.Check()
 				_, byFile := Decode(p.replaced(t, path, written))
-				name := fmt.Sprintf("%s = %s", path, clip(typed, 20))
+				name := fmt.Sprintf("%s = %s", path, strict.Clip(typed, 20))
 				if assert.NotEmpty(t, byForm, name) {
 					assert.Contains(t, byForm.Error(), path+": ", name)
 				}
@@ -176,7 +178,7 @@ func TestFormAndFileSayTheSame(t *testing.T) {
 func (d *Draft) cut(path string) {
 	kept := d.Entries[:0]
 	for _, e := range d.Entries {
-		if !below(e.Path, path) {
+		if !strict.Below(e.Path, path) {
 			kept = append(kept, e)
 		}
 	}
@@ -188,9 +190,9 @@ func (p *Plan) replaced(t *testing.T, path, written string) []byte {
 	t.Helper()
 	again, ps := Decode(p.JSON())
 	require.Empty(t, ps)
-	n := again.doc.at(path)
+	n := again.doc.At(path)
 	require.NotNil(t, n, path)
-	*n = node{shape: number, text: written}
+	*n = strict.Node{Shape: strict.Number, Text: written}
 	return again.JSON()
 }
 

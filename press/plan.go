@@ -1,6 +1,9 @@
 package press
 
-import "ramplan/press/model"
+import (
+	"ramplan/press/model"
+	"ramplan/press/strict"
+)
 
 // Format is the name of the plan format that this program reads and writes.
 const Format = "ramplan.plan/1"
@@ -16,7 +19,7 @@ type Plan struct {
 
 	model.Input // what the model computes with
 
-	doc *node // the document as it was given
+	doc *strict.Node // the document as it was given
 }
 
 // Title is the title block: the data fields of ISO 7200 that a plan carries
@@ -36,4 +39,4 @@ type Title struct {
 
 // Given tells whether the document holds the entry at this path, such as
 // "station.nest_drift", explicit defaults included.
-func (p *Plan) Given(path string) bool { return p.doc.at(path) != nil }
+func (p *Plan) Given(path string) bool { return p.doc.At(path) != nil }

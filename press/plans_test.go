@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ramplan/press/strict"
 )
 
 // example is the plan of the first start. Its data is invented.
@@ -39,7 +41,7 @@ func with(t testing.TB, p *Plan, changes ...string) *Plan {
 func (d *Draft) dropJoint() {
 	kept := d.Entries[:0]
 	for _, e := range d.Entries {
-		if !below(e.Path, "joint") {
+		if !strict.Below(e.Path, "joint") {
 			kept = append(kept, e)
 		}
 	}
@@ -56,7 +58,7 @@ func besideRow(d *Draft, t *rapid.T) float64 {
 	}
 	nominal := math.Round(rapid.Float64Range(1, 20).Draw(t, "beside nominal")*100) / 100
 	for path, text := range map[string]string{
-		"nominal": plainNumber(nominal), "minus": "0.02", "plus": "0.02", "contact": "0", "seat": "0", "datum": "true", "datum_count": "1",
+		"nominal": strict.PlainNumber(nominal), "minus": "0.02", "plus": "0.02", "contact": "0", "seat": "0", "datum": "true", "datum_count": "1",
 	} {
 		d.Set(fmt.Sprintf("parts[%d].%s", i, path), text)
 	}
@@ -67,7 +69,7 @@ func besideRow(d *Draft, t *rapid.T) float64 {
 func randomPlan(t *rapid.T) *Plan {
 	d := &Draft{}
 	set := func(path string, low, high float64) {
-		d.Set(path, plainNumber(math.Round(rapid.Float64Range(low, high).Draw(t, path)*1e4)/1e4))
+		d.Set(path, strict.PlainNumber(math.Round(rapid.Float64Range(low, high).Draw(t, path)*1e4)/1e4))
 	}
 	maybe := func(path string, low, high float64) {
 		if rapid.Bool().Draw(t, path+" given") {
@@ -87,8 +89,8 @@ func randomPlan(t *rapid.T) *Plan {
 	d.Set("ram.curve.interpolation", rapid.SampledFrom([]string{"monotone", "linear"}).Draw(t, "interpolation"))
 	c, f := 5.0, 50.0
 	for i := range rapid.IntRange(2, 6).Draw(t, "points") {
-		d.Set(fmt.Sprintf("ram.curve.points[%d][0]", i), plainNumber(c))
-		d.Set(fmt.Sprintf("ram.curve.points[%d][1]", i), plainNumber(f))
+		d.Set(fmt.Sprintf("ram.curve.points[%d][0]", i), strict.PlainNumber(c))
+		d.Set(fmt.Sprintf("ram.curve.points[%d][1]", i), strict.PlainNumber(f))
 		c += float64(rapid.IntRange(4, 18).Draw(t, "step"))
 		f += float64(rapid.IntRange(40, 900).Draw(t, "rise"))
 	}
@@ -103,7 +105,7 @@ func randomPlan(t *rapid.T) *Plan {
 		at := func(name string) string { return fmt.Sprintf("parts[%d].%s", i, name) }
 		nominal := math.Round(rapid.Float64Range(1, 20).Draw(t, "nominal")*100) / 100
 		height += nominal
-		d.Set(at("nominal"), plainNumber(nominal))
+		d.Set(at("nominal"), strict.PlainNumber(nominal))
 		set(at("minus"), 0, 0.05)
 		set(at("plus"), 0, 0.05)
 		d.Set(at("contact"), "1")
@@ -121,8 +123,8 @@ func randomPlan(t *rapid.T) *Plan {
 	if rapid.IntRange(0, 4).Draw(t, "checked") == 0 {
 		d.Set("station.presence_check", "light barrier")
 	}
-	d.Set("requirement.height_low", plainNumber(height-0.08))
-	d.Set("requirement.height_high", plainNumber(height+0.08))
+	d.Set("requirement.height_low", strict.PlainNumber(height-0.08))
+	d.Set("requirement.height_high", strict.PlainNumber(height+0.08))
 	maybe("requirement.min_seating_force", 0, 400)
 	randomJoint(t, d, set)
 	for path, text := range map[string]string{"approach_speed": "180", "accel": "2000", "decel": "1500", "slow_speed": "8", "retract_speed": "200"} {
@@ -133,7 +135,7 @@ func randomPlan(t *rapid.T) *Plan {
 	maybe("window.guard_factor", 0, 2)
 	if rapid.IntRange(0, 3).Draw(t, "by hand") == 0 {
 		a := rapid.Float64Range(20, 120).Draw(t, "A")
-		d.Set("window.approach_end", plainNumber(math.Round(a*100)/100))
+		d.Set("window.approach_end", strict.PlainNumber(math.Round(a*100)/100))
 		maybe("window.push_stroke", 0.1, 30)
 		maybe("window.zone_start", 40, 120)
 	}
@@ -158,7 +160,7 @@ func randomJoint(t *rapid.T, d *Draft, set func(path string, low, high float64))
 	for name, text := range map[string]string{"minus": "0.1", "plus": "0.1", "contact": "1", "seat": "0"} {
 		row(name, text)
 	}
-	row("nominal", plainNumber(math.Round(rapid.Float64Range(0, 9).Draw(t, "travel")*100)/100))
+	row("nominal", strict.PlainNumber(math.Round(rapid.Float64Range(0, 9).Draw(t, "travel")*100)/100))
 	if kind == Measured {
 		low := rapid.IntRange(0, 900).Draw(t, "force")
 		for i, name := range []string{"force_low", "force_typical", "force_high"} {

@@ -8,6 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ramplan/press/strict"
 )
 
 func TestEveryFigureIsANumber(t *testing.T) {
@@ -59,8 +61,8 @@ func TestTurnedTolerancesMirrorTheReading(t *testing.T) {
 		d := p.Draft()
 		contact, seat := p.Station.Nest, p.Station.Nest
 		for i, row := range p.Parts {
-			d.Set(RowPath("parts[].minus", i), plainNumber(row.Plus))
-			d.Set(RowPath("parts[].plus", i), plainNumber(row.Minus))
+			d.Set(RowPath("parts[].minus", i), strict.PlainNumber(row.Plus))
+			d.Set(RowPath("parts[].plus", i), strict.PlainNumber(row.Minus))
 			contact -= row.Contact * row.Nominal
 			seat -= row.Seat * row.Nominal
 		}

@@ -7,6 +7,7 @@ import (
 	"ramplan/curves"
 	"ramplan/press/fit"
 	"ramplan/press/model"
+	"ramplan/press/strict"
 )
 
 // relations checks what two or more entries say together. A relation is looked
@@ -44,14 +45,14 @@ func (c *checker) datums() {
 		}
 		switch {
 		case given && !row.Datum:
-			c.add(path, CodeConflict, "found %s; only a datum row counts in the datum", plainNumber(row.DatumCount))
+			c.add(path, CodeConflict, "found %s; only a datum row counts in the datum", strict.PlainNumber(row.DatumCount))
 		case !row.Datum:
 		case row.DatumCount == 0 && given:
 			c.add(path, CodeRange, "found 0; a datum row that does not count is none")
 		case row.DatumCount == 0:
 			c.add(path, CodeRequired, "not given; a datum row that is not in the seated height says how often it counts in the datum")
 		case row.Carries() && row.DatumCount != row.Seat:
-			c.add(path, CodeConflict, "found %s; a row that carries the insert counts in the datum as it does in the seat, %s", plainNumber(row.DatumCount), plainNumber(row.Seat))
+			c.add(path, CodeConflict, "found %s; a row that carries the insert counts in the datum as it does in the seat, %s", strict.PlainNumber(row.DatumCount), strict.PlainNumber(row.Seat))
 		}
 	}
 }
@@ -94,9 +95,9 @@ func (c *checker) rising(low string, a float64, high string, b float64, strictly
 		return
 	}
 	if strictly && a >= b {
-		c.add(high, CodeOrder, "found %s; more than the %s of %q is needed", plainNumber(b), plainNumber(a), labelOf(low))
+		c.add(high, CodeOrder, "found %s; more than the %s of %q is needed", strict.PlainNumber(b), strict.PlainNumber(a), labelOf(low))
 	} else if a > b {
-		c.add(high, CodeOrder, "found %s; no less than the %s of %q is needed", plainNumber(b), plainNumber(a), labelOf(low))
+		c.add(high, CodeOrder, "found %s; no less than the %s of %q is needed", strict.PlainNumber(b), strict.PlainNumber(a), labelOf(low))
 	}
 }
 
@@ -128,16 +129,16 @@ func (c *checker) ram() {
 	if c.plan.Given("ram.setting_max") {
 		c.rising("ram.setting_min", r.SettingMin, "ram.setting_max", r.SettingMax, true)
 	} else if r.SettingMin >= r.SettingMax {
-		c.add("ram.setting_min", CodeOrder, "found %s; less than the greatest setting %s is needed", plainNumber(r.SettingMin), plainNumber(r.SettingMax))
+		c.add("ram.setting_min", CodeOrder, "found %s; less than the greatest setting %s is needed", strict.PlainNumber(r.SettingMin), strict.PlainNumber(r.SettingMax))
 	}
 	if !c.sound("ram.setting_min", "ram.setting_max", "ram.setting_step") {
 		return
 	}
 	if n := r.Steps(); n < 1 || n > 100000 {
-		c.add("ram.setting_step", CodeRange, "found %s; between 1 and 100000 multiples of it are needed from %s to %s", plainNumber(r.SettingStep), plainNumber(r.SettingMin), plainNumber(r.SettingMax))
+		c.add("ram.setting_step", CodeRange, "found %s; between 1 and 100000 multiples of it are needed from %s to %s", strict.PlainNumber(r.SettingStep), strict.PlainNumber(r.SettingMin), strict.PlainNumber(r.SettingMax))
 	}
 	if s := c.plan.Window.Setting; s != nil && c.sound("window.setting") && (*s < r.SettingMin || *s > r.SettingMax) {
-		c.add("window.setting", CodeRange, "found %s; a setting from %s to %s is needed", plainNumber(*s), plainNumber(r.SettingMin), plainNumber(r.SettingMax))
+		c.add("window.setting", CodeRange, "found %s; a setting from %s to %s is needed", strict.PlainNumber(*s), strict.PlainNumber(r.SettingMin), strict.PlainNumber(r.SettingMax))
 	}
 }
 
@@ -150,7 +151,7 @@ func (c *checker) curve() bool {
 	for i := 1; i < len(points); i++ {
 		for k, word := range []string{"setting", "force"} {
 			if a, b := points[i-1][k], points[i][k]; b <= a {
-				c.add(fmt.Sprintf("ram.curve.points[%d][%d]", i, k), CodeOrder, "found %s; more than the %s of the point before, %s, is needed", plainNumber(b), word, plainNumber(a))
+				c.add(fmt.Sprintf("ram.curve.points[%d][%d]", i, k), CodeOrder, "found %s; more than the %s of the point before, %s, is needed", strict.PlainNumber(b), word, strict.PlainNumber(a))
 			}
 		}
 	}
@@ -188,7 +189,7 @@ func (c *checker) insideCurve(path string, v *float64, standIn, first, last floa
 	case !c.plan.Given(path):
 		*v = standIn
 	case *v < first || *v > last:
-		c.add(path, CodeRange, "found %s; the curve reaches from %s to %s", plainNumber(*v), plainNumber(first), plainNumber(last))
+		c.add(path, CodeRange, "found %s; the curve reaches from %s to %s", strict.PlainNumber(*v), strict.PlainNumber(first), strict.PlainNumber(last))
 	}
 }
 
@@ -211,7 +212,7 @@ func (c *checker) rings() {
 	j := &c.plan.Joint
 	c.rising("joint.diameter", j.Diameter, "joint.hub.outside_diameter", j.Hub.OutsideDiameter, true)
 	if c.sound("joint.diameter", "joint.insert.bore") && j.Insert.Bore >= j.Diameter {
-		c.add("joint.insert.bore", CodeOrder, "found %s; less than the joint diameter %s is needed", plainNumber(j.Insert.Bore), plainNumber(j.Diameter))
+		c.add("joint.insert.bore", CodeOrder, "found %s; less than the joint diameter %s is needed", strict.PlainNumber(j.Insert.Bore), strict.PlainNumber(j.Diameter))
 	}
 }
 
@@ -246,7 +247,7 @@ func (c *checker) fitCode() {
 		return
 	}
 	if j.Diameter > fit.MaxDiameter {
-		c.add("joint.diameter", CodeRange, "found %s; at most %s with a fit code; give the deviations instead", plainNumber(j.Diameter), plainNumber(fit.MaxDiameter))
+		c.add("joint.diameter", CodeRange, "found %s; at most %s with a fit code; give the deviations instead", strict.PlainNumber(j.Diameter), strict.PlainNumber(fit.MaxDiameter))
 		return
 	}
 	hole, shaft, err := fit.Code(j.Fit, j.Diameter)
@@ -264,7 +265,7 @@ func (c *checker) friction() {
 	}
 	c.rising("joint.friction_low", j.FrictionLow, "joint.friction_high", j.FrictionHigh, false)
 	if c.sound("joint.smoothing_least", "joint.smoothing_most") && j.SmoothingLeast > j.SmoothingMost {
-		c.add("joint.smoothing_least", CodeOrder, "found %s; no more than the most smoothing %s is needed", plainNumber(j.SmoothingLeast), plainNumber(j.SmoothingMost))
+		c.add("joint.smoothing_least", CodeOrder, "found %s; no more than the most smoothing %s is needed", strict.PlainNumber(j.SmoothingLeast), strict.PlainNumber(j.SmoothingMost))
 	}
 }
 

@@ -1,6 +1,9 @@
 package press
 
-import "ramplan/press/model"
+import (
+	"ramplan/press/model"
+	"ramplan/press/strict"
+)
 
 // mostPasses is how many passes all steps of a sequence may have together.
 const mostPasses = 1000
@@ -14,7 +17,7 @@ func (c *checker) run() {
 		}
 		r := &p.Ram
 		if s := q.Setting; s != nil && c.sound("probe.setting", "ram.setting_min", "ram.setting_max", "ram.curve.points") && (*s < r.SettingMin || *s > r.SettingMax) {
-			c.add("probe.setting", CodeRange, "found %s; a setting from %s to %s is needed", plainNumber(*s), plainNumber(r.SettingMin), plainNumber(r.SettingMax))
+			c.add("probe.setting", CodeRange, "found %s; a setting from %s to %s is needed", strict.PlainNumber(*s), strict.PlainNumber(r.SettingMin), strict.PlainNumber(r.SettingMax))
 		}
 	}
 	if p.Sequence != nil {
@@ -64,7 +67,7 @@ func (c *checker) steps() {
 	}
 	switch {
 	case passes > mostPasses:
-		c.add("sequence.steps", CodeRows, "found %s with every repetition; at most %d are allowed", count(int(passes), "step"), mostPasses)
+		c.add("sequence.steps", CodeRows, "found %s with every repetition; at most %d are allowed", strict.Count(int(passes), "step"), mostPasses)
 	case !kindsKnown:
 		return
 	case presses == 0:
@@ -97,14 +100,14 @@ func (c *checker) hold() {
 	}
 	i := int(h.Step)
 	if i >= len(steps) {
-		c.add("sequence.hold.step", CodeRange, "found %s, counted from 0; a step from 0 to %d is needed", plainNumber(h.Step), len(steps)-1)
+		c.add("sequence.hold.step", CodeRange, "found %s, counted from 0; a step from 0 to %d is needed", strict.PlainNumber(h.Step), len(steps)-1)
 		return
 	}
 	if !c.sound(stepPath(i, "kind")) {
 		return
 	}
 	if steps[i].Kind == StepWait {
-		c.add("sequence.hold.step", CodeConflict, "found %s, counted from 0, which is a wait; a step that moves or pushes is needed", plainNumber(h.Step))
+		c.add("sequence.hold.step", CodeConflict, "found %s, counted from 0, which is a wait; a step that moves or pushes is needed", strict.PlainNumber(h.Step))
 		return
 	}
 	passes := 1.0
@@ -115,6 +118,6 @@ func (c *checker) hold() {
 		passes = steps[i].Times
 	}
 	if c.sound("sequence.hold.pass") && h.Pass > passes {
-		c.add("sequence.hold.pass", CodeRange, "found %s; the step is done %s", plainNumber(h.Pass), count(int(passes), "time"))
+		c.add("sequence.hold.pass", CodeRange, "found %s; the step is done %s", strict.PlainNumber(h.Pass), strict.Count(int(passes), "time"))
 	}
 }

@@ -2,7 +2,6 @@ package press
 
 import (
 	"bytes"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -14,9 +13,7 @@ func FuzzSteps(f *testing.F) {
 	plan := example(f).JSON()
 	end := bytes.LastIndexByte(plan, '}')
 	run := exampleRun(f)
-	var text strings.Builder
-	run.doc.at("sequence").write(&text, 0)
-	f.Add([]byte(text.String()))
+	f.Add(run.doc.At("sequence").JSON())
 	f.Add([]byte(`{"steps":[{"kind":"press"},{"kind":"shift","by":-5,"times":3,"pause":0.1,"zone":[90,100]},{"kind":"move","to":0,"hand_over":true}]}`))
 	f.Add([]byte(`{"steps":[{"kind":"shift","by":1e-9,"speed":1e9,"accel":1e-9,"decel":1e9},{"kind":"press"}],"hold":{"step":0,"at":0,"time":1}}`))
 	f.Add([]byte(`{"relative_from":"target","station_zone":[1,2],"steps":[{"kind":"probe"},{"kind":"press"}]}`))

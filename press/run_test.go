@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ramplan/press/strict"
 )
 
 // exampleRun is the worked example of probe and sequence. Its data is invented.
@@ -147,7 +149,7 @@ func TestPlainCycleAsSteps(t *testing.T) {
 func plainSteps(p *Plan) []Entry {
 	return []Entry{
 		{"sequence.steps[0].kind", StepPress}, {"sequence.steps[1].kind", StepMove},
-		{"sequence.steps[1].to", plainNumber(p.Station.Home)}, {"sequence.steps[1].speed", plainNumber(p.Motion.RetractSpeed)},
+		{"sequence.steps[1].to", strict.PlainNumber(p.Station.Home)}, {"sequence.steps[1].speed", strict.PlainNumber(p.Motion.RetractSpeed)},
 	}
 }
 
@@ -178,7 +180,7 @@ func randomRun(t *rapid.T, p *Plan) *Plan {
 	d := p.Draft()
 	probe := rapid.Bool().Draw(t, "probe")
 	text := func(low, high float64, what string) string {
-		return plainNumber(math.Round(rapid.Float64Range(low, high).Draw(t, what)*100) / 100)
+		return strict.PlainNumber(math.Round(rapid.Float64Range(low, high).Draw(t, what)*100) / 100)
 	}
 	maybe := func(path string, low, high float64) {
 		if rapid.IntRange(0, 3).Draw(t, path+" given") == 0 {
@@ -208,7 +210,7 @@ func randomRun(t *rapid.T, p *Plan) *Plan {
 		out = append(out, "hand_over", strconv.FormatBool(rapid.Bool().Draw(t, "hand over")), "on_hold", rapid.SampledFrom([]string{GoOn, Cancel}).Draw(t, "on hold"))
 		if rapid.IntRange(0, 2).Draw(t, "zone") == 0 {
 			from := rapid.Float64Range(-1, 100).Draw(t, "zone start")
-			out = append(out, "zone[0]", plainNumber(math.Round(from*10)/10), "zone[1]", plainNumber(math.Round(from*10)/10+rapid.SampledFrom([]float64{0.2, 3, 40}).Draw(t, "zone")))
+			out = append(out, "zone[0]", strict.PlainNumber(math.Round(from*10)/10), "zone[1]", strict.PlainNumber(math.Round(from*10)/10+rapid.SampledFrom([]float64{0.2, 3, 40}).Draw(t, "zone")))
 		}
 		return out
 	}
@@ -234,7 +236,7 @@ func randomRun(t *rapid.T, p *Plan) *Plan {
 		step(StepPress)
 		some(4)
 		if rapid.Bool().Draw(t, "home") {
-			step(StepMove, append([]string{"to", plainNumber(p.Station.Home)}, going()...)...)
+			step(StepMove, append([]string{"to", strict.PlainNumber(p.Station.Home)}, going()...)...)
 		}
 		if rapid.Bool().Draw(t, "station zone") {
 			d.Set("sequence.station_zone[0]", "-1")
@@ -440,7 +442,7 @@ func TestLampsOfTheRun(t *testing.T) {
 	require.Contains(t, says(r, ProbeNotPossible), "probe.setting")
 	require.Nil(t, r.Sequence)
 	if z := r.Window.Zone; assert.NotNil(t, z) && assert.NotNil(t, z[0]) {
-		r = Evaluate(with(t, base, "sequence.station_zone[0]", plainNumber(*z[0]), "sequence.station_zone[1]", plainNumber(*z[1]), "joint.fit", "H7/h6", "sequence.hold.step", "4"))
+		r = Evaluate(with(t, base, "sequence.station_zone[0]", strict.PlainNumber(*z[0]), "sequence.station_zone[1]", strict.PlainNumber(*z[1]), "joint.fit", "H7/h6", "sequence.hold.step", "4"))
 	}
 	assert.NotEmpty(t, says(r, ZonesAlike))
 	assert.NotEmpty(t, says(r, HoldInPress))

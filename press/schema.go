@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"ramplan/press/strict"
 )
 
 // A schema is one place of the document: an object, a list of rows, a fixed
@@ -134,18 +136,18 @@ func (s *schema) stepped() bool {
 }
 
 // step goes one step down, or returns nil where there is no such place.
-func (s *schema) step(st step) *schema {
+func (s *schema) step(st strict.Step) *schema {
 	switch {
 	case s.isRows():
-		if st.index >= 0 && st.index < 2*s.field.MaxRows {
+		if st.Index >= 0 && st.Index < 2*s.field.MaxRows {
 			return s.row
 		}
 	case s.isTuple():
-		if st.index >= 0 && st.index < len(s.kids) {
-			return s.kids[st.index]
+		if st.Index >= 0 && st.Index < len(s.kids) {
+			return s.kids[st.Index]
 		}
-	case s.isObject() && st.index < 0:
-		if i, ok := s.names[st.name]; ok && !s.kids[i].format {
+	case s.isObject() && st.Index < 0:
+		if i, ok := s.names[st.Name]; ok && !s.kids[i].format {
 			return s.kids[i]
 		}
 	}
@@ -154,14 +156,14 @@ func (s *schema) step(st step) *schema {
 
 // empty makes a container with nothing in it, or the placeholder of an entry
 // that was not given.
-func (s *schema) empty() *node {
+func (s *schema) empty() *strict.Node {
 	switch {
 	case s.isObject():
-		return &node{shape: object}
+		return &strict.Node{Shape: strict.Object}
 	case s.isLeaf():
-		return &node{shape: absent}
+		return &strict.Node{Shape: strict.Absent}
 	}
-	return &node{shape: array}
+	return &strict.Node{Shape: strict.Array}
 }
 
 // blank tells whether this typed text means that nothing was given.
@@ -169,45 +171,45 @@ func (s *schema) blank(typed string) bool {
 	return !(s.isLeaf() && s.field.Kind == Text) && strings.TrimSpace(typed) == ""
 }
 
-// typed makes a node of typed text: of the field's own kind where the text can
+// typed makes a node of typed Text: of the field's own kind where the text can
 // be read as such, else a text, which the check refuses in its own words.
-func (s *schema) typed(typed string) *node {
+func (s *schema) typed(typed string) *strict.Node {
 	typed = valid(typed)
 	trimmed := strings.TrimSpace(typed)
 	if !s.isLeaf() {
-		if e := s.empty(); (trimmed == "{}" && e.shape == object) || (trimmed == "[]" && e.shape == array) {
+		if e := s.empty(); (trimmed == "{}" && e.Shape == strict.Object) || (trimmed == "[]" && e.Shape == strict.Array) {
 			return e
 		}
-		return &node{shape: text, text: typed}
+		return &strict.Node{Shape: strict.Text, Text: typed}
 	}
 	switch s.field.Kind {
 	case Number:
 		if digits, ok := typedNumber(s.field.Bare(typed)); ok {
-			return newNumber(digits)
+			return strict.NewNumber(digits)
 		}
 	case Flag:
 		if trimmed == "true" || trimmed == "false" {
-			return &node{shape: boolean, flag: trimmed == "true"}
+			return &strict.Node{Shape: strict.Boolean, Flag: trimmed == "true"}
 		}
 	case Choice:
-		return &node{shape: text, text: trimmed}
+		return &strict.Node{Shape: strict.Text, Text: trimmed}
 	case Text:
 		if s.field.Path == "joint.fit" {
-			return &node{shape: text, text: joined(typed)}
+			return &strict.Node{Shape: strict.Text, Text: joined(typed)}
 		}
 	}
-	return &node{shape: text, text: typed}
+	return &strict.Node{Shape: strict.Text, Text: typed}
 }
 
 // own is the kind of what an object describes, a joint or a step, where its entries go by
 // one: empty where it is not known.
-func (s *schema) own(n *node) (kind string, has bool) {
+func (s *schema) own(n *strict.Node) (kind string, has bool) {
 	i, has := s.names["kind"]
 	if !has {
 		return "", false
 	}
-	if k := n.get("kind"); k != nil && k.shape == text && slices.Contains(s.kids[i].field.Choices, k.text) {
-		kind = k.text
+	if k := n.Get("kind"); k != nil && k.Shape == strict.Text && slices.Contains(s.kids[i].field.Choices, k.Text) {
+		kind = k.Text
 	}
 	return kind, true
 }

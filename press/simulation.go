@@ -7,6 +7,7 @@ import (
 
 	"ramplan/press/model"
 	"ramplan/press/simulate"
+	"ramplan/press/study"
 )
 
 // SimulationFormat is the name of the format of simulations.
@@ -185,7 +186,7 @@ func (s *Simulation) count(t *simulate.Tally) {
 	s.Counted = &Named[CountedShare]{}
 	for i, share := range s.Counted.All() {
 		k := t.Count(simulate.Share(i))
-		low, high := simulate.Limits(k, t.Parts)
+		low, high := study.ShareLimits(k, t.Parts)
 		*share = CountedShare{Count: k, PPM: perMillion * float64(k) / float64(max(1, t.Parts)), Low: perMillion * low, High: perMillion * high}
 	}
 }

@@ -10,6 +10,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/strict"
 )
 
 // TestStatedIsTheWholeTable: every field of the table that a kind of joint has is
@@ -50,7 +52,7 @@ func TestStatedIsTheWholeTable(t *testing.T) {
 				continue // a list without rows
 			}
 			for _, section := range []string{"probe", "sequence", "sequence.hold"} {
-				has = has && !(below(f.Path, section) && !p.Given(section)) // which may be absent as a whole
+				has = has && !(strict.Below(f.Path, section) && !p.Given(section)) // which may be absent as a whole
 			}
 			assert.Equal(t, has, seen[f.Path], "%s of %s", f.Path, file)
 		}

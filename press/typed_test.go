@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/strict"
 )
 
 // TestTypedUnits: a figure may stand with the unit of its field, and with no
@@ -95,7 +97,7 @@ func TestDoubtfulFigures(t *testing.T) {
 		if want == "" {
 			continue
 		}
-		assert.Equal(t, want, plainNumber(x), text)
+		assert.Equal(t, want, strict.PlainNumber(x), text)
 		d := exampleDraft(t)
 		d.Set("station.nest", text)
 		plan, faults := d.Check()

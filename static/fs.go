@@ -17,6 +17,9 @@ const ExamplePlan = "examples/example-plan.json"
 // and the ram's cycle as steps.
 var examples = []string{ExamplePlan, "examples/pivot-pin.json", "examples/rain-gauge-lid.json", "examples/pivot-bush.json"}
 
+// In examples/studies are invented studies of the station of [ExamplePlan]: the curve and the
+// scatter of its force, its stiffness and nest, and forty parts.
+
 // Example returns the plan that the documentation speaks of.
 func Example() []byte { return Examples()[0] }
 

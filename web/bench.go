@@ -172,6 +172,8 @@ func (s *site) besides(id archive.ID, do string) string {
 		return planPath(id, "shares")
 	case "go sheet":
 		return planPath(id, "sheet")
+	case "go proving":
+		return planPath(id, "proving")
 	case "go drill":
 		return planPath(id, "drill")
 	case "go history":

@@ -44,6 +44,15 @@ type input struct{ name, value string }
 
 // readForm reads the form of a request, whichever way it was sent.
 func readForm(r *http.Request) (*posted, error) {
+	inputs, file, err := readInputs(r)
+	if err != nil {
+		return nil, err
+	}
+	return sortInputs(inputs, file), nil
+}
+
+// readInputs reads the names and values of a form, in its order, and the file that it may hold.
+func readInputs(r *http.Request) ([]input, *postedFile, error) {
 	kind, params, err := mime.ParseMediaType(r.Header.Get("Content-Type"))
 	if err != nil {
 		kind = ""
@@ -52,9 +61,10 @@ func readForm(r *http.Request) (*posted, error) {
 	case "multipart/form-data":
 		return readMultipart(r.Body, params["boundary"])
 	case "application/x-www-form-urlencoded":
-		return readEncoded(r.Body)
+		inputs, err := readEncoded(r.Body)
+		return inputs, nil, err
 	}
-	return nil, errNoForm
+	return nil, nil, errNoForm
 }
 
 var errNoForm = refusal{http.StatusBadRequest, say.FormNeeded(), nil}
@@ -70,7 +80,7 @@ func broken(err error) error {
 }
 
 // readEncoded reads a form without a file.
-func readEncoded(body io.Reader) (*posted, error) {
+func readEncoded(body io.Reader) ([]input, error) {
 	data, err := io.ReadAll(body)
 	if err != nil {
 		return nil, broken(err)
@@ -92,14 +102,14 @@ func readEncoded(body io.Reader) (*posted, error) {
 		}
 		inputs = append(inputs, input{name, value})
 	}
-	return sortInputs(inputs, nil), nil
+	return inputs, nil
 }
 
 // readMultipart reads a form that may hold a file. It reads part by part: the
 // ready-made reader stops at a thousand parts, and a long curve has more.
-func readMultipart(body io.Reader, boundary string) (*posted, error) {
+func readMultipart(body io.Reader, boundary string) ([]input, *postedFile, error) {
 	if boundary == "" {
-		return nil, refusal{http.StatusBadRequest, say.FormWithoutBoundary(), nil}
+		return nil, nil, refusal{http.StatusBadRequest, say.FormWithoutBoundary(), nil}
 	}
 	parts := multipart.NewReader(body, boundary)
 	var inputs []input
@@ -107,17 +117,17 @@ func readMultipart(body io.Reader, boundary string) (*posted, error) {
 	for {
 		part, err := parts.NextPart()
 		if err == io.EOF {
-			return sortInputs(inputs, file), nil
+			return inputs, file, nil
 		}
 		if err != nil {
-			return nil, broken(err)
+			return nil, nil, broken(err)
 		}
 		if len(inputs) == maxInputs {
-			return nil, errTooMany
+			return nil, nil, errTooMany
 		}
 		data, err := io.ReadAll(part)
 		if err != nil {
-			return nil, broken(err)
+			return nil, nil, broken(err)
 		}
 		switch {
 		case part.FormName() != page.NameFile:

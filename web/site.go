@@ -41,6 +41,8 @@ func (s *site) router() *chi.Mux {
 	s.shelfRoutes(r)
 	s.planRoutes(r)
 	s.pastRoutes(r)
+	s.provingRoutes(r)
+	s.checkRoutes(r)
 	s.sheetRoutes(r)
 	s.ramRoutes(r)
 	s.drillRoutes(r)

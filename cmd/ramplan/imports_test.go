@@ -25,10 +25,11 @@ var importRule = map[string]struct{ may, never []string }{
 	"press/risk":       {[]string{"curves", "press/stack", "press/fit", "press/verdict"}, []string{"net/http", "os", plot}},
 	"press/model":      {[]string{"curves", "press/stack", "press/fit", "press/motion", "press/sequence", "press/probe", "press/verdict", "press/risk"}, []string{"net/http", "os", "reflect", "crypto", "encoding", "github.com/go-json-experiment/json", plot}},
 	"press/simulate":   {[]string{"press/stack", "press/fit", "press/risk", "press/verdict", "press/model"}, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
-	"press":            {[]string{"curves", "press/fit", "press/model", "press/simulate"}, []string{"net/http", plot}},
+	"press/strict":     {nil, []string{"net/http", "os", plot}},
+	"press":            {[]string{"curves", "press/fit", "press/model", "press/simulate", "press/strict", "press/study"}, []string{"net/http", plot}},
 	"press/words":      {[]string{"press"}, []string{"net/http", plot}},
 	"press/study":      {nil, []string{"net/http", "os", "encoding", "github.com/go-json-experiment/json", plot}},
-	"press/proving":    {[]string{"press", "press/study", "press/model", "press/risk", "press/stack"}, []string{"net/http", "os", "database/sql", plot}},
+	"press/proving":    {[]string{"press", "press/strict", "press/study", "press/model", "press/risk", "press/stack"}, []string{"net/http", "os", "database/sql", plot}},
 	"press/carry":      {[]string{"press"}, []string{"net/http", "os", plot}},
 	"press/training":   {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
 	"press/drafts":     {[]string{"press"}, []string{"net/http", "os", "database/sql", plot}},
@@ -45,13 +46,14 @@ var importRule = map[string]struct{ may, never []string }{
 
 	// The rooms of the drawings: each stands on those above it. Who draws knows what is
 	// drawn; who writes letters and files does not.
-	"press/draw/canvas":        {nil, []string{"net/http"}},
-	"press/draw/typeset":       {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot}},
-	"press/draw":               {[]string{"press", "press/words", "press/words/label", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
-	"press/draw/paper":         {[]string{"press", "press/proving", "press/words/proof", "press/draw/proof", "press/words", "press/words/label", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
-	"press/draw/proof":         {[]string{"press", "press/proving", "press/words", "press/words/label", "press/words/proof", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
-	"press/draw/drawtest":      {[]string{"press", "press/presstest"}, nil},
-	"press/draw/drawtest/grey": {[]string{"press/draw/canvas", "press/draw/drawtest"}, nil},
+	"press/draw/canvas":         {nil, []string{"net/http"}},
+	"press/draw/typeset":        {[]string{"press/draw/canvas"}, []string{"net/http", "os", plot}},
+	"press/draw":                {[]string{"press", "press/words", "press/words/label", "press/draw/canvas", "press/draw/typeset"}, []string{"net/http", "os", plot}},
+	"press/draw/paper":          {[]string{"press", "press/proving", "press/words/proof", "press/draw/proof", "press/words", "press/words/label", "press/carry", "press/training", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
+	"press/draw/proof":          {[]string{"press", "press/proving", "press/words", "press/words/label", "press/words/proof", "press/draw/canvas", "press/draw/typeset", "press/draw"}, []string{"net/http", "os", plot}},
+	"press/draw/drawtest":       {[]string{"press", "press/presstest"}, nil},
+	"press/draw/drawtest/taken": {[]string{"press", "press/proving"}, nil},
+	"press/draw/drawtest/grey":  {[]string{"press/draw/canvas", "press/draw/drawtest"}, nil},
 
 	// The words of one room each, which stand on the printer of press/words.
 	"press/words/proof":  {[]string{"press", "press/words", "press/proving"}, []string{"net/http", "os", plot}},

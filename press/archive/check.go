@@ -14,6 +14,7 @@ import (
 // A Report is what a check of a whole archive found.
 type Report struct {
 	Plans, Binned, States, Revisions, Rams, Trainings int // Plans counts those in the bin too
+	Studies, Checks                                   int // signed or not; of shifts
 	Faults                                            []Fault
 	NotTaken                                          []Fault // what is as it was stored, and refused by today's rules
 }
@@ -41,11 +42,24 @@ func (r *Report) String() string {
 	if r.Trainings > 0 {
 		parts = append(parts, counted(r.Trainings, "training record"))
 	}
+	if r.Studies > 0 {
+		parts = append(parts, countedStudies(r.Studies))
+	}
+	if r.Checks > 0 {
+		parts = append(parts, counted(r.Checks, "shift check"))
+	}
 	parts = append(parts, fmt.Sprintf("%d damaged", len(r.Faults)))
 	if n := len(r.NotTaken); n > 0 {
 		parts = append(parts, fmt.Sprintf("%d whole but not taken by today's rules", n))
 	}
 	return strings.Join(parts, ", ")
+}
+
+func countedStudies(n int) string {
+	if n == 1 {
+		return "1 study"
+	}
+	return fmt.Sprintf("%d studies", n)
 }
 
 func counted(n int, noun string) string {
@@ -92,7 +106,7 @@ func check(ctx context.Context, db *sql.DB, schema int) (*Report, error) {
 	}
 	defer func() { _ = tx.Rollback() }()
 	c := checker{tx: tx, schema: schema}
-	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf, c.rams, c.trainings} {
+	for _, step := range []func(context.Context) error{c.file, c.links, c.plans, c.shelf, c.rams, c.trainings, c.studies} {
 		if err := step(ctx); err != nil && !c.broken(err) {
 			return nil, explain(err)
 		}

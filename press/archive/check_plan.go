@@ -187,3 +187,30 @@ func (c *checker) trainings(ctx context.Context) error {
 		return nil
 	})
 }
+
+// studies looks at every study and shift check, and at what they name.
+func (c *checker) studies(ctx context.Context) error {
+	if c.schema < 7 {
+		return nil
+	}
+	all, err := studies(ctx, c.tx, "from study order by id")
+	if err != nil {
+		return err
+	}
+	known := map[StudyID]KeptStudy{}
+	for _, k := range all {
+		known[k.ID] = k
+		if k.Shift {
+			c.Checks++
+		} else {
+			c.Studies++
+		}
+		if k.Damaged {
+			c.fault(k.Plan, studyName(k.ID), "does not match its digest")
+		}
+		if old, there := known[k.Replaces]; k.Replaces != 0 && (!there || old.Plan != k.Plan || old.Kind != k.Kind || !old.Signed()) {
+			c.fault(k.Plan, studyName(k.ID), "%s", say.CorrectsWrongly(studyName(k.Replaces)))
+		}
+	}
+	return nil
+}

@@ -9,3 +9,8 @@
 //
 // The file may be read by other processes while one serves it.
 package archive
+
+import "ramplan/press/words/kept"
+
+// say writes what the archive has to tell people.
+var say kept.Words

@@ -23,7 +23,7 @@ import (
 
 // BringIn brings files in: plans, drafts and, where they are named, exported sheets
 // and drawings as new plans, with the issued
-// revisions that stand beside them in a folder, and rams. A revision comes in with
+// revisions and the studies that stand beside them in a folder, and rams. A revision comes in with
 // its own date, letter and names, and only if it is the plan of which the digest
 // was issued and could be issued today; else its plan stays outside as a whole.
 // Each plan is one transaction.
@@ -73,7 +73,8 @@ type bundle struct {
 	name   string   // for people
 	body   string   // file of the draft; empty where only revisions are left
 	issued []string // files of what is said of revisions
-	alone  []string // files of revisions of which nothing is said
+	kept   []string // files of what is said of studies
+	alone  []string // files of revisions and studies of which nothing is said
 }
 
 // bundles finds what a file, or a folder and those in it, holds.
@@ -115,25 +116,35 @@ func inFolder(folder string) ([]bundle, error) {
 		case e.IsDir() || strings.HasPrefix(e.Name(), ".") || !strings.EqualFold(filepath.Ext(path), ".json"):
 		case strings.HasPrefix(e.Name(), revisionOf) && strings.HasSuffix(e.Name(), issueEnding):
 			one.issued = append(one.issued, path)
+		case strings.HasPrefix(e.Name(), studyOf) && strings.HasSuffix(e.Name(), keptEnding):
+			one.kept = append(one.kept, path)
 		default:
 			files = append(files, path)
 		}
 	}
-	if len(one.issued) > 0 {
+	whole := len(one.issued)+len(one.kept) > 0
+	if whole {
 		files = slices.DeleteFunc(files, func(path string) bool {
-			switch base := filepath.Base(path); {
+			base := filepath.Base(path)
+			switch stem := strings.TrimSuffix(path, ".json"); {
 			case base == planFile, base == draftFile:
 				one.body = path
-			case !strings.HasPrefix(base, revisionOf):
+			case strings.HasPrefix(base, revisionOf):
+				if !slices.Contains(one.issued, stem+issueEnding) {
+					one.alone = append(one.alone, base)
+				}
+			case strings.HasPrefix(base, studyOf):
+				if !slices.Contains(one.kept, stem+keptEnding) {
+					one.alone = append(one.alone, base)
+				}
+			default:
 				return false
-			case !slices.Contains(one.issued, strings.TrimSuffix(path, ".json")+issueEnding):
-				one.alone = append(one.alone, base)
 			}
 			return true
 		})
 	}
 	var out []bundle
-	if len(one.issued) > 0 {
+	if whole {
 		out = append(out, one)
 	}
 	for _, path := range files {
@@ -145,7 +156,7 @@ func inFolder(folder string) ([]bundle, error) {
 // bundleIn brings one plan or ram in.
 func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 	if len(b.alone) > 0 {
-		return fmt.Errorf("archive: %s has no file of what was said when it was issued beside it", b.alone[0])
+		return outside(say.NothingSaidBeside(b.alone[0]))
 	}
 	var issued []issue.Revision
 	for _, file := range b.issued {
@@ -159,24 +170,38 @@ func (a *Archive) bundleIn(ctx context.Context, m *Moved, b bundle) error {
 	if err := issue.TrueLine(issued); err != nil {
 		return err
 	}
+	var kept []movedStudy
+	for _, file := range b.kept {
+		one, err := readKept(file)
+		if err != nil {
+			return err
+		}
+		kept = append(kept, one)
+	}
+	if err := studiesInOrder(kept, issued); err != nil {
+		return err
+	}
+	if b.body == "" && len(issued) == 0 {
+		return outside(say.StudiesWithoutPlan())
+	}
 	if b.body == "" {
-		return a.planIn(ctx, m, issued[len(issued)-1].Plan.Draft(), issued)
+		return a.planIn(ctx, m, issued[len(issued)-1].Plan.Draft(), issued, kept)
 	}
 	drafts, err := readDrafts(b.body)
 	if err != nil {
 		return err
 	}
 	for _, d := range drafts {
-		if err := a.planIn(ctx, m, d, issued); err != nil {
+		if err := a.planIn(ctx, m, d, issued, kept); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// planIn brings a draft in, as a plan with its revisions or as a ram.
-func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []issue.Revision) error {
-	if _, is := d.Get(drafts.PathRamName); is && len(issued) == 0 {
+// planIn brings a draft in, as a plan with its revisions and studies, or as a ram.
+func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued []issue.Revision, kept []movedStudy) error {
+	if _, is := d.Get(drafts.PathRamName); is && len(issued)+len(kept) == 0 {
 		return a.ramIn(ctx, m, d)
 	}
 	err := a.change(ctx, func(ctx context.Context, tx *sql.Tx) error {
@@ -189,11 +214,12 @@ func (a *Archive) planIn(ctx context.Context, m *Moved, d *press.Draft, issued [
 				return err
 			}
 		}
-		return nil
+		return studiesIn(ctx, tx, h.ID, kept)
 	})
 	if err == nil {
 		m.Plans++
 		m.Revisions += len(issued)
+		m.Studies += len(kept)
 	}
 	return err
 }

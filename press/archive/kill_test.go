@@ -16,6 +16,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/drafts"
 	"ramplan/press/issue"
+	"ramplan/press/proving"
 	"ramplan/press/training"
 	"ramplan/static"
 )
@@ -47,8 +48,8 @@ func TestMain(m *testing.M) {
 }
 
 // saveWithoutEnd changes the first plan in every way and prints, after each
-// change was acknowledged, what stands and how many revisions and training records there
-// are.
+// change was acknowledged, what stands and how many revisions, training records and
+// signed studies there are, and what is typed into the study under way.
 func saveWithoutEnd(dir string) error {
 	ctx := context.Background()
 	if _, err := TakeLock(dir); err != nil {
@@ -76,6 +77,10 @@ func saveWithoutEnd(dir string) error {
 		return err
 	}
 	records := len(kept)
+	typed, signed, err := openStudy(ctx, a)
+	if err != nil {
+		return err
+	}
 	for i := h.Version; ; i++ {
 		switch {
 		case i%23 == 0:
@@ -94,6 +99,13 @@ func saveWithoutEnd(dir string) error {
 			var one training.Record
 			one, err = a.KeepTraining(ctx, training.Record{Plan: 1, Sitting: strconv.Itoa(records), Who: "W", Items: 20, Right: 17, Needed: 16, Passed: true})
 			records = int(one.ID) // numbers follow one another, as none is removed
+		case i%13 == 0:
+			if typed, err = a.SignStudy(ctx, 1, typed.ID, typed.Version, "P"); err == nil {
+				signed++
+				typed, err = a.StartStudy(ctx, 1, proving.Master, master("1"))
+			}
+		case i%7 == 0:
+			typed, err = a.SaveStudy(ctx, 1, typed.ID, typed.Version, master(strconv.FormatInt(i, 10)))
 		case i%3 == 0: // typing in another field: a state of its own
 			h, err = a.Save(ctx, 1, At(h.Version), with(h.Draft, "title.notes", strconv.FormatInt(i, 10)), "")
 		default: // typing that goes on
@@ -102,8 +114,27 @@ func saveWithoutEnd(dir string) error {
 		if err != nil {
 			return err
 		}
-		fmt.Println(h.Version, h.Digest, n, records)
+		fmt.Println(h.Version, h.Digest, n, records, signed, typed.ID, typed.Version, typed.Typed.Cell(0, "reading"))
 	}
+}
+
+// openStudy gives the study that is typed, and how many are signed.
+func openStudy(ctx context.Context, a *Archive) (KeptStudy, int, error) {
+	all, err := a.Studies(ctx, 1)
+	if err != nil {
+		return KeptStudy{}, 0, err
+	}
+	signed := 0
+	for _, k := range all {
+		if k.Signed() {
+			signed++
+		}
+	}
+	if n := len(all); n > 0 && !all[n-1].Signed() {
+		return all[n-1], signed, nil
+	}
+	k, err := a.StartStudy(ctx, 1, proving.Master, master("1"))
+	return k, signed, err
 }
 
 // A process that is killed in the middle of saving loses nothing of what it
@@ -147,6 +178,17 @@ func TestKilledWhileSaving(t *testing.T) {
 			records, err := a.Trainings(background(), 1)
 			require.NoError(t, err)
 			require.GreaterOrEqual(t, len(records), last.records, "round %d: a training record is lost", round)
+			typed, signed, err := openStudy(background(), a)
+			require.NoError(t, err)
+			require.GreaterOrEqual(t, signed, last.signed, "round %d: a signed study is lost", round)
+			if typed.ID == last.study {
+				require.GreaterOrEqual(t, typed.Version, last.typed, "round %d: what was typed into a study is lost", round)
+			} else {
+				require.Greater(t, signed, last.signed, "round %d: the study that was typed is gone, and was not signed", round)
+			}
+			if typed.ID == last.study && typed.Version == last.typed {
+				require.Equal(t, last.reading, typed.Typed.Cell(0, "reading"), "round %d", round)
+			}
 			require.Contains(t, []int64{last.version, last.version + 1}, h.Version,
 				"round %d: the last acknowledged version was %d; at most the one under way may have come after it", round, last.version)
 			if h.Version == last.version {
@@ -164,6 +206,10 @@ type acknowledgement struct {
 	digest    string
 	revisions int
 	records   int
+	signed    int // studies
+	study     StudyID
+	typed     int64 // version of it
+	reading   string
 }
 
 // killAfter lets a process save for a while, kills it, and gives what it had
@@ -188,7 +234,7 @@ func killAfter(t *testing.T, dir string, wait time.Duration, saved int) []acknow
 			break // a line without its end was not acknowledged
 		}
 		var a acknowledgement
-		_, err = fmt.Sscan(line, &a.version, &a.digest, &a.revisions, &a.records)
+		_, err = fmt.Sscan(line, &a.version, &a.digest, &a.revisions, &a.records, &a.signed, &a.study, &a.typed, &a.reading)
 		require.NoError(t, err, line)
 		got = append(got, a)
 		if len(got) == saved {

@@ -46,13 +46,18 @@ type issueFile struct {
 // Moved tells what went out of an archive, or came in.
 type Moved struct {
 	Plans, Revisions, Rams int
+	Studies                int      // shift checks too
 	Binned                 int      // plans in the bin, which are left there
 	Trainings              int      // training records, which stay in the archive
 	Faults                 []string // what could not be moved, or only an older state of it
 }
 
 func (m *Moved) String() string {
-	return strings.Join([]string{counted(m.Plans, "plan"), counted(m.Revisions, "revision"), counted(m.Rams, "ram")}, ", ")
+	parts := []string{counted(m.Plans, "plan"), counted(m.Revisions, "revision"), counted(m.Rams, "ram")}
+	if m.Studies > 0 {
+		parts = append(parts, countedStudies(m.Studies))
+	}
+	return strings.Join(parts, ", ")
 }
 
 func (m *Moved) fault(name, format string, args ...any) {
@@ -62,8 +67,8 @@ func (m *Moved) fault(name, format string, args ...any) {
 // A Progress is told of each thing before it is moved.
 type Progress func(done, all int, name string)
 
-// WriteOut writes every plan on the shelf, its issued revisions and the rams as
-// plain files into a new or empty folder. Earlier states and training records stay
+// WriteOut writes every plan on the shelf, its issued revisions, its studies and shift checks,
+// and the rams as plain files into a new or empty folder. Earlier states and training records stay
 // behind.
 func (a *Archive) WriteOut(ctx context.Context, folder string, tell Progress) (*Moved, error) {
 	if err := newFolder(folder); err != nil {
@@ -155,6 +160,10 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 	if err != nil {
 		return err
 	}
+	kept, err := a.studies(ctx, "from study where plan = $1 order by id", id)
+	if err != nil {
+		return err
+	}
 	if err := os.Mkdir(folder, 0o755); err != nil {
 		return err
 	}
@@ -182,7 +191,7 @@ func (a *Archive) planOut(ctx context.Context, m *Moved, id ID, folder, name str
 		}
 		m.Revisions++
 	}
-	return nil
+	return studiesOut(m, kept, folder, name)
 }
 
 // revisionOut writes the two files of a revision.

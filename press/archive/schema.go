@@ -18,6 +18,7 @@ var migrations = []migration{
 	{sql: schema4},
 	{sql: schema5},
 	{sql: schema6},
+	{sql: schema7},
 }
 
 // A migration leads to a schema: statements, and what else they need.
@@ -162,6 +163,62 @@ create table sitting (
 // before, of which nobody said anything. A seal takes it in where something is said.
 const schema6 = `
 alter table revision add column drill text not null default '';
+`
+
+// schema7 adds the studies with which a station is proved, and the checks of its shifts. What
+// was signed is never changed, removed or replaced; a correction is another study that
+// names it. What was typed stays beside what it was read as. Table proved keeps how
+// the newest revision of a plan stands, so that the shelf need not assess it at each visit: a
+// study that is signed, and one that goes, takes it away.
+const schema7 = `
+create table study (
+	id       integer primary key autoincrement,
+	plan     integer not null references plan on delete cascade,
+	once     text unique,
+	version  integer not null default 1,
+	kind     text not null,
+	purpose  text not null,
+	posted   integer not null,
+	made     text not null,
+	changed  text not null,
+	replaces integer,
+	signed   text,
+	signer   text not null default '',
+	outcome  text not null default '',
+	letter   text not null default '',
+	revision text not null default '',
+	typed_sum text not null,
+	typed    blob not null,
+	sum      text not null default '',
+	document blob,
+	seal     text not null default ''
+) strict;
+create index study_plan on study (plan, purpose, signed desc, id desc);
+create unique index study_corrected on study (replaces) where replaces is not null and signed is not null;
+create trigger study_stays before update on study when old.signed is not null
+begin select raise(abort, 'a signed study is never changed'); end;
+create trigger study_kept before delete on study
+when old.signed is not null and exists (select 1 from plan where id = old.plan and binned is null)
+begin select raise(abort, 'a signed study is never removed'); end;
+create trigger study_new before insert on study
+when exists (select 1 from study where signed is not null and (id = new.id or once = new.once))
+begin select raise(abort, 'a signed study is never replaced'); end;
+create trigger plan_proved before delete on plan
+when old.binned is null and exists (select 1 from study where plan = old.id and signed is not null)
+begin select raise(abort, 'a plan with signed studies is removed through the bin only'); end;
+
+create table proved (
+	plan  integer primary key references plan on delete cascade,
+	of    text not null,
+	since text not null,
+	last  text not null,
+	state text not null,
+	until text not null
+) strict;
+create trigger study_signed after update on study when new.signed is not null
+begin delete from proved where plan = new.plan; end;
+create trigger study_came after insert on study when new.signed is not null
+begin delete from proved where plan = new.plan; end;
 `
 
 const revisionStays = `

@@ -24,12 +24,12 @@ func (s Scene) name() string {
 	return "Part " + words.Unit(words.Fixed(s.Height, 3), "mm") + " high"
 }
 
-// kind is the name of the row of the catalogue, empty for anything else.
-func (s Scene) kind() string {
-	if s.Row == nil || s.Row.Own {
-		return ""
+// looks is how the picture differs from that of a sound part.
+func (s Scene) looks() press.Picture {
+	if s.Row == nil {
+		return press.LooksSound
 	}
-	return s.Row.Name
+	return s.Row.Case().Looks
 }
 
 // Station is the side view of the station with one scene: its picture at any

@@ -15,14 +15,9 @@ type section struct {
 	seat   float64 // of the insert as it rests
 	hub    float64 // top of the hub
 	foot   float64 // the insert's lower end as it rests
-	second bool    // another insert lies on the first
 	single float64 // top of the first of two
-	chip   bool
-	loose  bool
-	tight  bool
-	worn   bool
-	gap    bool
-	pushed bool // the ram moves it
+	pushed bool    // the ram moves it
+	looks  press.Picture
 }
 
 // sectionOf makes a simple section of the parts: the true heights where the plan
@@ -42,28 +37,19 @@ func sectionOf(p *press.Plan, r *press.Result, s Scene) section {
 		b.top = *c.Touch
 	}
 	by := b.top - t.Contact // how much deeper the whole part stands
-	switch s.kind() {
-	case press.RowMissing, press.RowArrivalStuckOn:
+	b.looks = s.looks()
+	switch b.looks {
+	case press.LooksEmpty:
 		b.insert, b.pushed = false, false
-	case press.RowTwoInserts:
-		b.second, b.single, b.pushed = true, t.Contact, false
-	case press.RowAlreadyPressed:
-		b.pushed = false
-	case press.RowChip:
-		b.chip = true
-	case press.RowLoose:
-		b.loose = true
-	case press.RowTight:
-		b.tight = true
-	case press.RowGap:
-		b.gap = true
-	case press.RowNestWorn:
-		b.worn = true
-	}
-	if c.Early && s.kind() != press.RowTwoInserts {
+	case press.LooksDouble:
+		b.single, b.pushed = t.Contact, false
+	case press.LooksSeated:
 		b.pushed = false
 	}
-	if s.kind() != press.RowAlreadyPressed && s.kind() != press.RowTwoInserts {
+	if c.Early && b.looks != press.LooksDouble {
+		b.pushed = false
+	}
+	if b.looks != press.LooksSeated && b.looks != press.LooksDouble {
 		b.seat += by
 	}
 	return b
@@ -111,20 +97,20 @@ func (d *Station) names(p *canvas.Pen, x float64) {
 
 // note names what cannot be drawn to scale.
 func (d *Station) note() string {
-	switch b := d.part; {
-	case b.second:
+	switch d.part.looks {
+	case press.LooksDouble:
 		return say.SecondInsert()
-	case !b.insert:
+	case press.LooksEmpty:
 		return say.NoInsertInside()
-	case b.chip:
+	case press.LooksOnChip:
 		return say.ChipUnderPart()
-	case b.gap:
+	case press.LooksOffSeat:
 		return say.StopsShort()
-	case b.loose:
+	case press.LooksLoose:
 		return say.LooseNoGrip()
-	case b.tight:
+	case press.LooksTight:
 		return say.TightStalls()
-	case b.worn:
+	case press.LooksOnWornNest:
 		return say.NestGaveWay()
 	}
 	return ""
@@ -158,7 +144,7 @@ func (d *Station) travelScale(p *canvas.Pen, x float64) {
 func (d *Station) nest(p *canvas.Pen, mid, half float64) {
 	y := d.travel.At(d.p.Station.Nest)
 	box := canvas.Rect(mid-half-6, y, mid+half+6, y+nestRoom-8)
-	if d.part.worn {
+	if d.part.looks == press.LooksOnWornNest {
 		p.Line(canvas.Black, canvas.ThinLine, canvas.Dashed, [2]float64{box.X0, y}, [2]float64{box.X1, y})
 		box.Y0 += 4
 	}
@@ -170,12 +156,12 @@ func (d *Station) nest(p *canvas.Pen, mid, half float64) {
 // hub is cut open: two walls and the shoulder between them.
 func (d *Station) hub(p *canvas.Pen, mid, half float64) {
 	b, nest := d.part, d.travel.At(d.p.Station.Nest)
-	if b.worn {
+	if b.looks == press.LooksOnWornNest {
 		nest += 4
 	}
 	top, foot := d.travel.At(b.hub), d.travel.At(b.foot)
 	bore := half * 0.62
-	if b.loose {
+	if b.looks == press.LooksLoose {
 		bore += 4
 	}
 	var shapes []canvas.Rectangle
@@ -197,7 +183,7 @@ func (d *Station) hub(p *canvas.Pen, mid, half float64) {
 		p.Line(canvas.Black, canvas.Outline, canvas.Solid, [2]float64{mid + side*half, nest}, [2]float64{mid + side*half, top},
 			[2]float64{mid + side*bore, top}, [2]float64{mid + side*bore, foot}, [2]float64{mid, foot})
 	}
-	if b.chip {
+	if b.looks == press.LooksOnChip {
 		p.Area(canvas.Black, [2]float64{mid - 12, foot}, [2]float64{mid - 9, foot - 5}, [2]float64{mid - 4, foot - 3}, [2]float64{mid + 1, foot})
 	}
 }
@@ -222,7 +208,7 @@ func (d *Station) insert(p *canvas.Pen, mid, half float64, q Pose) {
 		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, s)
 		p.Line(canvas.Black, canvas.ThinLine, canvas.Centring, [2]float64{mid, top - 4}, [2]float64{mid, top + high + 4})
 	}
-	if b.second {
+	if b.looks == press.LooksDouble {
 		first := d.travel.At(b.single)
 		one(first)
 		top := d.travel.At(b.top)

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"ramplan/press"
 	"ramplan/press/words"
 )
 
@@ -44,15 +43,7 @@ func (d *Drill) size(i int) string {
 		}
 		return d.say.StandsBy(math.Abs(by), way)
 	}
-	switch f.Name {
-	case press.RowChip:
-		return d.say.ChipThickness(sizes.Chip)
-	case press.RowGap:
-		return d.say.GapSize(sizes.Gap)
-	case press.RowNestWorn:
-		return d.say.NestGaveWay(sizes.NestWear)
-	}
-	return ""
+	return d.say.FaultSize(d.p, f)
 }
 
 // stopped says where the ram would be stopped, or where it would meet what comes

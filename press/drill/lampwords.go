@@ -79,21 +79,4 @@ func (d *Drill) unseen(rng *rand.Rand, blind, seen []int) Exercise {
 }
 
 // plainly says a fault in a few plain words.
-func (d *Drill) plainly(i int) string {
-	switch f := d.r.Faults[i]; f.Name {
-	case press.RowLoose:
-		return d.say.UnseenLoose()
-	case press.RowAlreadyPressed:
-		return d.say.UnseenPressedBefore()
-	case press.RowMissing:
-		return d.say.UnseenMissing()
-	case press.RowTight:
-		return d.say.UnseenTight()
-	case press.RowChip:
-		return d.say.UnseenChip(d.p.Faults.Chip)
-	case press.RowGap:
-		return d.say.UnseenGap(d.p.Faults.Gap)
-	default:
-		return d.say.Fault(f).Word
-	}
-}
+func (d *Drill) plainly(i int) string { return d.say.FaultPlainly(d.p, d.r.Faults[i]) }

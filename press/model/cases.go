@@ -12,8 +12,25 @@ type Case struct {
 	Blind  bool    // the signals may not find it
 	First  bool    // what a beginner is asked about
 	Stuck  Stuck   // signals that do not follow the ram
+	Looks  Picture // how its picture differs from that of a sound part
 	meets  meeting // where the tool first meets the part
 }
+
+// A Picture is what is seen of a row in a section through the station.
+type Picture int
+
+// What can be seen.
+const (
+	LooksSound      Picture = iota
+	LooksEmpty              // no insert
+	LooksDouble             // a second insert on the first
+	LooksSeated             // seated before the push
+	LooksOnChip             // a chip under the part
+	LooksLoose              // a bore that does not grip
+	LooksTight              // a bore that is too narrow
+	LooksOffSeat            // stopped short of its seat
+	LooksOnWornNest         // on a nest that gave way
+)
 
 // Stuck are signals that do not follow the ram; nil follows.
 type Stuck struct{ Arrival, Zone *bool }
@@ -67,17 +84,17 @@ var Cases = []Case{
 	{Name: RowShortest, Good: true, Edge: true},
 	{Name: RowLong, Edge: true},
 	{Name: RowShort, Edge: true},
-	{Name: RowMissing, Absent: true, Blind: true, First: true, meets: meetsItself},
-	{Name: RowTwoInserts, First: true, meets: meetsItself},
-	{Name: RowAlreadyPressed, Blind: true, meets: meetsSeated},
-	{Name: RowTight, Blind: true, meets: meetsNominal},
-	{Name: RowLoose, Blind: true, meets: meetsNominal},
-	{Name: RowChip, Blind: true},
-	{Name: RowGap, Blind: true, meets: meetsNominal},
+	{Name: RowMissing, Absent: true, Blind: true, First: true, Looks: LooksEmpty, meets: meetsItself},
+	{Name: RowTwoInserts, First: true, Looks: LooksDouble, meets: meetsItself},
+	{Name: RowAlreadyPressed, Blind: true, Looks: LooksSeated, meets: meetsSeated},
+	{Name: RowTight, Blind: true, Looks: LooksTight, meets: meetsNominal},
+	{Name: RowLoose, Blind: true, Looks: LooksLoose, meets: meetsNominal},
+	{Name: RowChip, Blind: true, Looks: LooksOnChip},
+	{Name: RowGap, Blind: true, Looks: LooksOffSeat, meets: meetsNominal},
 	{Name: RowSettingLow, Good: true, meets: meetsNominal},
 	{Name: RowSettingHigh, Good: true, meets: meetsNominal},
-	{Name: RowNestWorn, Blind: true},
-	{Name: RowArrivalStuckOn, Absent: true, Blind: true, Stuck: Stuck{Arrival: &stuckOn}, meets: meetsItself},
+	{Name: RowNestWorn, Blind: true, Looks: LooksOnWornNest},
+	{Name: RowArrivalStuckOn, Absent: true, Blind: true, Stuck: Stuck{Arrival: &stuckOn}, Looks: LooksEmpty, meets: meetsItself},
 	{Name: RowArrivalStuckOff, Blind: true, Stuck: Stuck{Arrival: &stuckOff}, meets: meetsNominal},
 	{Name: RowZoneStuckOn, Blind: true, Stuck: Stuck{Zone: &stuckOn}},
 	{Name: RowZoneStuckOff, Blind: true, Stuck: Stuck{Zone: &stuckOff}, meets: meetsNominal},

@@ -1,5 +1,11 @@
 package model
 
+import (
+	"math"
+
+	"ramplan/press/stack"
+)
+
 // Chances are how likely each pair of signals is where something comes to rest
 // once: over the error of a reading at the plan's own setting, as the detection of
 // the fault catalogue is. They add up to 1.
@@ -37,8 +43,24 @@ func (r *Outcome) ChancesAt(reading float64) (Chances, bool) {
 	return r.inside().chances(visit{occasion: restsAt(reading)}), true
 }
 
-// chances weighs the stretches of readings on which the signals stay the same.
-func (w *work) chances(v visit) Chances {
+// PartChances tells what the signals say of all parts, seated at a station whose readings
+// lie off the planned ones by a shift, mm. It is false for a result without signals, and
+// where nothing is seated or the nominal part stalls.
+func (r *Outcome) PartChances(shift float64) (Chances, bool) {
+	w := r.inside()
+	if !w.zone.known || !w.parts.pressable() || w.seated.stalled {
+		return Chances{}, false
+	}
+	spread := append([]stack.Term{w.p.Station.drift()}, w.parts.read...)
+	e := stack.NewError(w.seated.sigma, append(spread, w.parts.product...))
+	return w.spread(e, visit{occasion: occasion{reading: w.r.Travel.SeatReading + shift, contact: math.Inf(1)}}), true
+}
+
+// chances weighs the errors of one reading.
+func (w *work) chances(v visit) Chances { return w.spread(w.chance.window.Error, v) }
+
+// spread weighs the stretches of readings on which the signals stay the same.
+func (w *work) spread(e *stack.Sum, v visit) Chances {
 	z := w.zone.at
 	var c Chances
 	add := func(share float64, arrival, zone bool) {
@@ -50,7 +72,7 @@ func (w *work) chances(v visit) Chances {
 		}
 		c.Pairs[index(arrival)][index(zone)] += share
 	}
-	switch e := w.chance.window.Error; {
+	switch {
 	case v.nowhere:
 		add(1, false, z.InZone(z.End))
 	case z.Early(v.contact):

@@ -4,15 +4,15 @@ func (w *work) blockForce() {
 	f := &w.r.Force
 	if w.p.Window.Setting == nil {
 		if !f.SettingFeasible {
-			w.say(NoSetting, w.settingPath(), figures{"need": f.Need, "cap": f.Cap, "setting": f.Setting, "low": f.Low, "high": f.High})
+			w.say(NoSetting, w.settingPath(), NoSettingFigures{Need: f.Need, Cap: f.Cap, Setting: f.Setting, Low: f.Low, High: f.High})
 		}
 		return
 	}
 	if w.force.now.tooWeak(f.Need) {
-		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "need": f.Need, "low": f.Low})
+		w.say(SettingNotFeasible, "window.setting", NotFeasibleFigures{Setting: f.Setting, Force: f.Low, Limit: f.Need, Weak: true})
 	}
 	if w.force.now.tooStrong(f.Cap) {
-		w.say(SettingNotFeasible, "window.setting", figures{"setting": f.Setting, "cap": f.Cap, "high": f.High})
+		w.say(SettingNotFeasible, "window.setting", NotFeasibleFigures{Setting: f.Setting, Force: f.High, Limit: f.Cap})
 	}
 }
 
@@ -27,18 +27,18 @@ func (w *work) blockReadings() {
 	case t == nil && win.Acceptance == nil:
 		width := win.GoodRange[1] - win.GoodRange[0]
 		d := w.doubt()
-		w.say(NoAcceptance, d.path, figures{"width": width, "guard": win.GuardBand, "uncertainty": 2 * win.Uncertainty, "ratio": 4 * win.Uncertainty / width, "of": d.share})
+		w.say(NoAcceptance, d.path, NoAcceptanceFigures{Width: width, Guard: win.GuardBand, Uncertainty: 2 * win.Uncertainty, Ratio: 4 * win.Uncertainty / width, Of: d.share})
 	}
 	if z.known && !z.overlap {
-		w.say(NeverGood, w.zonePath(), figures{"from": max(z.a, *z.z1), "to": min(*z.e, *z.z2)})
+		w.say(NeverGood, w.zonePath(), StretchFigures{From: max(z.a, *z.z1), To: min(*z.e, *z.z2)})
 	}
 	if refused := w.r.Risk.ProducerPPM; z.overlap && (w.nominalOutside() || refused != nil && *refused > quarter) {
-		f := figures{
-			"reading": w.seated.nominal, "from": z.first, "to": z.last, "height": w.seated.base - w.seated.nominal,
-			"height_low": w.p.Requirement.HeightLow, "height_high": w.p.Requirement.HeightHigh,
+		f := NominalFigures{
+			Reading: w.seated.nominal, From: z.first, To: z.last, Height: w.seated.base - w.seated.nominal,
+			HeightLow: w.p.Requirement.HeightLow, HeightHigh: w.p.Requirement.HeightHigh,
 		}
 		if !w.nominalOutside() {
-			f["ppm"] = *refused
+			f.PPM = refused
 		}
 		w.say(NominalRejected, w.rejectPath(), f)
 	}
@@ -48,17 +48,17 @@ func (w *work) blockReadings() {
 		if w.p.Window.ApproachEnd != nil {
 			path = "window.approach_end"
 		}
-		w.say(BeyondStroke, path, figures{"position": home, "limit": z.a, "home": 1})
+		w.say(BeyondStroke, path, BeyondFigures{home, z.a, BeyondHome})
 	}
 	if z.e != nil && *z.e > stroke+slack {
-		w.say(BeyondStroke, w.farPath(), figures{"position": *z.e, "limit": stroke, "push_end": 1})
+		w.say(BeyondStroke, w.farPath(), BeyondFigures{*z.e, stroke, BeyondPushEnd})
 	}
 	if z.z2 != nil && *z.z2 > stroke+slack {
 		path := "window.zone_end"
 		if w.p.Window.ZoneEnd == nil { // it follows the push end
 			path = w.farPath()
 		}
-		w.say(BeyondStroke, path, figures{"position": *z.z2, "limit": stroke, "zone_end": 1})
+		w.say(BeyondStroke, path, BeyondFigures{*z.z2, stroke, BeyondZoneEnd})
 	}
 	w.stepsBeyondStroke()
 }
@@ -67,10 +67,11 @@ func (w *work) blockReadings() {
 // lie before the approach ends, or too few lie within the drawing.
 func (w *work) noPlace() {
 	good, step := w.r.Window.GoodRange, w.p.Station.PositionStep
-	f := figures{"from": good[0], "to": good[1], "step": step}
+	f := NoPlaceFigures{From: good[0], To: good[1], Step: step}
 	path := "station.position_step"
 	if len(positions(good, step)) > 1 {
-		path, f["approach_end"] = w.earlyPath(), w.zone.a
+		end := w.zone.a
+		path, f.ApproachEnd = w.earlyPath(), &end
 	}
 	w.say(NoAcceptance, path, f)
 }
@@ -112,7 +113,7 @@ func (w *work) looksGood() {
 		if !tall && !short || r < w.zone.first-slack || r > w.zone.last+slack {
 			continue
 		}
-		w.say(FaultLooksGood, w.edgePath(tall), figures{"row": float64(i), "reading": r, "low": good[0], "high": good[1], "from": w.zone.first, "to": w.zone.last})
+		w.say(FaultLooksGood, w.edgePath(tall), FaultFigures{Row: i, Reading: r, Low: good[0], High: good[1], From: w.zone.first, To: w.zone.last})
 	}
 }
 
@@ -140,7 +141,7 @@ func (w *work) settingPath() string {
 func (w *work) blockMotion() {
 	ppm, limit := w.r.Risk.EarlyContactPPM, w.p.Targets.EarlyContactPPM
 	if ppm > limit { // without a way to press in there is no share
-		w.say(EarlyContactBlocked, w.earlyPath(), figures{"ppm": ppm, "limit": limit})
+		w.say(EarlyContactBlocked, w.earlyPath(), PPMFigures{ppm, limit})
 	}
 	m, r := &w.p.Motion, &w.p.Ram
 	for _, c := range []struct {
@@ -153,7 +154,7 @@ func (w *work) blockMotion() {
 		{"motion.decel", m.Decel, r.MaxAccel},
 	} {
 		if c.value > c.limit {
-			w.say(SpeedOverRam, c.path, figures{"value": c.value, "limit": c.limit})
+			w.say(SpeedOverRam, c.path, LimitFigures{c.value, c.limit})
 		}
 	}
 	w.stepsOverRam()
@@ -173,33 +174,33 @@ func (w *work) blockJoint() {
 		w.say(NothingStopsIt, "joint.stop", nil)
 	}
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck == "" && !w.missingRefused() {
-		w.say(MissingLooksGood, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+		w.say(MissingLooksGood, "station.presence_check", ReadingFigures{w.withoutInsert().Reading})
 	}
 	w.looksGood()
 	if w.r.Joint != nil && w.r.Joint.Pressure != nil {
 		w.blockInterference()
 	}
 	if t := w.parts.travel; t < 0 {
-		w.say(TravelNegative, w.heaviest(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), figures{"travel": t})
+		w.say(TravelNegative, w.heaviest(func(row Part) float64 { return (row.Seat - row.Contact) * row.mean() }), TravelFigures{t})
 	}
 	if t := w.parts.travel; j.Kind == Touch && t != 0 {
-		w.say(TouchWithTravel, "joint.kind", figures{"travel": t})
+		w.say(TouchWithTravel, "joint.kind", TravelFigures{t})
 	}
 	if w.joint.tooLong {
-		w.say(EngagementTooLong, "joint.engagement", figures{"travel": w.parts.travel, "engagement": j.Engagement})
+		w.say(EngagementTooLong, "joint.engagement", EngagementFigures{j.Engagement, w.parts.travel})
 	}
 }
 
 func (w *work) blockInterference() {
 	j := &w.p.Joint
 	if u := *w.r.Joint.HubUtilisation; u > 1+1e-12 {
-		w.say(OverYield, "joint.hub.yield", figures{"utilisation": u})
+		w.say(OverYield, "joint.hub.yield", YieldFigures{u})
 	}
 	if u := *w.r.Joint.InsertUtilisation; u > 1+1e-12 {
-		w.say(OverYield, "joint.insert.yield", figures{"utilisation": u})
+		w.say(OverYield, "joint.insert.yield", YieldFigures{u})
 	}
 	if limit := j.HoldingRequired * j.HoldingSafety; w.joint.grip < limit*(1-1e-12) {
-		w.say(HoldingShort, "joint.holding_required", figures{"holding": w.joint.grip, "limit": limit})
+		w.say(HoldingShort, "joint.holding_required", HoldingFigures{w.joint.grip, limit})
 	}
 }
 
@@ -214,9 +215,9 @@ func (w *work) overlapWider(s Severity) {
 	if over := ppm != nil && *ppm > w.p.Targets.FalseAcceptPPM; over != (s == Blocker) {
 		return
 	}
-	f := figures{"from": z.first, "to": z.last, "low": good[0], "high": good[1]}
+	f := WiderFigures{From: z.first, To: z.last, Low: good[0], High: good[1]}
 	if part, ok := w.tightPasses(); ok {
-		f["tight"] = part
+		f.Tight = &part
 	}
 	w.sayAs(s, OverlapWider, w.edgePath(z.first < good[0]-slack), f)
 }

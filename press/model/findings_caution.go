@@ -6,20 +6,20 @@ func (w *work) cautionSetUp() {
 	z, j := &w.zone, &w.p.Joint
 	ppm := w.r.Risk.EarlyContactPPM
 	if doubt := w.p.positionDoubt(); w.r.Pressable() && z.a > w.parts.earliest-doubt+slack && ppm <= w.p.Targets.EarlyContactPPM {
-		w.say(EarlyContactWorstCase, w.earlyPath(), figures{"approach_end": z.a, "earliest": w.parts.earliest, "doubt": doubt, "ppm": ppm})
+		w.say(EarlyContactWorstCase, w.earlyPath(), EarlyFigures{z.a, w.parts.earliest, doubt, ppm})
 	}
 	if s, step := w.p.Window.Setting, w.p.Ram.SettingStep; s != nil && offStep(*s, step) {
-		w.say(SettingOffStep, "window.setting", figures{"setting": *s, "step": step})
+		w.say(SettingOffStep, "window.setting", OffStepFigures{*s, step})
 	}
 	if q, step := w.p.Probe, w.p.Ram.SettingStep; q != nil && q.Setting != nil && offStep(*q.Setting, step) {
-		w.say(SettingOffStep, "probe.setting", figures{"setting": *q.Setting, "step": step})
+		w.say(SettingOffStep, "probe.setting", OffStepFigures{*q.Setting, step})
 	}
 	if j.Kind == Interference {
 		if w.joint.raw < -slack*1000 { // µm
-			w.say(GripMayVanish, "joint.fit", figures{"effective": w.joint.raw})
+			w.say(GripMayVanish, "joint.fit", GripFigures{w.joint.raw})
 		}
 		if left := w.parts.travel - w.joint.pilot; left < j.Engagement-slack {
-			w.say(PartlyEngaged, "joint.engagement", figures{"engaged": w.joint.engaged, "engagement": j.Engagement})
+			w.say(PartlyEngaged, "joint.engagement", EngagementFigures{j.Engagement, w.joint.engaged})
 		}
 	}
 	if v := w.r.Verdict; v != nil && v.Ambiguous {
@@ -30,31 +30,22 @@ func (w *work) cautionSetUp() {
 	}
 	if w.r.Narrow() {
 		d := w.narrow()
-		w.say(OverlapNarrow, d.path, figures{"width": z.last - z.first, "limit": 6 * w.seated.u, "of": d.share})
+		w.say(OverlapNarrow, d.path, NarrowFigures{z.last - z.first, 6 * w.seated.u, d.share})
 	}
 }
 
 // offStep tells whether a value is no whole multiple of a step.
 func offStep(x, step float64) bool { return math.Abs(x-math.Round(x/step)*step) > slack }
 
-// cautionTable speaks of a table that cannot be trusted. What is not off where it should
-// be has no figure.
+// cautionTable speaks of a table that cannot be trusted.
 func (w *work) cautionTable() {
 	z, sure, off := &w.zone, w.sure(), w.slips()
-	f := figures{"push_end": *z.e, "zone_start": *z.z1, "zone_end": *z.z2, "low": sure.Low, "high": sure.High}
-	for name, by := range map[string]float64{"zone_start_off": off.zoneStart, "push_end_off": off.pushEnd, "zone_end_off": off.zoneEnd} {
-		if by > 0 {
-			f[name] = by
-		}
+	f := AmbiguousFigures{
+		PushEnd: *z.e, ZoneStart: *z.z1, ZoneEnd: *z.z2, PushEndOff: off.pushEnd > 0, ZoneStartOff: off.zoneStart > 0, ZoneEndOff: off.zoneEnd > 0,
+		Low: sure.Low, High: sure.High,
 	}
 	if at, stops := w.stopsWithoutInsert(); stops {
-		f["stops"] = at
-		if z.at.InZone(at) {
-			f["stops_in_zone"] = 1
-		}
-		if !w.parts.inserted {
-			f["bare_nest"] = 1
-		}
+		f.Stops, f.StopsInZone, f.BareNest = &at, z.at.InZone(at), !w.parts.inserted
 	}
 	path := "station.presence_check" // nothing is off: it is the missing insert
 	if off != (slips{}) {
@@ -97,13 +88,13 @@ func (w *work) cautionRisk() {
 	}
 	r, t := &w.r.Risk, &w.p.Targets
 	if r.ConformingShare < t.ConformingShare {
-		w.say(ConformingShareLow, w.sharePath(), figures{"share": r.ConformingShare, "limit": t.ConformingShare})
+		w.say(ConformingShareLow, w.sharePath(), ShareFigures{r.ConformingShare, t.ConformingShare})
 	}
 	if ppm := r.ConsumerPPM; ppm != nil && *ppm > t.FalseAcceptPPM {
-		w.say(FalseAccept, w.acceptPath(), figures{"ppm": *ppm, "limit": t.FalseAcceptPPM})
+		w.say(FalseAccept, w.acceptPath(), PPMFigures{*ppm, t.FalseAcceptPPM})
 	}
 	if ppm := r.ProducerPPM; ppm != nil && *ppm > t.FalseRejectPPM {
-		w.say(FalseReject, w.refusePath(), figures{"ppm": *ppm, "limit": t.FalseRejectPPM})
+		w.say(FalseReject, w.refusePath(), PPMFigures{*ppm, t.FalseRejectPPM})
 	}
 }
 
@@ -117,43 +108,38 @@ func (w *work) cautionRule() {
 		case BindsReject:
 			path = "targets.false_reject_ppm"
 		}
-		f := figures{"measure": *t.Measure, "accept": w.p.Targets.FalseAcceptPPM, "reject": w.p.Targets.FalseRejectPPM}
-		if win := &w.p.Window; win.ZoneStart != nil && win.PushStroke != nil {
-			f["by_hand"] = 1
-		}
-		if w.p.Window.TargetsFor == OnWorstDay {
-			f["worst_day"] = 1
-		}
-		w.say(TargetMissed, path, f)
+		win := &w.p.Window
+		w.say(TargetMissed, path, MissedFigures{
+			Measure: *t.Measure, Accept: w.p.Targets.FalseAcceptPPM, Reject: w.p.Targets.FalseRejectPPM,
+			ByHand: win.ZoneStart != nil && win.PushStroke != nil, WorstDay: win.TargetsFor == OnWorstDay,
+		})
 	}
 	if w.rule.outside {
 		spread := w.p.readingSpread(&w.parts, &w.seated)
-		w.say(ProcessOutside, w.sharePath(), figures{
-			"reading": w.r.Travel.SeatReading, "reach": w.p.Window.ProcessSD * spread,
-			"low": w.r.Window.GoodRange[0], "high": w.r.Window.GoodRange[1]})
+		w.say(ProcessOutside, w.sharePath(), OutsideFigures{
+			Reading: w.r.Travel.SeatReading, Reach: w.p.Window.ProcessSD * spread, Low: w.r.Window.GoodRange[0], High: w.r.Window.GoodRange[1]})
 	}
 }
 
 func (w *work) cautionImpact() {
 	z, i := &w.zone, &w.r.Impact
 	if c, rms := w.p.Ram.SettingContinuous, w.r.Heating.RMSSetting; c != nil && rms != nil && *rms > *c {
-		w.say(HeatingOver, w.coolPath(), figures{"rms": *rms, "limit": *c})
+		w.say(HeatingOver, w.coolPath(), LimitFigures{*rms, *c})
 	}
 	if z.known && *z.e > *z.z2+slack {
 		m := &w.p.Motion
 		on, limit := *z.z2-math.Max(z.a, *z.z1), 2*m.ScanTime*m.SlowSpeed
 		if on < limit-slack {
-			w.say(ZoneTooShort, "window.zone_end", figures{"time": on / m.SlowSpeed, "limit": 2 * m.ScanTime})
+			w.say(ZoneTooShort, "window.zone_end", TimeFigures{on / m.SlowSpeed, 2 * m.ScanTime})
 		}
 	}
 	most := w.p.Station.MaxForce
 	if i.Contact > most {
-		w.say(ImpactContact, "motion.slow_speed", figures{"force": i.Contact, "limit": most, "within": w.slowerThan(most)})
+		w.say(ImpactContact, "motion.slow_speed", BlowFigures{i.Contact, most, w.slowerThan(most)})
 	}
 	if i.SeatExpected > most {
-		w.say(ImpactSeat, w.seatPath(), figures{
-			"force": i.SeatExpected, "strong": i.SeatStrong, "limit": most,
-			"within": w.slowerThan(most - w.r.Force.Typical), "within_strong": w.slowerThan(most - w.r.Force.High)})
+		w.say(ImpactSeat, w.seatPath(), SeatBlowFigures{
+			BlowFigures{i.SeatExpected, most, w.slowerThan(most - w.r.Force.Typical)}, i.SeatStrong, w.slowerThan(most - w.r.Force.High)})
 	}
 	w.cautionPositions()
 	if w.r.Force.Need <= 0 {
@@ -184,14 +170,14 @@ func (w *work) cautionPositions() {
 		{"window.zone_end", win.ZoneEnd},
 	} {
 		if hand.value != nil && offStep(*hand.value, step) {
-			w.say(PositionOffStep, hand.path, figures{"position": *hand.value, "step": step})
+			w.say(PositionOffStep, hand.path, OffStepFigures{*hand.value, step})
 		}
 	}
 	w.offSteps()
 	if t := w.parts.travel; t > 0 && t-w.parts.lost < -slack {
-		w.say(TravelMayVanish, w.heaviest(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), figures{"travel": t, "worst": w.parts.lost})
+		w.say(TravelMayVanish, w.heaviest(func(row Part) float64 { return math.Abs(row.Seat-row.Contact) * row.term(1).Half }), VanishFigures{t, w.parts.lost})
 	}
 	if d := w.seated.deflection; w.r.Pressable() && d > 2*w.seated.u && w.p.Station.NestForce == 0 {
-		w.say(DeflectionUntaught, "station.nest_force", figures{"deflection": d, "uncertainty": 2 * w.seated.u, "force": w.r.Force.Typical})
+		w.say(DeflectionUntaught, "station.nest_force", DeflectionFigures{d, 2 * w.seated.u, w.r.Force.Typical})
 	}
 }

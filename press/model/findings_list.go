@@ -2,11 +2,8 @@ package model
 
 import "strings"
 
-// figures of a finding, by name.
-type figures = map[string]float64
-
 // say adds a finding of the severity that its code has.
-func (w *work) say(code, path string, f figures) {
+func (w *work) say(code, path string, f any) {
 	rule, known := RuleOf(code)
 	if !known {
 		panic("model: the finding " + code + " has no rule")
@@ -15,7 +12,7 @@ func (w *work) say(code, path string, f figures) {
 }
 
 // sayAs adds a finding of a code that can have either of two severities.
-func (w *work) sayAs(s Severity, code, path string, f figures) {
+func (w *work) sayAs(s Severity, code, path string, f any) {
 	w.r.Findings = append(w.r.Findings, Finding{Severity: s, Code: code, Path: path, Row: w.rowName(path), Figures: f})
 }
 

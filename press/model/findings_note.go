@@ -5,32 +5,32 @@ import "slices"
 func (w *work) notes() {
 	j, ram := &w.p.Joint, &w.p.Ram
 	if w.r.MissingPasses() && w.p.Station.PresenceCheck != "" {
-		w.say(PresenceByOtherCheck, "station.presence_check", figures{"reading": w.withoutInsert().Reading})
+		w.say(PresenceByOtherCheck, "station.presence_check", ReadingFigures{w.withoutInsert().Reading})
 	}
 	if early, most := w.r.Impact.Early, w.p.Station.MaxForce; early > most && w.r.Pressable() && (w.pastEarliest() || w.twoMetEarly()) {
 		speed := w.p.Motion.ApproachSpeed // the blow grows with it
-		w.say(ImpactEarly, "motion.approach_speed", figures{"force": early, "limit": most, "speed": speed, "within": speed * most / early, "slow": w.p.Motion.SlowSpeed})
+		w.say(ImpactEarly, "motion.approach_speed", EarlyBlowFigures{BlowFigures{early, most, speed * most / early}, speed, w.p.Motion.SlowSpeed})
 	}
 	if c := ram.SettingContinuous; c != nil && w.r.Force.Setting > *c {
-		w.say(ClampedHot, "ram.setting_continuous", figures{"setting": w.r.Force.Setting, "limit": *c})
+		w.say(ClampedHot, "ram.setting_continuous", LimitFigures{w.r.Force.Setting, *c})
 	}
 	for _, path := range w.p.Unstated {
 		w.say(TakenAsPerfect, path, nil)
 	}
 	if u, growth := w.p.Station.ReferenceUncertainty, w.coldStart(); !slices.Contains(w.p.Unstated, "station.reference_uncertainty") && u < growth-slack {
-		w.say(WarmUpThin, "station.reference_uncertainty", figures{"given": u, "growth": growth})
+		w.say(WarmUpThin, "station.reference_uncertainty", WarmUpFigures{u, growth})
 	}
 	if j.Kind == Interference && w.joint.pilot > 1+slack {
-		w.say(FreeTravel, "joint.pilot", figures{"pilot": w.joint.pilot})
+		w.say(FreeTravel, "joint.pilot", PilotFigures{w.joint.pilot})
 	}
 	switch {
 	case j.Kind == Touch:
 	case w.probeWorks():
 		w.probeNotes()
 	default:
-		f := figures{"probe": 0}
+		var f UnseenFigures
 		if w.r.Probe.Possible {
-			f["probe"], f["highest"] = 1, *w.r.Probe.HighestSetting
+			f.Highest = w.r.Probe.HighestSetting
 		}
 		w.say(LooseFitUnseen, "joint.kind", f)
 	}
@@ -41,10 +41,10 @@ func (w *work) notes() {
 		return
 	}
 	if s, mean := j.SmoothingMost*j.smoothing().RzSum, j.interference().Mean; s > mean/5+slack {
-		w.say(SmoothingLarge, w.smoothingPath(mean), figures{"smoothing": s, "mean": mean})
+		w.say(SmoothingLarge, w.smoothingPath(mean), SmoothingFigures{s, mean})
 	}
 	if v := w.p.Motion.SlowSpeed; v > 2 {
-		w.say(PressInSpeed, "motion.slow_speed", figures{"speed": v, "limit": 2})
+		w.say(PressInSpeed, "motion.slow_speed", LimitFigures{v, 2})
 	}
 }
 

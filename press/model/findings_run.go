@@ -37,16 +37,13 @@ func (w *work) missingRow() *ProbeRow {
 
 // probeNotes tell what a probe that works catches.
 func (w *work) probeNotes() {
-	f := figures{"chance": w.p.Faults.SampleProbability}
-	if p := w.r.Probe.RefusedAtZero; p != nil {
-		f["refused"] = *p
-	}
+	f := ProbedFigures{Chance: w.p.Faults.SampleProbability}
 	if c := w.r.Probe.CaughtBelow; c != nil {
-		f["caught"], f["holding"] = c.Effective, c.Holding
+		f.Holding = &c.Holding
 	}
 	w.say(LooseFitProbed, "probe.setting", f)
 	if w.r.MissingPasses() && w.missingRefused() && w.p.Station.PresenceCheck == "" {
-		w.say(PresenceByProbe, "probe.use", figures{"reading": w.withoutInsert().Reading, "refused": w.missingRow().Detection})
+		w.say(PresenceByProbe, "probe.use", PresenceFigures{w.withoutInsert().Reading, w.missingRow().Detection})
 	}
 }
 
@@ -76,21 +73,21 @@ func (w *work) blockProbe() {
 
 func (w *work) blockProbing(q *probing) {
 	if c := w.r.Force.Setting; q.setting >= c-slack {
-		w.say(ProbeCannotTell, "probe.setting", figures{"setting": q.setting, "press": c})
+		w.say(ProbeCannotTell, "probe.setting", CannotTellFigures{Why: ProbeTooStrong, Setting: q.setting, Press: c})
 	}
 	if !q.travelsOn() {
-		w.say(ProbeCannotTell, "probe.setting", figures{"setting": q.setting, "low": q.force.low()})
+		w.say(ProbeCannotTell, "probe.setting", CannotTellFigures{Why: ProbeTooWeak, Setting: q.setting, Low: q.force.low()})
 	}
 	if q.end <= w.zone.a+slack {
-		w.say(ProbeCannotTell, "probe.end", figures{"end": q.end, "approach_end": w.zone.a})
+		w.say(ProbeCannotTell, "probe.end", CannotTellFigures{Why: ProbeEndsEarly, End: q.end, ApproachEnd: w.zone.a})
 	}
 	if q.limit > q.latest+slack {
-		w.say(ProbeCannotTell, "probe.end", figures{"limit": q.limit, "latest": q.latest})
+		w.say(ProbeCannotTell, "probe.end", CannotTellFigures{Why: ProbeEndsTooLate, Limit: q.limit, Latest: q.latest})
 	}
 	reading, stalls := q.nominal()
-	f := figures{"setting": q.setting, "end": q.end}
+	f := RefusesNominalFigures{Setting: q.setting, End: q.end}
 	if stalls {
-		f["reading"] = reading
+		f.Reading = &reading
 	}
 	if !stalls || !q.passes(reading) {
 		w.say(ProbeRefusesNominal, "probe.setting", f)
@@ -103,7 +100,7 @@ func (w *work) cautionProbe() {
 		return
 	}
 	if ppm, limit := r.FalseRefusalPPM, w.p.Targets.FalseRejectPPM; ppm != nil && *ppm > limit {
-		w.say(ProbeRefusesSound, "probe.setting", figures{"ppm": *ppm, "limit": limit})
+		w.say(ProbeRefusesSound, "probe.setting", PPMFigures{*ppm, limit})
 	}
 	if !q.stalls {
 		return
@@ -111,7 +108,7 @@ func (w *work) cautionProbe() {
 	room := q.end - q.stall
 	over := probe.Overrun(w.p.Motion.SlowSpeed, w.p.Ram.InertiaMass, q.slope)
 	if over > room/10 {
-		w.say(ProbeOverrun, "motion.slow_speed", figures{"over": over, "room": math.Max(0, room), "clear": math.Max(0, q.room()), "speed": w.p.Motion.SlowSpeed})
+		w.say(ProbeOverrun, "motion.slow_speed", OverrunFigures{over, math.Max(0, room), math.Max(0, q.room()), w.p.Motion.SlowSpeed})
 	}
 }
 
@@ -120,7 +117,7 @@ func (w *work) offSteps() {
 	step := w.p.Station.PositionStep
 	look := func(path string, x float64) {
 		if offStep(x, step) {
-			w.say(PositionOffStep, path, figures{"position": x, "step": step})
+			w.say(PositionOffStep, path, OffStepFigures{x, step})
 		}
 	}
 	pair := func(path string, zone *[2]float64) {
@@ -154,15 +151,15 @@ func (w *work) stepsBeyondStroke() {
 		return
 	}
 	stroke := [2]float64{math.Min(0, w.p.Station.Home), w.p.Ram.Stroke}
-	beyond := map[int]figures{}
+	beyond := map[int]BeyondFigures{}
 	look := func(legs ...sequence.Leg) {
 		for _, l := range legs {
 			if _, known := beyond[l.Step]; known || !sequence.Outside(l, stroke) {
 				continue
 			}
-			f := figures{"step": 1, "position": math.Max(l.Start, l.End), "limit": stroke[1]}
-			if f["position"] <= stroke[1]+slack {
-				f["position"], f["limit"] = math.Min(l.Start, l.End), stroke[0]
+			f := BeyondFigures{math.Max(l.Start, l.End), stroke[1], BeyondStep}
+			if f.Position <= stroke[1]+slack {
+				f.Position, f.Limit = math.Min(l.Start, l.End), stroke[0]
 			}
 			beyond[l.Step] = f
 		}
@@ -205,7 +202,7 @@ func (w *work) stepsOverRam() {
 			limit float64
 		}{{"speed", s.Speed, r.MaxSpeed}, {"accel", s.Accel, r.MaxAccel}, {"decel", s.Decel, r.MaxAccel}} {
 			if c.value != nil && *c.value > c.limit {
-				w.say(SpeedOverRam, StepPath(i, c.key), figures{"value": *c.value, "limit": c.limit})
+				w.say(SpeedOverRam, StepPath(i, c.key), LimitFigures{*c.value, c.limit})
 			}
 		}
 	}
@@ -219,14 +216,14 @@ func (w *work) blockSteps() {
 	doubt := w.p.positionDoubt()
 	seat := w.parts.xSeat - w.r.Stack.Seat.Worst
 	press := slices.IndexFunc(w.p.Sequence.Steps, func(s Step) bool { return s.Kind == StepPress })
-	met := map[int]figures{}
+	met := map[int]MetFigures{}
 	look := func(l sequence.Leg) {
 		first := w.parts.earliest
 		if l.Step > press {
 			first = seat
 		}
 		if _, known := met[l.Step]; !known && w.p.Sequence.Steps[l.Step].goes() && l.End > l.Start+slack && l.End > first-doubt+slack {
-			met[l.Step] = figures{"position": l.End, "part": first, "doubt": doubt}
+			met[l.Step] = MetFigures{l.End, first, doubt}
 		}
 	}
 	for _, legs := range w.ran.Places {
@@ -246,7 +243,7 @@ func (w *work) blockSteps() {
 	}
 	for _, h := range w.ran.Nominal.HandOvers {
 		if !h.Possible {
-			w.say(HandOverImpossible, StepPath(h.Step, "hand_over"), figures{"step": float64(h.Step)})
+			w.say(HandOverImpossible, StepPath(h.Step, "hand_over"), nil)
 		}
 	}
 }
@@ -264,9 +261,9 @@ func (w *work) cautionSteps() {
 	if h := s.Hold; h != nil {
 		switch step := s.Steps[int(h.Step)]; {
 		case !step.goes():
-			w.say(HoldInPress, "sequence.hold.step", figures{"step": h.Step})
+			w.say(HoldInPress, "sequence.hold.step", HoldFigures{Step: int(h.Step)})
 		case w.ran != nil && w.ran.Held == nil:
-			w.say(HoldNotMet, "sequence.hold.at", figures{"at": h.At, "step": h.Step})
+			w.say(HoldNotMet, "sequence.hold.at", HoldFigures{int(h.Step), h.At})
 		}
 	}
 }
@@ -275,7 +272,7 @@ func (w *work) cautionSteps() {
 func (w *work) cautionRun() {
 	for _, h := range w.ran.Nominal.HandOvers {
 		if h.Braked {
-			w.say(HandOverSlowed, StepPath(h.Step, "hand_over"), figures{"step": float64(h.Step), "speed": h.Speed, "set": h.Set})
+			w.say(HandOverSlowed, StepPath(h.Step, "hand_over"), SlowedFigures{h.Speed, h.Set})
 		}
 	}
 	places := &w.ran.Places
@@ -287,7 +284,7 @@ func (w *work) cautionRun() {
 			first := min(places[0][i].Start, places[1][i].Start, places[2][i].Start)
 			last := max(places[0][i].Start, places[1][i].Start, places[2][i].Start)
 			if last-first > slack {
-				w.say(RelativeAfterPress, StepPath(l.Step, "by"), figures{"step": float64(l.Step), "spread": last - first})
+				w.say(RelativeAfterPress, StepPath(l.Step, "by"), SpreadFigures{last - first})
 			}
 		}
 	}
@@ -300,10 +297,10 @@ func (w *work) cautionRun() {
 		ends = math.Max(ends, w.p.Station.Home+d)
 	}
 	if math.Abs(off) > slack {
-		w.say(SequenceNotClosed, StepPath(end, ""), figures{"off": off})
+		w.say(SequenceNotClosed, StepPath(end, ""), OffFigures{off})
 	}
 	if ends >= w.zone.a-slack {
-		w.say(NotRetracted, StepPath(end, ""), figures{"end": ends, "approach_end": w.zone.a})
+		w.say(NotRetracted, StepPath(end, ""), EndFigures{ends, w.zone.a})
 	}
 }
 
@@ -315,7 +312,7 @@ func (w *work) cautionLamps() {
 	for _, signal := range []sequence.Signal{sequence.StepZone, sequence.StationZone} {
 		lit := w.lit(signal)
 		inPush := signal == sequence.StepZone || slices.ContainsFunc(lit, func(l Lit) bool { return l.From < to && l.To > from })
-		f := figures{}
+		var f SecondLampFigures
 		path := ""
 		for _, l := range lit {
 			if w.p.Sequence.Steps[l.Step].Kind == StepPress {
@@ -323,9 +320,9 @@ func (w *work) cautionLamps() {
 			}
 			if path == "" {
 				path = w.lampPath(signal, l.Step)
-				f["step"], f["from"] = float64(l.Step), l.From
+				f.Step, f.From = l.Step, l.From
 			}
-			f["times"]++
+			f.Times++
 		}
 		if path != "" && inPush {
 			w.say(LampSecondMeaning, path, f)
@@ -336,7 +333,7 @@ func (w *work) cautionLamps() {
 		for _, l := range w.lit(signal) {
 			if on, limit := l.To-l.From, 2*w.p.Motion.ScanTime; on < limit-slack && !told[l.Step] {
 				told[l.Step] = true
-				w.say(ZonePassedFast, w.lampPath(signal, l.Step), figures{"step": float64(l.Step), "time": on, "limit": limit})
+				w.say(ZonePassedFast, w.lampPath(signal, l.Step), PassedFigures{l.Step, on, limit})
 			}
 		}
 	}
@@ -349,7 +346,7 @@ func (w *work) zonesAlike() {
 		return
 	}
 	if apart, u := math.Max(math.Abs(s[0]-*z.z1), math.Abs(s[1]-*z.z2)), 2*w.seated.u; apart < u {
-		w.say(ZonesAlike, "sequence.station_zone", figures{"apart": apart, "uncertainty": u})
+		w.say(ZonesAlike, "sequence.station_zone", AlikeFigures{apart, u})
 	}
 }
 

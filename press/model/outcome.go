@@ -52,12 +52,12 @@ const (
 // figures are what its sentence is made from; press/words makes the sentence
 // and puts it into Message.
 type Finding struct {
-	Severity Severity           `json:"severity"`
-	Code     string             `json:"code"`
-	Message  string             `json:"message"`
-	Path     string             `json:"path"` // the field that would mend it
-	Row      string             `json:"-"`    // what the row is called to which it leads; empty for a nameless one and any other field
-	Figures  map[string]float64 `json:"-"`    // by name, in the units of the package
+	Severity Severity `json:"severity"`
+	Code     string   `json:"code"`
+	Message  string   `json:"message"`
+	Path     string   `json:"path"` // the field that would mend it
+	Row      string   `json:"-"`    // what the row is called to which it leads; empty for a nameless one and any other field
+	Figures  any      `json:"-"`    // what is said: one of the types in findings_figures.go, or nil
 }
 
 // Blocked tells whether at least one blocker was found.

@@ -22,6 +22,7 @@ var suites = []struct {
 	{"motion", publishedMoves},
 	{"risk", publishedRisks},
 	{"simulation", publishedSimulations},
+	{"study", publishedStudies},
 }
 
 // What the project promises: so many published values, of so many sources.

@@ -68,6 +68,8 @@ type Study struct {
 	Event string `json:"event,omitempty"`
 
 	Rows []Row `json:"rows,omitempty"`
+
+	empty map[string]bool // texts that were given as empty, by their path
 }
 
 // A Row is one push of a study; which of its cells a kind has is the business of the field table.

@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press/model"
+	"ramplan/press/study"
 )
 
 // busy is the example on which something of everything happens.
@@ -202,7 +203,7 @@ func TestCoverage(t *testing.T) {
 			share Share
 			want  float64
 		}{"accepted": {FalseAccept, accepted}, "unseated": {UnseatedShare, unseated}} {
-			if low, high := Limits(c.Count(one.share), few); low <= one.want && one.want <= high {
+			if low, high := study.ShareLimits(c.Count(one.share), few); low <= one.want && one.want <= high {
 				held["counted "+name]++
 			}
 			if f := e.Named[one.share]; f.Low-1e-12 <= one.want && one.want <= f.High+1e-12 {

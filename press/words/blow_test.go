@@ -62,7 +62,7 @@ func TestTheBlowAtTheSeatOfAStrongRam(t *testing.T) {
 	f := found(t, press.ImpactSeat, changes{"motion.slow_speed": "150"})
 	strong := press.Evaluate(example(t, changes{"motion.slow_speed": "150"})).Impact.SeatStrong
 	assert.Contains(t, f.Message, "with a strong ram "+Force(strong))
-	assert.False(t, math.IsNaN(f.Figures["strong"]))
+	assert.False(t, math.IsNaN(f.Figures.(press.SeatBlowFigures).Strong))
 }
 
 // Without the inertia mass every blow is that of what hangs on the ram alone: it is said to

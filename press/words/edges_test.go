@@ -93,7 +93,7 @@ func TestTheOverlapNamesWhatItLetsIn(t *testing.T) {
 	back := r.Travel.SeatReading - r.Window.Overlap[0]
 	length := p.Joint.Engagement
 	demand := p.Joint.Drag + (r.Force.Typical-p.Joint.Drag)*length/(length-back)
-	assert.InDelta(t, 100*(demand/r.Force.Typical-1), f.Figures["tight"], 1e-6)
+	assert.InDelta(t, 100*(demand/r.Force.Typical-1), *f.Figures.(press.WiderFigures).Tight, 1e-6)
 
 	f = found(t, press.OverlapWider, with(loose, changes{"window.push_stroke": "8.05", "window.approach_end": "107.5"}))
 	assert.NotContains(t, f.Message, "stalls")

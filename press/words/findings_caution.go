@@ -7,18 +7,18 @@ import (
 	"ramplan/press"
 )
 
-func earlyContactWorstCase(t *told) string {
-	end, earliest := t.pos.both(t.f("approach_end"), t.f("earliest"))
-	return "In the worst case a part is met at " + earliest + " or, with the errors of the position, up to " + t.length("doubt") + " before; the approach ends at " + end + " (" + t.say.PPM(t.f("ppm")) +
+func earlyContactWorstCase(t *told, f press.EarlyFigures) string {
+	end, earliest := t.pos.both(f.ApproachEnd, f.Earliest)
+	return "In the worst case a part is met at " + earliest + " or, with the errors of the position, up to " + t.pos.Length(f.Doubt) + " before; the approach ends at " + end + " (" + t.say.PPM(f.PPM) +
 		" of the parts, within the target): end the approach earlier to rule it out."
 }
 
-func settingOffStep(t *told) string {
-	return "The setting of " + Unit(Exact(t.f("setting")), "%") + " is no multiple of the step of " + Unit(Exact(t.f("step")), "%") + ": choose one that can be set."
+func settingOffStep(t *told, f press.OffStepFigures) string {
+	return "The setting of " + Unit(Exact(f.Value), "%") + " is no multiple of the step of " + Unit(Exact(f.Step), "%") + ": choose one that can be set."
 }
 
-func gripMayVanish(t *told) string {
-	s := "The loosest fit is left with " + t.say.Microns(t.f("effective")) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
+func gripMayVanish(t *told, f press.GripFigures) string {
+	s := "The loosest fit is left with " + t.say.Microns(f.Effective) + " of interference at the worst, below 0: it may hold nothing; take a tighter fit or smoother surfaces."
 	if j := t.r.Joint; j != nil && j.Interference != nil && j.Interference[2] <= 0 {
 		return "Even the tightest parts fit with clearance (" + t.say.Microns(j.Interference[2]) + " of interference): nothing is pressed and nothing holds; check the fit."
 	} else if j != nil && j.Effective != nil && j.Effective[1] <= 0 {
@@ -30,36 +30,36 @@ func gripMayVanish(t *told) string {
 	return s
 }
 
-func partlyEngaged(t *told) string {
-	engaged, length := t.pos.both(t.f("engaged"), t.f("engagement"))
+func partlyEngaged(t *told, f press.EngagementFigures) string {
+	engaged, length := t.pos.both(f.Has, f.Engagement)
 	return "Seated, the joint is engaged over " + engaged + " of " + length + ": shorten the pilot or correct the engaged length."
 }
 
 // ambiguousTable names the pair that cannot be trusted, and the change that
 // makes the table unambiguous: zone start and push end between the limits of the
 // drawing and the readings that are good for certain, the push end in the zone.
-func ambiguousTable(t *told) string {
+func ambiguousTable(t *told, f press.AmbiguousFigures) string {
 	s := "The signals do not tell the parts apart"
 	if v := t.r.Verdict; v != nil {
 		s += doubt(v.Table)
 	}
-	if _, stops := t.Figures["stops"]; stops {
+	if f.Stops != nil {
 		what := "without an insert the ram is stopped"
-		if t.Figures["bare_nest"] > 0 {
+		if f.BareNest {
 			what = "the empty nest itself stops the ram"
 		}
-		s += ", and " + what + " at " + t.at("stops") + " (" + Pair{true, t.Figures["stops_in_zone"] > 0}.String() + ")"
+		s += ", and " + what + " at " + t.pos.At(*f.Stops) + " (" + Pair{true, f.StopsInZone}.String() + ")"
 	}
 	var mend []string
-	off := func(name, what, to string) {
-		if t.Figures[name+"_off"] > 0 {
-			mend = append(mend, "the "+what+" from "+t.at(name)+" to "+to)
+	move := func(off bool, what string, at float64, to string) {
+		if off {
+			mend = append(mend, "the "+what+" from "+t.pos.At(at)+" to "+to)
 		}
 	}
-	off("zone_start", "zone start", t.at("low"))
-	off("push_end", "push end", t.at("high"))
+	move(f.ZoneStartOff, "zone start", f.ZoneStart, t.pos.At(f.Low))
+	move(f.PushEndOff, "push end", f.PushEnd, t.pos.At(f.High))
 	if t.r.Plan == nil || t.r.Plan.Given("window.zone_end") { // a proposed one follows the push end
-		off("zone_end", "zone end", "beyond the push end")
+		move(f.ZoneEndOff, "zone end", f.ZoneEnd, "beyond the push end")
 	}
 	if len(mend) == 0 {
 		return s + ": find a missing insert by another check."
@@ -71,18 +71,18 @@ func insertNotMarked(*told) string {
 	return "No row of the parts is marked as insert, so where the ram stops without one is not looked at: mark every row that goes away with the insert, or name another check that finds a missing one."
 }
 
-func overlapNarrow(t *told) string {
-	width, limit := t.pos.both(t.f("width"), t.f("limit"))
-	s := "The accepted readings are " + width + " wide, less than " + limit + ", three times the ±" + t.pos.Length(t.f("limit")/3) +
+func overlapNarrow(t *told, f press.NarrowFigures) string {
+	width, limit := t.pos.both(f.Width, f.Limit)
+	s := "The accepted readings are " + width + " wide, less than " + limit + ", three times the ±" + t.pos.Length(f.Limit/3) +
 		" by which a reading is uncertain, so even a centred part is refused now and then: "
 	if t.byHand() {
 		return s + "move the zone and the push end apart, as far as the drawing allows, or make the reading surer."
 	}
-	return s + "make the reading surer" + t.say.most(t) + " or widen the requirement."
+	return s + "make the reading surer" + t.most(f.Of) + " or widen the requirement."
 }
 
-func conformingShareLow(t *told) string {
-	share, limit := shares(t.f("share"), t.f("limit"))
+func conformingShareLow(t *told, f press.ShareFigures) string {
+	share, limit := shares(f.Share, f.Limit)
 	mend := "narrow the parts or widen the requirement"
 	switch {
 	case strings.HasPrefix(t.Path, "parts["):
@@ -93,8 +93,8 @@ func conformingShareLow(t *told) string {
 	return "Only " + share + " of the parts come out inside the drawing, " + limit + " being the target: " + mend + "; no signal can mend that."
 }
 
-func falseAccept(t *told) string {
-	return t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of all parts have a wrong height and are accepted, " + t.say.TargetPPM(t.f("limit")) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + t.surer()
+func falseAccept(t *told, f press.PPMFigures) string {
+	return t.say.ppmOver(f.PPM, f.Limit) + " of all parts have a wrong height and are accepted, " + t.say.TargetPPM(f.Limit) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + t.surer()
 }
 
 // guard offers the guard factor as a cure where it moves something, else what was set
@@ -132,16 +132,16 @@ func blocksReadings(f press.Finding) bool {
 	return false
 }
 
-func falseReject(t *told) string {
-	s := t.say.ppmOver(t.f("ppm"), t.f("limit")) + " of all parts are good and are refused, " + t.say.TargetPPM(t.f("limit")) + " being the target: "
+func falseReject(t *told, f press.PPMFigures) string {
+	s := t.say.ppmOver(f.PPM, f.Limit) + " of all parts are good and are refused, " + t.say.TargetPPM(f.Limit) + " being the target: "
 	if slices.ContainsFunc(t.r.Findings, blocksReadings) {
 		return s + "mend the blockers first."
 	}
 	return s + t.guard("lower the guard factor", "further out, as far as the drawing allows") + t.surer()
 }
 
-func heatingOver(t *told) string {
-	rms, limit := over(t.f("rms"), t.f("limit"), 1, "%")
+func heatingOver(t *told, f press.LimitFigures) string {
+	rms, limit := over(f.Value, f.Limit, 1, "%")
 	mend := "hold for less time, or wait longer between parts"
 	if t.Path != "motion.hold_time" { // nothing is held
 		mend = "wait longer between parts"
@@ -152,23 +152,23 @@ func heatingOver(t *told) string {
 	return "The cycle heats the motor like a steady setting of " + rms + ", over the " + limit + " that may be held without end (an estimate): " + mend + "."
 }
 
-func zoneTooShort(t *told) string {
-	on, limit := over(t.f("time"), t.f("limit"), 3, "s")
+func zoneTooShort(t *told, f press.TimeFigures) string {
+	on, limit := over(f.Time, f.Limit, 3, "s")
 	return "A ram that runs through the zone keeps its signal on for " + on + ", less than the " + limit + " of two scans, so it may be missed: widen the zone, push more slowly, or scan more often."
 }
 
-func impactContact(t *told) string {
-	force, limit, _ := t.say.forces(t.f("force"), t.f("limit"))
-	return "The moving mass may strike with " + t.say.atLeastBare(t.r, force) + " at first contact, over the " + limit + " that part and tool may bear: " + t.say.slower(t.f("within")) + "." + t.say.RotorMissing(t.r)
+func impactContact(t *told, f press.BlowFigures) string {
+	force, limit, _ := t.say.forces(f.Force, f.Limit)
+	return "The moving mass may strike with " + t.say.atLeastBare(t.r, force) + " at first contact, over the " + limit + " that part and tool may bear: " + t.say.slower(f.Within) + "." + t.say.RotorMissing(t.r)
 }
 
-func impactSeat(t *told) string {
-	force, limit, _ := t.say.forces(t.f("force"), t.f("limit"))
-	mend := t.say.slower(t.f("within")) + t.say.seatStrongSpeed(t.f("within_strong"))
+func impactSeat(t *told, f press.SeatBlowFigures) string {
+	force, limit, _ := t.say.forces(f.Force, f.Limit)
+	mend := t.say.slower(f.Within) + t.say.seatStrongSpeed(f.WithinStrong)
 	if t.Path != "motion.slow_speed" {
 		mend = "the push alone is over it, so set it lower"
 	}
-	return "With the blow of the moving mass the force at the seat may reach " + t.say.atLeastBare(t.r, force) + ", with a strong ram " + t.say.Force(t.f("strong")) + ", over the " + limit + " that part and tool may bear: " + mend + "." + t.say.RotorMissing(t.r)
+	return "With the blow of the moving mass the force at the seat may reach " + t.say.atLeastBare(t.r, force) + ", with a strong ram " + t.say.Force(f.Strong) + ", over the " + limit + " that part and tool may bear: " + mend + "." + t.say.RotorMissing(t.r)
 }
 
 func noForceAsked(*told) string {
@@ -183,22 +183,22 @@ func and(list []string) string {
 	return strings.Join(list[:len(list)-1], ", ") + " and " + list[len(list)-1]
 }
 
-func positionOffStep(t *told) string {
+func positionOffStep(t *told, f press.OffStepFigures) string {
 	what := "position"
 	if f, ok := press.FieldAt(t.Path); ok {
 		what = f.Label
 	}
-	return what + " is set by hand to " + Unit(Exact(t.f("position")), "mm") + ", no multiple of the position step of " + Unit(Exact(t.f("step")), "mm") +
+	return what + " is set by hand to " + Unit(Exact(f.Value), "mm") + ", no multiple of the position step of " + Unit(Exact(f.Step), "mm") +
 		": the controller cannot be given it, so round it, or correct the step."
 }
 
-func travelMayVanish(t *told) string {
-	travel, worst := t.pos.both(t.f("travel"), t.f("worst"))
+func travelMayVanish(t *told, f press.VanishFigures) string {
+	travel, worst := t.pos.both(f.Travel, f.Worst)
 	return "The press-in travel is " + travel + " and may fall short by " + worst + ": with some parts nothing is left to press in, so narrow the rows, " + t.row() + " first, or lengthen the travel."
 }
 
-func deflectionUntaught(t *told) string {
-	return "Under force the ram reads " + t.length("deflection") + " deeper than on a nest that was only touched, more than the \u00b1" + t.length("uncertainty") +
+func deflectionUntaught(t *told, f press.DeflectionFigures) string {
+	return "Under force the ram reads " + t.pos.Length(f.Deflection) + " deeper than on a nest that was only touched, more than the \u00b1" + t.pos.Length(f.Uncertainty) +
 		" by which a reading is uncertain, and the plan takes that bend for a straight line: teach the nest through a master at the production force, about " +
-		t.say.Force(t.f("force")) + ", and enter that force."
+		t.say.Force(f.Force) + ", and enter that force."
 }

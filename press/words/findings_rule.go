@@ -1,13 +1,15 @@
 package words
 
+import "ramplan/press"
+
 // targetMissed speaks of targets that no window meets.
-func targetMissed(t *told) string {
-	accept, reject := t.say.TargetPPM(t.f("accept")), t.say.TargetPPM(t.f("reject"))
-	s := "No window within the drawing keeps both targets, false accept " + accept + " and false reject " + reject + day(t) +
-		": the one proposed comes closest, with a share " + t.say.times(t.f("measure")) + " its target"
-	if t.f("by_hand") == 1 {
-		s = "The window that was set by hand misses its targets, false accept " + accept + " and false reject " + reject + day(t) +
-			", with a share " + t.say.times(t.f("measure")) + " its target"
+func targetMissed(t *told, f press.MissedFigures) string {
+	accept, reject := t.say.TargetPPM(f.Accept), t.say.TargetPPM(f.Reject)
+	s := "No window within the drawing keeps both targets, false accept " + accept + " and false reject " + reject + day(f) +
+		": the one proposed comes closest, with a share " + t.say.times(f.Measure) + " its target"
+	if f.ByHand {
+		s = "The window that was set by hand misses its targets, false accept " + accept + " and false reject " + reject + day(f) +
+			", with a share " + t.say.times(f.Measure) + " its target"
 	}
 	if mends := t.mends(); mends != "" {
 		return s + "; " + mends + "."
@@ -16,8 +18,8 @@ func targetMissed(t *told) string {
 }
 
 // day tells for which day the targets were asked.
-func day(t *told) string {
-	if t.f("worst_day") == 1 {
+func day(f press.MissedFigures) string {
+	if f.WorstDay {
 		return " on a worst day"
 	}
 	return ""
@@ -35,17 +37,17 @@ func (say Printer) times(x float64) string {
 }
 
 // noPlace speaks of a window for targets that finds no two positions.
-func noPlace(t *told) string {
-	from, to := t.pos.both(t.f("from"), t.f("to"))
-	if a, late := t.Figures["approach_end"]; late {
-		return "No window can be proposed: the readings that the drawing allows, " + from + " to " + to + ", leave no two position steps after the approach end at " + t.pos.At(a) + ": end the approach earlier."
+func noPlace(t *told, f press.NoPlaceFigures) string {
+	from, to := t.pos.both(f.From, f.To)
+	if a := f.ApproachEnd; a != nil {
+		return "No window can be proposed: the readings that the drawing allows, " + from + " to " + to + ", leave no two position steps after the approach end at " + t.pos.At(*a) + ": end the approach earlier."
 	}
-	return "No window can be proposed: fewer than two multiples of the position step of " + Unit(Exact(t.f("step")), "mm") + " lie within the readings that the drawing allows, " + from + " to " + to + ": set a finer step, or widen the requirement."
+	return "No window can be proposed: fewer than two multiples of the position step of " + Unit(Exact(f.Step), "mm") + " lie within the readings that the drawing allows, " + from + " to " + to + ": set a finer step, or widen the requirement."
 }
 
 // processOutside speaks of a process that lies beside the drawing.
-func processOutside(t *told) string {
-	low, high := t.pos.both(t.f("low"), t.f("high"))
-	return "What the process makes, readings of " + t.at("reading") + " ±" + t.length("reach") + ", lies beside what the drawing allows, " + low + " to " + high +
+func processOutside(t *told, f press.OutsideFigures) string {
+	low, high := t.pos.both(f.Low, f.High)
+	return "What the process makes, readings of " + t.pos.At(f.Reading) + " ±" + t.pos.Length(f.Reach) + ", lies beside what the drawing allows, " + low + " to " + high +
 		": the window is that of the guard band; bring the mean of the parts to the middle of the requirement."
 }

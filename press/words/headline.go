@@ -342,13 +342,13 @@ func gravest(r *press.Result) (f press.Finding, found bool) {
 
 func (say Printer) cause(r *press.Result) string {
 	f, found := gravest(r)
-	_, refused := f.Figures["ppm"]
+	nominal, _ := f.Figures.(press.NominalFigures)
 	switch {
 	case !found:
 		return "a blocker was found"
 	case f.Code == press.SettingNotFeasible:
 		return say.unfit(r)
-	case f.Code == press.NominalRejected && refused:
+	case f.Code == press.NominalRejected && nominal.PPM != nil:
 		return "more than a quarter of all parts are good and refused"
 	}
 	return causes[f.Code]

@@ -86,6 +86,6 @@ func TestPresenceByProbeSaysHowOften(t *testing.T) {
 	c := changes{"parts[1].insert": "false", "parts[2].insert": "true", "probe.use": "true"}
 	assert.NotContains(t, found(t, press.PresenceByProbe, c).Message, "of the time")
 	f := found(t, press.PresenceByProbe, with(c, changes{"window.zone_start": "115.13"}))
-	assert.Less(t, f.Figures["refused"], 0.9999)
-	assert.Contains(t, f.Message, "and only "+Share(f.Figures["refused"])+" of the time")
+	assert.Less(t, f.Figures.(press.PresenceFigures).Refused, 0.9999)
+	assert.Contains(t, f.Message, "and only "+Share(f.Figures.(press.PresenceFigures).Refused)+" of the time")
 }

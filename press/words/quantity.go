@@ -110,3 +110,17 @@ func (say Printer) TargetShare(p float64) string { return Unit(Trimmed(100*p, 6)
 
 // Ratio writes a plain factor with two decimals.
 func (say Printer) Ratio(x float64) string { return Fixed(x, 2) }
+
+// ForceFine writes a force to 0.1 N: what is measured with a cell, or typed from it.
+func (say Printer) ForceFine(n float64) string { return say.Units.Force.fixed(n, 1, "N") }
+
+// Stiffness writes a stiffness to 1 N/mm, and its ± where one is given.
+func (say Printer) Stiffness(k float64, within ...float64) string {
+	force, _, n := say.Units.Force.in(1, 0, "N")
+	length, _, mm := say.Units.Length.in(1, 0, "mm")
+	s := Fixed(k*force/length, 0)
+	for _, u := range within {
+		s += " ± " + Fixed(u*force/length, 0)
+	}
+	return Unit(s, n+"/"+mm)
+}

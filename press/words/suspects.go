@@ -9,32 +9,33 @@ import (
 
 // A suspect is something to look for with a pair of lamps.
 type suspect struct {
-	row  string // of the fault catalogue; empty: it has none
 	look string // after: look for
 	card string // on the card, as a question
 	any  bool   // named too where the catalogue of the plan has no such row
 }
 
-// What makes a part stand too tall, or too short: common practice, no source. Which
-// of them a pair of lamps may come from is the plan's own catalogue.
+// tilted is a suspect that no row of the catalogue is.
+var tilted = suspect{"a tilted insert", "Tilted?", true}
+
+// What makes a part stand too tall, or too short, by rows of the catalogue and in the order in
+// which it is looked for: common practice, no source. No row: [tilted]. Which of them a pair
+// of lamps may come from is the plan's own catalogue.
 var (
-	tallSuspects = []suspect{
-		{press.RowChip, "a chip", "Chip?", true},
-		{press.RowTwoInserts, "a second insert", "Second insert?", false},
-		{"", "a tilted insert", "Tilted?", true},
-		{press.RowTight, "a tight insert", "Tight?", false},
-		{press.RowGap, "an insert off its seat", "Off its seat?", false},
-	}
-	shortSuspects = []suspect{{press.RowNestWorn, "a worn nest", "Is the nest worn?", true}}
+	tallSuspects  = []string{press.RowChip, press.RowTwoInserts, "", press.RowTight, press.RowGap}
+	shortSuspects = []string{press.RowNestWorn}
 )
 
 // suspectsOf are those that lead to a pair by what the catalogue computes of them.
-func suspectsOf(r *press.Result, all []suspect, on Pair) []suspect {
+func suspectsOf(r *press.Result, rows []string, on Pair) []suspect {
 	var out []suspect
-	for _, c := range all {
-		row, computed := catalogued(r, c.row)
-		if computed && shows(row, on) || !computed && c.any {
-			out = append(out, c)
+	for _, name := range rows {
+		one := tilted
+		if name != "" {
+			one = *rowTexts[name].suspect
+		}
+		row, computed := catalogued(r, name)
+		if computed && shows(row, on) || !computed && one.any {
+			out = append(out, one)
 		}
 	}
 	return out
@@ -54,9 +55,7 @@ func shows(f press.FaultRow, on Pair) bool {
 }
 
 // isSuspect tells whether a row is among suspects.
-func isSuspect(all []suspect, row string) bool {
-	return slices.ContainsFunc(all, func(c suspect) bool { return c.row == row })
-}
+func isSuspect(all []suspect, row string) bool { return slices.Contains(all, *rowTexts[row].suspect) }
 
 // lookFor names suspects in a sentence; empty for none.
 func lookFor(all []suspect) string {

@@ -11,6 +11,7 @@ func besideLinks(address string) []Link {
 		{Address: address + "/faults", Text: "Faults"},
 		{Address: address + "/shares", Text: "Shares"},
 		{Address: address + "/sheet", Text: "Sheet"},
+		{Address: address + "/proving", Text: "Proving"},
 		{Address: address + "/drill", Text: "Drill"},
 		{Address: address + "/history", Text: "History"},
 		{Address: address + "/revisions", Text: "Revisions"},

@@ -157,7 +157,7 @@ func figuresOf(a, b Side) []page.ComparedFigure {
 	}
 	for i, s := range []Side{a, b} {
 		w := writer{s.Plan, s.Result, places{}, say.Positions(s.Plan)}
-		add("Setpoints", w.setpoints(), i == 1)
+		add(setpointsHead, w.setpoints(), i == 1)
 		for _, g := range w.groups(Drawings{}) {
 			add(g.Label, g.Rows, i == 1)
 		}
@@ -206,3 +206,6 @@ func missingFrom(a, b *press.Result) []page.Finding {
 	}
 	return out
 }
+
+// setpointsHead heads the setpoints among the figures that are compared.
+const setpointsHead = "Setpoints"

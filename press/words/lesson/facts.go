@@ -8,16 +8,6 @@ func (say Words) StandsBy(size float64, way string) string {
 	return "It stands " + say.Length(size) + way
 }
 
-func (say Words) ChipThickness(chip float64) string {
-	return "The chip is " + say.Length(chip) + " thick."
-}
-
-func (say Words) GapSize(gap float64) string { return "The gap is " + say.Length(gap) + "." }
-
-func (say Words) NestGaveWay(nestWear float64) string {
-	return "The nest has given way by " + say.Length(nestWear) + "."
-}
-
 func (say Words) RamWouldStopAt(at string) string {
 	return "The ram would be stopped at " + at + "."
 }

@@ -49,21 +49,3 @@ func (say Words) ZoneSaysSafe() string { return "A hand may go into the work spa
 func (say Words) UnseenBoth() string {
 	return "Both lamps are on. Which of these faults can be there even so?"
 }
-
-func (say Words) UnseenLoose() string {
-	return "Loose fit: nothing holds the insert at its seat"
-}
-
-func (say Words) UnseenPressedBefore() string { return "The part was pressed before" }
-
-func (say Words) UnseenMissing() string { return "There is no insert" }
-
-func (say Words) UnseenTight() string { return "Too tight: the insert sticks on its way" }
-
-func (say Words) UnseenChip(chip float64) string {
-	return "A chip of " + say.Length(chip) + " lies under the part"
-}
-
-func (say Words) UnseenGap(gap float64) string {
-	return "The insert stands " + say.Length(gap) + " off its seat"
-}

@@ -1,0 +1,115 @@
+package proving
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"ramplan/press/study"
+)
+
+// restart judges what a new start moves: pushes on one master after each of several.
+func (j *judging) restart() {
+	setting, ok := j.pushedAt()
+	if !ok {
+		return
+	}
+	starts, v := j.starts()
+	groups := make([][]float64, len(starts))
+	r := &RestartResult{N: len(v.x), Starts: make([]Start, len(starts))}
+	enough := len(starts) >= 5
+	for i, s := range starts {
+		groups[i] = s.x
+		enough = enough && len(s.x) >= 2
+	}
+	g := study.AnalyseGroups(groups)
+	mean := map[float64]float64{}
+	for i, s := range starts {
+		r.Starts[i] = Start{Start: s.start, N: len(s.x), Mean: g.Means[i]}
+		mean[s.start] = g.Means[i]
+	}
+	for k, row := range v.of { // what stands apart is told from its own start
+		v.x[k] -= mean[*j.study.Rows[row].Start]
+	}
+	r.Within, r.Between, r.SD, r.Outliers = g.SDWithin, g.SDBetween, g.SD, v.outliers()
+	if g.F != nil {
+		r.Anova = &F{F: g.F, DF1: &g.DF1, DF2: &g.DF2, P: g.P}
+	}
+	r.Trend, r.Serial = trendOf(g.Means), serialOf(g.Means)
+	if s := supports(g.SD, len(starts)); s != nil {
+		r.Supported = s.Upper
+	}
+	st := &j.plan.Plan.Station
+	r.Spread = against(g.SD, len(starts), root(st.ReferenceUncertainty/2, st.NestDrift/math.Sqrt(3), pushSD(j.plan, setting)/math.Sqrt(g.Harmonic)))
+	r.ColdWarm = j.coldWarm(starts, g.Means)
+	j.result = r
+
+	drift := drifts(r.Trend, r.Serial)
+	j.check(CheckSize, passes(enough, Open))
+	j.check(CheckSpread, answer(r.Spread.P != nil, !r.Spread.over()))
+	j.check(CheckDrift, passes(!drift, Open))
+	if r.Supported != nil {
+		v := max(0, *r.Supported**r.Supported-4*st.NestDrift*st.NestDrift/3)
+		j.adopt = &Adopt{Reference: upTo(math.Sqrt(v), 3)}
+	}
+	j.say(r.ColdWarm != nil && math.Abs(r.ColdWarm.Difference) > st.ReferenceUncertainty+slack, WarmUp)
+	j.sayOf(r.Spread.over(), SpreadOverPlan, "station.reference_uncertainty")
+	j.say(drift, Drifting)
+	j.say(len(r.Outliers) > 0, Outlying)
+	j.say(g.P != nil && *g.P < refutes, StartsDiffer)
+}
+
+// pushesOf are the readings after one start.
+type pushesOf struct {
+	start float64
+	x     []float64
+	of    []int // places of the rows
+}
+
+// starts parts the readings by start, in the order of their numbers.
+func (j *judging) starts() ([]pushesOf, values) {
+	v := readings(j.study.Rows)
+	var out []pushesOf
+	for i, x := range v.x {
+		start := *j.study.Rows[v.of[i]].Start
+		at, known := slices.BinarySearchFunc(out, start, func(p pushesOf, s float64) int { return cmp.Compare(p.start, s) })
+		if !known {
+			out = slices.Insert(out, at, pushesOf{start: start})
+		}
+		out[at].x, out[at].of = append(out[at].x, x), append(out[at].of, v.of[i])
+	}
+	return out, v
+}
+
+// condition of a start is that of its rows that tell one; empty where none does, or they differ.
+func (p pushesOf) condition(rows []Row) string {
+	found := ""
+	for _, i := range p.of {
+		switch c := rows[i].Condition; {
+		case c == "" || c == found:
+		case found == "":
+			found = c
+		default:
+			return ""
+		}
+	}
+	return found
+}
+
+// coldWarm is by how much cold starts differ from warm ones; nil under two of either.
+func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
+	var cold, warm []float64
+	for i, p := range starts {
+		switch p.condition(j.study.Rows) {
+		case Cold:
+			cold = append(cold, means[i])
+		case Warm:
+			warm = append(warm, means[i])
+		}
+	}
+	if len(cold) < 2 || len(warm) < 2 {
+		return nil
+	}
+	difference, limits := study.Welch(cold, warm)
+	return &ColdWarmMean{Difference: difference, Limits: limits}
+}

@@ -1,0 +1,121 @@
+package proof
+
+import (
+	"strings"
+
+	"ramplan/press/proving"
+)
+
+// NothingIssued says that no revision can be proved yet.
+func (say Words) NothingIssued() string {
+	return "Nothing is issued yet, so nothing can be proved. Studies are held against the draft; once a revision is issued they are held against that."
+}
+
+// PlanIsBlocked says that the revision has a blocker.
+func (say Words) PlanIsBlocked() string {
+	return "The plan itself has a blocker: it is not proved, whatever the studies say."
+}
+
+// KindStands says how a kind of study stands between the station and proved.
+func (say Words) KindStands(kind, state string) string {
+	return say.KindName(kind) + ": " + say.StateWord(state)
+}
+
+// BeginStudy is said on the button that begins a study of a kind in a state.
+func (say Words) BeginStudy(state string) string {
+	if state == proving.StateMissing {
+		return "Begin"
+	}
+	return "Push again"
+}
+
+// OpenStudyOf leads to the study of a day.
+func (say Words) OpenStudyOf(taken string) string {
+	if taken == "" {
+		return "Open it"
+	}
+	return "Study of " + dayOf(taken)
+}
+
+// GoOn leads to a study that was begun.
+func (say Words) GoOn(rows int) string {
+	if rows == 0 {
+		return "Go on"
+	}
+	return "Go on, " + counted(rows, "row", "rows")
+}
+
+// LookAndSign leads to a study that a program sent.
+func (say Words) LookAndSign() string { return "Look at it and sign" }
+
+// DamagedWord, NotSignedWord, CorrectedWord and NotJudgedWord stand in place of a verdict.
+func (say Words) DamagedWord() string { return "damaged" }
+
+// NotSignedWord stands in place of the verdict of a study that is being typed.
+func (say Words) NotSignedWord() string { return "not signed" }
+
+// CorrectedWord stands in place of the verdict of a study that another one corrects.
+func (say Words) CorrectedWord() string { return "corrected" }
+
+// NotJudgedWord stands in place of a verdict where there is no plan to judge by.
+func (say Words) NotJudgedWord() string { return "not judged" }
+
+// DamagedStudy says that a study is not what was stored.
+func (say Words) DamagedStudy() string {
+	return "It is not what was stored: nothing of it counts. Bring back a backup, or push again."
+}
+
+// CorrectedLead says that another study took the place of one.
+func (say Words) CorrectedLead() string { return "Another study corrects it; it counts no more." }
+
+// OnlyLatestCounts says why a study does not count.
+func (say Words) OnlyLatestCounts() string {
+	return "It does not count: of each kind the latest does."
+}
+
+// ItCounts says that a study is the one of its kind that counts, unless something stands in the
+// way.
+func (say Words) ItCounts(state string) string {
+	switch state {
+	case proving.StateWithdrawn, proving.StateExpired, proving.StateOtherPlan, proving.StateOtherRam:
+		return "The latest of its kind, but " + say.StateWord(state) + "."
+	}
+	return "The latest of its kind: it counts."
+}
+
+// StillMissing names the kinds of study that are still needed.
+func (say Words) StillMissing(kinds []string) string {
+	var names []string
+	for _, k := range kinds {
+		names = append(names, strings.ToLower(say.KindName(k)))
+	}
+	return "Still needed: " + listed(names) + "."
+}
+
+func listed(names []string) string {
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+// NothingOpen says that nothing is.
+func (say Words) NothingOpen() string { return "Nothing: every study that counts has passed." }
+
+// CorrectsLink leads to the study that one corrects.
+func (say Words) CorrectsLink() string { return "The study that it corrects" }
+
+// CorrectedByLink leads to the study that corrects one.
+func (say Words) CorrectedByLink() string { return "The study that corrects it" }
+
+// SignedLabel and DigestLabel stand over who signed a study, and over its digest.
+func (say Words) SignedLabel() string { return "Signed" }
+
+// DigestLabel stands over the digest of a study.
+func (say Words) DigestLabel() string { return "Digest" }
+
+// OutlierFlag is said beside a row that stands out.
+func (say Words) OutlierFlag() string { return "stands out" }
+
+// LampsFlag is said beside a row whose lamps do not fit its reading.
+func (say Words) LampsFlag() string { return "lamps differ" }

@@ -1,0 +1,198 @@
+package proving
+
+import (
+	"slices"
+	"strings"
+
+	"ramplan/press"
+	"ramplan/press/proving"
+	"ramplan/web/page"
+)
+
+// An Overview is everything that the page of a plan's proving is made from.
+type Overview struct {
+	Title   page.Title
+	Address string        // of the plan
+	Letter  string        // of the newest issued revision; empty before the first
+	Result  *press.Result // of what studies are held against: that revision, else the draft; nil: nothing is sound
+	Found   *proving.Assessment
+	Counted []int  // places in Kept of the studies that the assessment is of
+	Kept    []Kept // all, the first begun first
+	Notices []page.Notice
+	Upload  page.Upload
+	Event   page.EventForm
+	Checks  page.StationChecks
+	Files   []page.Link
+}
+
+// Page gives the page.
+func (o Overview) Page(assets page.Assets) page.ProvingPage {
+	out := page.ProvingPage{Assets: assets, Title: o.Title, Address: o.Address, Notices: o.Notices, Upload: o.Upload, Event: o.Event, Station: o.Checks, Files: o.Files}
+	out.State = o.state()
+	if o.Result == nil {
+		out.Unsound = say.CannotTell()
+	}
+	for _, kind := range needed {
+		out.Needs = append(out.Needs, o.need(kind))
+	}
+	for i := len(o.Kept) - 1; i >= 0; i-- {
+		if k := o.Kept[i]; k.Kind != proving.Event {
+			out.Studies = append(out.Studies, o.card(k, i))
+		}
+	}
+	o.open(&out)
+	o.events(&out.Event)
+	return out
+}
+
+// state is that of the newest revision, in words.
+func (o Overview) state() page.ProvingState {
+	switch {
+	case o.Letter == "":
+		return page.ProvingState{Kind: "none", Text: say.NothingIssued()}
+	case o.Found == nil:
+		return page.ProvingState{Kind: proving.StateNotProved, Text: say.CannotTell()}
+	}
+	p := &o.Found.Proved
+	return page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p), Found: say.AsFoundOf(o.Result, p.AsFound), Why: o.why()}
+}
+
+// why lists what stands between the station and proved.
+func (o Overview) why() []string {
+	if o.Found.Proved.State == proving.StateProved {
+		return nil
+	}
+	var out []string
+	if o.Found.Proved.PlanBlocked {
+		out = append(out, say.PlanIsBlocked())
+	}
+	for _, kind := range needed {
+		state := o.stateOf(kind).State
+		if state != string(proving.Pass) && (!optional(kind) || state == string(proving.Fail)) {
+			out = append(out, say.KindStands(kind, state))
+		}
+	}
+	return out
+}
+
+func (o Overview) stateOf(kind string) proving.KindState {
+	if o.Found == nil {
+		return proving.KindState{State: proving.StateMissing}
+	}
+	return o.Found.Proved.Kinds[kind]
+}
+
+// place of a counted study among those that are kept; −1 where none counts.
+func (o Overview) place(s proving.KindState) int {
+	if s.Study == nil || *s.Study >= len(o.Counted) {
+		return -1
+	}
+	return o.Counted[*s.Study]
+}
+
+func (o Overview) need(kind string) page.Need {
+	s := o.stateOf(kind)
+	out := page.Need{Kind: kind, Name: say.KindName(kind), Asks: say.KindAsks(kind), Optional: optional(kind), State: s.State, StateText: say.StateWord(s.State), Do: "start " + kind, DoLabel: say.BeginStudy(s.State)}
+	taken := ""
+	if at := o.place(s); at >= 0 {
+		taken = o.Kept[at].taken()
+		out.Study = &page.Link{Address: o.Kept[at].Address, Text: say.OpenStudyOf(taken)}
+	}
+	out.Next = say.NextOf(kind, s.State, taken, o.Letter)
+	for _, k := range o.Kept {
+		if k.Kind == kind && !k.Signed() {
+			text := say.GoOn(k.Rows())
+			if k.Posted {
+				text = say.LookAndSign()
+			}
+			out.Typing = append(out.Typing, page.Link{Address: k.Address, Text: text})
+		}
+	}
+	return out
+}
+
+func (o Overview) card(k Kept, at int) page.StudyCard {
+	out := page.StudyCard{ID: "study-" + k.ID, Address: k.Address, Name: say.KindName(k.Kind), When: k.taken(), By: k.by(), Typing: !k.Signed(), Folded: true}
+	switch {
+	case k.Damaged:
+		out.Verdict, out.VerdictText, out.Lead = "fail", say.DamagedWord(), say.DamagedStudy()
+		return out
+	case !k.Signed():
+		out.Verdict, out.VerdictText, out.Lead = "typing", say.NotSignedWord(), say.RowCount(k.Rows())
+		return out
+	case k.ReplacedBy != "":
+		out.Verdict, out.VerdictText, out.Lead = "typing", say.CorrectedWord(), say.CorrectedLead()
+		return out
+	case k.Judged == nil:
+		out.Verdict, out.VerdictText = "typing", say.NotJudgedWord()
+		return out
+	}
+	out.Verdict, out.VerdictText = string(k.Judged.Verdict), say.StateWord(string(k.Judged.Verdict))
+	out.Lead = say.LeadOf(o.Result, k.Study, k.Judged)
+	out.Says = &page.Says{Checks: checksOf(k.Judged), Findings: findingsOf(o.Address, o.Result, k.Study, k.Judged)}
+	out.Counts = say.OnlyLatestCounts()
+	if s := o.stateOf(k.Kind); o.place(s) == at {
+		out.Counts = say.ItCounts(s.State)
+	}
+	return out
+}
+
+// open lists what is still open: checks of what counts that did not pass, and kinds that have
+// no study that counts.
+func (o Overview) open(out *page.ProvingPage) {
+	if o.Found == nil {
+		out.Nothing = say.CannotTell()
+		return
+	}
+	for _, kind := range needed {
+		s := o.stateOf(kind)
+		at := o.place(s)
+		if at < 0 || o.Kept[at].Judged == nil {
+			continue
+		}
+		for _, c := range o.Kept[at].Judged.Checks {
+			if c.Outcome != proving.Pass {
+				out.Open = append(out.Open, page.OpenPoint{Kind: kind, Name: say.KindName(kind) + ": " + strings.ToLower(say.CheckName(kind, c.Name)), Text: say.CheckAdvice(kind, c)})
+			}
+		}
+	}
+	var missing []string
+	for _, kind := range needed {
+		if s := o.stateOf(kind).State; !optional(kind) && !slices.Contains([]string{string(proving.Pass), string(proving.Fail), string(proving.Open)}, s) {
+			missing = append(missing, kind)
+		}
+	}
+	switch {
+	case len(missing) > 0:
+		out.Nothing = say.StillMissing(missing)
+	case len(out.Open) == 0:
+		out.Nothing = say.NothingOpen()
+	}
+}
+
+// events are what happened to the station, the newest first.
+func (o Overview) events(to *page.EventForm) {
+	for _, e := range proving.Events {
+		to.Picks = append(to.Picks, page.Pick{Value: e, Text: say.EventName(e)})
+	}
+	for i := len(o.Kept) - 1; i >= 0; i-- {
+		k := o.Kept[i]
+		if k.Kind != proving.Event || k.Study == nil {
+			continue
+		}
+		to.Events = append(to.Events, page.EventLine{What: say.EventName(k.Study.Event), When: k.Study.TakenAt, By: k.by(), Notes: k.Study.Notes, Effect: say.EventEffect(k.Study.Event)})
+	}
+}
+
+// findingsOf are the findings of a study with the way to the entry that each is about.
+func findingsOf(address string, r *press.Result, s *proving.Study, j *proving.Judged) []page.Finding {
+	var out []page.Finding
+	for _, f := range j.Findings {
+		line := page.Finding{Severity: string(f.Severity), Text: say.FindingSaid(r, s, j, f)}
+		if field, ok := press.FieldAt(f.Path); ok {
+			line.Link, line.Where = address+"#f-"+strings.ReplaceAll(f.Path, ".", "-"), field.Label
+		}
+		out = append(out, line)
+	}
+	return out
+}

@@ -125,7 +125,7 @@ func capabilityFew(t *told) string {
 }
 
 func nestCorrection(t *told) string {
-	return t.say.CorrectionSaid(t.r, t.trial().Correction)
+	return t.say.CorrectionSaid(t.r.Plan, t.trial().Correction)
 }
 
 func readingsDiffer(t *told) string {

@@ -3,9 +3,7 @@ package proof
 import (
 	"fmt"
 
-	"ramplan/press"
 	"ramplan/press/proving"
-	"ramplan/press/words"
 )
 
 // OffersLead says how many entries a study offers.
@@ -27,30 +25,6 @@ func (say Words) DraftUnsound(n int) string {
 // NoPlanWithThem says that the draft would be no plan with the values.
 func (say Words) NoPlanWithThem(why string) string {
 	return "With them the draft would be no plan: " + why
-}
-
-// PointsOffered writes a curve in short.
-func (say Words) PointsOffered(points [][2]float64) string {
-	if len(points) == 0 {
-		return "–"
-	}
-	first, last := points[0], points[len(points)-1]
-	return fmt.Sprintf("%s, %s to %s: %s to %s", counted(len(points), "point", "points"), words.Trimmed(first[0], 2), say.Setting(last[0]), words.Trimmed(first[1], 1), words.Unit(words.Trimmed(last[1], 1), "N"))
-}
-
-// ValueOffered writes a figure with its unit.
-func (say Words) ValueOffered(x float64, unit string) string { return words.Unit(words.Full(x), unit) }
-
-// CorrectionSaid says by how many steps the nest is to be corrected.
-func (say Words) CorrectionSaid(p *press.Plan, c *proving.Correction) string {
-	return fmt.Sprintf("The nest by %s of %s, from %s to %s: what of the shift the steps can take away.", stepsOf(c.Steps), words.Unit(words.Full(p.Station.PositionStep), "mm"), words.Full(p.Station.Nest), words.Unit(words.Full(c.Nest), "mm"))
-}
-
-func stepsOf(n int) string {
-	if n == 1 || n == -1 {
-		return words.Full(float64(n)) + " step"
-	}
-	return words.Full(float64(n)) + " steps"
 }
 
 // PairName names a pair of lamps.

@@ -44,16 +44,8 @@ func (o Offers) Page() *page.Adoption {
 		out.Trouble = say.NoPlanWithThem(o.Trouble[0])
 	}
 	for _, c := range o.Changes {
-		one := page.Offer{Path: c.Path, Label: c.Path, Picked: o.picked(c.Path)}
-		unit := ""
-		if f, ok := press.FieldAt(c.Path); ok {
-			one.Label, unit = f.Label, f.Unit
-		}
-		if c.Offers != nil {
-			one.Was, one.Is = say.PointsOffered(c.Points), say.PointsOffered(c.Offers)
-		} else {
-			one.Was, one.Is = say.ValueOffered(c.Was, unit), say.ValueOffered(c.Is, unit)
-		}
+		one := page.Offer{Path: c.Path, Label: say.AdoptName(c.Path), Picked: o.picked(c.Path)}
+		one.Was, one.Is = say.AdoptValues(o.Plan, c)
 		out.Offers = append(out.Offers, one)
 	}
 	for _, f := range o.Effect.Figures {

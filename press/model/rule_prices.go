@@ -13,7 +13,7 @@ type RuleWindow struct {
 	ConsumerPPM  *float64
 	ProducerPPM  *float64
 	Worst        *WorstShares // on the worst day; nil where the others are
-	TargetMissed bool // by the rule of the targets
+	TargetMissed bool         // by the rule of the targets
 }
 
 // RuleWindows sets the windows of all rules side by side. They are no part of the

@@ -31,7 +31,7 @@ func anyStudy(r *rand.Rand, kind string) *proving.Study {
 		row := proving.Row{Remark: "invented"}
 		switch kind {
 		case proving.LoadCell:
-			row.Setting, row.Force = of(c), of(math.Max(0, *about(38*c)+20*by*r.NormFloat64()))
+			row.Setting, row.Force = of(c), of(math.Max(0, *about(38 * c)+20*by*r.NormFloat64()))
 			row.Speed, row.Condition = maybe(of(10*r.Float64()+0.1)), []string{"", proving.Cold, proving.Warm}[r.IntN(3)]
 		case proving.Stiffness:
 			row.Setting, row.Force, row.Reading = of(c), of(38*c), about(100+slope*38*c)

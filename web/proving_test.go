@@ -259,5 +259,5 @@ func TestShiftCheck(t *testing.T) {
 	assert.Equal(t, 1+2*6, strings.Count(p.was, "\n"), "a row for each push, and the head")
 	assert.Contains(t, p.was, ",B. Roth,A,false,")
 	require.Equal(t, 200, p.get(provingPath))
-	assert.NotContains(t, p.was, "Limit samples</span>", "a shift check is no study that proves")
+	assert.NotContains(t, p.was, `class="studyname">Limit samples`, "a shift check is no study that proves")
 }

@@ -49,4 +49,5 @@ type SetpointWord struct {
 var Setpoints = []string{
 	"setting", "approach_end", "push_stroke", "push_end", "zone_start", "zone_end",
 	"approach_speed", "slow_speed", "retract_speed", "accel", "decel", "confirm_time", "hold_time", "watch_time",
+	"probe_setting", "probe_end", "probe_confirm_time", "probe_watch_time", "station_zone_start", "station_zone_end",
 }

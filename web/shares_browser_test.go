@@ -41,10 +41,35 @@ func TestSharesBrowser(t *testing.T) {
 	b.do(chromedp.Navigate(srv.URL + "/plans/1/shares"))
 	b.until("document.documentElement.classList.contains('live') && document.getElementById('stop').disabled && " + sharesText + ".includes('Bad lot')")
 	eval[any](b, "document.getElementById('parts').value = '1e12'; document.querySelector('#asked button:not([type])').click() ?? 0")
-	b.until("document.getElementById('progress').textContent.includes('of 1')")
+	b.until("document.getElementById('progress').textContent.includes('of 1') && " + sharesText + ".includes('so far')")
 	assert.False(t, eval[bool](b, "document.getElementById('stop').disabled"))
 	eval[any](b, "document.getElementById('stop').click() ?? 0")
-	b.until("document.getElementById('progress').textContent.startsWith('Stopped')")
+	b.until("document.getElementById('progress').textContent.startsWith('Stopped') && document.getElementById('progress').textContent.includes('is kept below')")
+	assert.True(t, eval[bool](b, sharesText+".includes('so far: not all that were asked for')"), "what was counted stays")
+	assert.True(t, eval[bool](b, sharesText+".includes('Counted: limits')"))
+	assert.False(t, eval[bool](b, "document.querySelector('#days').classList.contains('older')"))
 	eval[any](b, "document.getElementById('parts').value = '20000'; document.querySelector('#asked button:not([type])').click() ?? 0")
 	b.until(sharesText + ".includes('parts counted one by one')")
+}
+
+// TestSharesPushNothingDown: what stands under the shares of the bench stays where it is
+// when they come, but for a few px where this plan was never shown in this browser, and
+// quite when it was.
+func TestSharesPushNothingDown(t *testing.T) {
+	b, srv := visitWhole(t, example(t))
+	for i, most := range []float64{120, 1} {
+		b.do(chromedp.Navigate("about:blank"))
+		b.do(chromedp.Navigate(srv.URL + "/plans/1"))
+		b.until("document.documentElement.classList.contains('live')")
+		eval[any](b, `(() => {
+			window.tops = [];
+			const top = () => document.getElementById("risk").getBoundingClientRect().top - document.getElementById("shares").getBoundingClientRect().top;
+			window.tops.push(top());
+			new ResizeObserver(() => window.tops.push(top())).observe(document.getElementById("shares"));
+			return 0;
+		})()`)
+		b.until("document.getElementById('shares').dataset.whole === document.getElementById('shares').dataset.of")
+		moved := eval[float64](b, "Math.max(...window.tops) - window.tops[0]")
+		assert.LessOrEqual(t, moved, most, "load %d", i)
+	}
 }

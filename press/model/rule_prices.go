@@ -12,7 +12,8 @@ type RuleWindow struct {
 	Width        *float64 // mm, of the accepted readings
 	ConsumerPPM  *float64
 	ProducerPPM  *float64
-	TargetMissed bool // by the rule of the targets
+	Worst        *WorstShares // on the worst day; nil where the others are
+	TargetMissed bool         // by the rule of the targets
 }
 
 // RuleWindows sets the windows of all rules side by side. They are no part of the
@@ -41,6 +42,9 @@ func (in *Input) ruleWindows() []RuleWindow {
 		}
 		if w.zone.overlap {
 			row.Width = ptr(w.zone.last - w.zone.first)
+		}
+		if risk.ConsumerPPM != nil {
+			row.Worst = ptr(w.onWorstDay())
 		}
 		if t := w.r.Window.Target; t != nil {
 			row.TargetMissed = !t.Met

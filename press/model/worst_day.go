@@ -69,10 +69,21 @@ func (r *Outcome) WorstDay() *WorstDay {
 	return w.day
 }
 
-func (w *work) worstDay() *WorstDay {
+// days are those of a window that is known.
+func (w *work) days() *days {
 	d := &days{in: w.p, q: &w.parts, s: &w.seated}
 	d.window = risk.Window{Low: w.zone.first, High: w.zone.last, Empty: !w.zone.overlap}
 	d.all = w.p.population(d.q, d.s)
+	return d
+}
+
+// onWorstDay are the shares of the worst day alone.
+func (w *work) onWorstDay() WorstShares {
+	return w.days().worst(w.p.worstDay(&w.parts, &w.seated))
+}
+
+func (w *work) worstDay() *WorstDay {
+	d := w.days()
 	limits := w.p.daily(d.s)
 	out := &WorstDay{Limit: limits.together(), UnseatedWeakDayPPM: million64 * w.unseatedOnWeakDay()}
 	if w.seated.stalled {

@@ -15,7 +15,7 @@ import (
 func FuzzReadCSV(f *testing.F) {
 	seeds(f, "*.csv")
 	for _, name := range []string{"load-cell", "stiffness", "trial-parts"} {
-		f.Add(read(f, name))
+		f.Add(readExample(f, name))
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		s, lines := ReadCSV(data)
@@ -43,7 +43,7 @@ func FuzzReadCSV(f *testing.F) {
 func FuzzDecode(f *testing.F) {
 	seeds(f, "*.json")
 	for _, name := range []string{"load-cell", "stiffness", "trial-parts"} {
-		s, _ := ReadCSV(read(f, name))
+		s, _ := ReadCSV(readExample(f, name))
 		f.Add(s.JSON())
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {

@@ -1,7 +1,6 @@
 package proving_test
 
 import (
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -9,16 +8,6 @@ import (
 
 	"ramplan/press/proving"
 )
-
-// exampleStudy reads one of the studies of the example.
-func exampleStudy(t testing.TB, name string) *proving.Study {
-	t.Helper()
-	data, err := os.ReadFile("../../static/examples/studies/" + name + ".csv")
-	require.NoError(t, err)
-	s, lines := proving.ReadCSV(data)
-	require.True(t, lines.Sound(), lines.Faults)
-	return s
-}
 
 // The figures of the example: the design's, computed by a second implementation, to all
 // printed digits.

@@ -94,7 +94,7 @@ func conformingShareLow(t *told, f press.ShareFigures) string {
 }
 
 func falseAccept(t *told, f press.PPMFigures) string {
-	return t.say.ppmOver(f.PPM, f.Limit) + " of all parts have a wrong height and are accepted, " + t.say.TargetPPM(f.Limit) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + "make the reading surer."
+	return t.say.ppmOver(f.PPM, f.Limit) + " of all parts have a wrong height and are accepted, " + t.say.TargetPPM(f.Limit) + " being the target: " + t.guard("raise the guard factor", "further inside the drawing") + t.surer()
 }
 
 // guard offers the guard factor as a cure where it moves something, else what was set
@@ -113,6 +113,14 @@ func (t *told) guard(factor, hand string) string {
 	return ""
 }
 
+// surer is the cure that is left: what was found to be one, else a surer reading.
+func (t *told) surer() string {
+	if mends := t.mends(); mends != "" && t.Path == "window.rule" {
+		return mends + "."
+	}
+	return "make the reading surer."
+}
+
 // blocksReadings tells whether a finding is a blocker that has a say in which parts
 // are refused: mending it changes how many good ones are.
 func blocksReadings(f press.Finding) bool {
@@ -129,7 +137,7 @@ func falseReject(t *told, f press.PPMFigures) string {
 	if slices.ContainsFunc(t.r.Findings, blocksReadings) {
 		return s + "mend the blockers first."
 	}
-	return s + t.guard("lower the guard factor", "further out, as far as the drawing allows") + "make the reading surer."
+	return s + t.guard("lower the guard factor", "further out, as far as the drawing allows") + t.surer()
 }
 
 func heatingOver(t *told, f press.LimitFigures) string {

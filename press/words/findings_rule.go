@@ -11,6 +11,9 @@ func targetMissed(t *told, f press.MissedFigures) string {
 		s = "The window that was set by hand misses its targets, false accept " + accept + " and false reject " + reject + day(f) +
 			", with a share " + t.say.times(f.Measure) + " its target"
 	}
+	if mends := t.mends(); mends != "" {
+		return s + "; " + mends + "."
+	}
 	return s + ": make the reading surer, narrow the parts, or allow more."
 }
 

@@ -75,9 +75,6 @@ func (say Printer) offTarget(p *press.Plan, r *press.Result, marks ClosedMarks) 
 		if ppm > target {
 			s = say.ppmOver(ppm, target)
 		}
-		if ppm >= manyPPM {
-			of = say.TargetShare(target / 1e6)
-		}
 		if mark != "" {
 			s += thin + mark
 		}

@@ -23,7 +23,7 @@ func TestHeadline(t *testing.T) {
 		{"example", nil, "Catches a part 0.01 mm too tall or too short 99.9 % of the time, on average over stations and days; a gap under 0.06 mm mostly passes; a loose fit is never seen."},
 		{"touch", with(touch, changes{"parts[2].contact": "0"}), "Catches a part 0.01 mm too tall or 0.02 mm too short 99.9 % of the time, on average over stations and days; a gap under 0.06 mm mostly passes."},
 		{"wide on one side", changes{"window.zone_start": "115", "faults.chip": "0.2"}, "Passes parts up to 0.05 mm too tall; catches a part 0.09 mm too tall or 0.01 mm too short 99.9 % of the time, on average over stations and days; a gap under 0.14 mm mostly passes; a loose fit is never seen."},
-		{"generous guard band", changes{"window.guard_factor": "2"}, "Refuses 9.4 % of all parts although good (target 0.2 %), accepts < 0.01 ppm of wrong height (target 50 ppm); catches a part just outside the drawing 99.9 % of the time, on average over stations and days; a loose fit is never seen."},
+		{"generous guard band", changes{"window.guard_factor": "2"}, "Refuses 9.4 % (94 000 ppm) of all parts although good (target 2000 ppm), accepts < 0.01 ppm of wrong height (target 50 ppm); catches a part just outside the drawing 99.9 % of the time, on average over stations and days; a loose fit is never seen."},
 		{"no stop", changes{"joint.stop": "none"}, "Not ready for use: nothing stops the press-in."},
 		{"no setting", changes{"station.max_force": "2300"}, "Not ready for use: no setting seats every part and overloads none."},
 		{"no acceptance", changes{"station.reference_uncertainty": "0.2"}, "Not ready for use: the guard bands leave nothing of the requirement."},

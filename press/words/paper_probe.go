@@ -17,16 +17,16 @@ func (say Printer) probeSetpoints(p *press.Plan, r *press.Result, typed bool) []
 		return s
 	}
 	out := []Setpoint{
-		note(Setpoint{Label: "Probe setting", Number: q.Setting, Value: Trimmed(*q.Setting, 2), Unit: "%"}, "probe.setting"),
-		note(Setpoint{Label: "Probe end", Number: q.End, Value: pos.Set(*q.End), Unit: "mm"}, "probe.end"),
+		note(Setpoint{Name: "probe_setting", Label: "Probe setting", Number: q.Setting, Value: Trimmed(*q.Setting, 2), Unit: "%"}, "probe.setting"),
+		note(Setpoint{Name: "probe_end", Label: "Probe end", Number: q.End, Value: pos.Set(*q.End), Unit: "mm"}, "probe.end"),
 	}
 	if !typed {
 		return out
 	}
 	confirm, watch := p.Probe.ConfirmTime, whenOver(*q.WatchTime)
 	return append(out,
-		Setpoint{Label: "Probe confirm time", Number: &confirm, Value: Trimmed(confirm, 4), Unit: "s"},
-		Setpoint{Label: "Probe watch time, at least", Number: &watch, Value: say.AfterBare(watch), Unit: "s"})
+		Setpoint{Name: "probe_confirm_time", Label: "Probe confirm time", Number: &confirm, Value: Trimmed(confirm, 4), Unit: "s"},
+		Setpoint{Name: "probe_watch_time", Label: "Probe watch time, at least", Number: &watch, Value: say.AfterBare(watch), Unit: "s"})
 }
 
 // probedPushes are the pushes of the shift check of a plan with a probe: what has nothing

@@ -93,10 +93,13 @@ func (say Printer) stepFigures(p *press.Plan, r *press.Result, s *press.Step) []
 	case press.StepWait:
 		add("confirm_time", "Wait", "s", &s.Time)
 	case press.StepProbe:
-		add("setting", "Probe setting", "%", r.Probe.Setting)
-		add("push_end", "Probe end", "mm", r.Probe.End)
+		add("approach_end", "Fast approach to", "mm", &r.Travel.ApproachEnd)
+		add("approach_speed", "Approach speed", "mm/s", &p.Motion.ApproachSpeed)
+		add("slow_speed", "Slow from there, at", "mm/s", &p.Motion.SlowSpeed)
+		add("probe_setting", "Probe setting", "%", r.Probe.Setting)
+		add("probe_end", "Probe end", "mm", r.Probe.End)
 		if q := p.Probe; q != nil {
-			add("confirm_time", "Probe confirm time", "s", &q.ConfirmTime)
+			add("probe_confirm_time", "Probe confirm time", "s", &q.ConfirmTime)
 		}
 	case press.StepPress:
 		tell("All of it", "see the setpoint list")

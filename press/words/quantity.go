@@ -68,8 +68,11 @@ func (say Printer) TargetPPM(x float64) string { return Unit(Trimmed(x, 6), "ppm
 // ppmOver writes a share in ppm that is more than a limit, with as many digits
 // as it takes to see that.
 func (say Printer) ppmOver(x, limit float64) string {
-	if x < leastPPM || x >= manyPPM && x > 1.05*limit {
+	if x < leastPPM {
 		return say.PPM(x)
+	}
+	if x >= manyPPM && x > 1.05*limit { // in percent, and in the unit of the limit
+		return say.PPM(x) + " (" + Unit(ppmDigits(x, 2), "ppm") + ")"
 	}
 	for digits := 2; digits < 9; digits++ {
 		if s := Unit(ppmDigits(x, digits), "ppm"); s != say.TargetPPM(limit) {

@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -55,4 +56,62 @@ func TestAfter(t *testing.T) {
 		assert.True(t, got >= s-1e-7 && got < s+0.01, "%v", s)
 	}
 	assert.Equal(t, none, AfterBare(math.Inf(1)))
+}
+
+// changed is a change that would do it, from one value to another.
+func changed(path string, from, to float64) press.TargetChange {
+	return press.TargetChange{Path: path, From: from, To: &to}
+}
+
+// TestNoTargetIsGivenUp: a target that would have to be allowed more than ten times is no
+// change that is offered, and is spoken of instead. Ten times: our own limit, no source.
+func TestNoTargetIsGivenUp(t *testing.T) {
+	p := decoded(t)
+	few, many := changed("targets.false_reject_ppm", 2000, 19000), changed("targets.false_reject_ppm", 2000, 21000)
+	_, ok := say.Change(p, few)
+	assert.True(t, ok)
+	_, ok = say.Change(p, many)
+	assert.False(t, ok)
+	_, ok = say.Change(p, changed("station.stiffness", 1000, 10000))
+	assert.True(t, ok)
+	assert.Empty(t, say.GivenUp([]press.TargetChange{few}))
+	assert.Contains(t, say.GivenUp([]press.TargetChange{few, many}), "10.50 times what is asked for")
+}
+
+// TestAdviceIsWhatWasEvaluated: the caution of missed targets names changes that were
+// evaluated, and none that does not do it.
+func TestAdviceIsWhatWasEvaluated(t *testing.T) {
+	p := decoded(t, `"window": {}`, `"window": {"rule": "target"}`, `"reference_uncertainty": 0.01`, `"reference_uncertainty": 0.03`, `"false_accept_ppm": 50`, `"false_accept_ppm": 1`, `"false_reject_ppm": 2000`, `"false_reject_ppm": 1`)
+	r := press.Evaluate(p)
+	require.NotNil(t, r.Window.Target)
+	require.False(t, r.Window.Target.Met)
+	say.Explain(r)
+	found := 0
+	for _, f := range r.Findings {
+		if f.Code != press.TargetMissed && f.Path != "window.rule" {
+			continue
+		}
+		found++
+		assert.Contains(t, f.Message, "alone would keep both targets", f.Code)
+		for _, c := range r.TargetChanges() {
+			if label, is := press.FieldAt(c.Path); is && c.To == nil && !strings.HasPrefix(c.Path, "targets.") {
+				assert.NotContains(t, f.Message, lowerFirst(label.Label), f.Code)
+			}
+		}
+		assert.NotContains(t, f.Message, "make the reading surer", f.Code)
+	}
+	assert.Positive(t, found)
+}
+
+// TestWindowBy: paper names the rule of the window and what it goes by.
+func TestWindowBy(t *testing.T) {
+	for window, want := range map[string]string{
+		`{}`:                  "by the guard band, inside the drawing by the uncertainty of a reading",
+		`{"rule": "process"}`: "around the process, within the guard bands, 4 standard deviations about the nominal reading",
+		`{"rule": "target"}`:  "for the targets, accepted wrongly 50\u202fppm, refused wrongly 2000\u202fppm, on average",
+		`{"rule": "target", "targets_for": "worst_day", "zone_start": 115.1}`: "zone start by hand, push end for the targets, accepted wrongly 50\u202fppm, refused wrongly 2000\u202fppm, on a worst day",
+		`{"rule": "target", "push_stroke": 7.7, "zone_start": 115.1}`:         "zone start and push end set by hand, by no rule",
+	} {
+		assert.Equal(t, want, say.WindowBy(decoded(t, `"window": {}`, `"window": `+window)))
+	}
 }

@@ -47,9 +47,43 @@ func (say Printer) RuleHelp(p *press.Plan, rule string) string {
 	return "inside the drawing by " + Exact(p.Window.GuardFactor) + " times the uncertainty of a reading"
 }
 
+// WindowBy says by which rule zone start and push end stand where they do, or that it is by
+// hand.
+func (say Printer) WindowBy(p *press.Plan) string {
+	start, end := p.Window.ZoneStart != nil, p.Window.PushStroke != nil
+	if start && end {
+		return "zone start and push end set by hand, by no rule"
+	}
+	rule := p.Window.Rule
+	s := lowerFirst(say.RuleName(rule)) + ", "
+	switch {
+	case start:
+		s = "zone start by hand, push end " + s
+	case end:
+		s = "push end by hand, zone start " + s
+	}
+	switch rule {
+	case press.ByTarget:
+		s += "accepted wrongly " + say.TargetPPM(p.Targets.FalseAcceptPPM) + ", refused wrongly " + say.TargetPPM(p.Targets.FalseRejectPPM)
+		if p.Window.TargetsFor == press.OnWorstDay {
+			return s + ", on a worst day"
+		}
+		return s + ", on average"
+	}
+	return s + say.RuleHelp(p, rule)
+}
+
+// WindowStands names the rule of the window in few words.
+func (say Printer) WindowStands(p *press.Plan) string {
+	if p.Window.ZoneStart != nil && p.Window.PushStroke != nil {
+		return "Window set by hand"
+	}
+	return "Window " + lowerFirst(say.RuleName(p.Window.Rule))
+}
+
 // RulesLead heads the choice of rules.
 func (say Printer) RulesLead() string {
-	return "A wider window lets more wrong heights pass and refuses fewer good parts. Shares are of all parts, by their heights alone, on average."
+	return "A wider window lets more wrong heights pass and refuses fewer good parts. Shares are of all parts, by their heights alone, on average; under each stands that of the worst day."
 }
 
 // RulePrice says what a rule's window costs against that of the guard bands: good parts
@@ -110,15 +144,67 @@ func (say Printer) ChangesLead() string {
 
 // ChangesNone says that no single change would do.
 func (say Printer) ChangesNone() string {
-	return "No single change of the station, the parts, the drawing or the targets, up to its limit, would keep both targets."
+	return "No single change of the station, the parts or the drawing, up to its limit, would keep both targets."
 }
+
+// mostAllowed is by how many times a target may rise to be offered: more gives it up.
+const mostAllowed = 10
+
+// givesUp tells whether a change keeps a target by allowing so much more that there is
+// hardly one left.
+func givesUp(c press.TargetChange) bool {
+	return strings.HasPrefix(c.Path, "targets.") && c.To != nil && *c.To > mostAllowed*c.From
+}
+
+// GivenUp speaks of the targets that would be kept only by giving them up, which is not
+// offered; empty where there are none.
+func (say Printer) GivenUp(changes []press.TargetChange) string {
+	var list []string
+	for _, c := range changes {
+		if f, known := press.FieldAt(c.Path); known && givesUp(c) {
+			list = append(list, lowerFirst(f.Label)+" of "+Unit(ppmDigits(*c.To, 2), "ppm")+", "+say.times(*c.To/c.From)+" what is asked for")
+		}
+	}
+	if len(list) == 0 {
+		return ""
+	}
+	return "Allowing more would do it only with a " + strings.Join(list, ", or a ") + ": that gives the target up, and is not offered."
+}
+
+// mends names the single changes that would keep both targets, as they were evaluated, or
+// says that none does; empty where nothing was looked for.
+func (t *told) mends() string {
+	if target := t.r.Window.Target; target == nil || target.Met || t.r.Plan == nil {
+		return ""
+	}
+	var names []string
+	for _, c := range t.r.TargetChanges() {
+		if text, ok := t.say.Change(t.r.Plan, c); ok {
+			names = append(names, lowerFirst(text.What))
+		}
+	}
+	switch {
+	case len(t.r.TargetChanges()) == 0:
+		return ""
+	case len(names) == 0:
+		return "no single change of the station, the parts or the drawing keeps both targets, so several are needed"
+	case len(names) == 1:
+		return "a change of the " + names[0] + " alone would keep both targets"
+	case len(names) > mostNamed:
+		names = append(names[:mostNamed:mostNamed], "others")
+	}
+	return "any one of these changes alone would keep both targets: " + and(names) + " (see the rules of the window)"
+}
+
+// mostNamed is how many changes a finding names.
+const mostNamed = 3
 
 // A ChangeText is a change that would meet the targets, in words.
 type ChangeText struct{ What, To string }
 
-// Change writes one change. Not ok: even its limit does not do it.
+// Change writes one change. Not ok: even its limit does not do it, or it gives a target up.
 func (say Printer) Change(p *press.Plan, c press.TargetChange) (text ChangeText, ok bool) {
-	if c.To == nil {
+	if c.To == nil || givesUp(c) {
 		return ChangeText{}, false
 	}
 	pos := say.Positions(p)
@@ -167,6 +253,12 @@ func (say Printer) RuleSet(rule string) string {
 func (say Printer) RulesByHand() string {
 	return "Zone start and push stroke are set by hand: no rule moves them. Empty one of them to have it proposed."
 }
+
+// RuleOnWorstDay is a share of a rule's window on the worst day.
+func (say Printer) RuleOnWorstDay(ppm float64) string { return "worst day " + say.PPM(ppm) }
+
+// RuleNoWindow stands in place of the button of a rule that proposes no window.
+func (say Printer) RuleNoWindow() string { return "no window by this rule" }
 
 // RuleMisses is said of a window that was looked for the targets and misses them.
 func (say Printer) RuleMisses() string { return "misses the targets" }

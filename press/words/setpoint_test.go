@@ -67,3 +67,40 @@ func TestProposedAndComputed(t *testing.T) {
 		assert.True(t, found, word)
 	}
 }
+
+// TestProbeAndStationZoneAreTypedIn: what is typed in for the first look and for a zone of
+// the station's own stands among the setpoints, in the controller's own words where it has
+// some, else in the unit and factor of its like; the retract speed does not where the steps
+// bring the ram home. Source: the plan's own entries.
+func TestProbeAndStationZoneAreTypedIn(t *testing.T) {
+	p, _ := probed(t)
+	p.Controller.Words = []press.SetpointWord{{Setpoint: "setting", Name: "I1", Unit: "1/10 %", Factor: 10}, {Setpoint: "probe_end", Name: "P7", Unit: "1/100 mm", Factor: 100}}
+	p.Sequence.StationZone = &[2]float64{10, 20.5}
+	r := press.Evaluate(p)
+	require.NotNil(t, r.Sequence)
+	rows := map[string][]string{}
+	list := paperOf(t, "setpoints", p)
+	for _, row := range list.Rows {
+		_, twice := rows[row[0]]
+		assert.False(t, twice, row[0])
+		rows[row[0]] = row
+	}
+	assert.Equal(t, []string{"12\u202f%", none, "120", "1/10 %"}, rows["Probe setting"][1:5])
+	assert.Equal(t, []string{"153.89\u202fmm", "P7", "15389", "1/100 mm"}, rows["Probe end"][1:5])
+	assert.Equal(t, "10.00\u202fmm", rows["Station zone start"][1])
+	assert.Equal(t, "20.50\u202fmm", rows["Station zone end"][1])
+	assert.NotContains(t, rows, "Retract speed")
+	assert.Contains(t, rows, "Probe watch time, at least")
+	p.Sequence.StationZone = nil
+	assert.NotContains(t, paperOf(t, "setpoints", p).Rows, rows["Station zone start"])
+
+	found := map[string]string{}
+	for _, row := range paperOf(t, "steps", p).Rows {
+		if strings.Contains(row[0], "probe") {
+			found[row[1]] = row[3]
+		}
+	}
+	assert.Equal(t, "120", found["Probe setting"])
+	assert.Equal(t, "15389", found["Probe end"])
+	assert.Contains(t, found, "Fast approach to")
+}

@@ -109,20 +109,28 @@ func shareWithin(e press.EstimatedShare) (share, limits string) {
 // noteMarks are no digits, which behind a figure would be a power of it.
 var noteMarks = [...]string{"†", "‡", "§", "¶", "‖"}
 
-// markOf is the mark of what is said beside shares, the one with this index; empty: it is
-// about all of them.
+// markOf is the mark of what is said beside shares, the one with this index: the same
+// wherever the same is said. Empty: it is about all of them.
 func markOf(s *press.Simulation, index int) string {
-	n := 0
-	for i, one := range s.Says {
-		if len(one.Shares) == 0 {
-			continue
-		}
-		if i == index {
-			return noteMarks[min(n, len(noteMarks)-1)]
-		}
-		n++
+	one := &s.Says[index]
+	if len(one.Shares) == 0 {
+		return ""
 	}
-	return ""
+	switch one.Code {
+	case press.TailAssumed:
+		return noteMarks[0]
+	case press.TailHard:
+		return noteMarks[1]
+	case press.CountedNone:
+		return noteMarks[2]
+	}
+	n := 3 // closed form and simulated differ in up to two of them
+	for _, before := range s.Says[:index] {
+		if before.Code == one.Code {
+			n++
+		}
+	}
+	return noteMarks[min(n, len(noteMarks)-1)]
 }
 
 // shareMarks are the marks of each share: of what small figures hang on, and of the rest.
@@ -207,7 +215,10 @@ func (say Printer) SharesCounted(s *press.Simulation) string {
 		return ""
 	}
 	text := count(s.Parts) + " parts counted one by one, seed " + strconv.FormatUint(s.Seed, 10)
-	if !s.Complete {
+	switch {
+	case s.Counting:
+		text += ", so far: not all that were asked for"
+	case !s.Complete:
 		text += "; stopped before the end"
 	}
 	return text + "."

@@ -46,6 +46,28 @@ function putStrip(html) {
   if (now && next) morph(now, next, { entry: () => false, fold: () => true });
 }
 
+// How high the shares of this plan were in a window as wide: as much room is kept for them
+// until they come, so that they push nothing down.
+const heightKey = (place) => `shares ${location.pathname} ${Math.round(place.clientWidth / 20)}`;
+
+function reserve(place) {
+  try {
+    const height = Number(localStorage.getItem(heightKey(place)));
+    if (height > 0) place.style.minHeight = height + "px";
+  } catch {
+    // Nothing may be kept in this browser.
+  }
+}
+
+function release(place) {
+  place.style.minHeight = "";
+  try {
+    localStorage.setItem(heightKey(place), String(Math.round(place.getBoundingClientRect().height)));
+  } catch {
+    // Likewise.
+  }
+}
+
 // followShares keeps the bench's shares those of its result: they are dropped when something
 // is typed, and asked for anew when the answer to it is shown. roomOf tells which form of the
 // strip there is room for.
@@ -84,6 +106,7 @@ export function followShares(form, roomOf) {
       }, room);
       whole = of;
       place.dataset.whole = of;
+      release(place);
     } catch {
       // Dropped, or the server is gone: what is shown stays marked as older.
     }
@@ -93,5 +116,7 @@ export function followShares(form, roomOf) {
     if (!e.target.name?.startsWith(":")) drop();
   });
   form.addEventListener("shown", ask);
+  const place = document.getElementById("shares");
+  if (place) reserve(place);
   ask();
 }

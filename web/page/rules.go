@@ -16,15 +16,19 @@ type RuleRow struct {
 	Width         string
 	Accept        string
 	Reject, Price string
+	AcceptWorst   string // the same shares on the worst day
+	RejectWorst   string
 	Missed        string // the targets are missed by it
+	NoWindow      string // it proposes none: said in place of its button
 	Chosen        bool
 	Do            string // chooses it
 }
 
 // Changes are what alone would meet the targets.
 type Changes struct {
-	Lead string
-	Rows []ChangeRow
+	Lead    string
+	Rows    []ChangeRow
+	GivenUp string // of what is not offered
 }
 
 // A ChangeRow is one of them.

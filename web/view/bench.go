@@ -97,6 +97,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 			out.Result.Shares = page.BenchShares{Stream: at, Of: b.Result.PlanDigest(), Address: at}
 			for i := range out.Result.Groups {
 				if g := &out.Result.Groups[i]; g.ID == "risk" {
+					out.Result.Shares.Says, g.Says = g.Says, nil // said once, where all shares stand
 					g.More = page.Link{Address: "#shares", Text: say.WithStallsLooseFitsAnd()}
 				}
 			}

@@ -34,6 +34,12 @@ func (w writer) rules() *page.Rules {
 		if row.ConsumerPPM != nil {
 			line.Accept, line.Reject = w.pos.PPM(*row.ConsumerPPM), w.pos.PPM(*row.ProducerPPM)
 		}
+		if row.Worst != nil {
+			line.AcceptWorst, line.RejectWorst = w.pos.RuleOnWorstDay(row.Worst.ConsumerPPM), w.pos.RuleOnWorstDay(row.Worst.ProducerPPM)
+		}
+		if row.Width == nil && !row.ByHand {
+			line.NoWindow = w.pos.RuleNoWindow()
+		}
 		if row.TargetMissed && row.ZoneStart != nil {
 			line.Missed = w.pos.RuleMisses()
 		}
@@ -61,6 +67,7 @@ func (w writer) changes() *page.Changes {
 			out.Rows = append(out.Rows, page.ChangeRow{What: text.What, To: text.To, Do: DoTry + " " + c.Path})
 		}
 	}
+	out.GivenUp = w.pos.GivenUp(w.r.TargetChanges())
 	out.Lead = w.pos.ChangesLead()
 	if len(out.Rows) == 0 {
 		out.Lead = w.pos.ChangesNone()

@@ -104,7 +104,7 @@ func (s *sheet) requirement(g *sheetPage, box canvas.Rectangle) (bottom float64)
 		text += say.LeftOnTheSeat(q.MinSeatingForce)
 	}
 	ps := []typeset.Paragraph{
-		{Opening: "Requirement:", Text: text + ".", Style: typeset.Text},
+		{Opening: "Requirement:", Text: text + ". " + say.WindowStands(s.p) + ".", Style: typeset.Text},
 		{Opening: "Force:", Text: say.ForceTitle(s.r) + ".", Style: typeset.Text, Above: 3},
 	}
 	lines := typeset.Set(ps, box.Width())

@@ -9,8 +9,8 @@ import (
 
 // CorrectionSaid says by how many steps the nest is to be entered elsewhere, and what both
 // lamps then do.
-func (say Words) CorrectionSaid(r *press.Result, c *proving.Correction) string {
-	s := "Enter the nest as " + say.Positions(r.Plan).SetAt(c.Nest) + ", " + say.steps(r, c.Steps) + " the plan's"
+func (say Words) CorrectionSaid(p *press.Plan, c *proving.Correction) string {
+	s := "Enter the nest as " + say.Positions(p).SetAt(c.Nest) + ", " + say.steps(p, c.Steps) + " the plan's"
 	if c.SharesNow != nil && c.SharesAfter != nil {
 		s += ": " + say.Share(c.SharesAfter.OnOn) + " of the parts then give both lamps, as it is " + say.Share(c.SharesNow.OnOn)
 	}
@@ -18,12 +18,12 @@ func (say Words) CorrectionSaid(r *press.Result, c *proving.Correction) string {
 }
 
 // steps are steps of the position, and to which side.
-func (say Words) steps(r *press.Result, n int) string {
+func (say Words) steps(p *press.Plan, n int) string {
 	side := " past"
 	if n < 0 {
 		n, side = -n, " before"
 	}
-	return strconv.Itoa(n) + several(n, " step of ", " steps of ") + say.Positions(r.Plan).Length(r.Plan.Station.PositionStep) + side
+	return strconv.Itoa(n) + several(n, " step of ", " steps of ") + say.Positions(p).Length(p.Station.PositionStep) + side
 }
 
 // AsFoundOf says what the plan's promise is for the station as its master study found it, which
@@ -54,9 +54,9 @@ func (say Words) AsFoundOf(r *press.Result, a *proving.AsFound) string {
 	m, ok := a.Mend(r)
 	switch {
 	case ok && m.Met:
-		return s + "Entering the nest as " + say.Positions(r.Plan).SetAt(m.Nest) + ", " + say.steps(r, m.Steps) + " the plan's, mends it: " + say.PPM(m.ConsumerPPM) + " and " + say.PPM(m.ProducerPPM) + " are then left."
+		return s + "Entering the nest as " + say.Positions(r.Plan).SetAt(m.Nest) + ", " + say.steps(r.Plan, m.Steps) + " the plan's, mends it: " + say.PPM(m.ConsumerPPM) + " and " + say.PPM(m.ProducerPPM) + " are then left."
 	case ok:
-		return s + "Entering the nest as " + say.Positions(r.Plan).SetAt(m.Nest) + ", " + say.steps(r, m.Steps) + " the plan's, leaves " + say.PPM(m.ConsumerPPM) + " and " + say.PPM(m.ProducerPPM) + ": that alone does not mend it."
+		return s + "Entering the nest as " + say.Positions(r.Plan).SetAt(m.Nest) + ", " + say.steps(r.Plan, m.Steps) + " the plan's, leaves " + say.PPM(m.ConsumerPPM) + " and " + say.PPM(m.ProducerPPM) + ": that alone does not mend it."
 	}
 	return s + "No correction of the nest mends it: the station scatters too much for this window."
 }

@@ -63,7 +63,7 @@ func (o Offers) correction() *page.NestCorrection {
 		return nil
 	}
 	c := r.Correction
-	out := &page.NestCorrection{Text: say.CorrectionSaid(o.Against, c)}
+	out := &page.NestCorrection{Text: say.CorrectionSaid(o.Against.Plan, c)}
 	if c.SharesNow == nil || c.SharesAfter == nil {
 		return out
 	}

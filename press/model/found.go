@@ -52,6 +52,13 @@ func (r *Outcome) SampleWindow(doubt float64) (risk.Window, bool) {
 	return w.readWith(stack.NewError(math.Hypot(w.seated.sigma, doubt/2), []stack.Term{w.p.Station.drift()})), true
 }
 
+// SampleError is the standard deviation of the error of one reading of a sample, mm, without
+// the rows under the datum.
+func (r *Outcome) SampleError() float64 {
+	w := r.inside()
+	return math.Sqrt(square(w.seated.sigma) + square(w.p.Station.NestDrift)/3)
+}
+
 // readWith is the window as set, read with an error of another kind.
 func (w *work) readWith(e *stack.Sum) risk.Window {
 	return risk.Window{Low: w.zone.first, High: w.zone.last, Error: e}

@@ -21,7 +21,7 @@ func (a *shelf) asFound(kinds map[string]KindState) *AsFound {
 	}
 	st := &a.plan.Plan.Station
 	start := st.ReferenceUncertainty
-	if r := kinds[Restart]; counts(r.State) {
+	if r := kinds[Restart]; r.Study != nil {
 		if found, ok := a.judged[*r.Study].Result.(*RestartResult); ok && found.Supported != nil {
 			start = *found.Supported
 		}
@@ -40,15 +40,6 @@ func (a *shelf) asFound(kinds map[string]KindState) *AsFound {
 		TallestGood: found.Samples.TallestGood, ShortestGood: found.Samples.ShortestGood,
 		Met: found.ConsumerPPM <= target.FalseAcceptPPM && found.ProducerPPM <= target.FalseRejectPPM,
 	}
-}
-
-// counts tells whether a study of a kind counts for what it found: its state is its verdict.
-func counts(state string) bool {
-	switch Answer(state) {
-	case Pass, Fail, Open:
-		return true
-	}
-	return false
 }
 
 // root is the root of the sum of squares.

@@ -19,7 +19,11 @@ func (t *tableReader) body(text string, separator byte, at int) {
 		var one string
 		line++
 		one, text = cutLine(text)
-		if blank(one) || strings.HasPrefix(one, "#") {
+		if strings.HasPrefix(one, "#") {
+			t.lines.Remarks = append(t.lines.Remarks, line)
+			continue
+		}
+		if blank(one) {
 			continue
 		}
 		if len(t.rows) == MostRows {

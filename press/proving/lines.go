@@ -43,6 +43,7 @@ type Lines struct {
 	Faults    []Fault // in the order of the lines
 	Rows      []int   // the line of each row of the study
 	Refused   []Refused
+	Remarks   []int // lines behind the head that begin with #: they are skipped
 	Columns   []Column
 	Separator string // of the columns; empty where there is one column
 	Comma     bool   // the decimal sign is a comma

@@ -331,8 +331,8 @@ type SeenShare struct {
 
 // Truth is what the measured parts were, against what the lamps said.
 type Truth struct {
-	N           int                `json:"n"`        // clear rows
-	Doubtful    int                `json:"doubtful"` // nearer to a limit than their uncertainty
+	N           int                `json:"n"`        // measured rows
+	Doubtful    int                `json:"doubtful"` // of these, nearer to a limit than their uncertainty
 	Matrix      map[string]PairSum `json:"matrix"`   // by long, good, short
 	FalseAccept SeenShare          `json:"false_accept"`
 	FalseReject SeenShare          `json:"false_reject"`
@@ -449,7 +449,7 @@ type EventResult struct {
 // Proved is whether the station is proved for the plan on the day asked.
 type Proved struct {
 	State       string               `json:"state"`
-	Until       *string              `json:"until"`
+	Until       *string              `json:"until"` // the last day of the first of the four, whatever their state; nil while one is missing
 	PlanBlocked bool                 `json:"plan_blocked"`
 	AsFound     *AsFound             `json:"as_found"`
 	Kinds       map[string]KindState `json:"kinds"`

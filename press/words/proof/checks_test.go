@@ -20,10 +20,10 @@ func TestEveryCheckIsSaid(t *testing.T) {
 	seen := map[string]map[string]bool{}
 	for _, list := range met(t, r) {
 		for _, x := range list {
-			j := proving.Assess(r, []*proving.Study{x.study}, "2026-11-28").Studies[0]
-			if x.result != nil { // its figures are put together by hand, so its checks are as well
-				j.Result = x.result
-				j.Checks = nil
+			j := proving.Judged{Kind: x.study.Kind, Result: x.result}
+			if x.result == nil {
+				j = proving.Assess(r, []*proving.Study{x.study}, "2026-11-28").Studies[0]
+			} else { // its figures are put together by hand, so its checks are as well
 				for name := range checksOf[x.study.Kind] {
 					for _, a := range []proving.Answer{proving.Pass, proving.Fail, proving.Open} {
 						j.Checks = append(j.Checks, proving.Check{Name: name, Outcome: a})

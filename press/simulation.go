@@ -23,6 +23,7 @@ type Simulation struct {
 	Seed       uint64  `json:"seed"`
 	Precision  float64 `json:"precision"`
 	Complete   bool    `json:"complete"` // false: it was stopped
+	Counting   bool    `json:"-"`        // it goes on, or did when it was last heard of
 
 	Verdicts []SimulatedPair         `json:"verdicts"`
 	Matrix   *SimulatedMatrix[int64] `json:"matrix"`
@@ -103,6 +104,11 @@ type SimulationOptions struct {
 	Doublings int     // an estimate ends with 2 to this power of points; 0: as many as there are
 	Work      simulate.Work
 
+	// Sofar is given a reader of the answer with the parts that are counted so far, when the
+	// count begins; it may be called from any goroutine, and gives nil where none are, or
+	// where the signals are not known. nil: nobody asks.
+	Sofar func(read func() *Simulation)
+
 	// Refined is told of each answer on the way, with as many points as were done, before
 	// anything is counted; nil: nobody asks. It may keep what it gets.
 	Refined func(*Simulation)
@@ -126,6 +132,10 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 	}
 	s.Complete = ctx.Err() == nil
 	if o.Parts > 0 {
+		if o.Sofar != nil {
+			before := *s
+			o.Work.Sofar = func(read func() simulate.Tally) { o.Sofar(func() *Simulation { return before.with(station, read()) }) }
+		}
 		tally, complete := station.Count(ctx, o.Parts, o.Seed, o.Work)
 		s.Parts, s.Complete = tally.Parts, s.Complete && complete
 		s.Readings = readings(station, &tally)
@@ -140,6 +150,18 @@ func (r *Result) Simulate(ctx context.Context, o SimulationOptions) *Simulation 
 		s.say(station)
 	}
 	return s
+}
+
+// with is the answer with parts that are counted so far.
+func (s Simulation) with(station *simulate.Station, t simulate.Tally) *Simulation {
+	if !station.Known() || t.Parts == 0 {
+		return nil
+	}
+	s.Parts, s.Complete, s.Counting, s.Says = t.Parts, false, true, []Saying{}
+	s.Readings = readings(station, &t)
+	s.count(&t)
+	s.say(station)
+	return &s
 }
 
 // estimate finds the shares of all parts and of a bad lot.

@@ -200,3 +200,31 @@ func TestWhyDifferent(t *testing.T) {
 	assert.Nil(t, why(950, 5e4, 0, 0), "within 10 %")
 	assert.Equal(t, simulate.Shares, len(shareNames))
 }
+
+// What is counted so far may be read while a count goes on, and is what a count of as many
+// parts gives: whoever stops keeps it, with its limits. Source: the count of the same blocks.
+func TestSimulationSoFar(t *testing.T) {
+	r := Evaluate(example(t))
+	var read func() *Simulation
+	done := int64(0)
+	var part *Simulation
+	o := SimulationOptions{Parts: 10 * simulate.Block, Seed: 4, Precision: 1, Sofar: func(f func() *Simulation) { read = f }}
+	o.Work = simulate.Work{Workers: 1, Progress: func(n int64) {
+		if done += n; done == 3*simulate.Block {
+			part = read()
+		}
+	}}
+	whole := r.Simulate(context.Background(), o)
+	require.NotNil(t, part)
+	assert.EqualValues(t, 3*simulate.Block, part.Parts)
+	assert.True(t, part.Counting)
+	assert.False(t, part.Complete)
+	assert.True(t, whole.Complete)
+	assert.False(t, whole.Counting)
+	o = SimulationOptions{Parts: 3 * simulate.Block, Seed: 4, Precision: 1}
+	three := r.Simulate(context.Background(), o)
+	assert.Equal(t, three.Counted, part.Counted)
+	assert.Equal(t, three.Matrix, part.Matrix)
+	assert.Equal(t, three.Says, part.Says)
+	assert.Equal(t, whole.Counted, read().Counted, "and after it all of it")
+}

@@ -20,7 +20,7 @@ func (s *site) offers(d *studyDesk, a against) (*page.Adoption, error) {
 	if v.Judged == nil || v.Judged.Adopt == nil {
 		return nil, nil
 	}
-	o := proofview.Offers{Study: v.Study, Judged: v.Judged, Version: a.head.Version, Picked: d.take, Chosen: d.picked}
+	o := proofview.Offers{Against: a.result, Study: v.Study, Judged: v.Judged, Version: a.head.Version, Picked: d.take, Chosen: d.picked}
 	plan, faults := a.head.Draft.Check()
 	if plan == nil {
 		o.Unsound, plan = len(faults), a.plan

@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"strconv"
 	"strings"
+	"sync"
 	"sync/atomic"
 	"time"
 
@@ -185,8 +186,9 @@ func (s *site) streamShares(w http.ResponseWriter, r *http.Request, query url.Va
 		return to.put(ctx, page.SharesBody(view.Shares(result, sim, on)).Render)
 	}
 	body := func(sim *press.Simulation) error { return put(sim, nil) }
+	onDays := sync.OnceValues(func() (*page.Days, error) { return days(plan, result) })
 	last := func(sim *press.Simulation) error {
-		on, err := days(plan, result)
+		on, err := onDays()
 		if err != nil {
 			return err
 		}
@@ -225,6 +227,8 @@ func (s *site) streamCount(ctx context.Context, stop func(), to stream, body, la
 		case <-ctx.Done():
 		}
 	}
+	var sofar atomic.Pointer[func() *press.Simulation]
+	o.Sofar = func(read func() *press.Simulation) { sofar.Store(&read) }
 	var sim *press.Simulation
 	end := make(chan error, 1)
 	go func() {
@@ -243,7 +247,15 @@ func (s *site) streamCount(ctx context.Context, stop func(), to stream, body, la
 		case sim := <-better:
 			broken = body(sim)
 		case <-tick.C:
-			broken = to.put(ctx, page.Progress(say.SharesProgress(done.Load(), o.Parts)).Render)
+			// What is counted so far comes too: whoever stops keeps it.
+			if read := sofar.Load(); read != nil {
+				if part := (*read)(); part != nil {
+					broken = last(part)
+				}
+			}
+			if broken == nil {
+				broken = to.put(ctx, page.Progress(say.SharesProgress(done.Load(), o.Parts)).Render)
+			}
 		}
 		if broken != nil { // nobody reads it any more
 			stop()

@@ -19,6 +19,11 @@ type Work struct {
 
 	// Progress is told of parts that are done, from any goroutine; nil: nobody asks.
 	Progress func(parts int64)
+
+	// Sofar is given a reader of what a count holds so far, when it begins: of the blocks
+	// from the first to the last before one that is not finished. It may be called from any
+	// goroutine, also later. nil: nobody asks.
+	Sofar func(read func() Tally)
 }
 
 // Slots are how many goroutines of all the work that shares them run at a time.
@@ -102,7 +107,10 @@ func (w Work) each(ctx context.Context, n int64, worker func() func(piece int64)
 // Source: plain Monte Carlo, JCGM 101:2008, clause 7.
 func (s *Station) Count(ctx context.Context, parts int64, seed uint64, w Work) (Tally, bool) {
 	blocks := (parts + Block - 1) / Block
-	run := inOrder{waiting: map[int64]*Tally{}}
+	run := &inOrder{waiting: map[int64]*Tally{}}
+	if w.Sofar != nil {
+		w.Sofar(run.read)
+	}
 	w.each(ctx, blocks, func() func(int64) {
 		p := newPress(s)
 		return func(b int64) {
@@ -137,6 +145,12 @@ func (r *inOrder) fresh() *Tally {
 		return t
 	}
 	return &Tally{}
+}
+
+func (r *inOrder) read() Tally {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	return r.sum
 }
 
 func (r *inOrder) done(b int64, t *Tally) {

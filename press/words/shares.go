@@ -215,7 +215,10 @@ func (say Printer) SharesCounted(s *press.Simulation) string {
 		return ""
 	}
 	text := count(s.Parts) + " parts counted one by one, seed " + strconv.FormatUint(s.Seed, 10)
-	if !s.Complete {
+	switch {
+	case s.Counting:
+		text += ", so far: not all that were asked for"
+	case !s.Complete:
 		text += "; stopped before the end"
 	}
 	return text + "."

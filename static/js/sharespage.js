@@ -27,7 +27,7 @@ if (place && asked) {
       progress.textContent = "";
     } catch (fault) {
       if (under !== mine) return;
-      if (mine.signal.aborted) progress.textContent = said ? "Stopped: " + said : "Stopped.";
+      if (mine.signal.aborted) progress.textContent = said ? "Stopped: " + said + " What was counted by then is kept below, with its limits." : "Stopped.";
       else progress.textContent = fault.message === "422" ? "Parts: a whole number from 1 to 1e12. Seed: a whole number." : "ramplan does not answer.";
     }
     if (under === mine) stop.disabled = true;

@@ -12,6 +12,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
 
 	"ramplan/press"
 	"ramplan/press/archive"
@@ -56,11 +57,23 @@ func (p *plainBrowser) send(path, do string, fields url.Values) int {
 		fields = url.Values{}
 	}
 	fields.Set(page.NameDo, do)
-	for _, name := range []string{page.NameVersion, page.NameFrom, page.NameCount, page.NameColumns, page.NameWindow, page.NameOnce} {
-		if m := regexp.MustCompile(`name="`+name+`" value="([^"]*)"`).FindStringSubmatch(p.was); m != nil && !fields.Has(name) {
-			fields.Set(name, m[1])
+	var walk func(n *html.Node, inside bool)
+	walk = func(n *html.Node, inside bool) {
+		at := map[string]string{}
+		for _, x := range n.Attr {
+			at[x.Key] = x.Val
+		}
+		inside = inside || n.Data == "form" && (at["id"] == "study" || at["id"] == "check" || at["id"] == "adopt")
+		box := at["type"] == "radio" || at["type"] == "checkbox"
+		_, ticked := at["checked"]
+		if name := at["name"]; inside && n.Data == "input" && !fields.Has(name) && (!box || ticked) {
+			fields.Set(name, at["value"])
+		}
+		for c := n.FirstChild; c != nil; c = c.NextSibling {
+			walk(c, inside)
 		}
 	}
+	walk(parsed(p.t, p.was), false)
 	path, _, _ = strings.Cut(path, "?")
 	return p.came(p.srv.Client().PostForm(p.srv.URL+path, fields))
 }
@@ -138,7 +151,7 @@ func TestRefusedLinesStay(t *testing.T) {
 	p.get(provingPath)
 	text := "# kind: load_cell\n# taken_at: " + today() + "\nsetting;force\n60;2200\n60;2190;7\n60;22x0\n60\n;\n60;2210\n"
 	require.Equal(t, 200, p.send(provingPath, "read", url.Values{page.NameText: {text}}))
-	assert.Contains(t, p.was, "6 rows were read in. 3 rows cannot be read yet; the others are taken.")
+	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; the others are taken.")
 	assert.Contains(t, p.was, `value="22x0"`)
 	assert.Contains(t, p.was, `value="2190 7"`, "a cell too many is not lost")
 	assert.Contains(t, p.was, "Force: not given")

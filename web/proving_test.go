@@ -18,6 +18,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/proving"
 	"ramplan/web/page"
+	proofview "ramplan/web/view/proving"
 )
 
 // A plainBrowser sends forms and follows where they lead, without a script.
@@ -273,4 +274,32 @@ func TestShiftCheck(t *testing.T) {
 	assert.Contains(t, p.was, ",B. Roth,A,false,")
 	require.Equal(t, 200, p.get(provingPath))
 	assert.NotContains(t, p.was, `class="studyname">Limit samples`, "a shift check is no study that proves")
+}
+
+// provedParts fills an archive with what the pages of proving show: a signed study of the load
+// cell, a study that is typed with faults, limit samples that are begun, all against revision A,
+// and a shift check.
+func provedParts(t testing.TB, store *archive.Archive) {
+	t.Helper()
+	ctx := t.Context()
+	typed, _ := proving.ReadTyped([]byte(exampleStudy(t, "load-cell")))
+	k, err := store.StartStudy(ctx, 1, proving.LoadCell, typed)
+	require.NoError(t, err)
+	_, err = store.SignStudy(ctx, 1, k.ID, k.Version, "A. Weber")
+	require.NoError(t, err)
+	plan := issuedA(t, store)
+	master := proving.NewTyped(proving.Master)
+	master.Rows = [][]string{{"100.137", ""}, {"1oo", ""}, {"100.141", "odd"}}
+	_, err = store.StartStudy(ctx, 1, proving.Master, master)
+	require.NoError(t, err)
+	r := press.Evaluate(plan)
+	_, err = store.StartStudy(ctx, 1, proving.Samples, proofview.Begun(proving.Samples, today(), "A", r))
+	require.NoError(t, err)
+	shift := proofview.ShiftBegun(r)
+	shift.SetHead("taken_at", today())
+	for i, line := range strings.Split(samplesAsPredicted(t, r), "\n")[:len(shift.Rows)] {
+		copy(shift.Rows[i][1:], strings.Split(line, "\t"))
+	}
+	_, err = store.AddShiftCheck(ctx, 1, archive.NewCheck{Letter: "A", By: "B. Roth", Passed: proving.Pass, Typed: shift})
+	require.NoError(t, err)
 }

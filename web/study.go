@@ -291,7 +291,7 @@ func (s *site) studyPage(w http.ResponseWriter, r *http.Request, d *studyDesk) e
 		return err
 	}
 	if v.Signed() && v.ReplacedBy == "" {
-		if v.Adopt, err = s.offers(d, a); err != nil {
+		if v.Adopt, err = s.offers(r.Context(), d, a); err != nil {
 			return err
 		}
 	}

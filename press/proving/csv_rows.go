@@ -41,6 +41,9 @@ func (t *tableReader) body(text string, separator byte, at int) {
 	}
 }
 
+// anyNumber is a column whose numbers cannot be judged.
+var anyNumber = Field{Field: press.Field{Kind: press.Number}}
+
 // row reads the line of the last row.
 func (t *tableReader) row(line string, separator byte) {
 	i := len(t.rows) - 1
@@ -82,7 +85,14 @@ func (t *tableReader) row(line string, separator byte) {
 			continue
 		}
 		t.given[i] |= 1 << place
-		if why := t.value(f, text, t.lines.Columns[k].Unit, t.lines.Columns[k].Factor); why != "" {
+		column := t.lines.Columns[k]
+		if column.Factor == 0 && f.Kind == press.Number { // its unit does not fit, so only that it is a number can be told
+			if why := t.value(&anyNumber, text, "", 1); why != "" {
+				t.rowFault(i, f.Name, why)
+			}
+			continue
+		}
+		if why := t.value(f, text, column.Unit, column.Factor); why != "" {
 			t.rowFault(i, f.Name, why)
 			continue
 		}

@@ -41,7 +41,8 @@ func provedBy(r *press.Result, state string, list ...pushed.Study) *Proof {
 			p.Kinds[s.Study.Kind] = proving.KindState{State: string(s.Judged.Verdict), Study: &at}
 		}
 	}
-	p.AsFound = &proving.AsFound{Bias: 0.004, SD: 0.006, ConsumerPPM: 42, ProducerPPM: 1800, Met: state == proving.StateProved}
+	consumer, producer, met := 42.0, 1800.0, state == proving.StateProved
+	p.AsFound = &proving.AsFound{Bias: 0.004, SD: 0.006, ConsumerPPM: &consumer, ProducerPPM: &producer, Met: &met}
 	return out
 }
 

@@ -14,6 +14,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/drafts"
 	"ramplan/press/issue"
+	"ramplan/press/proving"
 )
 
 func parsed(t *testing.T, body string) *html.Node {
@@ -33,6 +34,8 @@ func TestMethods(t *testing.T) {
 	_, err = store.CreateRam(t.Context(), drafts.Ram{Told: drafts.Told{Name: "Ram 3"}, Entries: drafts.RamEntries(head.Draft)})
 	require.NoError(t, err)
 	_, err = store.Issue(t.Context(), 1, archive.At(head.Version), issue.Signed{Prepared: "A", Checked: "B", Approved: "C", Reason: "First issue", Despite: "a trial", Second: "D"})
+	require.NoError(t, err)
+	_, err = store.StartStudy(t.Context(), 1, proving.Master, &proving.Typed{Kind: proving.Master, Heads: []proving.Head{{Name: "height", Text: "40"}}, Columns: []string{"reading"}, Rows: [][]string{{"100.14"}, {"100.15"}}})
 	require.NoError(t, err)
 	srv := httptest.NewServer(New(store))
 	t.Cleanup(srv.Close)
@@ -54,6 +57,16 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}/file", "/plans/1/file", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/choice", "/plans/1/choice", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/shelved", "/plans/1/shelved", [7]int{303, 303, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/proving", "/plans/1/proving", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/proving/{study}", "/plans/1/proving/1", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/proving/{study}", "/plans/1/proving/99", [7]int{404, 404, 404, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/proving/{study}/cards", "/plans/1/proving/1/cards", [7]int{303, 303, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/proving/{study}/table.csv", "/plans/1/proving/1/table.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/proving/{study}/drawings/{what}.{format}", "/plans/1/proving/1/drawings/master.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/check", "/plans/1/check", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/checks", "/plans/1/checks", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/checks.csv", "/plans/1/checks.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/checks/{study}", "/plans/1/checks/99", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/sheet", "/plans/1/sheet", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/sheet.{format}", "/plans/1/sheet.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/drawings/{what}.{format}", "/plans/1/drawings/strip.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
@@ -78,6 +91,9 @@ func TestMethods(t *testing.T) {
 		{"/records/{record}/sheet.{format}", "/records/1/sheet.pdf", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/people", "/people", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/people.csv", "/people.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/studies", "/plans/1/studies", [7]int{200, 200, 422, 405, 405, 405, 405}, "GET, HEAD, POST"},
+		{"/plans/{id}/studies/{study}.{format}", "/plans/1/studies/1.json", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/assessment", "/plans/1/assessment", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/rams/{id}", "/rams/1", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/programs", "/programs", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/glossary", "/glossary", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},

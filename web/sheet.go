@@ -37,6 +37,7 @@ type printed struct {
 	plan  *press.Plan
 	issue *carry.Issue // nil: a draft
 	old   string       // by which revision it is superseded, in words; empty where it is the last
+	proof *paper.Proof // what is known of the station's proof; nil where nothing is asked of it
 }
 
 // printedOf finds what a request wants on paper: the revision that it names, or
@@ -57,6 +58,9 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 			return out, faulty{refusal{http.StatusUnprocessableEntity, say.DraftNotForPaper(), lines(faults)}, faults}
 		}
 		out.plan = plan
+		if out.proof, err = s.proofOf(r, id, plan, recordAsked(r)); err != nil {
+			return out, err
+		}
 		if letter == draftSide || plan.Digest() != out.head.Issued {
 			return out, nil
 		}
@@ -71,7 +75,10 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 		return out, err
 	}
 	out.plan, out.issue = rev.Plan, rev.Paper()
-	out.old, err = s.supersededBy(r.Context(), id, rev.Letter)
+	if out.old, err = s.supersededBy(r.Context(), id, rev.Letter); err != nil {
+		return out, err
+	}
+	out.proof, err = s.proofOf(r, id, rev.Plan, out.old == "" || recordAsked(r))
 	return out, err
 }
 
@@ -148,7 +155,7 @@ func (s *site) showSheet(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	doc, names := p.sheet(r, size)
-	v := view.Sheet{Behind: names, Papers: words.PapersOf(p.plan), Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
+	v := view.Sheet{Behind: names, Papers: append(words.PapersOf(p.plan), paper.RecordPage), Title: titleOf(p.head), Address: planPath(p.head.ID, ""), Size: size, Pages: doc.Pages(), Digest: p.plan.Digest()}
 	if _, v.Width, err = widthOf(r); err != nil {
 		return err
 	}
@@ -182,6 +189,9 @@ func (p printed) sheet(r *http.Request, size string) (*paper.Document, []string)
 			table, _ := o.Table(name, p.plan, result)
 			o.Pages, names = append(o.Pages, table), append(names, name)
 		}
+	}
+	if recordAsked(r) {
+		o.Record, names = true, append(names, paper.RecordPage)
 	}
 	return paper.NewSheet(p.plan, result, o), names
 }
@@ -239,7 +249,7 @@ func sendCSV(w http.ResponseWriter, name string, file []byte) {
 
 // options say of which state it is, on paper and in rows.
 func (p printed) options() paper.SheetOptions {
-	return paper.SheetOptions{Issue: p.issue, Superseded: p.old, Day: say.Today()}
+	return paper.SheetOptions{Issue: p.issue, Superseded: p.old, Day: say.Today(), Proof: p.proof}
 }
 
 // identity tells which plan it is where its rows lie alone.

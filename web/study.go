@@ -283,14 +283,7 @@ func (s *site) studyPage(w http.ResponseWriter, r *http.Request, d *studyDesk) e
 	if v.Title.Name == "" {
 		v.Title.Name = say.NewPlan()
 	}
-	study := v.Study
-	if study == nil {
-		study, v.Faults = v.Typed.Study()
-	}
-	v.Study = study
-	if a.result != nil && len(study.Rows) > 0 && !headFaulty(v.Faults) {
-		v.Judged = &proving.Assess(a.result, []*proving.Study{study}, today()).Studies[0]
-	}
+	d.judge(a)
 	if v.Upload == nil && !v.Signed() && !v.Posted && v.Kind != proving.Event {
 		v.Upload = &page.Upload{}
 	}
@@ -298,7 +291,7 @@ func (s *site) studyPage(w http.ResponseWriter, r *http.Request, d *studyDesk) e
 		return err
 	}
 	if v.Signed() && v.ReplacedBy == "" {
-		if v.Adopt, err = s.offers(d, a); err != nil {
+		if v.Adopt, err = s.offers(r.Context(), d, a); err != nil {
 			return err
 		}
 	}
@@ -336,6 +329,9 @@ func (d *studyDesk) links(a against) {
 		} else if a.letter != "" {
 			v.Others = append(v.Others, page.Link{Address: v.Address + "?against=" + againstDraft, Text: sayProof.HoldAgainst("")})
 		}
+	}
+	if v.Kind != proving.Event && v.Rows() > 0 {
+		v.Others = append(v.Others, page.Link{Address: v.Address + "/table.csv", Text: sayProof.AsCSV()})
 	}
 	if v.Kind == proving.Samples && !v.Signed() && !v.Posted {
 		v.Others = append(v.Others, page.Link{Address: v.Address + "/cards", Text: sayProof.OnAPhone()})

@@ -18,6 +18,7 @@ func help(ctx context.Context, c console, args []string) int {
 	}
 	fmt.Fprintln(c.out)
 	fmt.Fprintln(c.out, say.EvalStatuses())
+	fmt.Fprintln(c.out, say.AssessStatuses())
 	fmt.Fprintln(c.out, say.SimulateStatuses())
 	fmt.Fprintln(c.out, say.CheckAndBackupStatuses())
 	fmt.Fprintln(c.out, say.ExtractStatuses())

@@ -49,6 +49,7 @@ func verbs() []verb {
 	return []verb{
 		{"serve", "serve [-data DIR] [-listen ADDRESS] [-open]", say.ServeDoes(), serve, true},
 		{"eval", "eval PLAN.json …", say.EvalDoes(), eval, false},
+		{"assess", "assess [-on DATE] PLAN.json STUDY …", say.AssessDoes(), assess, true},
 		{"simulate", "simulate [-parts N] [-json] PLAN.json …", say.SimulateDoes(), simulateVerb, true},
 		{"draw", "draw [-what WHAT] -o FILE PLAN.json …", say.DrawDoes(), drawVerb, true},
 		{"extract", "extract [-o FILE] SHEET", say.ExtractDoes(), extract, true},

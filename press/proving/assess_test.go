@@ -67,7 +67,7 @@ func TestAssessmentJSON(t *testing.T) {
 		}
 	}
 	single := list[2].(map[string]any)["result"].(map[string]any)
-	for _, key := range []string{"sd", "sd_limits", "repeatability", "trend", "serial"} {
+	for _, key := range []string{"sd", "sd_limits", "trend", "serial"} {
 		value, has := single[key]
 		assert.True(t, has, key)
 		assert.Nil(t, value, key)

@@ -288,8 +288,6 @@ func (t *tableReader) head(text string, separator byte, line int) bool {
 			factor, fits := f.factor(unit, bracket)
 			if !fits {
 				t.fault(line, f.Name, misfit(f, unit))
-				t.absent |= 1 << slices.Index(t.kind.columns, f)
-				break
 			}
 			column.Factor, place = factor, slices.Index(t.kind.columns, f)
 		}

@@ -72,7 +72,7 @@ func TestTableAndDocumentAreOne(t *testing.T) {
 
 // What the lines tell beside the study: where each row stands, and how the head was read.
 func TestLinesTellHowTheTableWasRead(t *testing.T) {
-	s, lines := ReadCSV([]byte("# kind: load_cell\n# taken_at: 2026-11-20\nsetting; load [kN]\n\n10;0,1918\n20;x\n30;0,94\n"))
+	s, lines := ReadCSV([]byte("# kind: load_cell\n# taken_at: 2026-11-20\nsetting; load [kN]\n\n10;0,1918\n20;x\n30;0,94\n#40;1,2\n"))
 	require.Len(t, s.Rows, 2)
 	assert.Equal(t, []int{5, 7}, lines.Rows)
 	assert.Equal(t, ";", lines.Separator)
@@ -81,6 +81,7 @@ func TestLinesTellHowTheTableWasRead(t *testing.T) {
 	assert.Equal(t, "load [kN]", lines.Columns[1].Head)
 	assert.Equal(t, "force", lines.Columns[1].Field.Name)
 	assert.Equal(t, 1000.0, lines.Columns[1].Factor)
+	assert.Equal(t, []int{8}, lines.Remarks)
 	require.Len(t, lines.Refused, 1)
 	assert.Equal(t, "20;x", lines.Refused[0].Text)
 	assert.Equal(t, []string{"20", "x"}, lines.Refused[0].Cells)

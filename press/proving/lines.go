@@ -34,7 +34,7 @@ type Column struct {
 	Head   string  // as it stands in the file
 	Field  *Field  // nil where there is no such column
 	Unit   string  // as it stands in the file; empty where it names none
-	Factor float64 // by which its numbers are multiplied
+	Factor float64 // by which its numbers are multiplied; 0 where the unit does not fit
 }
 
 // Lines tells what became of the lines of a table that was read: which held a push, which
@@ -43,6 +43,7 @@ type Lines struct {
 	Faults    []Fault // in the order of the lines
 	Rows      []int   // the line of each row of the study
 	Refused   []Refused
+	Remarks   []int // lines behind the head that begin with #: they are skipped
 	Columns   []Column
 	Separator string // of the columns; empty where there is one column
 	Comma     bool   // the decimal sign is a comma

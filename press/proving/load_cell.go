@@ -3,8 +3,6 @@ package proving
 import (
 	"math"
 	"time"
-
-	"ramplan/press/study"
 )
 
 // forceSlack is what comparisons of forces forgive, N.
@@ -80,7 +78,7 @@ func (f *forces) predict(at forcesAt) SettingForces {
 // around is the interval of a force whose variance is so many times that of one push, with
 // the doubt about the cell.
 func (f *forces) around(force, sigma, times float64) *Pair {
-	half := math.Hypot(study.TQuantile(0.975, f.split.DF)*sigma*math.Sqrt(times), f.cell*force)
+	half := math.Hypot(f.reach*sigma*math.Sqrt(times), f.cell*force)
 	return &Pair{force - half, force + half}
 }
 

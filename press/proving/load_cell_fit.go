@@ -27,7 +27,7 @@ func (f *forces) fit() CurveFit {
 		return CurveFit{}
 	}
 	rho, se := products/squares, kappa/math.Sqrt(squares)
-	half := math.Hypot(study.TQuantile(0.975, df)*se, rho*f.cell)
+	half := math.Hypot(f.reach*se, rho*f.cell)
 	t := (rho - 1) / math.Hypot(se, rho*f.cell/2)
 	p := study.TwoSidedP(t, df)
 	out := CurveFit{Scale: &Scale{Factor: rho, Limits: &Pair{rho - half, rho + half}, T: &t, DF: df, P: &p}}

@@ -18,6 +18,7 @@ type forces struct {
 	cell     float64      // U_cell as a share
 	rho      float64      // ρ_0, the measured curve over the entered one
 	split    *study.Split // nil without degrees of freedom
+	reach    float64      // t_0.975 of its degrees of freedom
 }
 
 // forcesAt are the pushes at one setting.
@@ -64,7 +65,9 @@ func groupForces(plan *press.Result, s *Study) *forces {
 	if entered > 0 {
 		f.rho = measured / entered
 	}
-	f.split = f.splitScatter()
+	if f.split = f.splitScatter(); f.split != nil {
+		f.reach = study.TQuantile(0.975, f.split.DF)
+	}
 	return f
 }
 
@@ -156,38 +159,37 @@ func (f *forces) oddScatter() *OddScatter {
 	if f.split == nil {
 		return nil
 	}
-	squares, df, count := 0.0, 0.0, 0.0
 	var all []*forcesAt
+	var squares []float64 // ν s²/v of each
+	df := 0.0
 	for i := range f.settings {
 		if p := &f.settings[i]; p.df() > 0 && f.v(p) > 0 {
-			all = append(all, p)
-			squares, df, count = squares+p.df()*square(*p.sd)/f.v(p), df+p.df(), count+1
+			all, squares = append(all, p), append(squares, p.df()*square(*p.sd)/f.v(p))
+			df += p.df()
 		}
 	}
-	if count < 2 || squares == 0 {
+	if len(all) < 2 || slices.Max(squares) == 0 {
 		return nil
 	}
-	odd := &OddScatter{P: math.Inf(1)}
-	for _, p := range all {
-		own := square(*p.sd) / f.v(p)
-		rest, restDF := 0.0, df-p.df()
-		for _, q := range all {
-			if q != p {
-				rest += q.df() * square(*q.sd) / f.v(q)
-			}
-		}
+	behind := make([]float64, len(all)+1) // sums of those from a place on
+	for i := len(all) - 1; i >= 0; i-- {
+		behind[i] = behind[i+1] + squares[i]
+	}
+	odd, before := &OddScatter{P: math.Inf(1)}, 0.0
+	for i, p := range all {
 		at := 1.0
-		switch {
+		switch rest := before + behind[i+1]; {
 		case rest > 0:
-			at = study.FUpperP(own/(rest/restDF), p.df(), restDF)
-		case own > 0:
+			at = study.FUpperP(squares[i]/p.df()/(rest/(df-p.df())), p.df(), df-p.df())
+		case squares[i] > 0:
 			at = 0
 		}
 		if at < odd.P {
 			odd.Setting, odd.P = p.setting, at
 		}
+		before += squares[i]
 	}
-	odd.P = math.Min(1, odd.P*count)
+	odd.P = math.Min(1, odd.P*float64(len(all)))
 	return odd
 }
 

@@ -42,7 +42,7 @@ func (j *judging) master() {
 	j.check(CheckSpread, answer(r.Spread.P != nil, !r.Spread.over()))
 	j.check(CheckDrift, passes(!drift, Open))
 
-	if r.Repeatability != nil && *r.Repeatability.Upper > 0 {
+	if r.Repeatability.Upper != nil {
 		j.adopt = &Adopt{Repeatability: upTo(*r.Repeatability.Upper, 3)}
 	}
 	weak := func(x *float64) bool { return x != nil && *x < gaugeLeast }
@@ -52,7 +52,7 @@ func (j *judging) master() {
 	j.say(weak(r.Gauge.Cg) || weak(r.Gauge.Cgk), GaugeWeak)
 	j.say(len(r.Outliers) > 0, Outlying)
 	j.say(!off && r.Bias.P != nil && *r.Bias.P < refutes, Biased)
-	j.say(r.Repeatability != nil && *r.Repeatability.Upper > 2*r.Spread.PlannedSD, RepeatabilityNotShown)
+	j.say(r.Repeatability.Upper != nil && *r.Repeatability.Upper > 2*r.Spread.PlannedSD, RepeatabilityNotShown)
 }
 
 // pushedAt is the setting of a study on one master. Where the curve says nothing of it the

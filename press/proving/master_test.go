@@ -71,7 +71,7 @@ func TestMasterNulls(t *testing.T) {
 	r := j.Result.(*proving.MasterResult)
 	assert.Nil(t, r.SD)
 	assert.Nil(t, r.SDLimits)
-	assert.Nil(t, r.Repeatability)
+	assert.Nil(t, r.Repeatability.Upper)
 	assert.Nil(t, r.Bias.Uncertainty)
 	assert.Nil(t, r.Bias.P)
 	assert.Nil(t, r.Spread.P)

@@ -7,27 +7,22 @@ import (
 
 var (
 	dayForm    = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}$`)
-	momentForm = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{1,9})?(Z|[+-][0-9]{2}:[0-9]{2})$`)
+	momentForm = regexp.MustCompile(`^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{1,9})?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])$`)
 	digestForm = regexp.MustCompile(`^sha256:[0-9A-Fa-f]{12,64}$`)
 )
 
-// isDay tells whether a text is a day of the calendar, such as 2026-11-25.
-func isDay(text string) bool {
-	_, ok := day(text)
-	return ok
-}
-
-func day(text string) (time.Time, bool) {
+// IsDay tells whether a text is a day of the calendar, such as 2026-11-25.
+func IsDay(text string) bool {
 	if !dayForm.MatchString(text) {
-		return time.Time{}, false
+		return false
 	}
 	t, err := time.Parse(time.DateOnly, text)
-	return t, err == nil && t.Year() > 0
+	return err == nil && t.Year() > 0
 }
 
 // isMoment tells whether a text is a day, or day and time with their offset from UTC.
 func isMoment(text string) bool {
-	if isDay(text) {
+	if IsDay(text) {
 		return true
 	}
 	if !momentForm.MatchString(text) {

@@ -33,6 +33,7 @@ func prove(plan *press.Result, studies []*Study, judged []Judged, on string) Pro
 	for _, kind := range slices.Concat(Needed, beside) {
 		p.Kinds[kind] = all.state(kind)
 	}
+	p.Until = all.until(p.Kinds)
 	p.AsFound = all.asFound(p.Kinds)
 	is := func(kinds []string, state string) bool {
 		return slices.ContainsFunc(kinds, func(k string) bool { return p.Kinds[k].State == state })
@@ -40,13 +41,8 @@ func prove(plan *press.Result, studies []*Study, judged []Judged, on string) Pro
 	pass := !slices.ContainsFunc(Needed, func(k string) bool { return p.Kinds[k].State != string(Pass) }) && !is(beside, string(Fail))
 	switch {
 	case p.PlanBlocked:
-	case pass && p.AsFound != nil && p.AsFound.Met:
+	case pass && p.AsFound.kept():
 		p.State = StateProved
-		for _, kind := range Needed {
-			if u := keepsUntil(studies[*p.Kinds[kind].Study]); p.Until == nil || u < *p.Until {
-				p.Until = &u
-			}
-		}
 	case pass:
 	case is(Needed, StateWithdrawn):
 		p.State = StateWithdrawn
@@ -119,4 +115,20 @@ func (a *shelf) withdrawnBy(s *Study) int {
 		}
 	}
 	return at
+}
+
+// until is the last day on which none of the four is too old, whatever they say; nil while
+// one is missing.
+func (a *shelf) until(kinds map[string]KindState) *string {
+	var first *string
+	for _, kind := range Needed {
+		at := kinds[kind].Study
+		if at == nil {
+			return nil
+		}
+		if u := keepsUntil(a.studies[*at]); first == nil || u < *first {
+			first = &u
+		}
+	}
+	return first
 }

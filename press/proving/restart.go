@@ -14,31 +14,28 @@ func (j *judging) restart() {
 	if !ok {
 		return
 	}
-	starts, v := j.starts()
+	starts, n := j.starts()
 	groups := make([][]float64, len(starts))
-	r := &RestartResult{N: len(v.x), Starts: make([]Start, len(starts))}
+	r := &RestartResult{N: n, Starts: make([]Start, len(starts))}
 	enough := len(starts) >= 5
 	for i, s := range starts {
 		groups[i] = s.x
 		enough = enough && len(s.x) >= 2
 	}
 	g := study.AnalyseGroups(groups)
-	mean := map[float64]float64{}
 	for i, s := range starts {
 		r.Starts[i] = Start{Start: s.start, N: len(s.x), Mean: g.Means[i]}
-		mean[s.start] = g.Means[i]
 	}
-	for k, row := range v.of { // what stands apart is told from its own start
-		v.x[k] -= mean[*j.study.Rows[row].Start]
-	}
-	r.Within, r.Between, r.SD, r.Outliers = g.SDWithin, g.SDBetween, g.SD, v.outliers()
+	r.Within, r.Between, r.SD, r.Outliers = g.SDWithin, g.SDBetween, g.SD, j.fromStarts(starts, g.Means).outliers()
 	if g.F != nil {
 		r.Anova = &F{F: g.F, DF1: &g.DF1, DF2: &g.DF2, P: g.P}
 	}
-	r.Trend, r.Serial = trendOf(g.Means), serialOf(g.Means)
-	if s := supports(g.SD, len(starts)); s != nil {
-		r.Supported = s.Upper
+	tidied := make([]float64, len(g.Means)) // equal starts are equal, whatever the order of their rows
+	for i, m := range g.Means {
+		tidied[i] = tidy(m)
 	}
+	r.Trend, r.Serial = trendOf(tidied), serialOf(tidied)
+	r.Supported = supports(g.SD, len(starts)).Upper
 	st := &j.plan.Plan.Station
 	r.Spread = against(g.SD, len(starts), root(st.ReferenceUncertainty/2, st.NestDrift/math.Sqrt(3), pushSD(j.plan, setting)/math.Sqrt(g.Harmonic)))
 	r.ColdWarm = j.coldWarm(starts, g.Means)
@@ -67,9 +64,8 @@ type pushesOf struct {
 }
 
 // starts parts the readings by start, in the order of their numbers.
-func (j *judging) starts() ([]pushesOf, values) {
+func (j *judging) starts() (out []pushesOf, n int) {
 	v := readings(j.study.Rows)
-	var out []pushesOf
 	for i, x := range v.x {
 		start := *j.study.Rows[v.of[i]].Start
 		at, known := slices.BinarySearchFunc(out, start, func(p pushesOf, s float64) int { return cmp.Compare(p.start, s) })
@@ -78,25 +74,42 @@ func (j *judging) starts() ([]pushesOf, values) {
 		}
 		out[at].x, out[at].of = append(out[at].x, x), append(out[at].of, v.of[i])
 	}
-	return out, v
+	return out, len(v.x)
 }
 
-// condition of a start is that of its rows that tell one; empty where none does, or they differ.
+// fromStarts are the readings less the mean of their own start, stretched to the scatter of
+// one push. A start of one push tells nothing of it.
+func (j *judging) fromStarts(starts []pushesOf, means []float64) values {
+	off := map[int]float64{}
+	for i, p := range starts {
+		if n := float64(len(p.x)); n > 1 {
+			for k, row := range p.of {
+				off[row] = (p.x[k] - means[i]) * math.Sqrt(n/(n-1))
+			}
+		}
+	}
+	var v values
+	for _, row := range inOrder(j.study.Rows) {
+		if x, ok := off[row]; ok {
+			v.of, v.x = append(v.of, row), append(v.x, x)
+		}
+	}
+	return v
+}
+
+// condition of a start is that of all its rows; empty where one tells none, or they differ.
 func (p pushesOf) condition(rows []Row) string {
-	found := ""
+	found := rows[p.of[0]].Condition
 	for _, i := range p.of {
-		switch c := rows[i].Condition; {
-		case c == "" || c == found:
-		case found == "":
-			found = c
-		default:
+		if rows[i].Condition != found {
 			return ""
 		}
 	}
 	return found
 }
 
-// coldWarm is by how much cold starts differ from warm ones; nil under two of either.
+// coldWarm is by how much cold starts differ from warm ones; nil under two of either. Where
+// neither scatter there are no limits.
 func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 	var cold, warm []float64
 	for i, p := range starts {
@@ -111,5 +124,8 @@ func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 		return nil
 	}
 	difference, limits := study.Welch(cold, warm)
+	if limits != nil && limits[0] == limits[1] {
+		limits = nil
+	}
 	return &ColdWarmMean{Difference: difference, Limits: limits}
 }

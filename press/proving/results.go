@@ -331,8 +331,8 @@ type SeenShare struct {
 
 // Truth is what the measured parts were, against what the lamps said.
 type Truth struct {
-	N           int                `json:"n"`        // clear rows
-	Doubtful    int                `json:"doubtful"` // nearer to a limit than their uncertainty
+	N           int                `json:"n"`        // measured rows
+	Doubtful    int                `json:"doubtful"` // of these, nearer to a limit than their uncertainty
 	Matrix      map[string]PairSum `json:"matrix"`   // by long, good, short
 	FalseAccept SeenShare          `json:"false_accept"`
 	FalseReject SeenShare          `json:"false_reject"`
@@ -449,7 +449,7 @@ type EventResult struct {
 // Proved is whether the station is proved for the plan on the day asked.
 type Proved struct {
 	State       string               `json:"state"`
-	Until       *string              `json:"until"`
+	Until       *string              `json:"until"` // the last day of the first of the four, whatever their state; nil while one is missing
 	PlanBlocked bool                 `json:"plan_blocked"`
 	AsFound     *AsFound             `json:"as_found"`
 	Kinds       map[string]KindState `json:"kinds"`
@@ -474,13 +474,13 @@ type KindState struct {
 
 // AsFound is the promise computed again for the station as its latest master found it.
 type AsFound struct {
-	Bias         float64  `json:"bias"` // mm
-	SD           float64  `json:"sd"`   // mm
-	ConsumerPPM  float64  `json:"consumer_ppm"`
-	ProducerPPM  float64  `json:"producer_ppm"`
+	Bias         float64  `json:"bias"`         // mm
+	SD           float64  `json:"sd"`           // mm
+	ConsumerPPM  *float64 `json:"consumer_ppm"` // nil where the nominal part stalls
+	ProducerPPM  *float64 `json:"producer_ppm"`
 	Long         *float64 `json:"long"` // limit samples, mm
 	Short        *float64 `json:"short"`
 	TallestGood  *float64 `json:"tallest_good"`
 	ShortestGood *float64 `json:"shortest_good"`
-	Met          bool     `json:"met"`
+	Met          *bool    `json:"met"` // nil where the shares are
 }

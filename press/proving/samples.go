@@ -23,17 +23,14 @@ func (j *judging) samples() {
 	pred := predictor{j: j, p: j.plan.Plan.Faults.SampleProbability}
 	pred.sig, pred.lit = j.plan.Signals()
 	pred.window, pred.judges = j.plan.SampleWindow(known)
-	if pred.judges {
-		own, _ := j.plan.SampleWindow(0)
-		pred.within = 1.5 * root(2*own.Error.SD(), known)
-	}
+	pred.within = 1.5 * root(2*j.plan.SampleError(), known)
 	var off []float64
 	undecided, easy := false, false
 	for i := range j.study.Rows {
 		row := &r.Rows[i]
 		*row = pred.row(i)
 		if row.Role == nil {
-			undecided = undecided || pred.judges
+			undecided = true
 		} else {
 			r.Roles.add(*row.Role)
 			easy = easy || j.tooEasy(*row.Role, j.study.Rows[i].Height)
@@ -59,6 +56,9 @@ func (j *judging) sampleChecks(r *SamplesResult, judges bool) (lamps, readings A
 		}
 	}
 	for i := range r.Rows {
+		if !judges {
+			break
+		}
 		worse(&lamps, r.Rows[i].Lamps)
 		if a := r.Rows[i].Reading; a != nil {
 			worse(&readings, *a)
@@ -139,7 +139,7 @@ func (t *predictor) row(i int) SampleRow {
 	if !t.lit {
 		return out
 	}
-	if t.judges {
+	if out.Chance = new(float64); t.judges {
 		out.Chance, out.Role = t.role(given.Sample, rest, nowhere)
 	}
 	if !nowhere && t.sig.Early(rest) { // before the push begins nobody knows what they say
@@ -153,10 +153,7 @@ func (t *predictor) row(i int) SampleRow {
 		rest = t.sig.End
 	}
 	out.Arrival, out.Zone, out.PredictedReading = &arrival, &zone, &rest
-	if !t.judges {
-		return out
-	}
-	if out.Role != nil || noPart(given.Sample) {
+	if t.judges && (out.Role != nil || noPart(given.Sample)) {
 		out.Lamps = passes(arrival == *given.Arrival && zone == *given.Zone, Fail)
 	}
 	if given.Reading != nil {

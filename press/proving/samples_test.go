@@ -143,4 +143,5 @@ func TestSampleChecks(t *testing.T) {
 	for name, a := range answers(j) {
 		assert.Equal(t, proving.Open, a, name)
 	}
+	assert.Equal(t, []string{proving.SampleUndecided, proving.OtherPlan}, found(j)) // the plan is another one
 }

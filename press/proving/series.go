@@ -117,10 +117,10 @@ func sdLimits(s *float64, n int) *Pair {
 	return &l
 }
 
-// supports is what ± a standard deviation is, and what ± it supports.
+// supports is what ± a standard deviation is, and what ± it supports; both nil without one.
 func supports(s *float64, n int) *Supported {
 	if s == nil {
-		return nil
+		return &Supported{}
 	}
 	v, u := 2**s, 2*study.SDUpper(*s, float64(n-1))
 	return &Supported{Value: &v, Upper: &u}

@@ -16,7 +16,7 @@ func (j *judging) trial() {
 		}
 		return r.Reading
 	})
-	mean, sd := j.plan.Heights()
+	mean, _ := j.plan.Heights()
 	r := &TrialResult{
 		N: len(rows), Used: len(v.x), SD: study.SD(v.x), Nominal: j.base() - mean,
 		Trend: trendOf(v.x), Serial: serialOf(v.x), Outliers: v.outliers(),
@@ -25,7 +25,7 @@ func (j *judging) trial() {
 	r.Truth = j.truth()
 	j.shifts(r, v.x, mean)
 	r.SDLimits = sdLimits(r.SD, r.Used)
-	r.Spread = against(r.SD, r.Used, math.Hypot(sd, j.plan.Window.Uncertainty))
+	r.Spread = against(r.SD, r.Used, j.plan.ReadingSD())
 	if a := study.AndersonDarling(v.x); a != nil {
 		r.Normality = &Normality{A2: a.A2, A2Adjusted: a.A2Adjusted, P: a.P}
 	}
@@ -60,7 +60,7 @@ func (j *judging) trial() {
 	j.say(r.Normality != nil && r.Normality.P < refutes, NotNormal)
 	j.say(len(r.Outliers) > 0, Outlying)
 	j.say(r.Used < r.N, Censored)
-	j.say(r.Capability.N < 100, CapabilityFew)
+	j.say(r.Capability != nil && r.Capability.N < 100, CapabilityFew)
 	j.say(r.Correction != nil, NestCorrection)
 }
 
@@ -116,7 +116,8 @@ func (j *judging) shifts(r *TrialResult, x []float64, mean float64) {
 // manyHeights is from how many measured parts on their own heights tell of the process.
 const manyHeights = 25
 
-// capability tells how the heights fill the drawing: as measured, or as read.
+// capability tells how the heights fill the drawing: as measured, or as read; nil under two
+// of them, or where they do not differ.
 func (j *judging) capability(read []float64) *Capability {
 	c, x := &Capability{Of: OfHeights}, []float64{}
 	for _, row := range j.study.Rows {
@@ -130,14 +131,13 @@ func (j *judging) capability(read []float64) *Capability {
 			x = append(x, j.base()-r)
 		}
 	}
-	if c.N = len(x); c.N == 0 {
-		return c
+	q := &j.plan.Plan.Requirement
+	p := study.ProcessPerformance(x, q.HeightLow, q.HeightHigh)
+	if p == nil {
+		return nil
 	}
 	m := study.Mean(x)
-	c.Mean, c.SD = &m, study.SD(x)
-	q := &j.plan.Plan.Requirement
-	if p := study.ProcessPerformance(x, q.HeightLow, q.HeightHigh); p != nil {
-		c.Pp, c.PpLimits, c.Ppk, c.PpkLimits = &p.Pp, &p.PpLimits, &p.Ppk, &p.PpkLimits
-	}
+	c.N, c.Mean, c.SD = len(x), &m, study.SD(x)
+	c.Pp, c.PpLimits, c.Ppk, c.PpkLimits = &p.Pp, &p.PpLimits, &p.Ppk, &p.PpkLimits
 	return c
 }

@@ -67,8 +67,8 @@ func (s *SeenShare) known() bool { return s.Lower != nil && s.Predicted != nil }
 
 func (s *SeenShare) refuted() bool { return s.known() && *s.Lower > *s.Predicted }
 
-// lamps lists the rows whose lamps do not go with the reading. Close to an edge either is
-// right.
+// lamps lists the rows whose lamps do not go with the reading. Close to an edge, or just as
+// far from it as the blur goes, either is right.
 func (j *judging) lamps(r *TrialResult) (known bool) {
 	r.LampMismatch = []int{}
 	sig, ok := j.plan.Signals()
@@ -76,7 +76,7 @@ func (j *judging) lamps(r *TrialResult) (known bool) {
 		return false
 	}
 	blur := j.blur()
-	near := func(x, edge float64) bool { return math.Abs(x-edge) < blur-slack }
+	near := func(x, edge float64) bool { return math.Abs(x-edge) < blur+slack }
 	for i := range j.study.Rows {
 		row := &j.study.Rows[i]
 		x := *row.Reading
@@ -85,7 +85,7 @@ func (j *judging) lamps(r *TrialResult) (known bool) {
 			zone := *row.Zone == sig.InZone(x) || near(x, sig.ZoneStart) || near(x, sig.ZoneEnd)
 			right = zone && (sig.Arrives(x) || near(x, sig.End))
 		} else {
-			right = *row.Zone == sig.InZone(sig.End) && (near(x, sig.End) || math.Abs(x-sig.End) <= slack)
+			right = *row.Zone == sig.InZone(sig.End) && near(x, sig.End)
 		}
 		if !right {
 			r.LampMismatch = append(r.LampMismatch, i+1)
@@ -104,18 +104,16 @@ func (j *judging) blur() float64 {
 func (j *judging) truth() *Truth {
 	t := &Truth{Matrix: map[string]PairSum{model.Long: {}, model.Good: {}, model.Short: {}}}
 	q, doubt := &j.plan.Plan.Requirement, orElse(j.study.HeightUncertainty, 0)
-	measured := false
 	for _, row := range j.study.Rows {
 		if row.Height == nil {
 			continue
 		}
-		measured = true
+		t.N++
 		h := *row.Height
 		if math.Abs(h-q.HeightLow) < doubt-slack || math.Abs(h-q.HeightHigh) < doubt-slack {
 			t.Doubtful++
 			continue
 		}
-		t.N++
 		word := model.Good
 		switch {
 		case h > q.HeightHigh+slack:
@@ -133,11 +131,11 @@ func (j *judging) truth() *Truth {
 			t.FalseReject.Seen++
 		}
 	}
-	if !measured {
+	if t.N == 0 {
 		return nil
 	}
 	share := func(s *SeenShare, ppm *float64) {
-		if s.Of = t.N; ppm != nil {
+		if s.Of = t.N - t.Doubtful; ppm != nil {
 			p := *ppm / 1e6
 			s.Predicted = &p
 		}

@@ -32,8 +32,8 @@ func TestLampsOfAReading(t *testing.T) {
 		{read(115.14, true, true), true}, {read(115.14, true, false), false},
 		{read(115.05, true, false), true}, {read(115.05, true, true), false},
 		{read(115.065, true, true), true}, {read(115.095, true, false), true}, // closer than 0.02 to the zone's start
-		{read(115.06, true, true), false}, {read(115.10, true, false), false}, // just as far is no closer
-		{read(115.205, true, true), true}, {read(115.21, true, true), false}, // past the end there is no arrival
+		{read(115.06, true, true), true}, {read(115.059, true, true), false}, {read(115.101, true, false), false},
+		{read(115.205, true, true), true}, {read(115.211, true, true), false}, // past the end there is no arrival
 		{read(115.19, false, true), true}, {read(115.205, false, true), true}, {read(115.15, false, true), false},
 		{read(115.19, false, false), false}, // the zone is lit at the end
 	} {
@@ -140,7 +140,7 @@ func TestTruth(t *testing.T) {
 	s.HeightUncertainty = of(0.004)
 	plan := station(t, nil)
 	tr := one(t, plan, s).Result.(*proving.TrialResult).Truth
-	assert.Equal(t, 5, tr.N)
+	assert.Equal(t, 6, tr.N)
 	assert.Equal(t, 1, tr.Doubtful)
 	assert.Equal(t, map[string]proving.PairSum{"long": {OnOn: 1, OnOff: 1}, "good": {OnOn: 1, OffOn: 1}, "short": {OffOn: 1}}, tr.Matrix)
 	assert.Equal(t, []int{1, 5}, []int{tr.FalseAccept.Seen, tr.FalseAccept.Of})
@@ -160,12 +160,12 @@ func TestTrialNulls(t *testing.T) {
 	assert.Nil(t, r.SD)
 	assert.Nil(t, r.Shift)
 	assert.Nil(t, r.Spread.P)
-	assert.Nil(t, r.Capability.Mean)
+	assert.Nil(t, r.Capability)
 	assert.Nil(t, r.Correction)
 	assert.Nil(t, r.Normality)
 	assert.Equal(t, map[string]proving.Answer{"size": proving.Open, "lamps": proving.Pass, "rejects": proving.Fail, "shift": proving.Open, "spread": proving.Open, "drift": proving.Pass}, answers(j))
 	// One of one: at least 1 % with 99 %, and 0.16 % are predicted.
-	assert.Equal(t, []string{proving.MoreRejects, proving.Censored, proving.CapabilityFew}, found(j))
+	assert.Equal(t, []string{proving.MoreRejects, proving.Censored}, found(j))
 
 	// A drawing narrower than two guard bands leaves no window.
 	j = one(t, station(t, map[string]string{"requirement.height_low": "24.99", "requirement.height_high": "25.01"}), onTrial(read(115.14, true, true)))

@@ -18,6 +18,7 @@ type Identity struct {
 	Digest       string // of the plan
 	NotReady     string // why the plan must not be used; empty without a blocker
 	Superseded   string // by which revision, as [SupersededBy] says it; empty where it is the last
+	Proved       string // of the last: whether its station is proved; empty where that is not known
 }
 
 // IdentityOf tells which plan it is: the revision with the date of its issue, or a
@@ -51,6 +52,9 @@ func (id Identity) Parts() []string {
 	}
 	if id.Superseded != "" {
 		out = append(out, strings.Replace(id.Superseded, ", issued ", " of ", 1))
+	}
+	if id.Proved != "" {
+		out = append(out, id.Proved)
 	}
 	return append(out, "plan "+ShortDigest(id.Digest))
 }

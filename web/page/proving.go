@@ -219,8 +219,8 @@ type Adoption struct {
 
 // An Offer is one value.
 type Offer struct {
-	Path, Label, Was, Is string
-	Picked, Same         bool
+	Path, Label, Was, Is, Does string
+	Picked                     bool
 }
 
 // An Effect is one figure before and after.

@@ -62,8 +62,11 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	for _, name := range s.Papers {
 		out.Behind = append(out.Behind, page.BehindPage{
-			Name: name, Label: words.PaperTitle(name), Chosen: slices.Contains(s.Behind, name),
+			Name: name, Label: paperTitle(name), Chosen: slices.Contains(s.Behind, name),
 		})
+		if name == paper.RecordPage { // which is drawn, and no rows of the plan
+			continue
+		}
 		out.Rows = append(out.Rows, page.RowsFiles{Label: words.PaperTitle(name), Files: s.rows(name)})
 	}
 	var ways []string
@@ -86,6 +89,14 @@ func (s Sheet) Page(assets page.Assets) page.SheetPage {
 	}
 	out.Widths, out.NoTitle, out.Kept = s.widths(), s.NoTitle, s.kept()
 	return out
+}
+
+// paperTitle names a page behind the sheet.
+func paperTitle(name string) string {
+	if name == paper.RecordPage {
+		return sayProof.RecordName()
+	}
+	return words.PaperTitle(name)
 }
 
 // rows are the files of a page's rows, one for each way to separate them.

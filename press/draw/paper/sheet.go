@@ -16,6 +16,9 @@ type SheetOptions struct {
 	Pages  []words.Table // tables on pages behind the first
 	Source []byte        // the plan's own bytes, which the sheet carries; nil: as the plan writes itself
 
+	Proof  *Proof // what is known of the station's proof; nil: it is not said whether it is proved
+	Record bool   // the proof stands on pages behind the others
+
 	Superseded string // by which revision, and when that was issued, as [words.SupersededBy] says it; empty where none was
 }
 
@@ -50,6 +53,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	s := &sheet{p: p, r: r, o: o, paper: paperOf(o.Paper)}
 	s.title = newTitleBlock(p, r, o.Issue)
 	s.title.supersede(o.Superseded)
+	if word := o.proved(); word != "" {
+		s.title.prove(o.unproved())
+	}
 	if o.Issue == nil {
 		s.title.drawn(o.Day)
 	}
@@ -61,6 +67,9 @@ func NewSheet(p *press.Plan, r *press.Result, o SheetOptions) *Document {
 		if g.Name == words.DaysPaper && len(g.Rows) > 0 {
 			s.days()
 		}
+	}
+	if o.Record && o.Proof != nil {
+		s.record()
 	}
 	return s.document()
 }
@@ -134,6 +143,8 @@ func (s *sheet) paint(p *canvas.Pen, g *sheetPage, number int) {
 		draftMark(p, f)
 	case s.o.Superseded != "":
 		p.Across(f, supersededMark(s.o.Superseded))
+	case s.o.unproved():
+		p.Across(f, notProvedMark)
 	}
 	for _, part := range g.parts {
 		part(p)

@@ -28,6 +28,7 @@ func (s *sheet) foot(p *canvas.Pen, f canvas.Rectangle) {
 	from := f.X0
 	if word != "" {
 		black := typeset.Strong
+		word = black.Clip(word, room)
 		p.Text(black, from, y, canvas.Start, word)
 		from += black.Width(word) + 12
 		room -= black.Width(word) + 12
@@ -39,7 +40,8 @@ func (s *sheet) foot(p *canvas.Pen, f canvas.Rectangle) {
 }
 
 // word says in plain black, on paper of any kind, that a page is not to be relied on; the
-// mark across it is too pale for some printers. Empty for what was issued last.
+// mark across it is too pale for some printers. Of what was issued last it
+// says whether its station is proved, where that is known.
 func (s *sheet) word() string {
 	switch {
 	case s.o.Issue == nil:
@@ -47,7 +49,7 @@ func (s *sheet) word() string {
 	case s.o.Superseded != "":
 		return supersededMark(s.o.Superseded)
 	}
-	return ""
+	return s.o.proved()
 }
 
 func allOf(texts []canvas.Label) string {

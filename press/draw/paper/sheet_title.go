@@ -84,6 +84,11 @@ func (b *titleBlock) supersede(by string) {
 	}
 }
 
+// prove says at the revision whether its station is proved.
+func (b *titleBlock) prove(not bool) {
+	b.rows[2][2].label = say.RevisionProved(!not)
+}
+
 // reasonsOf are the reasons of an issue, or the room for the one that every issue has.
 func reasonsOf(issue *carry.Issue) []titleReason {
 	change := say.ReasonHead()

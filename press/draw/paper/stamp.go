@@ -12,7 +12,7 @@ import (
 func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	if o.Issue != nil {
 		id := say.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
-		id.Superseded = o.Superseded
+		id.Superseded, id.Proved = o.Superseded, o.proved()
 		return id
 	}
 	return say.IdentityOf(p, r, "", o.Day)

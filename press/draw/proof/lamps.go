@@ -17,13 +17,13 @@ func newLamps(s Subject, o draw.Options) *canvas.Picture {
 		return nothing("lamps", o)
 	}
 	d := &lamps{r: r, study: s.Study, pos: say.Positions(s.Plan.Plan).Fine()}
-	d.choose()
+	d.choose(o)
 	d.lay(s, o)
 	return d.picture(d.paintAll)
 }
 
-// mostSamples is how many rows are drawn; those that differ come first where there are more.
-const mostSamples = 36
+// How many rows are drawn, usually and flat; of more, those that differ are drawn first.
+const mostSamples, mostFlat = 36, 18
 
 type lamps struct {
 	*lensFrame
@@ -35,9 +35,13 @@ type lamps struct {
 }
 
 // choose takes the rows that are drawn, in their order.
-func (d *lamps) choose() {
+func (d *lamps) choose(o draw.Options) {
+	most := mostSamples
+	if o.Flat {
+		most = mostFlat
+	}
 	d.shown = d.r.Rows
-	if len(d.r.Rows) <= mostSamples {
+	if len(d.r.Rows) <= most {
 		return
 	}
 	wrong := 0
@@ -46,18 +50,15 @@ func (d *lamps) choose() {
 			wrong++
 		}
 	}
-	room := max(0, mostSamples-wrong)
+	room := max(0, most-wrong)
 	d.shown = nil
 	for _, row := range d.r.Rows {
-		if failed(row) && len(d.shown) < mostSamples {
+		if failed(row) && len(d.shown) < most {
 			d.shown = append(d.shown, row)
 		} else if !failed(row) && room > 0 {
 			d.shown = append(d.shown, row)
 			room--
 		}
-	}
-	if len(d.shown) > mostSamples {
-		d.shown = d.shown[:mostSamples]
 	}
 }
 
@@ -77,6 +78,7 @@ func (d *lamps) given(row proving.SampleRow) proving.Row {
 // Sizes, px.
 const (
 	sampleHigh    = 24
+	sampleFlat    = 17
 	sampleCompact = 22
 	lampColumn    = 92
 )
@@ -151,6 +153,9 @@ func roleMark(role string) func(*canvas.Pen, float64, float64) {
 // sample adds the row of a sample.
 func (d *lamps) sample(row proving.SampleRow) {
 	high := float64(sampleHigh)
+	if d.o.Flat {
+		high = sampleFlat
+	}
 	came := d.given(row)
 	name, note := say.SampleName(row.Row, row.Sample), ""
 	if d.o.Compact {

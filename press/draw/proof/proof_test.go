@@ -15,7 +15,7 @@ import (
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/drawtest"
 	"ramplan/press/draw/drawtest/grey"
-	"ramplan/press/draw/drawtest/taken"
+	"ramplan/press/draw/drawtest/pushed"
 	"ramplan/press/proving"
 	"ramplan/press/words"
 )
@@ -81,7 +81,7 @@ func TestManyRowsAreLight(t *testing.T) {
 		assert.GreaterOrEqual(t, len(s.Study.Rows), 9000, what)
 	}
 	r := press.Evaluate(drawtest.Example(t, nil))
-	many := taken.Trial(r, 3, 10000, 0)
+	many := pushed.Trial(r, 3, 10000, 0)
 	texts := strings.Join(textsOf(named(t, "trial").New(Subject{r, many.Study, many.Judged}, draw.Options{})), " ")
 	assert.Contains(t, texts, "10\u202f000, first on top, as 75 stretches")
 }
@@ -145,7 +145,7 @@ func ptr[T any](x T) *T { return &x }
 // scale is read off two ticks of the axis. Figures of the studies made up.
 func TestMarksStandRight(t *testing.T) {
 	r := press.Evaluate(drawtest.Example(t, nil))
-	s := taken.Master(r, 1, 25, 0.004, 0.005)
+	s := pushed.Master(r, 1, 25, 0.004, 0.005)
 	d := named(t, "master").New(Subject{r, s.Study, s.Judged}, draw.Options{})
 	of := scaleOf(t, d)
 	dots := discs(d, small)
@@ -217,7 +217,7 @@ func TestRound125(t *testing.T) {
 func TestBarsHoldEveryReading(t *testing.T) {
 	r := press.Evaluate(drawtest.Example(t, nil))
 	for _, off := range []float64{0, 0.03, -0.2} {
-		s := taken.Trial(r, 9, 700, off)
+		s := pushed.Trial(r, 9, 700, off)
 		d := &trial{r: s.Judged.Result.(*proving.TrialResult), pos: say.Positions(r.Plan).Fine()}
 		for _, row := range s.Study.Rows {
 			d.parts = append(d.parts, trialPart{at: *row.Reading, arrived: *row.Arrival})
@@ -237,14 +237,14 @@ func TestBarsHoldEveryReading(t *testing.T) {
 // TestSameFigures: what is lettered stands in the text equivalent as well.
 func TestSameFigures(t *testing.T) {
 	r := press.Evaluate(drawtest.Example(t, nil))
-	s := taken.Master(r, 1, 25, 0.004, 0.005)
+	s := pushed.Master(r, 1, 25, 0.004, 0.005)
 	q := s.Judged.Result.(*proving.MasterResult)
 	pos := words.Printer{}.Positions(r.Plan).Fine()
 	d := named(t, "master").New(Subject{r, s.Study, s.Judged}, draw.Options{})
 	for _, want := range []string{pos.At(q.Mean), pos.At(q.Predicted), pos.At(q.Bias.Value), pos.At(q.Bias.Allowed), "row 7"} {
 		assert.Contains(t, d.Description(), want)
 	}
-	l := taken.Samples(r, 3, 2)
+	l := pushed.Samples(r, 3, 2)
 	d = named(t, "lamps").New(Subject{r, l.Study, l.Judged}, draw.Options{})
 	assert.Contains(t, d.Description(), "2. short B, short, rests at")
 	assert.Contains(t, d.Description(), "predicted off · off, came off · on")
@@ -288,7 +288,7 @@ func TestGoldenProof(t *testing.T) {
 // BenchmarkTrial draws a trial of ten thousand rows.
 func BenchmarkTrial(b *testing.B) {
 	r := press.Evaluate(drawtest.Example(b, nil))
-	s := taken.Trial(r, 3, 10000, 0)
+	s := pushed.Trial(r, 3, 10000, 0)
 	r.Traces()
 	for b.Loop() {
 		_ = svgOf(named(b, "trial").New(Subject{r, s.Study, s.Judged}, draw.Options{}))

@@ -13,7 +13,7 @@ import (
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/drawtest"
-	"ramplan/press/draw/drawtest/taken"
+	"ramplan/press/draw/drawtest/pushed"
 )
 
 // forms are the sizes that a drawing is tried at.
@@ -22,15 +22,15 @@ var forms = []draw.Options{{}, {Width: 720}, {Width: 1280}, {Compact: true}, {Co
 // subjects are studies of a plan, by the drawing and the kind of data that they are for.
 func subjects(p *press.Plan) map[string]map[string]Subject {
 	r := press.Evaluate(p)
-	of := func(s taken.Study) Subject { return Subject{r, s.Study, s.Judged} }
+	of := func(s pushed.Study) Subject { return Subject{r, s.Study, s.Judged} }
 	return map[string]map[string]Subject{
-		"forces": {"example": of(taken.Forces(r, 1, 5, 0.995)), "weak": of(taken.Forces(r, 2, 5, 0.9)), "many": of(taken.Forces(r, 3, 1400, 1))},
-		"block":  {"example": of(taken.Block(r, 1, 6, 3, false)), "startup": of(taken.Block(r, 2, 7, 3, true)), "many": of(taken.Block(r, 3, 10, 1000, false))},
-		"master": {"example": of(taken.Master(r, 1, 25, 0.004, 0.005)), "off": of(taken.Master(r, 2, 25, 0.05, 0.005)), "many": of(taken.Master(r, 3, 10000, 0, 0.006)), "one": of(taken.Master(r, 4, 1, 0, 0))},
-		"starts": {"example": of(taken.Starts(r, 1, 6, 3)), "many": of(taken.Starts(r, 2, 500, 20)), "two": of(taken.Starts(r, 3, 2, 1))},
-		"trial":  {"example": of(taken.Trial(r, 1, 40, 0.01)), "wrong": of(taken.Trial(r, 2, 40, 0.03, 3, 17)), "many": of(taken.Trial(r, 3, 10000, 0)), "far": of(taken.Trial(r, 4, 40, 5))},
-		"seen":   {"example": of(taken.Trial(r, 1, 40, 0.01)), "many": of(taken.Trial(r, 3, 10000, 0))},
-		"lamps":  {"example": of(taken.Samples(r, 3)), "wrong": of(taken.Samples(r, 3, 2, 7)), "many": of(taken.Samples(r, 2500, 9000))},
+		"forces": {"example": of(pushed.Forces(r, 1, 5, 0.995)), "weak": of(pushed.Forces(r, 2, 5, 0.9)), "many": of(pushed.Forces(r, 3, 1400, 1))},
+		"block":  {"example": of(pushed.Block(r, 1, 6, 3, false)), "startup": of(pushed.Block(r, 2, 7, 3, true)), "many": of(pushed.Block(r, 3, 10, 1000, false))},
+		"master": {"example": of(pushed.Master(r, 1, 25, 0.004, 0.005)), "off": of(pushed.Master(r, 2, 25, 0.05, 0.005)), "many": of(pushed.Master(r, 3, 10000, 0, 0.006)), "one": of(pushed.Master(r, 4, 1, 0, 0))},
+		"starts": {"example": of(pushed.Starts(r, 1, 6, 3)), "many": of(pushed.Starts(r, 2, 500, 20)), "two": of(pushed.Starts(r, 3, 2, 1))},
+		"trial":  {"example": of(pushed.Trial(r, 1, 40, 0.01)), "wrong": of(pushed.Trial(r, 2, 40, 0.03, 3, 17)), "many": of(pushed.Trial(r, 3, 10000, 0)), "far": of(pushed.Trial(r, 4, 40, 5))},
+		"seen":   {"example": of(pushed.Trial(r, 1, 40, 0.01)), "many": of(pushed.Trial(r, 3, 10000, 0))},
+		"lamps":  {"example": of(pushed.Samples(r, 3)), "wrong": of(pushed.Samples(r, 3, 2, 7)), "many": of(pushed.Samples(r, 2500, 9000))},
 	}
 }
 

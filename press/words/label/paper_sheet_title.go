@@ -28,6 +28,15 @@ func (say Words) NotToBeUsed() string { return "Not to be used any more:" }
 
 func (say Words) SupersededRevision() string { return "Superseded revision" }
 
+// RevisionProved is the label of the revision where it is known whether its station is
+// proved.
+func (say Words) RevisionProved(is bool) string {
+	if is {
+		return "Revision, proved"
+	}
+	return "Revision, not proved"
+}
+
 func (say Words) ReasonHead() string { return "Reason for the change:" }
 
 func (say Words) DespiteBlockersHead(second string) string {

@@ -84,7 +84,7 @@ func (say Words) BarsText(bars []string) string { return "Parts: " + strings.Joi
 func (say Words) SeenTitle(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + counting(of, "part", "parts") + " without both lamps"
 	if predicted != nil {
-		s += "; the plan predicts " + say.SeenShare(*predicted)
+		s += "; the plan predicts " + say.PPM(1e6**predicted)
 	}
 	return s
 }
@@ -142,7 +142,7 @@ func (say Words) SeenShare(p float64) string {
 func (say Words) SeenFigures(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + whole(of)
 	if predicted != nil {
-		s += "; predicted " + say.SeenShare(*predicted)
+		s += "; predicted " + say.PPM(1e6**predicted)
 	}
 	return s
 }
@@ -157,7 +157,7 @@ func (say Words) SeenText(name string, seen, of int, share *float64, limits *pre
 		s += " (" + say.SeenShare(limits[0]) + " to " + say.SeenShare(limits[1]) + ")"
 	}
 	if predicted != nil {
-		s += ", predicted " + say.SeenShare(*predicted)
+		s += ", predicted " + say.PPM(1e6**predicted)
 	}
 	if lower != nil {
 		s += ", at least " + say.SeenShare(*lower) + " (99 %)"

@@ -142,7 +142,7 @@ func (t *told) stiffnessSaid(c proving.Check) string {
 		case x.Curvature == nil:
 			return "Too few pushes to tell a bent line from a straight one."
 		}
-		return "No bend is seen: it would sag by " + t.pos.Length(abs(x.Curvature.Sag)) + ", as chance makes it."
+		return "A bent line would sag by " + t.pos.Length(abs(x.Curvature.Sag)) + ": no more than chance makes."
 	case proving.CheckStiffness:
 		if x.Stiffness == nil || x.Agreement == nil || x.Agreement.StiffnessEN == nil {
 			return notKnown
@@ -170,8 +170,7 @@ func (t *told) stiffnessSaid(c proving.Check) string {
 
 // together says what an E_n number means.
 func (t *told) together(en float64) string {
-	s := words.Fixed(abs(en), 2) + " of what both together allow."
-	return s
+	return words.Fixed(abs(en), 2) + " of what both together allow."
 }
 
 // forces are the least and the greatest force of a study whose rows have them.
@@ -212,7 +211,11 @@ func (t *told) spreadSaid(sd *float64, s proving.Spread) string {
 	if sd == nil || s.P == nil {
 		return notKnown
 	}
-	return t.pos.Length(*sd) + " found, " + t.pos.Length(s.PlannedSD) + " planned, one standard deviation; " + t.byChance(*s.P) + "."
+	out := t.pos.Length(*sd) + " found, " + t.pos.Length(s.PlannedSD) + " planned, one standard deviation"
+	if *s.P < 0.01 {
+		return out + "; " + t.byChance(*s.P) + "."
+	}
+	return out + ": no more than chance makes."
 }
 
 func (t *told) restartSaid(c proving.Check) string {
@@ -249,7 +252,7 @@ func (t *told) trialSaid(c proving.Check) string {
 		if x.Rejects.Predicted == nil {
 			return "The plan predicts no share of refused parts."
 		}
-		return t.ofAll(x.Rejects) + " refused, " + t.say.Rarely(*x.Rejects.Predicted) + " predicted."
+		return t.ofAll(x.Rejects, "parts") + " refused, " + t.say.Rarely(*x.Rejects.Predicted) + " predicted."
 	case proving.CheckShift:
 		s := x.StationShift
 		from := "With the parts taken out they lie "
@@ -266,7 +269,7 @@ func (t *told) trialSaid(c proving.Check) string {
 		if x.Truth == nil || x.Truth.FalseAccept.Predicted == nil || x.Truth.N == 0 {
 			return "No part was measured so finely that it could be counted."
 		}
-		return t.ofAll(x.Truth.FalseAccept) + " measured parts were wrong and accepted, " + t.say.Rarely(*x.Truth.FalseAccept.Predicted) + " predicted."
+		return t.ofAll(x.Truth.FalseAccept, "measured parts") + " were wrong and accepted, " + t.say.Rarely(*x.Truth.FalseAccept.Predicted) + " predicted."
 	}
 	return ""
 }

@@ -85,9 +85,9 @@ func lit(on bool) string {
 	return "off"
 }
 
-// ofAll writes a count, and what was predicted.
-func (t *told) ofAll(s proving.SeenShare) string {
-	out := strconv.Itoa(s.Seen) + " of " + strconv.Itoa(s.Of)
+// ofAll writes how many of what there were, and the share.
+func (t *told) ofAll(s proving.SeenShare, what string) string {
+	out := strconv.Itoa(s.Seen) + " of " + strconv.Itoa(s.Of) + " " + what
 	if s.Share != nil {
 		out += " (" + t.say.Share(*s.Share) + ")"
 	}
@@ -96,12 +96,12 @@ func (t *told) ofAll(s proving.SeenShare) string {
 
 func moreRejects(t *told) string {
 	x := t.trial().Rejects
-	return t.ofAll(x) + " parts did not give both lamps; the plan predicts " + t.say.Rarely(*x.Predicted) + ", and chance does not explain so many."
+	return t.ofAll(x, "parts") + " did not give both lamps; the plan predicts " + t.say.Rarely(*x.Predicted) + ", and chance does not explain so many."
 }
 
 func falseAccepts(t *told) string {
 	x := t.trial().Truth.FalseAccept
-	return t.ofAll(x) + " parts were accepted and are outside the drawing as measured; the plan predicts " + t.say.Rarely(*x.Predicted) + ". Set no part free until it is known why."
+	return t.ofAll(x, "measured parts") + " were accepted and are outside the drawing as measured; the plan predicts " + t.say.Rarely(*x.Predicted) + ". Set no part free until it is known why."
 }
 
 func notNormal(t *told) string {
@@ -144,14 +144,14 @@ func sampleUndecided(t *told) string {
 	var first *proving.SampleRow
 	all := t.samples().Rows
 	for i := range all {
-		if all[i].Role == nil && all[i].Chance != nil {
+		if all[i].Role == nil && all[i].Chance != nil && t.r.Samples != nil {
 			if rows = append(rows, all[i].Row); first == nil {
 				first = &all[i]
 			}
 		}
 	}
 	if first == nil {
-		return "A sample lies too near to an edge of the window: it proves nothing either way."
+		return "The plan has no window: no sample proves anything of it."
 	}
 	return rowsNamed(rows) + " " + several(len(rows), "proves", "prove") + " nothing either way: a right station accepts sample “" + first.Sample + "” in " + t.say.OneIn(*first.Chance) + ". Make samples beyond the limit samples' heights."
 }

@@ -137,7 +137,8 @@ func met(t testing.TB, r *press.Result) map[string][]studied {
 	}
 
 	right := func(i int) proving.Row {
-		return part(115.137+[]float64{0.004, -0.004, -0.004, 0.004}[i%4], 25, true, true)
+		off := []float64{0.004, -0.004, -0.004, 0.004}[i%4]
+		return part(115.137+off, 25-off/4, true, true)
 	}
 	bad := parts(40, func(i int) proving.Row {
 		switch {

@@ -43,7 +43,7 @@ func (say Words) LeadOf(r *press.Result, s *proving.Study, j *proving.Judged) st
 		return strconv.Itoa(len(x.Starts)) + " starts show that a new one keeps " + t.within(*x.Supported) + "."
 	case *proving.TrialResult:
 		accepted := x.Shares[0]
-		out := t.ofAll(accepted) + " parts gave both lamps"
+		out := t.ofAll(accepted, "parts") + " gave both lamps"
 		if accepted.Predicted != nil {
 			out += ", " + say.Share(*accepted.Predicted) + " predicted"
 		}

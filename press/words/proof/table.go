@@ -159,3 +159,14 @@ func (say Words) HoldAgainst(letter string) string {
 
 // OnAPhone leads to the pushes one by one.
 func (say Words) OnAPhone() string { return "Fill in one by one, as on a phone" }
+
+// AsCSV leads to the rows of a study as a file.
+func (say Words) AsCSV() string { return "As a CSV file" }
+
+// Made says between which heights a sample is made.
+func (say Words) Made(bounds string) string {
+	if bounds == "" {
+		return ""
+	}
+	return "made " + bounds
+}

@@ -221,7 +221,7 @@ func (c Cards) card(i int, bounds map[string]string, expected, came map[int]prov
 		return CellName(i, slices.IndexFunc(c.Typed.Columns, func(x string) bool { return bare(x) == column }))
 	}
 	out := page.CheckCard{
-		ID: "c" + strconv.Itoa(i), Number: strconv.Itoa(i + 1), Name: say.SampleName(name), Bounds: bounds[name],
+		ID: "c" + strconv.Itoa(i), Number: strconv.Itoa(i + 1), Name: say.SampleName(name), Bounds: say.Made(bounds[name]),
 		ArrivalName: cell("arrival"), Arrival: lampTyped(c.Typed.Cell(i, "arrival")), ZoneName: cell("zone"), Zone: lampTyped(c.Typed.Cell(i, "zone")),
 		ReadingName: cell("reading"), Reading: c.Typed.Cell(i, "reading"),
 	}

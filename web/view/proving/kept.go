@@ -4,6 +4,7 @@ import (
 	"slices"
 	"time"
 
+	"ramplan/press"
 	"ramplan/press/proving"
 	"ramplan/web/page"
 )
@@ -76,10 +77,10 @@ var needed = []string{proving.LoadCell, proving.Stiffness, proving.Master, provi
 func optional(kind string) bool { return kind == proving.Restart || kind == proving.Trial }
 
 // checksOf are the checks of a judged study in words.
-func checksOf(j *proving.Judged) []page.CheckLine {
+func checksOf(r *press.Result, s *proving.Study, j *proving.Judged) []page.CheckLine {
 	var out []page.CheckLine
 	for _, c := range j.Checks {
-		out = append(out, page.CheckLine{Name: say.CheckName(j.Kind, c.Name), Outcome: string(c.Outcome), OutcomeText: say.CheckWord(c.Outcome), Text: say.CheckAsks(j.Kind, c.Name)})
+		out = append(out, page.CheckLine{Name: say.CheckName(j.Kind, c.Name), Outcome: string(c.Outcome), OutcomeText: say.CheckWord(c.Outcome), Text: say.CheckSaid(r, s, j, c)})
 	}
 	// What refutes stands first, then what is open.
 	slices.SortStableFunc(out, func(a, b page.CheckLine) int { return rank(a.Outcome) - rank(b.Outcome) })

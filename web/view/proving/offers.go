@@ -14,7 +14,8 @@ import (
 type Offers struct {
 	Study   *proving.Study
 	Judged  *proving.Judged
-	Plan    *press.Plan // of the draft, or the last sound one
+	Against *press.Result // that the study is held against
+	Plan    *press.Plan   // of the draft, or the last sound one
 	Changes []proving.Change
 	Picked  []string // paths
 	Chosen  bool     // somebody picked them; else all are
@@ -44,7 +45,7 @@ func (o Offers) Page() *page.Adoption {
 		out.Trouble = say.NoPlanWithThem(o.Trouble[0])
 	}
 	for _, c := range o.Changes {
-		one := page.Offer{Path: c.Path, Label: say.AdoptName(c.Path), Picked: o.picked(c.Path)}
+		one := page.Offer{Path: c.Path, Label: say.AdoptName(c.Path), Does: say.AdoptDoes(c.Path), Picked: o.picked(c.Path)}
 		one.Was, one.Is = say.AdoptValues(o.Plan, c)
 		out.Offers = append(out.Offers, one)
 	}
@@ -62,7 +63,7 @@ func (o Offers) correction() *page.NestCorrection {
 		return nil
 	}
 	c := r.Correction
-	out := &page.NestCorrection{Text: say.CorrectionSaid(o.Plan, c)}
+	out := &page.NestCorrection{Text: say.CorrectionSaid(o.Against.Plan, c)}
 	if c.SharesNow == nil || c.SharesAfter == nil {
 		return out
 	}

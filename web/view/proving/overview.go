@@ -129,7 +129,7 @@ func (o Overview) card(k Kept, at int) page.StudyCard {
 	}
 	out.Verdict, out.VerdictText = string(k.Judged.Verdict), say.StateWord(string(k.Judged.Verdict))
 	out.Lead = say.LeadOf(o.Result, k.Study, k.Judged)
-	out.Says = &page.Says{Checks: checksOf(k.Judged), Findings: findingsOf(o.Address, o.Result, k.Study, k.Judged)}
+	out.Says = &page.Says{Checks: checksOf(o.Result, k.Study, k.Judged), Findings: findingsOf(o.Address, o.Result, k.Study, k.Judged)}
 	out.Counts = say.OnlyLatestCounts()
 	if s := o.stateOf(k.Kind); o.place(s) == at {
 		out.Counts = say.ItCounts(s.State)

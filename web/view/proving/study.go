@@ -107,6 +107,9 @@ func (s Study) facts() []page.Fact {
 			unit = u
 		}
 		text := h.Text
+		if within, is := strings.CutPrefix(unit, "± "); is {
+			text, unit = "± "+text, within
+		}
 		if unit != "" {
 			text += "\u202f" + unit
 		}
@@ -135,7 +138,7 @@ func (s Study) says() page.Says {
 		return page.Says{Empty: say.NothingTyped()}
 	}
 	return page.Says{
-		Verdict: string(s.Judged.Verdict), VerdictText: say.VerdictSaid(string(s.Judged.Verdict)), Checks: checksOf(s.Judged),
+		Verdict: string(s.Judged.Verdict), VerdictText: say.VerdictSaid(string(s.Judged.Verdict)), Checks: checksOf(s.Result, s.Study, s.Judged),
 		Findings: findingsOf(s.Plan, s.Result, s.Study, s.Judged), Drawings: s.Drawings, Files: s.Files, Tables: tablesOf(s.Result, s.Study, s.Judged),
 	}
 }

@@ -1,7 +1,7 @@
-// Package taken is for tests: studies that were never taken, of every kind that a drawing has
+// Package pushed is for tests: studies that were never taken, of every kind that a drawing has
 // to be clear for, with results put together by hand. Their figures are plain ones (means,
 // deviations, counts) or made up; what they would be is the business of package proving.
-package taken
+package pushed
 
 import (
 	"math"

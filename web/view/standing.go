@@ -1,0 +1,19 @@
+package view
+
+import "ramplan/web/page"
+
+// A Standing is how the station stands for the last revision of a plan.
+type Standing struct {
+	Letter  string // of the revision; empty: nothing is said
+	State   string // one of the states of package proving
+	Until   string // the last day on which it is proved
+	Damaged bool   // a kept study cannot be read
+}
+
+// Link says it in a few words, and leads to the page of the proving.
+func (s Standing) Link(plan string) page.Link {
+	if s.Letter == "" || s.State == "" {
+		return page.Link{}
+	}
+	return page.Link{Address: plan + "/proving", Text: sayProof.Standing(s.Letter, s.State, s.Until, s.Damaged)}
+}

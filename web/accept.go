@@ -3,6 +3,7 @@ package web
 import (
 	"mime"
 	"net/http"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -49,12 +50,15 @@ func asksJSON(r *http.Request) bool {
 	return json > html || given && json == 0 && html == 0 && any == 0
 }
 
+// noPage are addresses at which there is no page to be shown.
+var noPage = regexp.MustCompile(`/(result|assessment|studies(/[^/]*)?)$`)
+
 // takesProblem tells whether what is refused is told as a problem (RFC 9457): to
 // programs, which is known by what they ask for or by what they do.
 func takesProblem(r *http.Request) bool {
 	switch r.Method {
 	case http.MethodGet, http.MethodHead:
-		return asksJSON(r) || !acceptsHTML(r) && strings.HasSuffix(r.URL.Path, "/result") // which is no page
+		return asksJSON(r) || !acceptsHTML(r) && noPage.MatchString(r.URL.Path)
 	case http.MethodPost:
 		return asksJSON(r) || r.Header.Get("Content-Type") != "" && !bringsForm(r) && !acceptsHTML(r)
 	}

@@ -283,6 +283,7 @@ func (s *site) showBench(w http.ResponseWriter, r *http.Request, b *bench) error
 	v.Made = l.made
 	v.Kept = view.Kept{
 		Address: planPath(b.head.ID, ""), Version: b.head.Version, State: cmp.Or(b.from, b.head.State), Window: b.window, Revision: b.head.Revision,
+		Standing: s.standing(r.Context(), b.head.ID, b.head.Issued, b.head.Revision),
 		AsIssued: asIssued, Older: older, CanUndo: b.head.CanUndo, CanRedo: b.head.CanRedo, Binned: b.head.Binned, Stale: b.stale, Failure: b.failure, RamNews: s.ramNews(r.Context(), b),
 	}
 	foot, err := s.benchFoot(r.Context(), b, &l, asIssued)

@@ -53,7 +53,11 @@ func (s *site) drillingOf(r *http.Request) (drilling, error) {
 	if err != nil {
 		return drilling{}, err
 	}
-	return s.newDrilling(id, rev.Plan, rev.Letter, issued), nil
+	d := s.newDrilling(id, rev.Plan, rev.Letter, issued)
+	if rev.Letter == issued[0].Letter { // of earlier ones nobody asks any more
+		d.Standing = s.standing(r.Context(), id, rev.PlanDigest, rev.Letter)
+	}
+	return d, nil
 }
 
 func (s *site) newDrilling(id archive.ID, plan *press.Plan, letter string, issued []issue.Revision) drilling {

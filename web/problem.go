@@ -16,15 +16,29 @@ type problem struct {
 	Title   string         `json:"title"`
 	Status  int            `json:"status"`
 	Detail  string         `json:"detail"`
-	Errors  press.Problems `json:"errors,omitempty"`  // every fault of the document that was sent
+	Errors  []problemError `json:"errors,omitempty"`  // every fault of the document that was sent
 	Version int64          `json:"version,omitempty"` // the one that stands, when the one named is older
+}
+
+// A problemError is one fault; in a table it stands at a line.
+type problemError struct {
+	press.Problem
+	Line int `json:"line,omitempty"` // from 1; the path is then the column
 }
 
 func sendProblem(w http.ResponseWriter, e refusal, cause error) {
 	p := problem{Title: http.StatusText(e.status), Status: e.status, Detail: e.text}
 	var faults press.Problems
 	if errors.As(cause, &faults) {
-		p.Errors = faults
+		for _, f := range faults {
+			p.Errors = append(p.Errors, problemError{Problem: f})
+		}
+	}
+	var table faultyLines
+	if errors.As(cause, &table) {
+		for _, f := range table.faults {
+			p.Errors = append(p.Errors, problemError{press.Problem{Path: f.Column, Code: press.CodeSyntax, Message: f.Message}, f.Line})
+		}
 	}
 	var stale *archive.Stale
 	if errors.As(cause, &stale) {

@@ -33,6 +33,10 @@ var addresses = []page.ProgramAddress{
 	{Method: "GET", Path: "/plans/{id}/result", Does: "Everything that the draft leads to. What is set stands in " + strings.Join(setKeys, ", ") + "; what there is to say in findings; the rest in " + strings.Join(restKeys, ", ") + ".", Gives: "200, 404, 422"},
 	{Method: "GET", Path: "/plans/{id}/revisions", Does: "The issued revisions, the newest first.", Gives: "200, 404"},
 	{Method: "GET", Path: "/plans/{id}/revisions/{letter}", Does: "One issued revision with its plan, which never changes.", Gives: "200, 404"},
+	{Method: "GET", Path: "/plans/{id}/studies", Does: "The studies of the plan's station, the one begun first first; counts says whether the plan is judged with it.", Gives: "200, 404"},
+	{Method: "POST", Path: "/plans/{id}/studies", Does: "A finished study, as of a data logger: JSON or a table (text/csv). It waits until a person signs it; an event counts at once, under the name in by or taken_by. Location names it; the same study again gives the same. errors names every fault, of a table by its line.", Gives: "201, 404, 413, 415, 422"},
+	{Method: "GET", Path: "/plans/{id}/studies/{study}.{format}", Does: "One of them, as json or csv.", Gives: "200, 404, 422"},
+	{Method: "GET", Path: "/plans/{id}/assessment", Does: "What the signed studies say of the newest revision: checks, findings, what they offer as entries, whether it is proved. on is the day asked, of another revision or draft.", Gives: "200, 404, 422"},
 	{Method: "GET", Path: "/rams", Does: "The rams on the shelf; q searches.", Gives: "200"},
 	{Method: "GET", Path: "/rams/{id}", Does: "One of them, its figures as a draft that holds nothing else.", Gives: "200, 404"},
 }
@@ -53,8 +57,14 @@ const jsonWanted = "Accept: application/json"
 // halfDraft is the file draft.json of the examples.
 var halfDraft = string((&press.Draft{Entries: []press.Entry{{Path: "title.name", Text: "Half a plan"}, {Path: "station.nest", Text: "14o"}}}).Encode())
 
+// masterTable is the file master.csv of the examples, brokenTable the file broken.csv.
+const (
+	masterTable = "# kind: master\n# taken_at: 2026-11-22T14:05:00+01:00\n# height: 40\nreading [mm],remark\n100.137,\n100.141,\"after a pause\"\n"
+	brokenTable = "# kind: master\n# taken_at: 2026-11-22T14:05:00+01:00\n# height: 40\nreading [mm]\n1oo.137\n100.141\n"
+)
+
 // programExamples begin with a plan in the file plan.json, such as the bench
-// saves, and the file draft.json.
+// saves, and the files draft.json, master.csv and broken.csv.
 var programExamples = []programExample{
 	{title: "Put a plan on the shelf", method: "POST", path: "/plans", header: []string{jsonWanted, "Content-Type: application/json"}, file: "plan.json", status: 201, shows: []string{`Etag: "1"`, "Location: {plan}"}},
 	{title: "Read it", method: "GET", path: "{plan}", header: []string{jsonWanted}, status: 200, shows: []string{`Etag: "1"`, `Content-Type: application/json; format="ramplan.plan/1"`, `"format": "ramplan.plan/1"`}},
@@ -67,6 +77,11 @@ var programExamples = []programExample{
 	{title: "The version that stands does", method: "PUT", path: "{plan}", header: []string{`If-Match: "2"`, "Content-Type: application/json"}, file: "plan.json", status: 204, shows: []string{`Etag: "3"`}},
 	{title: "Read what it leads to", method: "GET", path: "{plan}/result", header: []string{jsonWanted}, status: 200, shows: []string{`"plan_digest"`, `"findings"`}},
 	{title: "List its issued revisions", method: "GET", path: "{plan}/revisions", header: []string{jsonWanted}, status: 200, shows: []string{`"revisions": []`}},
+	{title: "Post what a data logger has", method: "POST", path: "{plan}/studies?by=logger+4", header: []string{"Content-Type: text/csv"}, file: "master.csv", status: 201, shows: []string{"Location: {plan}/studies/1.json"}},
+	{title: "Of a table with faults each is told by its line", method: "POST", path: "{plan}/studies", header: []string{jsonWanted, "Content-Type: text/csv"}, file: "broken.csv", status: 422, shows: []string{`"path":"reading"`, `"line":5`}},
+	{title: "It waits for a signature", method: "GET", path: "{plan}/studies", header: []string{jsonWanted}, status: 200, shows: []string{`"href": "{plan}/studies/1.json"`, `"counts": false`}},
+	{title: "Read it as a table", method: "GET", path: "{plan}/studies/1.csv", status: 200, shows: []string{"Content-Type: text/csv; charset=utf-8", "# kind: master"}},
+	{title: "Ask what the signed studies say of the plan", method: "GET", path: "{plan}/assessment?on=2026-11-28", header: []string{jsonWanted}, status: 200, shows: []string{`"format": "ramplan.assessment/1"`, `"state": "not_proved"`}},
 	{title: "Move it to the bin", method: "DELETE", path: "{plan}", header: []string{`If-Match: "3"`}, status: 204},
 	{title: "It is still read there", method: "GET", path: "{plan}", header: []string{jsonWanted}, status: 200, shows: []string{`Etag: "4"`}},
 	{title: "Find it in the bin", method: "GET", path: "/plans?bin=yes&limit=5", header: []string{jsonWanted}, status: 200, shows: []string{`"binned": true`, `"href": "{plan}"`}},
@@ -98,7 +113,7 @@ func (e programExample) curl(server string) string {
 // showPrograms answers GET /programs.
 func showPrograms(w http.ResponseWriter, r *http.Request) error {
 	server := "http://" + r.Host
-	p := page.ProgramsPage{Assets: assets.programsPage(), Server: server, Addresses: addresses, Draft: halfDraft, Plan: `PLAN=` + server + `/plans/2   # what Location said`}
+	p := page.ProgramsPage{Assets: assets.programsPage(), Server: server, Addresses: addresses, Files: []page.ProgramFile{{Name: "draft.json", Text: halfDraft}, {Name: "master.csv", Text: masterTable}, {Name: "broken.csv", Text: brokenTable}}, Plan: `PLAN=` + server + `/plans/2   # what Location said`}
 	for i, e := range programExamples {
 		shows := []string{"HTTP/1.1 " + strconv.Itoa(e.status) + " " + http.StatusText(e.status)}
 		for _, s := range e.shows {

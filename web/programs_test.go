@@ -41,7 +41,7 @@ func requested(t *testing.T, base, method, path string, header []string, body []
 func TestProgramExamples(t *testing.T) {
 	srv := httptest.NewServer(example(t))
 	t.Cleanup(srv.Close)
-	files := map[string][]byte{"": nil, "plan.json": static.Example(), "draft.json": []byte(halfDraft)}
+	files := map[string][]byte{"": nil, "plan.json": static.Example(), "draft.json": []byte(halfDraft), "master.csv": []byte(masterTable), "broken.csv": []byte(brokenTable)}
 	_, printed := requested(t, srv.URL, http.MethodGet, "/programs", nil, nil)
 	printed = text((&sheet{root: parsed(t, printed)}).byID("main"))
 	plan := ""

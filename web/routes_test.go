@@ -21,7 +21,7 @@ func TestRoutes(t *testing.T) {
 		"POST /plans/{id}",
 		"PUT /plans/{id}",
 		"DELETE /plans/{id}",
-		"GET /plans/{id}/result",
+		"GET /plans/{id}/result", "GET /plans/{id}/studies", "POST /plans/{id}/studies", "GET /plans/{id}/studies/{study}.{format}", "GET /plans/{id}/assessment",
 		"GET /plans/{id}/faults",
 		"POST /plans/{id}/file",
 		"GET /plans/{id}/file",

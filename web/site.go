@@ -41,6 +41,7 @@ func (s *site) router() *chi.Mux {
 	r.MethodNotAllowed(answer(wrongMethod).ServeHTTP)
 	s.shelfRoutes(r)
 	s.planRoutes(r)
+	s.studyRoutes(r)
 	s.pastRoutes(r)
 	s.provingRoutes(r)
 	s.checkRoutes(r)

@@ -1,6 +1,8 @@
 package web
 
 import (
+	"bufio"
+	"context"
 	"io"
 	"net/http"
 	"net/http/httptest"
@@ -148,15 +150,57 @@ func BenchmarkLiveAnswer(b *testing.B) {
 		b.Cleanup(func() { debug.SetMemoryLimit(usual) })
 	}
 	for _, name := range []string{"whole", "typing"} {
-		b.Run(name, func(b *testing.B) { benchmarkLiveAnswer(b, name == "typing") })
+		b.Run(name, func(b *testing.B) { benchmarkLiveAnswer(b, name == "typing", 0) })
 	}
+}
+
+// BenchmarkLiveAnswerBeside is the same answer to typing while another window counts 10⁹
+// parts; in turns with one that nothing runs beside, as the machine's own noise is in both.
+func BenchmarkLiveAnswerBeside(b *testing.B) {
+	usual := debug.SetGCPercent(400)
+	b.Cleanup(func() { debug.SetGCPercent(usual) })
+	for _, name := range []string{"alone-1", "beside-1", "alone-2", "beside-2"} {
+		parts := 0
+		if strings.HasPrefix(name, "beside") {
+			parts = 1_000_000_000
+		}
+		b.Run(name, func(b *testing.B) { benchmarkLiveAnswer(b, true, parts) })
+	}
+}
+
+// counting starts a count of parts on a server, as the page of the shares does, and reads
+// how far it is until the benchmark ends.
+func counting(b *testing.B, base string, parts int) {
+	ctx, stop := context.WithCancel(b.Context())
+	resp := askShares(ctx, b, base+"/plans/1/shares?parts="+strconv.Itoa(parts), partHeader, "shares")
+	require.Equal(b, http.StatusOK, resp.StatusCode)
+	begun, end := make(chan struct{}), make(chan struct{})
+	go func() {
+		defer close(end)
+		lines := bufio.NewReader(resp.Body)
+		for first := true; ; {
+			piece, err := lines.ReadString(recordEnd[0])
+			if first && strings.HasPrefix(piece, "<output>") {
+				first = false
+				close(begun)
+			}
+			if err != nil {
+				return
+			}
+		}
+	}()
+	b.Cleanup(func() { stop(); <-end })
+	<-begun
 }
 
 var answerNumber = regexp.MustCompile(`data-answer="(\d+)"`)
 
-func benchmarkLiveAnswer(b *testing.B, typing bool) {
+func benchmarkLiveAnswer(b *testing.B, typing bool, beside int) {
 	srv := httptest.NewServer(example(b))
-	defer srv.Close()
+	b.Cleanup(srv.Close)
+	if beside > 0 {
+		counting(b, srv.URL, beside)
+	}
 	plan, faults := press.Decode(static.Example())
 	require.Empty(b, faults)
 	form := ""

@@ -16,6 +16,8 @@ import (
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
 	"ramplan/press/draw/paper"
+	"ramplan/press/draw/proof"
+	"ramplan/press/proving"
 	"ramplan/press/words"
 )
 
@@ -38,7 +40,9 @@ type drawn struct {
 	title            bool
 	folder           bool // one file for each plan goes into the folder -o
 	plans            []string
-	kept             kept // what is drawn from the archive in place of files
+	kept             kept     // what is drawn from the archive in place of files
+	studies          []string // files of studies of the plan's station
+	record           bool     // the proof of the station stands behind the sheet
 }
 
 // drawVerb draws plans: into a file whose ending names the format, or many into a
@@ -73,12 +77,14 @@ func drawFlags(c console, args []string) (*drawn, error) {
 	}
 	flags := flag.NewFlagSet("draw", flag.ContinueOnError)
 	flags.SetOutput(c.err)
-	text(flags, &d.what, "what", sheetName, say.WhatFlag(sheetName, strings.Join(draw.Names(), ", "), drillName))
+	text(flags, &d.what, "what", sheetName, say.WhatFlag(sheetName, strings.Join(draw.Names(), ", "), drillName, strings.Join(proof.Names(), ", ")))
 	text(flags, &d.to, "o", "-", say.OutFlag(strings.Join(canvas.Formats(), ", .")))
 	text(flags, &d.format, "format", "", say.FormatFlag(strings.Join(canvas.Formats(), ", ")))
 	text(flags, &d.paper, "size", papers[0], say.SizeFlag(strings.Join(papers, ", ")))
-	var pages, width, separator string
-	text(flags, &pages, "pages", "", say.PagesFlag(strings.Join(words.PaperNames(), ", ")))
+	var pages, width, separator, studies string
+	known := append(words.PaperNames(), paper.RecordPage)
+	text(flags, &pages, "pages", "", say.PagesFlag(strings.Join(known, ", ")))
+	text(flags, &studies, "study", "", say.StudyFlag())
 	text(flags, &width, "width", "", say.WidthFlag())
 	text(flags, &separator, "separator", words.Separations[0].Name, say.SeparatorFlag(separators()))
 	flags.BoolVar(&d.title, "title", true, say.TitleFlag())
@@ -116,17 +122,22 @@ func drawFlags(c console, args []string) (*drawn, error) {
 			d.tables, d.every = words.PaperNames(), true
 		}
 		for _, name := range d.tables {
-			if !slices.Contains(words.PaperNames(), name) {
-				return nil, errors.New(say.NoSuchPage(name, strings.Join(words.PaperNames(), ", ")))
+			if !slices.Contains(known, name) {
+				return nil, errors.New(say.NoSuchPage(name, strings.Join(known, ", ")))
 			}
 		}
 	}
-	var known bool
-	if d.separation, known = words.SeparationOf(separator); !known {
+	if studies != "" {
+		d.studies = strings.Split(studies, ",")
+	}
+	if err = d.proving(); err != nil {
+		return nil, err
+	}
+	var found bool
+	if d.separation, found = words.SeparationOf(separator); !found {
 		return nil, errors.New(say.NoSuchSeparator(separator, strings.Join(words.SeparationNames(), ", ")))
 	}
-	drawings := append([]string{sheetName}, draw.Names()...)
-	drawings = append(drawings, drillName)
+	drawings := slices.Concat([]string{sheetName}, draw.Names(), proof.Names(), []string{drillName})
 	switch {
 	case d.what == drillName && len(d.plans) > 0:
 		if isGiven(flags, "size") || isGiven(flags, "separator") || isGiven(flags, "font") {
@@ -212,6 +223,10 @@ type source struct {
 	issue *carry.Issue
 
 	superseded string // by which revision; empty where it is the last, and for a file
+
+	studies []*proving.Study // of its station
+	damaged bool             // one that is kept cannot be read
+	asked   bool             // whether the station is proved can be told: it is kept, or its studies were named
 }
 
 // read reads one plan, from the archive where it is named there.
@@ -220,10 +235,10 @@ func (d *drawn) read(ctx context.Context, c console, name string) (source, bool)
 	if d.kept.number == "" {
 		var ok bool
 		s.bytes, s.plan, ok = c.readSource(name)
-		return s, ok
+		return s, ok && s.readStudies(c, d.studies)
 	}
 	var err error
-	if s.plan, s.issue, err = d.kept.plan(ctx); err != nil {
+	if s.plan, s.issue, err = d.kept.plan(ctx, &s); err != nil {
 		c.give(err)
 	} else if s.superseded = d.kept.old; s.superseded != "" {
 		c.complain("%s", say.RevisionSuperseded(s.issue.Revision, s.superseded))
@@ -239,9 +254,12 @@ func (d *drawn) lay(ctx context.Context, c console, name string) (*paper.Documen
 	}
 	o := from.options()
 	result := press.Evaluate(from.plan)
-	if d.what == sheetName {
-		o.Paper, o.Pages = d.paper, d.papers(from, result)
+	if o.Proof, ok = from.proof(result), true; d.what == sheetName {
+		o.Paper, o.Pages, o.Record = d.paper, d.papers(from, result), d.record
 		return paper.NewSheet(from.plan, result, o), true
+	}
+	if slices.Contains(proof.Names(), d.what) {
+		return d.layStudy(c, result, o)
 	}
 	doc, err := paper.NewSingle(d.what, from.plan, result, d.width, !d.title, o)
 	if err != nil {

@@ -44,7 +44,8 @@ func (k *kept) stem() string {
 }
 
 // plan reads the plan beside the process that serves the archive.
-func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
+// The studies of its station go into the source.
+func (k *kept) plan(ctx context.Context, into *source) (*press.Plan, *carry.Issue, error) {
 	dir, err := dataFolder(*k.data)
 	if err != nil {
 		return nil, nil, err
@@ -55,7 +56,7 @@ func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
 	}
 	defer a.Close()
 	if k.letter != "" {
-		return k.issued(ctx, a)
+		return k.issued(ctx, a, into)
 	}
 	ids, err := a.Numbered(ctx, k.number)
 	switch {
@@ -66,6 +67,9 @@ func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
 	case len(ids) > 1:
 		return nil, nil, errors.New(say.SeveralOfNumber(len(ids), k.number))
 	}
+	if err := into.keptStudies(ctx, a, ids[0]); err != nil {
+		return nil, nil, err
+	}
 	plan, err := a.Sound(ctx, ids[0])
 	if faults := (press.Problems)(nil); errors.As(err, &faults) {
 		return nil, nil, errors.New(say.DraftUnsound(faults[0]))
@@ -73,7 +77,7 @@ func (k *kept) plan(ctx context.Context) (*press.Plan, *carry.Issue, error) {
 	return plan, nil, err
 }
 
-func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *carry.Issue, error) {
+func (k *kept) issued(ctx context.Context, a *archive.Archive, into *source) (*press.Plan, *carry.Issue, error) {
 	found, err := a.IssuedOf(ctx, k.number, strings.ToUpper(k.letter))
 	switch {
 	case err != nil:
@@ -91,5 +95,5 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive) (*press.Plan, *ca
 	if f := found[0]; f.Superseded() {
 		k.old = say.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
-	return rev.Plan, rev.Paper(), nil
+	return rev.Plan, rev.Paper(), into.keptStudies(ctx, a, found[0].Plan)
 }

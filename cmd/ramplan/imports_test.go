@@ -42,7 +42,7 @@ var importRule = map[string]struct{ may, never []string }{
 	"web":              {[]string{"curves", "press", "press/proving", "press/words/proof", "press/draw/proof", "web/view/proving", "press/words", "press/words/screen", "press/draw", "press/draw/canvas", "press/draw/paper", "press/carry", "press/archive", "press/drafts", "press/issue", "press/training", "press/drill", "web/view", "web/page", "static"}, []string{plot}},
 	"web/view/proving": {[]string{"press", "press/proving", "press/words", "press/words/proof", "press/words/screen", "press/draw", "press/draw/canvas", "press/draw/proof", "web/view", "web/page"}, []string{"net/http", "github.com/go-chi/chi/v5", plot}},
 	"static":           {nil, nil},
-	"cmd/ramplan":      {[]string{"web", "press", "press/proving", "press/words/proof", "press/simulate", "press/words", "press/words/shell", "press/draw", "press/draw/canvas", "press/draw/paper", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
+	"cmd/ramplan":      {[]string{"web", "press", "press/proving", "press/words/proof", "press/draw/proof", "press/simulate", "press/words", "press/words/shell", "press/draw", "press/draw/canvas", "press/draw/paper", "press/carry", "press/archive", "press/drafts", "static"}, []string{"github.com/go-chi/chi/v5", "github.com/a-h/templ", plot}},
 
 	// The rooms of the drawings: each stands on those above it. Who draws knows what is
 	// drawn; who writes letters and files does not.

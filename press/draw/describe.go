@@ -42,6 +42,9 @@ func (m *stripModel) describe(p *press.Plan, r *press.Result) string {
 	if m.missing != nil {
 		add(say.MissingRestsAt(pos, *m.missing))
 	}
+	if f := m.first; f != nil {
+		s = append(s, say.FirstLookText(pos, f.end, f.loosest))
+	}
 	for _, q := range m.pairs {
 		s = append(s, "With "+q.Pair.String()+": "+q.Verdict+".")
 	}

@@ -75,10 +75,21 @@ func (l *lens) kinds() []lensRow {
 	if m.end != nil {
 		rows = append(rows, row(say.ArrivalSignal(), "", 26, (*lens).arrival))
 	}
+	of := say.OfTwoSignals()
+	if m.first != nil {
+		of = say.OfSecondLook()
+	}
 	if len(m.fields) > 0 {
 		rows = append(rows,
 			row(say.ZoneSignal(), "", 26, (*lens).zoneSignal),
-			row("verdict", say.OfTwoSignals(), verdict, (*lens).verdicts))
+			row("verdict", of, verdict, (*lens).verdicts))
+	}
+	if f := m.first; f != nil {
+		high := float64(firstLookRow)
+		if l.flat {
+			high = firstLookRowFlat
+		}
+		rows = append(rows, row(say.FirstLook(), say.ProbeEndsAt(m.pos, f.end, f.end < l.scale.From), high, (*lens).firstLook))
 	}
 	return rows
 }

@@ -42,6 +42,7 @@ type stripModel struct {
 
 	fields []field
 	pairs  []words.PairText
+	first  *firstLook // nil: there is one look
 }
 
 // stop is a place of the stroke at which something begins.
@@ -103,6 +104,7 @@ func newStripModel(p *press.Plan, r *press.Result, t press.Traces) *stripModel {
 	m.withoutInsert(r)
 	m.stops, m.stroke = stopsOf(p, r, m.pos)
 	m.fields = fieldsOf(r)
+	m.first = firstLookOf(r)
 	m.neverGood(r)
 	m.lens = m.magnified()
 	m.desc = m.describe(p, r)
@@ -180,6 +182,10 @@ const (
 	padAfter  = 0.12
 )
 
+// goesOnRoom is the same before the probe end, for the words there, in widths of the good
+// readings.
+const goesOnRoom = 0.15
+
 // magnified chooses the stretch of the lens: the good readings, and of the rest
 // what lies near enough to be seen beside them.
 func (m *stripModel) magnified() press.Pair {
@@ -195,6 +201,9 @@ func (m *stripModel) magnified() press.Pair {
 		if x != nil {
 			take(*x)
 		}
+	}
+	if m.first != nil {
+		take(m.first.end - goesOnRoom*width)
 	}
 	take(m.seat)
 	take(m.acceptance[0])

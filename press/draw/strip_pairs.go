@@ -74,7 +74,7 @@ func (d *stripDrawing) paintPairs(p *canvas.Pen) {
 		y := box.Y0 + 13
 		p.Text(head, x+arrivalColumn, y, canvas.Middle, "arrival")
 		p.Text(head, x+zoneColumn, y, canvas.Middle, "zone")
-		p.Text(head, x+wordColumn, y, canvas.Start, "means")
+		p.Text(head, x+wordColumn, y, canvas.Start, say.Means(d.m.first != nil))
 		p.HLine(canvas.Black, x, x+d.pairsWide, box.Y0+pairHead)
 	}
 	if len(d.m.pairs) == 0 {

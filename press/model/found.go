@@ -16,29 +16,29 @@ type FoundError struct {
 
 // AsFound is the promise of a plan computed again for a station as it was found.
 type AsFound struct {
-	ConsumerPPM float64 // wrong heights accepted
-	ProducerPPM float64 // right heights refused
+	ConsumerPPM *float64 // wrong heights accepted; nil where the nominal part stalls
+	ProducerPPM *float64 // right heights refused; likewise
 	Samples     Samples
 }
 
 // AsFound computes the risks of all parts (model section 9) and the limit samples (section
 // 11) with the error that the station was found to have, the window as set. It is false
-// where nothing is accepted or the nominal part stalls.
+// where nothing is accepted.
 func (r *Outcome) AsFound(e FoundError) (AsFound, bool) {
 	w := r.inside()
-	if !w.zone.known || !w.zone.overlap || !w.parts.pressable() || w.seated.stalled {
+	if !w.zone.known || !w.zone.overlap || !w.parts.pressable() {
 		return AsFound{}, false
 	}
 	drift := w.p.Station.drift()
-	window := w.readWith(stack.NewError(e.SD, append([]stack.Term{drift}, w.parts.read...)))
-	all := w.p.population(&w.parts, &w.seated)
-	all.Base += e.Bias
-	consumer, producer := all.Global(window)
 	c := chance{bare: w.readWith(stack.NewError(e.SD, []stack.Term{drift}))}
-	return AsFound{
-		ConsumerPPM: million64 * consumer, ProducerPPM: million64 * producer,
-		Samples: *c.samples(w.p.Faults.SampleProbability, w.seated.base+e.Bias),
-	}, true
+	out := AsFound{Samples: *c.samples(w.p.Faults.SampleProbability, w.seated.base+e.Bias)}
+	if !w.seated.stalled {
+		all := w.p.population(&w.parts, &w.seated)
+		all.Base += e.Bias
+		consumer, producer := all.Global(w.readWith(stack.NewError(e.SD, append([]stack.Term{drift}, w.parts.read...))))
+		out.ConsumerPPM, out.ProducerPPM = ptr(million64*consumer), ptr(million64*producer)
+	}
+	return out, true
 }
 
 // SampleWindow is the window in which a sample is accepted whose height is known to
@@ -70,6 +70,16 @@ func (r *Outcome) Heights() (mean, sd float64) {
 	q := &r.inside().parts
 	product, beside := stack.Add(q.product), stack.Add(q.beside)
 	return product.Mean + beside.Mean, math.Hypot(product.SD, beside.SD)
+}
+
+// ReadingSD is the standard deviation of the readings of all parts, mm: of their heights and
+// of the error of a reading, at the plan's own setting; of any plan, also of one in which
+// nothing can be pressed.
+func (r *Outcome) ReadingSD() float64 {
+	w := r.inside()
+	_, sd := r.Heights()
+	u := math.Sqrt(square(w.p.readingError(w.force.now)) + square(w.p.Station.NestDrift)/3 + square(w.parts.under.SD))
+	return math.Hypot(sd, u)
 }
 
 // WithoutInsert is where the ram would come to rest when the insert is missing, mm, at the

@@ -32,14 +32,23 @@ func (a *shelf) asFound(kinds map[string]KindState) *AsFound {
 	if !ok {
 		return nil
 	}
-	target := &a.plan.Plan.Targets
 	return &AsFound{
 		Bias: law.Bias, SD: law.SD,
 		ConsumerPPM: found.ConsumerPPM, ProducerPPM: found.ProducerPPM,
 		Long: &found.Samples.Long, Short: &found.Samples.Short,
 		TallestGood: found.Samples.TallestGood, ShortestGood: found.Samples.ShortestGood,
-		Met: found.ConsumerPPM <= target.FalseAcceptPPM && found.ProducerPPM <= target.FalseRejectPPM,
+		Met: met(a.plan, found),
 	}
+}
+
+// met tells whether both shares are within their targets; nil where they are not known.
+func met(plan *press.Result, found model.AsFound) *bool {
+	if found.ConsumerPPM == nil || found.ProducerPPM == nil {
+		return nil
+	}
+	target := &plan.Plan.Targets
+	m := *found.ConsumerPPM <= target.FalseAcceptPPM && *found.ProducerPPM <= target.FalseRejectPPM
+	return &m
 }
 
 // root is the root of the sum of squares.
@@ -63,7 +72,7 @@ type Mend struct {
 // promise; false where the bias is not worth a step, or nothing is accepted then. Where the
 // window is set by hand it stays, and nothing is mended by it.
 func (a *AsFound) Mend(plan *press.Result) (Mend, bool) {
-	st, target := &plan.Plan.Station, &plan.Plan.Targets
+	st := &plan.Plan.Station
 	m := Mend{Steps: int(math.Round(a.Bias / st.PositionStep))}
 	if m.Steps == 0 {
 		return m, false
@@ -71,7 +80,13 @@ func (a *AsFound) Mend(plan *press.Result) (Mend, bool) {
 	moved := float64(m.Steps) * st.PositionStep
 	m.Nest = tidy(st.Nest + moved)
 	after, ok := WithNest(plan, m.Nest).AsFound(model.FoundError{Bias: a.Bias - moved, SD: a.SD})
-	m.ConsumerPPM, m.ProducerPPM = after.ConsumerPPM, after.ProducerPPM
-	m.Met = after.ConsumerPPM <= target.FalseAcceptPPM && after.ProducerPPM <= target.FalseRejectPPM
-	return m, ok
+	kept := met(plan, after)
+	if !ok || kept == nil {
+		return m, false
+	}
+	m.ConsumerPPM, m.ProducerPPM, m.Met = *after.ConsumerPPM, *after.ProducerPPM, *kept
+	return m, true
 }
+
+// kept tells whether both targets are known to be met.
+func (a *AsFound) kept() bool { return a != nil && a.Met != nil && *a.Met }

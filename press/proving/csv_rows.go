@@ -23,7 +23,7 @@ func (t *tableReader) body(text string, separator byte, at int) {
 			t.lines.Remarks = append(t.lines.Remarks, line)
 			continue
 		}
-		if blank(one) {
+		if blank(one) || t.padded && strings.Trim(one, separators) == "" {
 			continue
 		}
 		if len(t.rows) == MostRows {
@@ -40,6 +40,9 @@ func (t *tableReader) body(text string, separator byte, at int) {
 		t.fault(at, "", "found no rows behind the head; 1 to 10,000 are needed")
 	}
 }
+
+// anyNumber is a column whose numbers cannot be judged.
+var anyNumber = Field{Field: press.Field{Kind: press.Number}}
 
 // row reads the line of the last row.
 func (t *tableReader) row(line string, separator byte) {
@@ -82,7 +85,14 @@ func (t *tableReader) row(line string, separator byte) {
 			continue
 		}
 		t.given[i] |= 1 << place
-		if why := t.value(f, text, t.lines.Columns[k].Unit, t.lines.Columns[k].Factor); why != "" {
+		column := t.lines.Columns[k]
+		if column.Factor == 0 && f.Kind == press.Number { // its unit does not fit, so only that it is a number can be told
+			if why := t.value(&anyNumber, text, "", 1); why != "" {
+				t.rowFault(i, f.Name, why)
+			}
+			continue
+		}
+		if why := t.value(f, text, column.Unit, column.Factor); why != "" {
 			t.rowFault(i, f.Name, why)
 			continue
 		}

@@ -87,7 +87,7 @@ func found(j proving.Judged) []string {
 // neither drifts nor clusters: normal scores, mixed.
 func spread(n int, middle, sd float64) []float64 {
 	out := make([]float64, n)
-	step := n/2 + 1
+	step := int(0.618 * float64(n)) // the golden section mixes best
 	for gcd(step, n) != 1 {
 		step++
 	}

@@ -34,7 +34,7 @@ type Column struct {
 	Head   string  // as it stands in the file
 	Field  *Field  // nil where there is no such column
 	Unit   string  // as it stands in the file; empty where it names none
-	Factor float64 // by which its numbers are multiplied
+	Factor float64 // by which its numbers are multiplied; 0 where the unit does not fit
 }
 
 // Lines tells what became of the lines of a table that was read: which held a push, which

@@ -41,7 +41,7 @@ func prove(plan *press.Result, studies []*Study, judged []Judged, on string) Pro
 	pass := !slices.ContainsFunc(Needed, func(k string) bool { return p.Kinds[k].State != string(Pass) }) && !is(beside, string(Fail))
 	switch {
 	case p.PlanBlocked:
-	case pass && p.AsFound != nil && p.AsFound.Met:
+	case pass && p.AsFound.kept():
 		p.State = StateProved
 	case pass:
 	case is(Needed, StateWithdrawn):

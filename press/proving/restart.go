@@ -30,7 +30,11 @@ func (j *judging) restart() {
 	if g.F != nil {
 		r.Anova = &F{F: g.F, DF1: &g.DF1, DF2: &g.DF2, P: g.P}
 	}
-	r.Trend, r.Serial = trendOf(g.Means), serialOf(g.Means)
+	tidied := make([]float64, len(g.Means)) // equal starts are equal, whatever the order of their rows
+	for i, m := range g.Means {
+		tidied[i] = tidy(m)
+	}
+	r.Trend, r.Serial = trendOf(tidied), serialOf(tidied)
 	r.Supported = supports(g.SD, len(starts)).Upper
 	st := &j.plan.Plan.Station
 	r.Spread = against(g.SD, len(starts), root(st.ReferenceUncertainty/2, st.NestDrift/math.Sqrt(3), pushSD(j.plan, setting)/math.Sqrt(g.Harmonic)))
@@ -93,22 +97,19 @@ func (j *judging) fromStarts(starts []pushesOf, means []float64) values {
 	return v
 }
 
-// condition of a start is that of its rows that tell one; empty where none does, or they differ.
+// condition of a start is that of all its rows; empty where one tells none, or they differ.
 func (p pushesOf) condition(rows []Row) string {
-	found := ""
+	found := rows[p.of[0]].Condition
 	for _, i := range p.of {
-		switch c := rows[i].Condition; {
-		case c == "" || c == found:
-		case found == "":
-			found = c
-		default:
+		if rows[i].Condition != found {
 			return ""
 		}
 	}
 	return found
 }
 
-// coldWarm is by how much cold starts differ from warm ones; nil under two of either.
+// coldWarm is by how much cold starts differ from warm ones; nil under two of either. Where
+// neither scatter there are no limits.
 func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 	var cold, warm []float64
 	for i, p := range starts {
@@ -123,5 +124,8 @@ func (j *judging) coldWarm(starts []pushesOf, means []float64) *ColdWarmMean {
 		return nil
 	}
 	difference, limits := study.Welch(cold, warm)
+	if limits != nil && limits[0] == limits[1] {
+		limits = nil
+	}
 	return &ColdWarmMean{Difference: difference, Limits: limits}
 }

@@ -60,11 +60,11 @@ func TestRestartByHand(t *testing.T) {
 }
 
 // Starts are told apart by number wherever their rows stand, and by how warm they are where
-// every row of them that tells says the same. By hand: cold 100.100 and 100.102, warm 100.110 and
+// every row of them says the same. By hand: cold 100.100 and 100.102, warm 100.110 and
 // 100.114: −0.011.
 func TestRestartColdAndWarm(t *testing.T) {
 	s := starts(100.100, 100.110, 100.102, 100.114, 100.105)
-	for i, c := range []string{"cold", "", "warm", "warm", "", "cold", "warm", "", "cold", "warm"} {
+	for i, c := range []string{"cold", "cold", "warm", "warm", "cold", "cold", "warm", "warm", "cold", "warm"} {
 		s.Rows[i].Condition = c
 	}
 	s.Rows[0], s.Rows[9] = s.Rows[9], s.Rows[0]
@@ -75,7 +75,7 @@ func TestRestartColdAndWarm(t *testing.T) {
 	assert.Equal(t, 1.0, r.Starts[0].Start)
 	assert.InDelta(t, 100.100, r.Starts[0].Mean, 1e-9)
 	assert.Contains(t, found(j), proving.WarmUp) // 0.011 over 0.006
-	s.Rows[2].Condition, s.Rows[3].Condition = "", ""
+	s.Rows[2].Condition = ""
 	assert.Nil(t, one(t, station(t, simple), s).Result.(*proving.RestartResult).ColdWarm)
 }
 
@@ -99,4 +99,33 @@ func TestRestartNulls(t *testing.T) {
 	assert.Nil(t, r.Within)
 	require.NotNil(t, r.SD)
 	assert.Equal(t, proving.Open, answers(one(t, plan, single))["size"]) // one push each
+}
+
+// Starts of the same readings are tied, in whatever order these were: by hand, 0.1 + 0.2 + 0.3 and
+// 0.3 + 0.2 + 0.1 are not the same number. Ten starts that are all alike have no trend.
+func TestEqualStartsAreTied(t *testing.T) {
+	s := onMaster()
+	s.Kind = proving.Restart
+	for i := range 10 {
+		list := []float64{100.1, 100.2, 100.3}
+		if i%2 == 1 {
+			list = []float64{100.3, 100.2, 100.1}
+		}
+		for _, x := range list {
+			s.Rows = append(s.Rows, proving.Row{Reading: of(x), Start: of(float64(i + 1))})
+		}
+	}
+	r := one(t, station(t, simple), s).Result.(*proving.RestartResult)
+	assert.Nil(t, r.Trend)
+	assert.Nil(t, r.Serial)
+
+	// Two cold and two warm starts that do not scatter: a difference, and no limits.
+	s = starts(100.1, 100.1, 100.102, 100.102)
+	for i := range s.Rows {
+		s.Rows[i].Condition = []string{proving.Cold, proving.Warm}[i/4]
+	}
+	c := one(t, station(t, simple), s).Result.(*proving.RestartResult).ColdWarm
+	require.NotNil(t, c)
+	assert.InDelta(t, -0.002, c.Difference, 1e-9)
+	assert.Nil(t, c.Limits)
 }

@@ -474,13 +474,13 @@ type KindState struct {
 
 // AsFound is the promise computed again for the station as its latest master found it.
 type AsFound struct {
-	Bias         float64  `json:"bias"` // mm
-	SD           float64  `json:"sd"`   // mm
-	ConsumerPPM  float64  `json:"consumer_ppm"`
-	ProducerPPM  float64  `json:"producer_ppm"`
+	Bias         float64  `json:"bias"`         // mm
+	SD           float64  `json:"sd"`           // mm
+	ConsumerPPM  *float64 `json:"consumer_ppm"` // nil where the nominal part stalls
+	ProducerPPM  *float64 `json:"producer_ppm"`
 	Long         *float64 `json:"long"` // limit samples, mm
 	Short        *float64 `json:"short"`
 	TallestGood  *float64 `json:"tallest_good"`
 	ShortestGood *float64 `json:"shortest_good"`
-	Met          bool     `json:"met"`
+	Met          *bool    `json:"met"` // nil where the shares are
 }

@@ -16,7 +16,7 @@ func (j *judging) trial() {
 		}
 		return r.Reading
 	})
-	mean, sd := j.plan.Heights()
+	mean, _ := j.plan.Heights()
 	r := &TrialResult{
 		N: len(rows), Used: len(v.x), SD: study.SD(v.x), Nominal: j.base() - mean,
 		Trend: trendOf(v.x), Serial: serialOf(v.x), Outliers: v.outliers(),
@@ -25,7 +25,7 @@ func (j *judging) trial() {
 	r.Truth = j.truth()
 	j.shifts(r, v.x, mean)
 	r.SDLimits = sdLimits(r.SD, r.Used)
-	r.Spread = against(r.SD, r.Used, math.Hypot(sd, j.plan.Window.Uncertainty))
+	r.Spread = against(r.SD, r.Used, j.plan.ReadingSD())
 	if a := study.AndersonDarling(v.x); a != nil {
 		r.Normality = &Normality{A2: a.A2, A2Adjusted: a.A2Adjusted, P: a.P}
 	}

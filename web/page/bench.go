@@ -15,6 +15,7 @@ type Bench struct {
 	Alarm    string // why nothing is saved, in a few words; empty when it is
 	Issued   string // what the entries are to the last revision
 	Differs  bool   // they are not that revision
+	Proved   Link   // whether the station is proved for it; no address before there is one
 	CanUndo  bool
 	CanRedo  bool
 	Binned   bool

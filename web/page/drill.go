@@ -10,6 +10,7 @@ type DrillHead struct {
 	Plan    string // address of the plan
 	Letter  string // of the revision; draft for the draft
 	State   string // which state of the plan it is, in a sentence
+	Proved  Link   // whether the station is proved for it; no address where that is not said
 	States  []Option
 	Notices []string
 	Shout   string // in a bar over everything else: that this is nothing to judge by

@@ -5,10 +5,13 @@ type ProgramsPage struct {
 	Assets    Assets
 	Server    string // its address
 	Addresses []ProgramAddress
-	Draft     string // the file draft.json of the examples
-	Plan      string // the command that names the plan for the rest of them
+	Files     []ProgramFile // that the examples send, beside a plan
+	Plan      string        // the command that names the plan for the rest of them
 	Examples  []ProgramExample
 }
+
+// A ProgramFile is a file that the examples send.
+type ProgramFile struct{ Name, Text string }
 
 // A ProgramAddress is what one address does, and the statuses that it gives.
 type ProgramAddress struct{ Method, Path, Does, Gives string }

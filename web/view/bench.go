@@ -57,6 +57,7 @@ type Kept struct {
 	Older            string // an earlier revision that they are in place of it
 	CanUndo, CanRedo bool
 	Binned           bool
+	Standing         Standing // of the last revision
 	RamNews          *RamNews // the shelf's ram has changed since it was copied; nil for none
 	Stale            bool     // another window changed the plan: nothing was saved
 	Failure          string   // why nothing could be saved
@@ -112,6 +113,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	out.Address = b.Kept.Address
 	out.Alarm = b.Kept.alarm()
 	out.Issued, out.Differs = b.Kept.standing(), b.Kept.Revision != "" && !b.Kept.AsIssued
+	out.Proved = b.Kept.Standing.Link(b.Kept.Address, !b.Kept.AsIssued)
 	out.CanUndo, out.CanRedo, out.Binned, out.Stale, out.Unsaved = b.Kept.CanUndo, b.Kept.CanRedo, b.Kept.Binned, b.Kept.Stale, b.Kept.Failure != ""
 	out.News = b.Kept.RamNews.page()
 	out.Form.Hidden = append(out.Form.Hidden,

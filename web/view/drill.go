@@ -13,14 +13,15 @@ import (
 
 // Drill is what the pages of a plan's drill are made from.
 type Drill struct {
-	Plan    string   // its address
-	Letter  string   // of the revision that is practised on; empty for the draft
-	Letters []string // of those that were issued, the newest first
-	P       *press.Plan
-	R       *press.Result
-	D       *drill.Drill                                // nil: refused
-	Draw    func(drill.Picture, string) (string, error) // the station before the push
-	DrawEnd func(drill.Picture, string) (string, error) // when its lamps are read
+	Plan     string   // its address
+	Letter   string   // of the revision that is practised on; empty for the draft
+	Letters  []string // of those that were issued, the newest first
+	P        *press.Plan
+	R        *press.Result
+	D        *drill.Drill                                // nil: refused
+	Draw     func(drill.Picture, string) (string, error) // the station before the push
+	DrawEnd  func(drill.Picture, string) (string, error) // when its lamps are read
+	Standing Standing                                    // of its station, where it is the last revision
 }
 
 // NewDrill makes the drill of a plan, refused where its lamps mean nothing.
@@ -39,6 +40,7 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
+	h.Proved = v.Standing.Link(v.Plan, false)
 	h.Shout = v.shout(kind)
 	if v.D != nil {
 		h.Notices = v.D.Notices()

@@ -10,6 +10,8 @@ import (
 	"ramplan/press/carry"
 	"ramplan/press/draw"
 	"ramplan/press/draw/canvas"
+	drawings "ramplan/press/draw/proof"
+	"ramplan/press/words"
 )
 
 // A Document is one plan on paper, laid out: pages that can be written in any
@@ -39,6 +41,22 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	if err != nil {
 		return nil, err
 	}
+	return alone(picture, p, r, o), nil
+}
+
+// NewStudy puts one drawing of a study alone into a document, with the plan that it is held
+// against.
+func NewStudy(d drawings.Drawing, s drawings.Subject, width Width, noTitle bool, o SheetOptions) (*Document, error) {
+	px := float64(width) * canvas.PerMM
+	picture, err := standing(func(form draw.Options) (*canvas.Picture, error) { return d.New(s, form), nil }, px, compactUnder(d.Name), noTitle, o.Identity(s.Plan.Plan, s.Plan))
+	if err != nil {
+		return nil, err
+	}
+	return alone(picture, s.Plan.Plan, s.Plan, o), nil
+}
+
+// alone is the document of one drawing.
+func alone(picture *canvas.Picture, p *press.Plan, r *press.Result, o SheetOptions) *Document {
 	source := o.Source
 	if source == nil {
 		source = p.JSON()
@@ -54,7 +72,7 @@ func NewSingle(what string, p *press.Plan, r *press.Result, width Width, noTitle
 	if o.Issue != nil {
 		d.date, d.author = o.Issue.Date, o.Issue.Prepared
 	}
-	return d, nil
+	return d
 }
 
 // Kinds among the drawings: the card has its own line of what it is, and the strip shows
@@ -69,18 +87,25 @@ func single(what string, p *press.Plan, r *press.Result, px float64, noTitle boo
 	if what == cardKind { // which has its own line of what it is
 		return wide(draw.NewCardOf(p, r, o.Identity(p, r), draw.Options{}), px), nil
 	}
-	id := o.Identity(p, r)
+	return standing(func(form draw.Options) (*canvas.Picture, error) {
+		if what == stripKind {
+			form.Spread = r.PaperSpread()
+		}
+		return draw.New(what, p, r, form)
+	}, px, compactUnder(what), noTitle, o.Identity(p, r))
+}
+
+// standing makes a drawing in the form that fits a page, px wide, with the line that says of
+// which plan it is; it is narrow under some px.
+func standing(of func(draw.Options) (*canvas.Picture, error), px, narrow float64, noTitle bool, id words.Identity) (*canvas.Picture, error) {
 	made := func(form draw.Options) (*canvas.Picture, error) {
-		d, err := draw.New(what, p, r, form)
+		d, err := of(form)
 		if err != nil {
 			return nil, err
 		}
 		return stamped(wide(d, px), id, enlarged(d, px)), nil
 	}
-	form := draw.Options{Width: px, Compact: px > 0 && px < compactUnder(what)}
-	if what == stripKind {
-		form.Spread = r.PaperSpread()
-	}
+	form := draw.Options{Width: px, Compact: px > 0 && px < narrow}
 	d, err := made(form)
 	for _, try := range lower(form) {
 		if err != nil || px == 0 {

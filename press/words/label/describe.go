@@ -33,3 +33,12 @@ func (say Words) NeverBothOn() string { return "No reading gives both signals" }
 func (say Words) MissingRestsAt(pos words.Positions, missing float64) string {
 	return "Without an insert the ram rests at " + pos.At(missing)
 }
+
+// FirstLookText says what the probe asks for before the push.
+func (say Words) FirstLookText(pos words.Positions, end float64, loosest *float64) string {
+	s := "First look, in the probe, which ends at " + pos.At(end)
+	if loosest != nil {
+		s += "; the loosest sound part stalls it at " + pos.At(*loosest)
+	}
+	return s + ". With arrival on and zone off: go on; everything else is refused, without a push. Second look, in the push:"
+}

@@ -28,6 +28,18 @@ func (say Words) ZoneSignal() string { return "zone signal" }
 
 func (say Words) OfTwoSignals() string { return "of the two signals" }
 
+// OfSecondLook is what the verdict is of where a probe comes before the push.
+func (say Words) OfSecondLook() string { return "of the second look" }
+
+func (say Words) FirstLook() string { return "first look" }
+
+func (say Words) ProbeEndsAt(pos words.Positions, end float64, before bool) string {
+	if before {
+		return "← probe ends " + pos.Bare(end)
+	}
+	return "probe ends " + pos.Bare(end)
+}
+
 func (say Words) ZoneFrom(pos words.Positions, zoneStart float64) string {
 	return "zone from " + pos.Bare(zoneStart)
 }

@@ -46,13 +46,17 @@ func (say Words) NominalStalls() string { return "nominal stalls" }
 
 func (say Words) LoosestSoundPart() string { return "loosest sound part" }
 
+func (say Words) LoosestBefore(pos words.Positions, at float64) string {
+	return "← loosest sound part " + pos.Bare(at)
+}
+
 func (say Words) ProbeEnd() string { return "probe end" }
 
 func (say Words) RefusedBelow() string { return "refused below" }
 
 func (say Words) PassedAbove() string { return "passed above" }
 
-func (say Words) Refused() string { return "refused →" }
+func (say Words) RefusedAlone() string { return "refused" }
 
 func (say Words) ProbeReadingAxis() string { return "ram reading in the probe, mm" }
 

@@ -77,6 +77,16 @@ func TestWhatAMasterSays(t *testing.T) {
 	assert.Equal(t, "No more than chance makes.", said[3])
 }
 
+// Readings that are all the same show no station without scatter.
+func TestReadingsThatAreAllTheSame(t *testing.T) {
+	var say Words
+	r := station(t, nil)
+	s := master(100.14, 100.14, 100.14)
+	j := proving.Assess(r, []*proving.Study{s}, "2026-11-28").Studies[0]
+	assert.Contains(t, say.LeadOf(r, s, &j), "all the same: a finer reading")
+	assert.Contains(t, say.CheckSaid(r, s, &j, proving.Check{Name: proving.CheckSpread}), "hides how they scatter")
+}
+
 // Every state of a station says what stands in its way.
 func TestRevisionState(t *testing.T) {
 	var say Words
@@ -116,19 +126,19 @@ func TestAsFoundIsSaid(t *testing.T) {
 		f, ok := r.AsFound(model.FoundError{Bias: bias, SD: sd})
 		require.True(t, ok)
 		a := &proving.AsFound{Bias: bias, SD: sd, ConsumerPPM: f.ConsumerPPM, ProducerPPM: f.ProducerPPM}
-		a.Met = f.ConsumerPPM <= 50 && f.ProducerPPM <= 2000
+		a.Met = of(*f.ConsumerPPM <= 50 && *f.ProducerPPM <= 2000)
 		s := say.AsFoundOf(r, a)
 		holds(t, s)
 		assert.NotRegexp(t, metricUnit, inches.AsFoundOf(r, a))
 		return a, s
 	}
 	a, s := found(r, 0.001)
-	assert.True(t, a.Met)
+	assert.True(t, *a.Met)
 	assert.Contains(t, s, "0.001\u202fmm past the planned places and keeps both targets")
 
 	// 0.024 past is two steps of 0.01, and 0.004 are left.
 	a, s = found(r, 0.024)
-	assert.False(t, a.Met)
+	assert.False(t, *a.Met)
 	m, ok := a.Mend(r)
 	require.True(t, ok)
 	assert.Equal(t, 2, m.Steps)
@@ -141,7 +151,7 @@ func TestAsFoundIsSaid(t *testing.T) {
 	hand := station(t, map[string]string{"window.zone_start": "115.08", "window.zone_end": "115.35", "window.push_stroke": "7.73", "window.approach_end": "107.46"})
 	a, s = found(hand, 0.024)
 	m, _ = a.Mend(hand)
-	assert.InDelta(t, a.ProducerPPM, m.ProducerPPM, 1e-3)
+	assert.InDelta(t, *a.ProducerPPM, m.ProducerPPM, 1e-3)
 	assert.Contains(t, s, "that alone does not mend it")
 	assert.Empty(t, say.AsFoundOf(r, nil))
 }

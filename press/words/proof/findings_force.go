@@ -117,6 +117,9 @@ func notLinear(t *told) string {
 
 func stiffnessOff(t *told) string {
 	k, plan := t.stiffness().Stiffness, &t.r.Plan.Station
+	if k == nil {
+		return "The readings do not grow with the force, so the station would not give way at all; the plan says " + t.say.Stiffness(plan.Stiffness) + ". Look whether forces and readings belong together."
+	}
 	found := t.say.Stiffness(k.Value)
 	if k.Uncertainty != nil {
 		found = t.say.Stiffness(k.Value, *k.Uncertainty)

@@ -34,14 +34,17 @@ func (say Words) AsFoundOf(r *press.Result, a *proving.AsFound) string {
 	}
 	t := told{say: say, r: r, pos: say.Positions(r.Plan).Fine()}
 	s := "As its master found it, the station reads " + t.beside(a.Bias) + " the planned places"
-	target := &r.Plan.Targets
-	accepts, rejects := a.ConsumerPPM > target.FalseAcceptPPM, a.ProducerPPM > target.FalseRejectPPM
-	if a.Met {
-		return s + " and keeps both targets: of all parts it accepts " + say.PPM(a.ConsumerPPM) + " with a wrong height and refuses " + say.PPM(a.ProducerPPM) + " with a right one."
+	if a.Met == nil {
+		return s + ". What it accepts and refuses is not known: the nominal part stalls before its seat."
+	}
+	target, wrong, right := &r.Plan.Targets, *a.ConsumerPPM, *a.ProducerPPM
+	accepts, rejects := wrong > target.FalseAcceptPPM, right > target.FalseRejectPPM
+	if *a.Met {
+		return s + " and keeps both targets: of all parts it accepts " + say.PPM(wrong) + " with a wrong height and refuses " + say.PPM(right) + " with a right one."
 	}
 	var misses string
-	accepted := "it accepts " + say.PPM(a.ConsumerPPM) + " of all parts with a wrong height, " + say.TargetPPM(target.FalseAcceptPPM) + " are allowed"
-	refused := "it refuses " + say.PPM(a.ProducerPPM) + " of all parts with a right height, " + say.TargetPPM(target.FalseRejectPPM) + " are allowed"
+	accepted := "it accepts " + say.PPM(wrong) + " of all parts with a wrong height, " + say.TargetPPM(target.FalseAcceptPPM) + " are allowed"
+	refused := "it refuses " + say.PPM(right) + " of all parts with a right height, " + say.TargetPPM(target.FalseRejectPPM) + " are allowed"
 	switch {
 	case accepts && rejects:
 		misses = "misses both targets: " + accepted + ", and " + refused

@@ -4,8 +4,40 @@ import (
 	"fmt"
 )
 
-func (say Words) WhatFlag(sheetName string, join string, drillName string) string {
-	return "`WHAT` to draw: " + sheetName + ", " + join + ", or " + drillName + ", which is one HTML file for a phone or tablet"
+func (say Words) WhatFlag(sheetName string, join string, drillName string, studies string) string {
+	return "`WHAT` to draw: " + sheetName + ", " + join + "; of a study " + studies + "; or " + drillName + ", which is one HTML file for a phone or tablet"
+}
+
+func (say Words) StudyFlag() string {
+	return "`FILES` of studies of the plan's station, joined by commas, as assess reads them: they stand behind the sheet as its proof, and one of them is drawn with -what"
+}
+
+func (say Words) OneStudyNeeded(what string) string {
+	return what + " is drawn of one study: name its file with -study"
+}
+
+func (say Words) StudyNotDrawn(what string) string {
+	return "-study is for the sheet and for drawings of studies, not for " + what
+}
+
+func (say Words) KeptHasItsStudies() string {
+	return "a plan in the archive has its own studies there; -study goes with plan files"
+}
+
+func (say Words) RecordNeedsStudies(page string) string {
+	return "the page " + page + " is of studies: name their files with -study, or a plan in the archive with -plan"
+}
+
+func (say Words) RecordHasNoRows(page string) string {
+	return "the page " + page + " is for paper and has no rows"
+}
+
+func (say Words) StudyHasNoSuchDrawing(what, kind, there string) string {
+	return what + " is no drawing of a study of kind " + kind + "; there are " + there
+}
+
+func (say Words) NoStudyOfKind(what, kind string) string {
+	return what + " is drawn of a study of kind " + kind + ", and no study that counts was found"
 }
 
 func (say Words) OutFlag(join string) string {

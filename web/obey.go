@@ -83,11 +83,21 @@ func (p *posted) obey() (*bench, error) {
 		b.typed = view.Forget(b.typed, n)
 		return b, nil
 	case view.DoSteps:
-		filled, ok := view.Steps(b.typed, rest)
+		filled, said, ok := view.Steps(b.typed, rest)
 		if !ok {
 			return nil, unknownCommand(p.do)
 		}
 		b.typed = filled
+		if said != "" {
+			b.say(said)
+		}
+		return b, nil
+	case view.DoProbeStep:
+		changed, ok := view.ProbeStep(b.typed, rest)
+		if !ok {
+			return nil, unknownCommand(p.do)
+		}
+		b.typed = changed
 		return b, nil
 	case view.DoHold:
 		held, ok := view.Hold(b.typed)

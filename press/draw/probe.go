@@ -118,12 +118,14 @@ type probeDrawing struct {
 	marks  typeset.Callouts
 	top    float64 // of the ram's lane
 	figure typeset.Callouts
+	under  float64 // px under the verdicts, for the words of a field too narrow for them
 }
 
 const (
 	probeRam     = 46 // height of the lane with the ram
 	probeSignal  = 34
 	probeVerdict = 34
+	probeUnder   = 20
 	probeChance  = 150
 )
 
@@ -135,7 +137,10 @@ func layProbe(m *probeModel, o Options) *probeDrawing {
 	d.marks = typeset.LayCallouts(d.places(), canvas.Margin, d.width-canvas.Margin)
 	d.top = d.plot.Y0 - 18 + d.marks.Height()
 	d.plot.X1 = d.width - canvas.Margin
-	d.plot.Y0 = d.top + probeRam + probeSignal + probeVerdict + 20 + axisFigures + axisName + canvas.Small + 14
+	if !d.refusedFits() {
+		d.under = probeUnder
+	}
+	d.plot.Y0 = d.top + probeRam + probeSignal + probeVerdict + d.under + 20 + axisFigures + axisName + canvas.Small + 14
 	d.x = canvas.NewScale(0, 1.05*m.most, d.plot.X0, d.plot.X1)
 	d.yNameAt = d.plot.Y0 - 8
 	d.figure = typeset.LayCallouts(d.limits(), canvas.Margin, d.width-canvas.Margin)
@@ -185,7 +190,7 @@ func (d *probeDrawing) paint(p *canvas.Pen) {
 	d.chart.paper(p)
 	signal := d.top + probeRam
 	verdict := signal + probeSignal
-	axis := verdict + probeVerdict + 8
+	axis := verdict + probeVerdict + d.under + 8
 	for _, c := range d.marks.Items {
 		p.VLine(canvas.Faint, c.X, d.top, axis)
 	}
@@ -248,8 +253,14 @@ var (
 	refusedWords = say.RefusedLooseOrMissing()
 )
 
+// refusedFits tells whether the field past the end has room for its words.
+func (d *probeDrawing) refusedFits() bool {
+	return canvas.Bold(canvas.Black, canvas.Small).Width(refusedWords)+12 < d.ruler.X1-d.ruler.At(d.m.end)
+}
+
 // verdicts are what follows from it. The field past the end is hatched, and its words
-// stand where there is room: in it, or at its left end.
+// stand where there is room: in it, or under it with a line that leads there, never in the
+// field of the other.
 func (d *probeDrawing) verdicts(p *canvas.Pen, y float64) {
 	x, from := d.ruler.At(d.m.end), d.ruler.At(d.m.contact)
 	box := canvas.Rect(from, y+2, x, y+26)
@@ -258,19 +269,14 @@ func (d *probeDrawing) verdicts(p *canvas.Pen, y float64) {
 	p.Fill(canvas.Black.Tint(canvas.QuietTint), past)
 	p.Hatch(canvas.Black, canvas.CrossHatch, past)
 	p.Frame(canvas.Black, canvas.ThinLine, canvas.Solid, past)
-	st := canvas.Bold(canvas.Black, canvas.Small)
-	if st.Width(refusedWords)+12 < past.X1-past.X0 {
-		p.OnPaper(st, (past.X0+past.X1)/2, y+18, canvas.Middle, refusedWords)
-		p.Text(st, (box.X0+box.X1)/2, y+18, canvas.Middle, goesOn)
+	st, mid := canvas.Bold(canvas.Black, canvas.Small), (past.X0+past.X1)/2
+	p.Text(st, (box.X0+box.X1)/2, y+18, canvas.Middle, goesOn)
+	if d.under == 0 {
+		p.OnPaper(st, mid, y+18, canvas.Middle, refusedWords)
 		return
 	}
-	text := refusedWords + " →"
-	w := st.Width(text)
-	if w+st.Width(goesOn)+40 > box.X1-box.X0 {
-		text, w = say.Refused(), st.Width(say.Refused())
-	}
-	p.Text(st, box.X1-8, y+18, canvas.End, text)
-	p.Text(st, (box.X0+box.X1-8-w)/2, y+18, canvas.Middle, goesOn)
+	p.Line(canvas.Black, canvas.ThinLine, canvas.Solid, [2]float64{canvas.Crisp(mid), past.Y1}, [2]float64{canvas.Crisp(mid), past.Y1 + 5})
+	p.OnPaper(st, d.ruler.X1, y+26+17, canvas.End, refusedWords)
 }
 
 // axis is the ruler.

@@ -126,7 +126,7 @@ func TestStepsFromATemplate(t *testing.T) {
 	for _, m := range templates {
 		p, _ := evaluated(t, example(t))
 		typed := Take(p.Draft().Entries, nil)
-		typed, ok := Steps(typed, m.name)
+		typed, said, ok := Steps(typed, m.name)
 		require.True(t, ok)
 		home := ""
 		for _, e := range typed.Draft.Entries {
@@ -136,12 +136,27 @@ func TestStepsFromATemplate(t *testing.T) {
 		}
 		assert.Equal(t, words.Exact(p.Station.Home), home, m.name)
 		_, faults := typed.Draft.Check()
-		for _, fault := range faults {
-			assert.Equal(t, press.CodeRequired, fault.Code, "%s: %v is left for the planner", m.name, fault)
+		assert.Empty(t, faults, m.name)
+		if m.name != "plain" { // 30 mm before the contact at 108.60 mm (derived)
+			over, _ := typed.Draft.Get("sequence.steps[0].to")
+			if over == "" {
+				over, _ = typed.Draft.Get("sequence.steps[1].to")
+			}
+			assert.Equal(t, "78.6", over, m.name)
+			assert.Contains(t, said, "30\u202fmm before the first contact of the nominal part, at 78.6\u202fmm")
 		}
-		assert.Equal(t, m.name == "plain", len(faults) == 0, m.name)
+
+		typed.Draft.Entries = slices.DeleteFunc(typed.Draft.Entries, func(e press.Entry) bool { return e.Path == "requirement.height_low" })
+		typed, said, _ = Steps(typed, m.name) // no plan yet: left for the planner
+		_, faults = typed.Draft.Check()
+		for _, fault := range faults {
+			assert.Equal(t, press.CodeRequired, fault.Code, "%s: %v", m.name, fault)
+		}
+		if m.name != "plain" {
+			assert.Contains(t, said, "left open")
+		}
 	}
-	typed, _ := Steps(Take([]press.Entry{{Path: "probe.use", Text: "true"}}, nil), "plain")
+	typed, _, _ := Steps(Take([]press.Entry{{Path: "probe.use", Text: "true"}}, nil), "plain")
 	kinds := func() string {
 		var out []string
 		for i := range rowsIn(typed.Draft.Entries, "sequence.steps") {
@@ -153,8 +168,43 @@ func TestStepsFromATemplate(t *testing.T) {
 	typed, ok := Move(typed, "repeat", "sequence.steps", 2)
 	require.True(t, ok)
 	assert.Equal(t, "probe press move move", kinds())
-	_, ok = Steps(typed, "nothing")
+	_, _, ok = Steps(typed, "nothing")
 	assert.False(t, ok)
+}
+
+// TestProbeAndStepsGoTogether: a probe that is taken into use with steps already there is
+// offered its step, before the press, and one that is given up is offered to go; the hold
+// case stays with its step.
+func TestProbeAndStepsGoTogether(t *testing.T) {
+	p, _ := evaluated(t, example(t))
+	typed, _, _ := Steps(Take(p.Draft().Entries, nil), "picture") // move, wait, press, move
+	offered := func() []page.Start { return newForm(typed, nil).starts(stepRows) }
+	assert.Empty(t, offered())
+	typed.Draft.Set("probe.use", "true")
+	typed.Draft.Set(holdStep, "3")
+	typed.Draft.Set("sequence.hold.at", "50")
+	typed.Draft.Set("sequence.hold.time", "1")
+	require.Len(t, offered(), 1)
+	typed, ok := ProbeStep(typed, strings.TrimPrefix(offered()[0].Do, DoProbeStep+" "))
+	require.True(t, ok)
+	kind, _ := typed.Draft.Get("sequence.steps[2].kind")
+	assert.Equal(t, press.StepProbe, kind)
+	held, _ := typed.Draft.Get(holdStep)
+	assert.Equal(t, "4", held, "the way home")
+	_, faults := typed.Draft.Check()
+	assert.Empty(t, faults)
+	assert.Empty(t, offered())
+	_, ok = ProbeStep(typed, probeIn)
+	assert.False(t, ok, "there is one")
+
+	typed.Draft.Set("probe.use", "false")
+	require.Len(t, offered(), 1)
+	typed, ok = ProbeStep(typed, strings.TrimPrefix(offered()[0].Do, DoProbeStep+" "))
+	require.True(t, ok)
+	_, faults = typed.Draft.Check()
+	assert.Empty(t, faults)
+	held, _ = typed.Draft.Get(holdStep)
+	assert.Equal(t, "3", held)
 }
 
 // TestEveryField wants every field of the table on the page, once, for the kinds

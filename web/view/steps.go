@@ -56,22 +56,24 @@ type template struct {
 	name  string
 	label func(screen.Words) string
 	steps func(text func(path, otherwise string) string) [][]string // key and text in turn
+
+	over float64 // mm over what is done over the part, that it needs beside
 }
 
 // templates fill the steps from the plan's own entries: home, the speeds, and a place on
 // the way. Figures that no entry gives are left open, for the planner to fill in.
 var templates = []template{
-	{"plain", screen.Words.PlainCycle, func(t func(string, string) string) [][]string {
+	{name: "plain", label: screen.Words.PlainCycle, steps: func(t func(string, string) string) [][]string {
 		return [][]string{push(), home(t)}
 	}},
-	{"picture", screen.Words.PictureOnTheWay, func(t func(string, string) string) [][]string {
-		return [][]string{{"kind", "move", "name", say.ToThePicture()}, {"kind", "wait", "name", "picture", "time", "0.2"}, push(), home(t)}
+	{name: "picture", label: screen.Words.PictureOnTheWay, steps: func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", say.ToThePicture(), "to", t(overThePartKey, "")}, {"kind", "wait", "name", "picture", "time", "0.2"}, push(), home(t)}
 	}},
-	{"stack", screen.Words.StackShakenOn, func(t func(string, string) string) [][]string {
-		return [][]string{push(), {"kind", "move", "name", say.ClearOfThePart()}, {"kind", "shift", "name", say.ShakeTheStackOn(), "by", "-10", "times", "3", "pause", "0.1"}, home(t)}
+	{name: "stack", label: screen.Words.StackShakenOn, over: overThePart, steps: func(t func(string, string) string) [][]string {
+		return [][]string{push(), {"kind", "move", "name", say.ClearOfThePart(), "to", t(overThePartKey, "")}, {"kind", "shift", "name", say.ShakeTheStackOn(), "by", "-10", "times", "3", "pause", "0.1"}, home(t)}
 	}},
-	{"two", screen.Words.TwoSpeeds, func(t func(string, string) string) [][]string {
-		return [][]string{{"kind", "move", "name", "fast", "hand_over", "true"}, push(), {"kind", "move", "name", say.OffThePartGently(), "speed", t("motion.slow_speed", ""), "hand_over", "true"}, home(t)}
+	{name: "two", label: screen.Words.TwoSpeeds, steps: func(t func(string, string) string) [][]string {
+		return [][]string{{"kind", "move", "name", "fast", "to", t(overThePartKey, ""), "hand_over", "true"}, push(), {"kind", "move", "name", say.OffThePartGently(), "to", t(overThePartKey, ""), "speed", t("motion.slow_speed", ""), "hand_over", "true"}, home(t)}
 	}},
 }
 
@@ -81,17 +83,24 @@ func home(t func(string, string) string) []string {
 	return []string{"kind", "move", "name", "home", "to", t("station.home", "0"), "speed", t("motion.retract_speed", "")}
 }
 
+// overThePartKey is no entry: the place over the part that a template asks for.
+const overThePartKey = "over the part"
+
 // DoSteps starts the command that fills the steps from a template.
 const DoSteps = "steps"
 
-// Steps puts the steps of a template in place of those that are there. A probe that is in
-// use comes before the press.
-func Steps(t Typed, name string) (Typed, bool) {
+// Steps puts the steps of a template in place of those that are there, and says where it
+// placed what is done over the part. A probe that is in use comes before the press.
+func Steps(t Typed, name string) (filled Typed, said string, ok bool) {
 	i := slices.IndexFunc(templates, func(m template) bool { return m.name == name })
 	if i < 0 {
-		return t, false
+		return t, "", false
 	}
+	over := overPart(t, templates[i].over)
 	typed := func(path, otherwise string) string {
+		if path == overThePartKey {
+			return over
+		}
 		for _, e := range t.Draft.Entries {
 			if e.Path == path && strings.TrimSpace(e.Text) != "" {
 				return e.Text
@@ -113,13 +122,24 @@ func Steps(t Typed, name string) (Typed, bool) {
 		}
 	}
 	t.Draft.Entries = out
-	return t, true
+	switch {
+	case name == "plain":
+	case over != "":
+		said = say.OverThePart(overThePart, over)
+	default:
+		said = say.OverThePartOpen()
+	}
+	return t, said, true
 }
 
-// starts are the buttons of the templates, while there are no steps.
+// starts are the buttons of the templates, while there are no steps, and of what the steps
+// lack of the probe.
 func (f *form) starts(base string) []page.Start {
-	if base != stepRows || f.count[base] > 0 {
+	if base != stepRows {
 		return nil
+	}
+	if f.count[base] > 0 {
+		return f.probeStep()
 	}
 	var out []page.Start
 	for _, m := range templates {

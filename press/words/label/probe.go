@@ -58,8 +58,6 @@ func (say Words) PassedAbove() string { return "passed above" }
 
 func (say Words) RefusedAlone() string { return "refused" }
 
-func (say Words) Refused() string { return "refused →" }
-
 func (say Words) ProbeReadingAxis() string { return "ram reading in the probe, mm" }
 
 func (say Words) FitsRange() string { return "the fit's range" }

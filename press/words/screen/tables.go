@@ -1,5 +1,7 @@
 package screen
 
+import "ramplan/press/words"
+
 func (say Words) PreparedBy() string {
 	return "Prepared by"
 }
@@ -240,6 +242,23 @@ func (say Words) TwoSpeeds() string {
 func (say Words) ToThePicture() string {
 	return "to the picture"
 }
+
+// OverThePart says where a template placed what is done over the part.
+func (say Words) OverThePart(mm float64, at string) string {
+	return "What is done over the part is placed " + words.Unit(words.Exact(mm), "mm") + " before the first contact of the nominal part, at " + words.Unit(at, "mm") +
+		". It stays there when the parts change: enter the place of your station."
+}
+
+// OverThePartOpen says that the planner is to place it.
+func (say Words) OverThePartOpen() string {
+	return "Where it is done over the part is left open: enter the positions of your station."
+}
+
+// ProbeStepIn and ProbeStepOut are buttons under the steps.
+func (say Words) ProbeStepIn() string { return "Put the probe before the press" }
+
+// ProbeStepOut is the other one.
+func (say Words) ProbeStepOut() string { return "Take the probe's step out" }
 
 func (say Words) ClearOfThePart() string {
 	return "clear of the part"

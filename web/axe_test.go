@@ -89,6 +89,27 @@ func TestAxe(t *testing.T) {
 			{"sheet", "", func() { b.do(chromedp.Navigate(srv.URL + "/plans/3/sheet")) }},
 		})
 	})
+	t.Run("proving", func(t *testing.T) {
+		store := exampleArchive(t)
+		provedParts(t, store)
+		b, srv := checked(t, New(store))
+		visiting := func(path string) func() { return func() { b.do(chromedp.Navigate(srv.URL + path)) } }
+		b.checkStates([]axeState{
+			{"proving", "", func() {
+				visiting(provingPath)()
+				eval[any](b, "document.querySelectorAll('main details').forEach((d) => (d.open = true)) ?? 0")
+			}},
+			{"signed study", "", visiting(provingPath + "/1")},
+			{"study that is typed", "", func() {
+				visiting(provingPath + "/2")()
+				eval[any](b, "document.querySelectorAll('main details').forEach((d) => (d.open = true)) ?? 0")
+			}},
+			{"samples on cards", "", visiting(provingPath + "/3/cards")},
+			{"shift check", "", visiting(benchPath + "/check")},
+			{"shift checks", "", visiting(benchPath + "/checks")},
+			{"a shift check", "", visiting(benchPath + "/checks/4")},
+		})
+	})
 	t.Run("pages", func(t *testing.T) {
 		b, srv := checked(t, example(t))
 		b.checkStates([]axeState{

@@ -18,7 +18,14 @@ type listed struct {
 	Changed  time.Time  `json:"changed"`
 	Version  int64      `json:"version"` // of the draft
 	Binned   bool       `json:"binned"`
+	Proved   *provedNow `json:"proved"`          // how the last issued stands today; null where nothing was issued
 	Asked    *askedFor  `json:"asked,omitempty"` // what has the digest that was searched for
+}
+
+// A provedNow is how an issued revision stands at its station.
+type provedNow struct {
+	State string  `json:"state"` // proved, not_proved, withdrawn or expired
+	Until *string `json:"until"` // the last day on which it is proved, or was
 }
 
 // An askedFor is the revision, or the state of the draft, whose digest was searched for.
@@ -55,6 +62,10 @@ func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	standings, err := s.store.Standings(r.Context(), items, today())
+	if err != nil {
+		return err
+	}
 	out := struct {
 		Plans []listed `json:"plans"`
 		Total int      `json:"total"`
@@ -63,6 +74,7 @@ func (s *site) listPlans(w http.ResponseWriter, r *http.Request) error {
 		l := listed{ID: it.ID, Href: planPath(it.ID, ""), Name: it.Name, Number: it.Number, Changed: it.Changed, Version: it.Version, Binned: !it.Binned.IsZero(), Asked: askedOf(&it, states[it.ID])}
 		if it.Revision != "" {
 			l.Revision = &it.Revision
+			l.Proved = &provedNow{standings[it.ID].State, orNull(standings[it.ID].Until)}
 		}
 		out.Plans = append(out.Plans, l)
 	}

@@ -108,7 +108,13 @@ func (d *studyDesk) judge(a against) {
 	if v.Study == nil {
 		v.Study, v.Faults = v.Typed.Study()
 	}
-	if a.result != nil && len(v.Study.Rows) > 0 && !headFaulty(v.Faults) {
-		v.Judged = &proving.Assess(a.result, []*proving.Study{v.Study}, today()).Studies[0]
+	if a.result == nil || len(v.Study.Rows) == 0 || headFaulty(v.Faults) {
+		return
 	}
+	if v.Study.TakenAt == "" { // not typed yet, or no day: what it says hangs on it little
+		dated := *v.Study
+		dated.TakenAt = today()
+		v.Study = &dated
+	}
+	v.Judged = &proving.Assess(a.result, []*proving.Study{v.Study}, today()).Studies[0]
 }

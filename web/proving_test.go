@@ -12,11 +12,13 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
 
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/proving"
 	"ramplan/web/page"
+	proofview "ramplan/web/view/proving"
 )
 
 // A plainBrowser sends forms and follows where they lead, without a script.
@@ -56,11 +58,23 @@ func (p *plainBrowser) send(path, do string, fields url.Values) int {
 		fields = url.Values{}
 	}
 	fields.Set(page.NameDo, do)
-	for _, name := range []string{page.NameVersion, page.NameFrom, page.NameCount, page.NameColumns, page.NameWindow, page.NameOnce} {
-		if m := regexp.MustCompile(`name="`+name+`" value="([^"]*)"`).FindStringSubmatch(p.was); m != nil && !fields.Has(name) {
-			fields.Set(name, m[1])
+	var walk func(n *html.Node, inside bool)
+	walk = func(n *html.Node, inside bool) {
+		at := map[string]string{}
+		for _, x := range n.Attr {
+			at[x.Key] = x.Val
+		}
+		inside = inside || n.Data == "form" && (at["id"] == "study" || at["id"] == "check" || at["id"] == "adopt")
+		box := at["type"] == "radio" || at["type"] == "checkbox"
+		_, ticked := at["checked"]
+		if name := at["name"]; inside && n.Data == "input" && !fields.Has(name) && (!box || ticked) {
+			fields.Set(name, at["value"])
+		}
+		for c := n.FirstChild; c != nil; c = c.NextSibling {
+			walk(c, inside)
 		}
 	}
+	walk(parsed(p.t, p.was), false)
 	path, _, _ = strings.Cut(path, "?")
 	return p.came(p.srv.Client().PostForm(p.srv.URL+path, fields))
 }
@@ -138,7 +152,7 @@ func TestRefusedLinesStay(t *testing.T) {
 	p.get(provingPath)
 	text := "# kind: load_cell\n# taken_at: " + today() + "\nsetting;force\n60;2200\n60;2190;7\n60;22x0\n60\n;\n60;2210\n"
 	require.Equal(t, 200, p.send(provingPath, "read", url.Values{page.NameText: {text}}))
-	assert.Contains(t, p.was, "6 rows were read in. 3 rows cannot be read yet; the others are taken.")
+	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; the others are taken.")
 	assert.Contains(t, p.was, `value="22x0"`)
 	assert.Contains(t, p.was, `value="2190 7"`, "a cell too many is not lost")
 	assert.Contains(t, p.was, "Force: not given")
@@ -260,4 +274,32 @@ func TestShiftCheck(t *testing.T) {
 	assert.Contains(t, p.was, ",B. Roth,A,false,")
 	require.Equal(t, 200, p.get(provingPath))
 	assert.NotContains(t, p.was, `class="studyname">Limit samples`, "a shift check is no study that proves")
+}
+
+// provedParts fills an archive with what the pages of proving show: a signed study of the load
+// cell, a study that is typed with faults, limit samples that are begun, all against revision A,
+// and a shift check.
+func provedParts(t testing.TB, store *archive.Archive) {
+	t.Helper()
+	ctx := t.Context()
+	typed, _ := proving.ReadTyped([]byte(exampleStudy(t, "load-cell")))
+	k, err := store.StartStudy(ctx, 1, proving.LoadCell, typed)
+	require.NoError(t, err)
+	_, err = store.SignStudy(ctx, 1, k.ID, k.Version, "A. Weber")
+	require.NoError(t, err)
+	plan := issuedA(t, store)
+	master := proving.NewTyped(proving.Master)
+	master.Rows = [][]string{{"100.137", ""}, {"1oo", ""}, {"100.141", "odd"}}
+	_, err = store.StartStudy(ctx, 1, proving.Master, master)
+	require.NoError(t, err)
+	r := press.Evaluate(plan)
+	_, err = store.StartStudy(ctx, 1, proving.Samples, proofview.Begun(proving.Samples, today(), "A", r))
+	require.NoError(t, err)
+	shift := proofview.ShiftBegun(r)
+	shift.SetHead("taken_at", today())
+	for i, line := range strings.Split(samplesAsPredicted(t, r), "\n")[:len(shift.Rows)] {
+		copy(shift.Rows[i][1:], strings.Split(line, "\t"))
+	}
+	_, err = store.AddShiftCheck(ctx, 1, archive.NewCheck{Letter: "A", By: "B. Roth", Passed: proving.Pass, Typed: shift})
+	require.NoError(t, err)
 }

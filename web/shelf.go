@@ -5,12 +5,14 @@ import (
 	"net/url"
 	"strconv"
 	"strings"
+	"time"
 
 	"github.com/go-chi/chi/v5"
 
 	"ramplan/press"
 	"ramplan/press/archive"
 	"ramplan/press/drafts"
+	"ramplan/press/proving"
 	"ramplan/static"
 	"ramplan/web/page"
 	"ramplan/web/view"
@@ -76,8 +78,15 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 	if err != nil {
 		return err
 	}
+	standings, err := s.store.Standings(r.Context(), items, today())
+	if err != nil {
+		return err
+	}
 	cards := shelved(items)
 	for i := range items {
+		if st, issued := standings[items[i].ID]; issued {
+			cards[i].Proved = provedOf(st, items[i].Revision, s.desk.now())
+		}
 		cards[i].AsIssued = s.asIssued(r.Context(), &items[i])
 		cards[i].NotReady = s.notReady(r.Context(), &items[i])
 		if err := s.showAsked(r.Context(), &items[i], &cards[i], states[items[i].ID]); err != nil {
@@ -89,6 +98,16 @@ func (s *site) shelf(w http.ResponseWriter, r *http.Request, q archive.Query) er
 		v.Undo = s.justBinned(r, archive.ID(id))
 	}
 	return show(w, r, http.StatusOK, page.ShelfOf(v.Page(assets.shelfPage())))
+}
+
+// provedOf is how a plan's newest revision stands, as the view takes it.
+func provedOf(st archive.Standing, letter string, now time.Time) *view.Proved {
+	out := &view.Proved{State: st.State, Until: st.Until, Damaged: st.Damaged}
+	if st.Checked.Letter == letter {
+		out.Checked = st.Checked.At
+	}
+	out.Due = proving.DueOf(st.State, st.Until, out.Checked, st.Checked.Passed, now)
+	return out
 }
 
 // justBinned is what the shelf offers to take back.

@@ -21,7 +21,7 @@ const standingEdition = " 1"
 // was last checked.
 type Standing struct {
 	State   string    // one of the states of package proving; empty where nothing was issued
-	Until   string    // the last day on which it is proved; empty where it is not
+	Until   string    // the last day on which it is proved, or was; empty where it never was
 	Damaged bool      // a signed study, or the revision, is damaged: nothing is proved by the rest
 	Studies int       // signed, corrected ones too
 	Checked LastCheck // of the shift

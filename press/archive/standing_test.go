@@ -53,7 +53,7 @@ func proof(t testing.TB) []*proving.Study {
 	return append(out, m, s)
 }
 
-// proved signs studies for a plan.
+// signed signs studies for a plan.
 func signed(t testing.TB, a *Archive, plan ID, studies ...*proving.Study) {
 	t.Helper()
 	for _, s := range studies {
@@ -89,7 +89,7 @@ func TestStanding(t *testing.T) {
 			"2026-11-25": {State: proving.StateProved, Until: "2027-11-20", Studies: 4},
 			"2026-11-28": {State: proving.StateProved, Until: "2027-11-20", Studies: 4},
 			"2027-11-20": {State: proving.StateProved, Until: "2027-11-20", Studies: 4},
-			"2027-11-21": {State: proving.StateExpired, Studies: 4},
+			"2027-11-21": {State: proving.StateExpired, Until: "2027-11-20", Studies: 4},
 		} {
 			assert.Equal(t, want, standing(t, a, 1, day), day)
 		}

@@ -43,7 +43,7 @@ func (in *Input) readings(q *parts, force thrust, typical push) (reading, Readin
 		return s, Readings{}
 	}
 	s.force, s.sigma = force, in.readingError(force)
-	s.u = math.Sqrt(square(s.sigma) + square(st.NestDrift)/3 + square(q.under.SD))
+	s.u = in.uncertainty(q, s.sigma)
 	s.base = st.Nest - q.under.Mean + s.deflection
 
 	good := Pair{s.base - in.Requirement.HeightHigh, s.base - in.Requirement.HeightLow}
@@ -53,6 +53,18 @@ func (in *Input) readings(q *parts, force thrust, typical push) (reading, Readin
 		r.Acceptance = &a
 	}
 	return s, r
+}
+
+// uncertainty is the standard uncertainty of a reading whose error has this normal part, mm.
+func (in *Input) uncertainty(q *parts, sigma float64) float64 {
+	return math.Sqrt(square(sigma) + square(in.Station.NestDrift)/3 + square(q.under.SD))
+}
+
+// ReadingUncertainty is the standard uncertainty of a reading at the setting in force, mm: that
+// of the window, also where the parts leave no way to press in and there is no window.
+func (r *Outcome) ReadingUncertainty() float64 {
+	w := r.inside()
+	return w.p.uncertainty(&w.parts, w.p.readingError(w.force.now))
 }
 
 // readingError is the normal part of the error of a reading at a force: one

@@ -27,6 +27,7 @@ type tableReader struct {
 	lines   Lines
 	kind    table
 	decimal decimal
+	padded  bool            // every line has separators for the longest one
 	set     map[*Field]bool // entries of the study that were given, right or wrong
 	node    strict.Node     // the cell in hand
 
@@ -67,7 +68,10 @@ func (t *tableReader) read(data []byte) {
 		case strings.HasPrefix(head, "#"):
 			remarks = append(remarks, Refused{Line: line, Text: head})
 			head = ""
-		case blank(head):
+		case strings.HasPrefix(head, `"#`) && inQuotes(head) != "":
+			remarks = append(remarks, Refused{Line: line, Text: inQuotes(head), Cells: []string{head}})
+			head = ""
+		case trim(strings.Trim(head, separators)) == "":
 			head = ""
 		}
 	}
@@ -95,6 +99,21 @@ func (t *tableReader) read(data []byte) {
 
 func blank(line string) bool { return strings.TrimSpace(line) == "" }
 
+// separators are what a spreadsheet fills lines up with: it saves every line with as many of
+// them as the longest has. Such a file is known by its kind, whose line ends with them: then
+// they are no part of an entry, and a line of them alone is a blank one. An entry that holds
+// one stands in quotes.
+const separators = " \t,;"
+
+// inQuotes gives a line that is one quoted cell and nothing but separators behind it.
+func inQuotes(line string) string {
+	c, rest, wrong := oneCell(strings.TrimRight(line, separators), 0)
+	if wrong != "" || rest != "" || !c.quoted {
+		return ""
+	}
+	return c.text
+}
+
 // keep holds on to lines that cannot be read, so that nothing is lost.
 func (t *tableReader) keep(first, text string, line int) {
 	if first != "" {
@@ -114,6 +133,7 @@ func (t *tableReader) entries(remarks []Refused, last int) {
 	type entry struct {
 		line       int
 		name, text string
+		quoted     bool
 	}
 	var all []entry
 	for _, r := range remarks {
@@ -122,13 +142,19 @@ func (t *tableReader) entries(remarks []Refused, last int) {
 			continue
 		}
 		if name, text, found := strings.Cut(r.Text[1:], ":"); found {
-			all = append(all, entry{r.Line, trim(name), trim(text)})
+			all = append(all, entry{r.Line, trim(name), trim(text), r.Cells != nil})
 		}
 	}
 	for _, e := range all { // the kind says what the others may be
-		if name, _, _ := withUnit(e.name); plainName(name) == "kind" && slices.Contains(Kinds, e.text) {
-			t.study.Kind = e.text
+		kind := strings.TrimRight(e.text, separators)
+		if name, _, _ := withUnit(e.name); plainName(name) == "kind" && slices.Contains(Kinds, kind) {
+			t.study.Kind, t.padded = kind, kind != e.text && !e.quoted
 			break
+		}
+	}
+	for i, e := range all {
+		if t.padded && !e.quoted {
+			all[i].text = strings.TrimRight(e.text, separators)
 		}
 	}
 	t.kind = tables[t.study.Kind]

@@ -17,10 +17,11 @@ func (d *decimal) number(text string) (x float64, ok bool, wrong string) {
 	if strings.Contains(text, "−") {
 		text = strings.ReplaceAll(text, "−", "-")
 	}
-	if !scan(text) {
+	at, ok := scan(text)
+	if !ok {
 		return 0, false, ""
 	}
-	if at := strings.IndexAny(text, ".,"); at >= 0 {
+	if at >= 0 {
 		sign := text[at]
 		switch {
 		case sign == ',' && d.fixed:
@@ -43,42 +44,44 @@ func (d *decimal) number(text string) (x float64, ok bool, wrong string) {
 	return x, true, ""
 }
 
-// scan tells whether a text has the shape of a number.
-func scan(s string) bool {
+// scan tells whether a text has the shape of a number, and where its decimal sign stands, -1
+// for none.
+func scan(s string) (sign int, ok bool) {
 	i, digits := 0, 0
+	sign = -1
 	if i < len(s) && (s[i] == '+' || s[i] == '-') {
 		i++
 	}
-	for sign := false; i < len(s); i++ {
+	for ; i < len(s); i++ {
 		if c := s[i]; c >= '0' && c <= '9' {
 			digits++
-		} else if !sign && (c == '.' || c == ',') {
-			sign = true
+		} else if sign < 0 && (c == '.' || c == ',') {
+			sign = i
 		} else {
 			break
 		}
 	}
 	if digits == 0 {
-		return false
+		return sign, false
 	}
 	if i == len(s) {
-		return true
+		return sign, true
 	}
 	if s[i] != 'e' && s[i] != 'E' {
-		return false
+		return sign, false
 	}
 	if i++; i < len(s) && (s[i] == '+' || s[i] == '-') {
 		i++
 	}
 	if i == len(s) {
-		return false
+		return sign, false
 	}
 	for ; i < len(s); i++ {
 		if s[i] < '0' || s[i] > '9' {
-			return false
+			return sign, false
 		}
 	}
-	return true
+	return sign, true
 }
 
 // clock reads a clock time, 14:05 or 14:05:30, as seconds from midnight.

@@ -23,7 +23,7 @@ func (t *tableReader) body(text string, separator byte, at int) {
 			t.lines.Remarks = append(t.lines.Remarks, line)
 			continue
 		}
-		if blank(one) {
+		if blank(one) || t.padded && strings.Trim(one, separators) == "" {
 			continue
 		}
 		if len(t.rows) == MostRows {

@@ -50,7 +50,7 @@ func (d *decoder) read(doc *strict.Node) {
 		kind = n.Text
 	}
 	d.known, d.kind = kind, tables[kind]
-	d.keys(doc.Keys, d.kind.heads, "", "format")
+	d.keys(doc.Keys, d.kind.heads, head, "format")
 	for _, f := range d.kind.heads {
 		n := doc.Get(f.Name)
 		switch {
@@ -60,26 +60,38 @@ func (d *decoder) read(doc *strict.Node) {
 		case f.Kind == press.Rows:
 			d.rows(f, n, doc.Get("height") != nil)
 		default:
-			d.cell(f, nil, n, f.Path)
+			d.cell(f, nil, n, head)
 		}
 	}
 }
 
+// head stands for the study itself where a row is named by its number.
+const head = -1
+
+// at is the path of an entry, written where something is wrong there.
+func at(row int, key string) string {
+	if row == head {
+		return strict.Join("", key)
+	}
+	return strict.Join(rowPath(row), key)
+}
+
+func rowPath(row int) string { return "rows[" + strconv.Itoa(row) + "]" }
+
 // keys refuses the keys that an object does not have.
-func (d *decoder) keys(keys []string, fields []*Field, path, other string) {
+func (d *decoder) keys(keys []string, fields []*Field, row int, other string) {
 	for _, key := range keys {
-		at := func() string { return strict.Join(path, key) }
 		if key == other || slices.ContainsFunc(fields, func(f *Field) bool { return f.Name == key }) {
 			continue
 		}
 		similar := slices.IndexFunc(fields, func(f *Field) bool { return strings.EqualFold(f.Name, key) })
 		switch {
 		case similar >= 0:
-			d.add(at(), press.CodeCase, "no such entry; it is written "+fields[similar].Name)
+			d.add(at(row, key), press.CodeCase, "no such entry; it is written "+fields[similar].Name)
 		case other != "" && strings.EqualFold(other, key):
-			d.add(at(), press.CodeCase, "no such entry; it is written "+other)
+			d.add(at(row, key), press.CodeCase, "no such entry; it is written "+other)
 		default:
-			d.add(at(), press.CodeUnknown, d.unknown(key, path != ""))
+			d.add(at(row, key), press.CodeUnknown, d.unknown(key, row != head))
 		}
 	}
 }
@@ -97,14 +109,15 @@ func (d *decoder) unknown(key string, inRows bool) string {
 }
 
 // cell reads one value, and tells whether the field takes it.
-func (d *decoder) cell(f *Field, r *Row, n *strict.Node, path string) bool {
-	if p := f.fault(n, path); p != nil {
+func (d *decoder) cell(f *Field, r *Row, n *strict.Node, row int) bool {
+	if p := f.fault(n, ""); p != nil {
+		p.Path = at(row, f.Name)
 		d.problems = append(d.problems, *p)
 		return false
 	}
 	f.set(d.study, r, n)
 	if n.Shape == strict.Text && n.Text == "" {
-		d.study.noteEmpty(path)
+		d.study.noteEmpty(at(row, f.Name))
 	}
 	return true
 }
@@ -122,17 +135,16 @@ func (d *decoder) rows(f *Field, n *strict.Node, height bool) {
 	d.study.Rows = make([]Row, len(n.Items))
 	c := rules{study: d.study, kind: d.kind, height: height, given: make([]given, len(n.Items)), sound: make([]given, len(n.Items))}
 	for i, item := range n.Items {
-		path := "rows[" + strconv.Itoa(i) + "]"
 		if item.Shape != strict.Object {
-			d.add(path, press.CodeType, "found "+item.Found()+"; an object is needed")
+			d.add(rowPath(i), press.CodeType, "found "+item.Found()+"; an object is needed")
 			c.given[i] = ^given(0) // nothing more is said of it
 			continue
 		}
-		d.keys(item.Keys, d.kind.columns, path, "")
+		d.keys(item.Keys, d.kind.columns, i, "")
 		for k, f := range d.kind.columns {
 			if n := item.Get(f.Name); n != nil {
 				c.given[i] |= 1 << k
-				if d.cell(f, &d.study.Rows[i], n, path+"."+f.Name) {
+				if d.cell(f, &d.study.Rows[i], n, i) {
 					c.sound[i] |= 1 << k
 				}
 			}
@@ -142,6 +154,6 @@ func (d *decoder) rows(f *Field, n *strict.Node, height bool) {
 		return
 	}
 	for _, s := range c.check() {
-		d.add("rows["+strconv.Itoa(s.row)+"]."+s.column.Name, s.code, s.message)
+		d.add(at(s.row, s.column.Name), s.code, s.message)
 	}
 }

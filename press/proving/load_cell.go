@@ -43,7 +43,7 @@ func (j *judging) loadCell() {
 	j.say(j.adopt == nil, NothingToAdopt)
 	j.say(otherSpeed(j.study, j.plan.Plan.Motion.SlowSpeed), OtherSpeed)
 	j.say(len(r.Outliers) > 0, Outlying)
-	j.say(f.split != nil && !f.split.Fitted, SplitAsPlanned)
+	j.say(r.Scatter.Split == SplitPlanned, SplitAsPlanned)
 	j.say(j.study.CellUncertainty == nil, CellTakenAsPerfect)
 }
 

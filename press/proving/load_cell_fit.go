@@ -157,16 +157,11 @@ func (f *forces) points() (points [][2]float64, pooled bool) {
 // adopt is what the study offers: a curve, and a band in which the next push lies.
 func (f *forces) adopt(points [][2]float64, s *Scatter) *Adopt {
 	ram := &f.plan.Plan.Ram
-	if len(points) < 2 || points[0][0] > ram.SettingMin || points[len(points)-1][0] < ram.SettingMax {
-		return nil
-	}
-	for i, p := range points {
-		if !(p[1] > 0) || i > 0 && (p[0] <= points[i-1][0] || p[1] <= points[i-1][1]) {
+	for _, end := range []float64{ram.SettingMin, ram.SettingMax} {
+		// No curve goes through points that do not rise strictly, or are not above zero.
+		if _, err := f.plan.ForceThrough(points, end); err != nil {
 			return nil
 		}
-	}
-	if _, err := f.plan.ForceThrough(points, ram.SettingMin); err != nil {
-		return nil
 	}
 	g := study.TQuantile(0.97725, s.DF) / 2 * math.Sqrt(1+1/float64(f.fewest()))
 	tolerance := upTo(math.Hypot(g**s.Tolerance, 100*f.cell), 2)

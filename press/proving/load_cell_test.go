@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ramplan/press/proving"
+	"ramplan/press/study"
 )
 
 // exampleStudy is a study of the example station.
@@ -337,4 +338,145 @@ func TestWeightOfTheRam(t *testing.T) {
 	assert.InEpsilon(t, 1, r.Fit.Scale.Factor, 1e-12)
 	assert.Equal(t, [][2]float64{{10, 200}, {20, 600}, {40, 1400}, {60, 2200}, {70, 2600}}, j.Adopt.CurvePoints)
 	assert.InDelta(t, 2200+weight, r.AtSetting.Force, 1e-9)
+}
+
+// Size asks for three settings, three pushes at each, ten degrees of freedom.
+func TestLoadCellSize(t *testing.T) {
+	for _, c := range []struct {
+		pushes []int
+		want   proving.Answer
+	}{
+		{[]int{5, 5, 3}, proving.Pass}, {[]int{4, 4, 4}, proving.Open}, {[]int{6, 6, 2}, proving.Open}, {[]int{6, 6}, proving.Open}, {[]int{4, 4, 4, 4}, proving.Pass},
+	} {
+		s := &proving.Study{Kind: proving.LoadCell, TakenAt: "2026-11-20"}
+		for i, n := range c.pushes {
+			for k := range n {
+				s.Rows = append(s.Rows, proving.Row{Setting: of(float64(20 + 10*i)), Force: of(float64(600+400*i) + 10*float64(k%3-1))})
+			}
+		}
+		assert.Equal(t, c.want, answers(one(t, station(t, simple), s))["size"], "%v", c.pushes)
+	}
+}
+
+// By hand: a middle that lies 20 N up, weights of 5 each and κ² = 2.5d².
+func TestBend(t *testing.T) {
+	s := fives(1, 10, 20, 40, 60)
+	for i := range s.Rows {
+		if *s.Rows[i].Setting == 40 {
+			*s.Rows[i].Force += 20
+		}
+	}
+	r := one(t, station(t, simple), s).Result.(*proving.LoadCellResult)
+	entered, mean := []float64{600, 1400, 2200}, []float64{600, 1420, 2200}
+	products, squares, lack := 0.0, 0.0, 0.0
+	for i, f := range entered {
+		products, squares = products+mean[i]*f, squares+f*f
+	}
+	for i, f := range entered {
+		lack += 5 * (mean[i] - products/squares*f) * (mean[i] - products/squares*f)
+	}
+	assert.InEpsilon(t, products/squares, r.Fit.Scale.Factor, 1e-12)
+	assert.InEpsilon(t, lack/2/250, *r.Fit.Bend.F, 1e-9)
+	assert.InEpsilon(t, study.FUpperP(lack/2/250, 2, 12), *r.Fit.Bend.P, 1e-9)
+}
+
+// Drift and cold against warm by another way: all settings and the slope in one fit.
+func TestDriftAsOneFit(t *testing.T) {
+	s := fives(1, 10, 20, 40, 60)
+	columns, z := make([][]float64, 4), []float64(nil)
+	r := one(t, station(t, simple), s).Result.(*proving.LoadCellResult)
+	sigma := *r.Scatter.Scatter / 2
+	for i := range s.Rows {
+		s.Rows[i].Condition = []string{proving.Cold, proving.Warm, proving.Warm, proving.Cold}[i%4]
+		for j, c := range []float64{20, 40, 60} {
+			there := 0.0
+			if *s.Rows[i].Setting == c {
+				there = 1
+			}
+			columns[j] = append(columns[j], there)
+		}
+		columns[3] = append(columns[3], float64(i))
+		z = append(z, *s.Rows[i].Force/sigma)
+	}
+	fit := study.LeastSquares(columns, z, nil)
+	tt, p := fit.CoefT(3)
+	assert.InEpsilon(t, 14*fit.Coef[3], r.Drift.ChangeSD, 1e-9)
+	assert.InEpsilon(t, *tt, r.Drift.T, 1e-9)
+	assert.InEpsilon(t, *p, r.Drift.P, 1e-9)
+
+	for i := range s.Rows {
+		columns[3][i] = 0
+		if s.Rows[i].Condition == proving.Warm {
+			columns[3][i] = 1
+		}
+	}
+	fit = study.LeastSquares(columns, z, nil)
+	tt, _ = fit.CoefT(3)
+	r = one(t, station(t, simple), s).Result.(*proving.LoadCellResult)
+	assert.InEpsilon(t, fit.Coef[3], r.ColdWarm.DifferenceSD, 1e-9)
+	assert.InEpsilon(t, *tt, r.ColdWarm.T, 1e-9)
+
+	// Two settings, five rows: two degrees of freedom are too few.
+	s.Rows = s.Rows[:6]
+	for i := range s.Rows {
+		*s.Rows[i].Setting = float64(20 + 20*(i%2))
+	}
+	assert.NotNil(t, one(t, station(t, simple), s).Result.(*proving.LoadCellResult).Drift)
+	s.Rows = s.Rows[:5]
+	assert.Nil(t, one(t, station(t, simple), s).Result.(*proving.LoadCellResult).Drift)
+}
+
+// A pair of pushes is held to what a pair can show: each lies 1/√2 of their distance from its
+// own mean in standard deviations, so that it weighs as much as one of many.
+func TestOutlierOfAPair(t *testing.T) {
+	s := &proving.Study{Kind: proving.LoadCell, TakenAt: "2026-11-20"}
+	for i := range 40 {
+		s.Rows = append(s.Rows, proving.Row{Setting: of(40.0), Force: of(1400 + 10*float64(i%5-2))})
+	}
+	z := []float64{}
+	for _, r := range s.Rows {
+		z = append(z, (*r.Force-1400)*math.Sqrt(40.0/39))
+	}
+	for half := 20.0; half < 80; half += 1 {
+		pair := &proving.Study{Kind: s.Kind, TakenAt: s.TakenAt, Rows: append(s.Rows[:40:40],
+			proving.Row{Setting: of(20.0), Force: of(600 - half)}, proving.Row{Setting: of(20.0), Force: of(600 + half)})}
+		want := []int{}
+		for _, at := range study.Outliers(append(z[:40:40], -half*math.Sqrt2, half*math.Sqrt2)) {
+			want = append(want, at+1)
+		}
+		assert.Equal(t, want, one(t, station(t, simple), pair).Result.(*proving.LoadCellResult).Outliers, "± %v N", half)
+	}
+}
+
+// Two lowest settings that pool leave the least setting of the plan outside: nothing to adopt.
+func TestPooledAtTheEnd(t *testing.T) {
+	s := fives(1, 1, 10, 20, 60)
+	for i := range s.Rows {
+		if *s.Rows[i].Setting == 10 {
+			*s.Rows[i].Force += 500
+		}
+	}
+	j := one(t, station(t, simple), s)
+	assert.Nil(t, j.Adopt)
+	assert.Equal(t, []string{proving.CurveScaled, proving.CurveBent, proving.NotRising, proving.NothingToAdopt, proving.SplitAsPlanned}, found(j))
+}
+
+// A proportional scatter grows with the curve's own part of the force, not with the weight: by
+// hand, all of it proportional, the tolerance is 200·√(mean of s²/curve²).
+func TestProportionalScatter(t *testing.T) {
+	changes := map[string]string{}
+	for k, v := range simple {
+		changes[k] = v
+	}
+	changes["ram.curve.measured"], changes["ram.force_tolerance"], changes["ram.force_scatter"], changes["ram.moving_mass"] = "drive", "8", "0", "20"
+	const weight = 20 * 9.80665
+	s := fives(1, 10, 20, 40, 60)
+	for i := range s.Rows {
+		*s.Rows[i].Force += weight
+	}
+	r := one(t, station(t, changes), s).Result.(*proving.LoadCellResult)
+	require.Equal(t, proving.SplitPlanned, r.Scatter.Split)
+	want := 200 * math.Sqrt(250*(1.0/600/600+1.0/1400/1400+1.0/2200/2200)/3)
+	assert.InEpsilon(t, want, *r.Scatter.Tolerance, 1e-9)
+	assert.Zero(t, *r.Scatter.Scatter)
 }

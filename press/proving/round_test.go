@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/go-json-experiment/json/jsontext"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -55,7 +56,7 @@ func put(t *rapid.T, f *Field, s *Study, r *Row) {
 		case f.Name == "time":
 			x /= 1000
 		case f.Low == nil && rapid.Bool().Draw(t, "odd"):
-			x = rapid.SampledFrom([]float64{0, -1e9, 1e9, 1e-300, -5e-324, 1.0 / 3, 123456789.125}).Draw(t, f.Name)
+			x = rapid.SampledFrom([]float64{0, -1e9, 1e9, 1e-300, -5e-324, 1.0 / 3, 123456789.125, 1e-6, 9.99e-7, -1.5e-7, 1e-10}).Draw(t, f.Name)
 		}
 		*at = &x
 	case **bool:
@@ -87,6 +88,9 @@ func TestStudiesGoThroughBothReaders(t *testing.T) {
 		require.Empty(t, problems, string(s.JSON()))
 		assert.Equal(t, s.Digest(), d.Digest())
 		assert.Equal(t, s, d)
+		form := jsontext.Value(s.JSON())
+		require.NoError(t, form.Canonicalize())
+		assert.Equal(t, string(form), string(s.Canonical()))
 		c, lines := ReadCSV(s.CSV())
 		require.Empty(t, lines.Faults, string(s.CSV()))
 		assert.Equal(t, s.Digest(), c.Digest(), string(s.CSV()))

@@ -57,7 +57,7 @@ func (j *judging) stiffness() {
 	}
 	j.check(CheckStiffness, agrees(stiff))
 	j.check(CheckPosition, agrees(position))
-	j.check(CheckSharp, passes(sharp != nil && *sharp <= 2*j.plan.Window.Uncertainty, Open))
+	j.check(CheckSharp, passes(sharp != nil && *sharp <= 2*j.plan.ReadingUncertainty(), Open))
 	j.check(CheckDrift, passes(!drift, Open))
 
 	j.say(started, StartupRange)

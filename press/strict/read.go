@@ -40,7 +40,7 @@ func Read(data []byte, format string, others Others) (*Node, Problems) {
 	}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
 	r := &reader{dec: jsontext.NewDecoder(bytes.NewReader(data), jsontext.AllowDuplicateNames(true)), data: data}
-	doc := r.value("")
+	doc := r.value()
 	if r.fault == nil {
 		if _, err := r.dec.ReadToken(); err == nil {
 			r.stop(CodeSyntax, "found more text after the document; one JSON object is allowed")
@@ -94,6 +94,21 @@ type reader struct {
 	data     []byte
 	problems Problems
 	fault    *Problem // what stopped the reading
+	at       []Step   // where the value in hand stands
+}
+
+// path is where the value in hand stands. It is written when something is wrong there, and
+// not for every value of a long document.
+func (r *reader) path() string {
+	path := ""
+	for _, s := range r.at {
+		if s.Index >= 0 {
+			path += "[" + strconv.Itoa(s.Index) + "]"
+		} else {
+			path = Join(path, s.Name)
+		}
+	}
+	return path
 }
 
 func (r *reader) stop(code, message string) {
@@ -122,7 +137,7 @@ func (r *reader) syntax(err error) {
 }
 
 // value reads one value. It returns nil after a fault that stops the reading.
-func (r *reader) value(path string) *Node {
+func (r *reader) value() *Node {
 	tok, err := r.dec.ReadToken()
 	if err != nil {
 		r.syntax(err)
@@ -131,13 +146,13 @@ func (r *reader) value(path string) *Node {
 	switch tok.Kind() {
 	case '{', '[':
 		if r.dec.StackDepth() > MaxDepth {
-			r.stop(CodeDepth, fmt.Sprintf("nested deeper than %d at %s", MaxDepth, PathOr(path, "the document")))
+			r.stop(CodeDepth, fmt.Sprintf("nested deeper than %d at %s", MaxDepth, PathOr(r.path(), "the document")))
 			return nil
 		}
 		if tok.Kind() == '{' {
-			return r.object(path)
+			return r.object()
 		}
-		return r.array(path)
+		return r.array()
 	case '"':
 		return &Node{Shape: Text, Text: tok.String()}
 	case '0':
@@ -148,7 +163,7 @@ func (r *reader) value(path string) *Node {
 	return &Node{Shape: Null}
 }
 
-func (r *reader) object(path string) *Node {
+func (r *reader) object() *Node {
 	n := &Node{Shape: Object}
 	for r.dec.PeekKind() != '}' {
 		tok, err := r.dec.ReadToken()
@@ -157,24 +172,27 @@ func (r *reader) object(path string) *Node {
 			return nil
 		}
 		key := tok.String()
-		at := Join(path, key)
-		member := r.value(at)
+		r.at = append(r.at, Step{Name: key, Index: -1})
+		member := r.value()
 		if r.fault != nil {
 			return nil
 		}
 		if n.Get(key) != nil {
-			r.problems = append(r.problems, Problem{Path: at, Code: CodeDuplicate, Message: "given twice; only one is allowed"})
-			continue
+			r.problems = append(r.problems, Problem{Path: r.path(), Code: CodeDuplicate, Message: "given twice; only one is allowed"})
+		} else {
+			n.Set(key, member)
 		}
-		n.Set(key, member)
+		r.at = r.at[:len(r.at)-1]
 	}
 	return r.close(n)
 }
 
-func (r *reader) array(path string) *Node {
+func (r *reader) array() *Node {
 	n := &Node{Shape: Array}
 	for r.dec.PeekKind() != ']' {
-		item := r.value(path + "[" + strconv.Itoa(len(n.Items)) + "]")
+		r.at = append(r.at, Step{Index: len(n.Items)})
+		item := r.value()
+		r.at = r.at[:len(r.at)-1]
 		if r.fault != nil {
 			return nil
 		}

@@ -66,6 +66,8 @@ func TestFit(t *testing.T) {
 	assert.InEpsilon(t, 1-2*math.Atan(*tt)/math.Pi, *p, 1e-9)
 	// At the first point the fitted value has the variance 1 − (1/√20)² of a residual's complement.
 	assert.InEpsilon(t, f.ResidualSD*math.Sqrt(1-1.0/20), *f.ValueSD([]float64{1, 0, 0}), 1e-12)
+	assert.InEpsilon(t, f.ResidualSD*math.Sqrt(1-9.0/20), *f.ValueSD([]float64{1, 2, 4}), 1e-12)
+	assert.InEpsilon(t, f.ResidualSD*math.Sqrt(1-1.0/20), *f.ValueSD([]float64{1, 3, 9}), 1e-12)
 }
 
 func TestFitSpecialCases(t *testing.T) {

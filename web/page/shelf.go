@@ -25,6 +25,8 @@ type Card struct {
 	Strip                           string // SVG
 	Older                           bool   // the strip is that of the last sound plan
 	State                           State
+	Proof                           State  // of the newest issued revision at its station; empty where there is none
+	Due                             string // what is due at the station; empty where nothing is
 	Asked, AskedAddress, AskedSays  string // of the revision whose digest was searched for
 }
 

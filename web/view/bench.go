@@ -113,7 +113,7 @@ func (b Bench) Page(assets page.Assets) page.Bench {
 	out.Address = b.Kept.Address
 	out.Alarm = b.Kept.alarm()
 	out.Issued, out.Differs = b.Kept.standing(), b.Kept.Revision != "" && !b.Kept.AsIssued
-	out.Proved = b.Kept.Standing.Link(b.Kept.Address)
+	out.Proved = b.Kept.Standing.Link(b.Kept.Address, !b.Kept.AsIssued)
 	out.CanUndo, out.CanRedo, out.Binned, out.Stale, out.Unsaved = b.Kept.CanUndo, b.Kept.CanRedo, b.Kept.Binned, b.Kept.Stale, b.Kept.Failure != ""
 	out.News = b.Kept.RamNews.page()
 	out.Form.Hidden = append(out.Form.Hidden,

@@ -40,7 +40,7 @@ func (v Drill) Head(assets page.Assets, kind, refused string) page.DrillHead {
 		Plan: v.Plan, Refused: refused, Notices: words.CardCautions,
 	}
 	v.state(&h)
-	h.Proved = v.Standing.Link(v.Plan)
+	h.Proved = v.Standing.Link(v.Plan, false)
 	h.Shout = v.shout(kind)
 	if v.D != nil {
 		h.Notices = v.D.Notices()

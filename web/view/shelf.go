@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"ramplan/press/proving"
 	"ramplan/press/words"
 	"ramplan/web/page"
 )
@@ -34,6 +35,15 @@ type Item struct {
 	AskedState, AskedAt                    string // the state of the draft in place of that, in words, and its address
 	AskedShown                             bool   // strip and findings are those of what was searched for
 	AsIssued                               bool   // the draft is the last revision
+	Proved                                 *Proved
+}
+
+// Proved is how the newest issued revision of a plan stands, and what is due at its station.
+type Proved struct {
+	State, Until string // as package proving has them
+	Damaged      bool   // a stored study cannot be read
+	Due          proving.Due
+	Checked      time.Time // the last shift check of this revision; zero without
 }
 
 // Undo takes a plan out of the bin again.
@@ -131,7 +141,19 @@ func (it Item) card() page.Card {
 		}
 	}
 	c.Older = it.Faults > 0 && it.Strip != ""
+	if it.Proved != nil && it.Revision != "" {
+		c.Proof, c.Due = it.Proved.card(it.Revision)
+	}
 	return c
+}
+
+// card is what the card of a plan says of its station: the state, and what is due.
+func (p *Proved) card(letter string) (state page.State, due string) {
+	state = page.State{Kind: p.State, Text: sayProof.CardState(letter, p.State, p.Until)}
+	if p.Damaged {
+		state.Text = sayProof.CardDamaged(letter)
+	}
+	return state, sayProof.CardDue(p.Due, p.Checked)
 }
 
 // pages leads to the pages of the shelf beside this one.

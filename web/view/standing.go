@@ -10,10 +10,15 @@ type Standing struct {
 	Damaged bool   // a kept study cannot be read
 }
 
-// Link says it in a few words, and leads to the page of the proving.
-func (s Standing) Link(plan string) page.Link {
+// Link says it in a few words, and leads to the page of the proving. The revision is named
+// where what stands before it does not name it.
+func (s Standing) Link(plan string, named bool) page.Link {
 	if s.Letter == "" || s.State == "" {
 		return page.Link{}
 	}
-	return page.Link{Address: plan + "/proving", Text: sayProof.Standing(s.Letter, s.State, s.Until, s.Damaged)}
+	letter := s.Letter
+	if !named {
+		letter = ""
+	}
+	return page.Link{Address: plan + "/proving", Text: sayProof.Standing(letter, s.State, s.Until, s.Damaged)}
 }

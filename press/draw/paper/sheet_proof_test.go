@@ -69,12 +69,12 @@ func TestSheetSaysWhetherProved(t *testing.T) {
 	}
 	for _, page := range said(SheetOptions{Issue: issued, Proof: yes}) {
 		assert.Contains(t, page, "\nproved until 2027-11-20")
-		assert.Contains(t, page, "Revision, proved\n")
+		assert.Contains(t, page, "Proved revision\n")
 		assert.NotContains(t, strings.ToLower(page), "not proved")
 	}
 	for _, page := range said(SheetOptions{Issue: issued, Proof: no}) {
 		assert.Contains(t, page, "NOT PROVED: stiffness, master and limit samples missing")
-		assert.Contains(t, page, "Revision, not proved\n")
+		assert.Contains(t, page, "Unproved revision\n")
 	}
 	for name, o := range map[string]SheetOptions{"a draft": {Proof: no}, "superseded": {Issue: issued, Superseded: "superseded by revision C, issued 2026-03-09", Proof: no}, "not known": {Issue: issued}} {
 		for _, page := range said(o) {

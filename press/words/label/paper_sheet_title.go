@@ -32,9 +32,9 @@ func (say Words) SupersededRevision() string { return "Superseded revision" }
 // proved.
 func (say Words) RevisionProved(is bool) string {
 	if is {
-		return "Revision, proved"
+		return "Proved revision"
 	}
-	return "Revision, not proved"
+	return "Unproved revision"
 }
 
 func (say Words) ReasonHead() string { return "Reason for the change:" }

@@ -17,18 +17,22 @@ func (say Words) Brief(p *proving.Proved) string {
 	return "not proved: " + say.WhyNot(p)
 }
 
-// Standing says of the last revision whether its station is proved.
+// Standing says of the last revision whether its station is proved; no letter where it is
+// named already.
 func (say Words) Standing(letter, state, until string, damaged bool) string {
-	name := "revision " + letter
+	name := ""
+	if letter != "" {
+		name = "revision " + letter + " "
+	}
 	switch {
 	case damaged:
-		return name + " not proved: " + say.StudyDamaged()
+		return name + "not proved: " + say.StudyDamaged()
 	case state == proving.StateProved:
-		return name + " proved until " + until
+		return name + "proved until " + until
 	case state == proving.StateWithdrawn, state == proving.StateExpired:
-		return name + " no longer proved"
+		return name + "no longer proved"
 	}
-	return name + " not proved"
+	return name + "not proved"
 }
 
 // StudyDamaged is why nothing is proved where a kept study cannot be read.

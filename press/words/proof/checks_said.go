@@ -211,6 +211,9 @@ func (t *told) spreadSaid(sd *float64, s proving.Spread) string {
 	if sd == nil || s.P == nil {
 		return notKnown
 	}
+	if *sd == 0 {
+		return "All the same: the step of the reading hides how they scatter; " + t.pos.Length(s.PlannedSD) + " is planned, one standard deviation."
+	}
 	out := t.pos.Length(*sd) + " found, " + t.pos.Length(s.PlannedSD) + " planned, one standard deviation"
 	if *s.P < 0.01 {
 		return out + "; " + t.byChance(*s.P) + "."

@@ -77,6 +77,16 @@ func TestWhatAMasterSays(t *testing.T) {
 	assert.Equal(t, "No more than chance makes.", said[3])
 }
 
+// Readings that are all the same show no station without scatter.
+func TestReadingsThatAreAllTheSame(t *testing.T) {
+	var say Words
+	r := station(t, nil)
+	s := master(100.14, 100.14, 100.14)
+	j := proving.Assess(r, []*proving.Study{s}, "2026-11-28").Studies[0]
+	assert.Contains(t, say.LeadOf(r, s, &j), "all the same: a finer reading")
+	assert.Contains(t, say.CheckSaid(r, s, &j, proving.Check{Name: proving.CheckSpread}), "hides how they scatter")
+}
+
 // Every state of a station says what stands in its way.
 func TestRevisionState(t *testing.T) {
 	var say Words

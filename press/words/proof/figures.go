@@ -111,7 +111,7 @@ func plainly(decimals int) func(float64) string {
 }
 
 func (say Words) loadCellFigures(x *proving.LoadCellResult) []Figures {
-	at := Figures{Name: "settings", Head: "Force at each setting, N", Heads: []string{"Setting", "Pushes", "Mean", "sd", "One further push", "Plan", ""}}
+	at := Figures{Name: "settings", Head: "Force at each setting, N", Heads: []string{"Setting", "Pushes", "Mean", "sd", "One further push", "Plan", "It lies"}}
 	for _, s := range x.Settings {
 		row := FigureRow{Label: say.Setting(s.Setting), Cells: []string{strconv.Itoa(s.N), words.Fixed(s.Mean, 1), given(s.SD, plainly(1)), pairOf(s.Predict, plainly(0)), "", ""}}
 		if s.Plan != nil {
@@ -329,7 +329,7 @@ func (say Words) trialFigures(x *proving.TrialResult) []Figures {
 		}
 		l := lister{Words: say}
 		l.add("Parts too near to a limit to be counted", strconv.Itoa(t.Doubtful))
-		out = append(out, f, Figures{Name: "false", Head: "Wrongly passed and wrongly refused", Heads: []string{"", "Seen", "Share", "95 % limits", "Predicted"}, Rows: []FigureRow{
+		out = append(out, f, Figures{Name: "false", Head: "Wrongly passed and wrongly refused", Heads: []string{"Parts", "Seen", "Share", "95 % limits", "Predicted"}, Rows: []FigureRow{
 			say.seenRow("wrongly passed", t.FalseAccept), say.seenRow("wrongly refused", t.FalseReject),
 		}})
 	}

@@ -32,6 +32,9 @@ func (say Words) LeadOf(r *press.Result, s *proving.Study, j *proving.Judged) st
 		return "The station gives way with " + k + "; under " + say.Force(x.Nest.NestForce) + " the nest stands at " + t.pos.At(x.Nest.Value) + t.sure(x.Nest.Uncertainty) + "."
 	case *proving.MasterResult:
 		out := strconv.Itoa(x.N) + several(x.N, " push reads ", " pushes read ") + t.beside(x.Bias.Value) + " the predicted place"
+		if x.SD != nil && *x.SD == 0 {
+			return out + ", all the same: a finer reading would show how they scatter."
+		}
 		if x.Repeatability != nil && x.Repeatability.Upper != nil {
 			out += " on average and show " + t.within(*x.Repeatability.Upper) + " for one push"
 		}

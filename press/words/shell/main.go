@@ -41,11 +41,11 @@ func (say Words) RestoreDoes() string {
 }
 
 func (say Words) OutDoes() string {
-	return "write all plans, revisions and rams as plain files into a new folder"
+	return "write all plans, revisions, studies and rams as plain files into a new folder"
 }
 
 func (say Words) InDoes() string {
-	return "bring plain files, and sheets that are named, in as new plans, with their issued revisions"
+	return "bring plain files, and sheets that are named, in as new plans, with their issued revisions and studies"
 }
 
 func (say Words) HelpDoes() string { return "print this page" }

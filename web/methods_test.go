@@ -91,7 +91,7 @@ func TestMethods(t *testing.T) {
 		{"/people", "/people", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/people.csv", "/people.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/studies", "/plans/1/studies", [7]int{200, 200, 422, 405, 405, 405, 405}, "GET, HEAD, POST"},
-		{"/plans/{id}/studies/{study}.{format}", "/plans/1/studies/1.json", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/studies/{study}.{format}", "/plans/1/studies/99.json", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/assessment", "/plans/1/assessment", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/rams/{id}", "/rams/1", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/programs", "/programs", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},

@@ -223,7 +223,7 @@ func (s *site) keepEvent(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	}
 	_, wrong := typed.Study()
 	for _, x := range wrong {
-		faults = append(faults, sayProof.FieldOf(proving.Event, x.Field).Label+": "+x.Message)
+		faults = append(faults, sayProof.HeadOf(proving.Event, x.Field).Label+": "+x.Message)
 	}
 	if len(faults) > 0 {
 		return refused(faults)

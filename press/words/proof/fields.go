@@ -14,15 +14,6 @@ func (say Words) HeadOf(kind, name string) Field { return fieldAt(kind, name) }
 // ColumnOf names a column of its rows.
 func (say Words) ColumnOf(kind, name string) Field { return fieldAt(kind, "rows[0]."+name) }
 
-// FieldOf names a field of a study of a kind, wherever it stands: a column before one of the
-// head, since of both the columns have more faults.
-func (say Words) FieldOf(kind, name string) Field {
-	if _, ok := proving.FieldAt(kind, "rows[0]."+name); ok {
-		return say.ColumnOf(kind, name)
-	}
-	return say.HeadOf(kind, name)
-}
-
 // fieldAt takes label, unit and help of a field from the field table of studies; what is no
 // field is called as it was typed.
 func fieldAt(kind, path string) Field {

@@ -61,7 +61,6 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}/proving/{study}", "/plans/1/proving/1", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/proving/{study}", "/plans/1/proving/99", [7]int{404, 404, 404, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/proving/{study}/cards", "/plans/1/proving/1/cards", [7]int{303, 303, 405, 405, 405, 405, 405}, "GET, HEAD"},
-		{"/plans/{id}/proving/{study}/table.csv", "/plans/1/proving/1/table.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/proving/{study}/drawings/{what}.{format}", "/plans/1/proving/1/drawings/master.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/check", "/plans/1/check", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/checks", "/plans/1/checks", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},

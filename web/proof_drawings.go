@@ -82,20 +82,6 @@ func (s *site) sendStudyDrawing(w http.ResponseWriter, r *http.Request) error {
 	return nil
 }
 
-// sendStudyTable answers GET /plans/{id}/proving/{study}/table.csv: the rows that can be read.
-func (s *site) sendStudyTable(w http.ResponseWriter, r *http.Request) error {
-	d, err := s.studyOf(r)
-	if err != nil {
-		return err
-	}
-	study := d.v.Study
-	if study == nil {
-		study, _ = d.v.Typed.Study()
-	}
-	sendCSV(w, d.stem(), study.CSV())
-	return nil
-}
-
 // stem starts the name of a file of the study.
 func (d *studyDesk) stem() string {
 	return "study-" + strings.ReplaceAll(d.kept.Kind, "_", "-") + "-" + strconv.FormatInt(int64(d.kept.ID), 10)

@@ -330,8 +330,9 @@ func (d *studyDesk) links(a against) {
 			v.Others = append(v.Others, page.Link{Address: v.Address + "?against=" + againstDraft, Text: sayProof.HoldAgainst("")})
 		}
 	}
-	if v.Kind != proving.Event && v.Rows() > 0 {
-		v.Others = append(v.Others, page.Link{Address: v.Address + "/table.csv", Text: sayProof.AsCSV()})
+	if len(v.Faults) == 0 && v.Rows() > 0 {
+		at := planPath(d.id, "studies/"+v.ID)
+		v.Others = append(v.Others, page.Link{Address: at + ".csv", Text: sayProof.AsFile("CSV")}, page.Link{Address: at + ".json", Text: sayProof.AsFile("JSON")})
 	}
 	if v.Kind == proving.Samples && !v.Signed() && !v.Posted {
 		v.Others = append(v.Others, page.Link{Address: v.Address + "/cards", Text: sayProof.OnAPhone()})

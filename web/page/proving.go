@@ -39,7 +39,6 @@ type ProvingPage struct {
 type ProvingState struct {
 	Kind  string // proved, not_proved, withdrawn, expired or none
 	Text  string
-	Why   []string
 	Found string // how the station keeps the promise, as it was found
 }
 

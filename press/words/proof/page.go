@@ -11,16 +11,6 @@ func (say Words) NothingIssued() string {
 	return "Nothing is issued yet, so nothing can be proved. Studies are held against the draft; once a revision is issued they are held against that."
 }
 
-// PlanIsBlocked says that the revision has a blocker.
-func (say Words) PlanIsBlocked() string {
-	return "The plan itself has a blocker: it is not proved, whatever the studies say."
-}
-
-// KindStands says how a kind of study stands between the station and proved.
-func (say Words) KindStands(kind, state string) string {
-	return say.KindName(kind) + ": " + say.StateWord(state)
-}
-
 // BeginStudy is said on the button that begins a study of a kind in a state.
 func (say Words) BeginStudy(state string) string {
 	if state == proving.StateMissing {

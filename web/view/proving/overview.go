@@ -54,25 +54,7 @@ func (o Overview) state() page.ProvingState {
 		return page.ProvingState{Kind: proving.StateNotProved, Text: say.CannotTell()}
 	}
 	p := &o.Found.Proved
-	return page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p), Found: say.AsFoundOf(o.Result, p.AsFound), Why: o.why()}
-}
-
-// why lists what stands between the station and proved.
-func (o Overview) why() []string {
-	if o.Found.Proved.State == proving.StateProved {
-		return nil
-	}
-	var out []string
-	if o.Found.Proved.PlanBlocked {
-		out = append(out, say.PlanIsBlocked())
-	}
-	for _, kind := range needed {
-		state := o.stateOf(kind).State
-		if state != string(proving.Pass) && (!optional(kind) || state == string(proving.Fail)) {
-			out = append(out, say.KindStands(kind, state))
-		}
-	}
-	return out
+	return page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p), Found: say.AsFoundOf(o.Result, p.AsFound)}
 }
 
 func (o Overview) stateOf(kind string) proving.KindState {
@@ -100,12 +82,12 @@ func (o Overview) need(kind string) page.Need {
 	}
 	out.Next = say.NextOf(kind, s.State, taken, o.Letter)
 	for _, k := range o.Kept {
-		if k.Kind == kind && !k.Signed() {
+		if k.Kind == kind && !k.Signed() { // the newest; the others stand below with what is there
 			text := say.GoOn(k.Rows())
 			if k.Posted {
 				text = say.LookAndSign()
 			}
-			out.Typing = append(out.Typing, page.Link{Address: k.Address, Text: text})
+			out.Typing = []page.Link{{Address: k.Address, Text: text}}
 		}
 	}
 	return out

@@ -115,7 +115,8 @@ type Rows struct {
 	Columns               []Column
 	Rows                  []Row
 	AddLabel, Add         string
-	Starts                []Start // what an empty list can be filled with
+	Starts                []Start // what an empty list can be filled with, or a full one lacks
+	StartsSay             string
 	Paste                 *Paste
 	Curve                 *CurveEditor
 	Doubts                []Doubt

@@ -72,7 +72,7 @@ func (f *form) rows(field *press.Field) *page.Rows {
 		Add: "add " + base, AddLabel: say.AddA(noun),
 		Compact: inLine(base), Title: base != "parts", Explain: !inLine(base),
 	}
-	out.Starts = f.starts(base)
+	out.Starts, out.StartsSay = f.starts(base), say.StartFrom(f.count[base] > 0)
 	if onlyMissing(f.faults, base) {
 		out.Need, out.Messages = needOf(out.Messages), nil
 	}

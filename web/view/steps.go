@@ -84,7 +84,7 @@ func home(t func(string, string) string) []string {
 }
 
 // overThePartKey is no entry: the place over the part that a template asks for.
-const overThePartKey = "over the part"
+const overThePartKey = "overthepart"
 
 // DoSteps starts the command that fills the steps from a template.
 const DoSteps = "steps"

@@ -254,6 +254,15 @@ func (say Words) OverThePartOpen() string {
 	return "Where it is done over the part is left open: enter the positions of your station."
 }
 
+// StartFrom stands before the buttons under the steps: of templates, or where there are
+// steps of what they lack of the probe.
+func (say Words) StartFrom(filled bool) string {
+	if filled {
+		return "Steps and probe do not go together"
+	}
+	return "Start from"
+}
+
 // ProbeStepIn and ProbeStepOut are buttons under the steps.
 func (say Words) ProbeStepIn() string { return "Put the probe before the press" }
 

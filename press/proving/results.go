@@ -1,5 +1,7 @@
 package proving
 
+import "ramplan/press/study"
+
 // The results of the studies, one type a kind. Pairs are [lower, upper] limits, two-sided 95 %
 // where nothing else is said; a nil one could not be computed.
 
@@ -196,6 +198,8 @@ type Line struct {
 	SlopeSD     *float64 `json:"slope_sd"`     // mm/N
 	ResidualSD  *float64 `json:"residual_sd"`  // mm
 	DF          float64  `json:"df"`
+
+	fit *study.Fit // nil of a line that was put together by hand
 }
 
 // Stiff is the station's stiffness. N/mm.

@@ -2,6 +2,7 @@ package proving
 
 import (
 	"math"
+	"slices"
 
 	"ramplan/press/study"
 )
@@ -93,12 +94,18 @@ type line struct {
 	systematic float64 // of the forces, as a share
 }
 
+// rounding is the share of a position under which a movement is no more than the rounding of its sums.
+const rounding = 1e-12
+
 // line fits the straight line; nil where no line goes through the pushes.
 func (b *block) line(used []int) *line {
 	x, y, w := b.pick(used)
 	fit := study.LeastSquares([][]float64{ones(len(x)), x}, y, w)
 	if fit == nil {
 		return nil
+	}
+	if math.Abs(fit.Coef[1])*(slices.Max(x)-slices.Min(x)) < rounding*math.Abs(fit.Coef[0]) {
+		fit.Coef[1] = 0 // the readings do not move with the force: what is left is rounding
 	}
 	l := &line{block: b, fit: fit, used: used, systematic: orElse(b.study.CellUncertainty, 0) / 100}
 	if b.fromCurve {
@@ -110,7 +117,7 @@ func (b *block) line(used []int) *line {
 // tell writes what the line says into a result.
 func (l *line) tell(r *StiffnessResult) {
 	st, at := &l.plan.Plan.Station, l.plan.Force.Typical
-	r.Line = &Line{Intercept: l.fit.Coef[0], Slope: l.fit.Coef[1], InterceptSD: l.fit.CoefSD(0), SlopeSD: l.fit.CoefSD(1), DF: l.fit.DF}
+	r.Line = &Line{Intercept: l.fit.Coef[0], Slope: l.fit.Coef[1], InterceptSD: l.fit.CoefSD(0), SlopeSD: l.fit.CoefSD(1), DF: l.fit.DF, fit: l.fit}
 	r.Stiffness = l.stiff()
 	r.Nest, r.Taught = l.under(st.NestForce), l.under(at)
 	if l.fit.DF > 0 {

@@ -19,7 +19,7 @@ func newBlock(s Subject, o draw.Options) *canvas.Picture {
 	if r == nil || r.Line == nil {
 		return nothing("block", o)
 	}
-	d := &block{r: r, pos: say.Positions(s.Plan.Plan).Fine(), band: r.Band(s.Study)}
+	d := &block{r: r, pos: say.Positions(s.Plan.Plan).Fine(), band: r.Line.Band()}
 	height := 0.0
 	if s.Study.Height != nil {
 		height = *s.Study.Height

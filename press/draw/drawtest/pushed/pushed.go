@@ -83,7 +83,6 @@ func Block(r *press.Result, seed uint64, levels, each int, startUp bool) Study {
 	s := study(proving.Stiffness, "2026-11-21", nil)
 	s.Height, s.HeightUncertainty, s.CellUncertainty = ptr(40.0), ptr(0.002), ptr(0.5)
 	step := 1.1 * r.Force.Typical / float64(levels)
-	n, x, y, xx, xy := 0.0, 0.0, 0.0, 0.0, 0.0
 	for i := range levels {
 		for range each {
 			f := step * float64(i+1) * (1 + 0.004*random.NormFloat64())
@@ -92,23 +91,10 @@ func Block(r *press.Result, seed uint64, levels, each int, startUp bool) Study {
 				at -= 0.03
 			}
 			s.Rows = append(s.Rows, proving.Row{Force: ptr(f), Reading: ptr(at)})
-			if !startUp || i > 0 {
-				p := at + *s.Height
-				n, x, y, xx, xy = n+1, x+f, y+p, xx+f*f, xy+f*p
-			}
 		}
 	}
-	slope := (n*xy - x*y) / (n*xx - x*x)
-	line := &proving.Line{Slope: slope, Intercept: (y - slope*x) / n, ResidualSD: ptr(0.003), DF: n - 2}
-	line.SlopeSD = ptr(0.003 / math.Sqrt(xx-x*x/n))
-	line.InterceptSD = ptr(0.003 * math.Sqrt(1/n+x*x/n/n/(xx-x*x/n)))
-	out := &proving.StiffnessResult{N: len(s.Rows), Levels: levels, Used: int(n), ForceFrom: proving.FromCell, Line: line, Outliers: []int{}}
-	if startUp {
-		out.StartupBelow = ptr(1.5 * step)
-	}
-	out.Stiffness = &proving.Stiff{Value: 1 / slope, Uncertainty: ptr(0.07 / slope)}
-	out.Nest = &proving.NestFound{Value: line.Intercept + slope*st.NestForce, Uncertainty: ptr(0.0074), NestForce: st.NestForce}
-	return judged(s, proving.Pass, out)
+	j := proving.Assess(r, []*proving.Study{s}, "2026-11-28").Studies[0]
+	return Study{s, &j}
 }
 
 // Master are readings of one master, off where the plan puts it.

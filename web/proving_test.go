@@ -270,10 +270,10 @@ func TestShiftCheck(t *testing.T) {
 	assert.Contains(t, p.was, "The last shift check failed")
 	assert.Equal(t, 2, strings.Count(p.was, "revision A"))
 	require.Equal(t, 200, p.get(benchPath+"/checks.csv"))
-	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
-	require.True(t, strings.HasPrefix(p.body, "%PDF-"))
 	assert.Equal(t, 1+2*6, strings.Count(p.was, "\n"), "a row for each push, and the head")
 	assert.Contains(t, p.was, ",B. Roth,A,false,")
+	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
+	assert.True(t, strings.HasPrefix(p.was, "%PDF-"))
 	require.Equal(t, 200, p.get(provingPath))
 	assert.NotContains(t, p.was, `class="studyname">Limit samples`, "a shift check is no study that proves")
 }

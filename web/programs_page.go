@@ -25,7 +25,7 @@ var (
 
 // addresses are what programs can ask, as the page lists it.
 var addresses = []page.ProgramAddress{
-	{Method: "GET", Path: "/plans", Does: "The plans on the shelf: q searches, by words or by the first digits of a digest (asked then says what has it), order is changed, name or number, limit and offset choose a part, bin=yes lists the bin.", Gives: "200"},
+	{Method: "GET", Path: "/plans", Does: "The plans on the shelf: q searches, by words or by the first digits of a digest (asked then says what has it), order is changed, name, number or due, limit and offset choose a part, bin=yes lists the bin.", Gives: "200"},
 	{Method: "POST", Path: "/plans", Does: "A new plan from a plan, a draft or an exported sheet. Location names it.", Gives: "201, 413, 415, 422"},
 	{Method: "GET", Path: "/plans/{id}", Does: "The working draft: as a plan where it is a sound one, else as a draft; the format in the media type says which. ETag is its version.", Gives: "200, 304, 404"},
 	{Method: "PUT", Path: "/plans/{id}", Does: "Another draft in its place. If-Match names the version that it replaces. What stood there stays in the history.", Gives: "204, 404, 412, 413, 422, 428"},

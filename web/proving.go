@@ -29,7 +29,6 @@ func (s *site) provingRoutes(r chi.Router) {
 	r.Method(http.MethodGet, "/plans/{id}/proving/{study}", answer(s.showStudy))       // one study: its table, and what it says
 	r.Method(http.MethodPost, "/plans/{id}/proving/{study}", answer(s.changeStudy))    // what was typed, and what a button wants of it
 	r.Method(http.MethodGet, "/plans/{id}/proving/{study}/cards", answer(s.showCards)) // its pushes one by one, for a phone at the station
-	r.Method(http.MethodGet, "/plans/{id}/proving/{study}/table.csv", answer(s.sendStudyTable))
 	r.Method(http.MethodGet, "/plans/{id}/proving/{study}/drawings/{what}.{format}", answer(s.sendStudyDrawing))
 }
 
@@ -224,7 +223,7 @@ func (s *site) keepEvent(w http.ResponseWriter, r *http.Request, id archive.ID, 
 	}
 	_, wrong := typed.Study()
 	for _, x := range wrong {
-		faults = append(faults, sayProof.FieldOf(proving.Event, x.Field).Label+": "+x.Message)
+		faults = append(faults, sayProof.HeadOf(proving.Event, x.Field).Label+": "+x.Message)
 	}
 	if len(faults) > 0 {
 		return refused(faults)

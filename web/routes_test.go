@@ -37,7 +37,6 @@ func TestRoutes(t *testing.T) {
 		"GET /plans/{id}/proving/{study}",
 		"POST /plans/{id}/proving/{study}",
 		"GET /plans/{id}/proving/{study}/cards",
-		"GET /plans/{id}/proving/{study}/table.csv",
 		"GET /plans/{id}/proving/{study}/drawings/{what}.{format}",
 		"GET /plans/{id}/check",
 		"POST /plans/{id}/check",

@@ -283,7 +283,7 @@ func (s *site) studyPage(w http.ResponseWriter, r *http.Request, d *studyDesk) e
 	if v.Title.Name == "" {
 		v.Title.Name = say.NewPlan()
 	}
-	d.judge(a)
+	s.judge(d, a)
 	if v.Upload == nil && !v.Signed() && !v.Posted && v.Kind != proving.Event {
 		v.Upload = &page.Upload{}
 	}
@@ -330,8 +330,9 @@ func (d *studyDesk) links(a against) {
 			v.Others = append(v.Others, page.Link{Address: v.Address + "?against=" + againstDraft, Text: sayProof.HoldAgainst("")})
 		}
 	}
-	if v.Kind != proving.Event && v.Rows() > 0 {
-		v.Others = append(v.Others, page.Link{Address: v.Address + "/table.csv", Text: sayProof.AsCSV()})
+	if len(v.Faults) == 0 && v.Rows() > 0 {
+		at := planPath(d.id, "studies/"+v.ID)
+		v.Others = append(v.Others, page.Link{Address: at + ".csv", Text: sayProof.AsFile("CSV")}, page.Link{Address: at + ".json", Text: sayProof.AsFile("JSON")})
 	}
 	if v.Kind == proving.Samples && !v.Signed() && !v.Posted {
 		v.Others = append(v.Others, page.Link{Address: v.Address + "/cards", Text: sayProof.OnAPhone()})

@@ -50,6 +50,7 @@ func BenchmarkShelf(b *testing.B) {
 		{"last page", Query{Limit: 24, Offset: shelfSize - 24}},
 		{"by name", Query{Limit: 24, Order: ByName}},
 		{"by number, middle", Query{Limit: 24, Order: ByNumber, Offset: shelfSize / 2}},
+		{"by what is due", Query{Limit: 24, Order: ByDue}},
 		{"search one", Query{Limit: 24, Text: "WS-00123"}},
 		{"search a hundredth", Query{Limit: 24, Text: "hub 17"}},
 		{"search all", Query{Limit: 24, Text: "sleeve"}},

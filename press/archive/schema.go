@@ -169,7 +169,7 @@ alter table revision add column drill text not null default '';
 // was signed is never changed, removed or replaced; a correction is another study that
 // names it. What was typed stays beside what it was read as. Table proved keeps how
 // the newest revision of a plan stands, so that the shelf need not assess it at each visit: a
-// study that is signed, and one that goes, takes it away.
+// study that is signed and a revision that is issued take it away.
 const schema7 = `
 create table study (
 	id       integer primary key autoincrement,
@@ -218,6 +218,8 @@ create table proved (
 create trigger study_signed after update on study when new.signed is not null
 begin delete from proved where plan = new.plan; end;
 create trigger study_came after insert on study when new.signed is not null
+begin delete from proved where plan = new.plan; end;
+create trigger revision_came after insert on revision
 begin delete from proved where plan = new.plan; end;
 `
 

@@ -38,7 +38,20 @@ const (
 	ByChange = "changed"
 	ByName   = "name"
 	ByNumber = "number"
+	ByDue    = "due" // what lost its proof, or failed a shift check, then the stations by the day on which they lose it
 )
+
+// dueOrder is the order of [ByDue] over a plan p. A station with signed studies of which nothing
+// is kept comes first: it is assessed when it is shown.
+func dueOrder(p string) string {
+	return strings.ReplaceAll(` order by case
+	when (select state from proved where plan = p.id) in ('withdrawn', 'expired') then 0
+	when coalesce((select outcome from study where plan = p.id and purpose = 'shift' order by signed desc, id desc limit 1), '') = 'fail' then 1
+	when (select state from proved where plan = p.id) = 'proved' then 2
+	when not exists (select 1 from proved where plan = p.id) and exists (select 1 from study where plan = p.id and purpose = '' and signed is not null) then 0
+	when exists (select 1 from revision where plan = p.id) then 3 else 4 end,
+	(select until from proved where plan = p.id), p.changed desc, p.id desc`, "p.", p+".")
+}
 
 // A Query asks for a page of the shelf.
 type Query struct {
@@ -117,6 +130,8 @@ func pageQuery(q Query) (string, []any) {
 			return " order by " + p + ".name collate nocase, " + p + ".id"
 		case ByNumber:
 			return " order by " + p + ".number collate nocase, " + p + ".id"
+		case ByDue:
+			return dueOrder(p)
 		}
 		return " order by " + p + ".changed desc, " + p + ".id desc"
 	}

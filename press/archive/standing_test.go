@@ -139,6 +139,45 @@ func TestStandingTellsTheLastCheck(t *testing.T) {
 	}
 }
 
+// Ordered by what is due: what was withdrawn, then a failed check, then what is proved by the
+// day on which that ends, then what was never proved, then what was never issued.
+func TestOrderOfWhatIsDue(t *testing.T) {
+	a := opened(t, t.TempDir(), Options{First: []*press.Draft{example(t), example(t), example(t), example(t), example(t), example(t)}, Now: newClock().now})
+	for id := range ID(5) {
+		issueNext(t, a, id+1, "first issue")
+	}
+	later := proof(t)
+	for _, s := range later {
+		s.TakenAt, s.CalibratedAt = "2026-11-27", ""
+		if s.Kind == proving.LoadCell {
+			s.CalibratedAt = "2026-11-01"
+		}
+	}
+	signed(t, a, 2, later...)
+	signed(t, a, 3, proof(t)...)
+	signed(t, a, 4, proof(t)...)
+	_, err := a.AddShiftCheck(background(), 1, NewCheck{Letter: "A", By: "Bo", Passed: proving.Fail, Typed: proof(t)[3].Typed()})
+	require.NoError(t, err)
+	order := func() (ids []ID) {
+		items, total, err := a.List(background(), Query{Limit: 10, Order: ByDue})
+		require.NoError(t, err)
+		require.Equal(t, 6, total)
+		_, err = a.Standings(background(), items, "2026-11-28")
+		require.NoError(t, err)
+		for _, it := range items {
+			ids = append(ids, it.ID)
+		}
+		return ids
+	}
+	order() // assesses them
+	assert.Equal(t, []ID{1, 4, 3, 2, 5, 6}, order())
+	_, err = a.PostStudy(background(), 2, &proving.Study{Format: proving.Format, Kind: proving.Event, TakenAt: "2026-11-27", Event: proving.Crash}, "press 2")
+	require.NoError(t, err)
+	for range 2 { // before it is assessed and after
+		assert.Equal(t, []ID{2, 1, 4, 3, 5, 6}, order())
+	}
+}
+
 // BenchmarkStandings shows a page of a shelf of 1,000 plans that are all issued and proved.
 func BenchmarkStandings(b *testing.B) {
 	a := opened(b, b.TempDir(), Options{})

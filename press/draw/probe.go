@@ -178,10 +178,10 @@ func (d *probeDrawing) places() []typeset.Callout {
 func (d *probeDrawing) limits() []typeset.Callout {
 	var out []typeset.Callout
 	if b := d.m.below; b != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*b), Lines: []string{say.RefusedBelow(), say.Microns(*b)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*b), Lines: []string{say.RefusedBelow(), say.CaughtBelow(*b)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	if a := d.m.above; a != nil {
-		out = append(out, typeset.Callout{X: d.x.At(*a), Lines: []string{say.PassedAbove(), say.Microns(*a)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
+		out = append(out, typeset.Callout{X: d.x.At(*a), Lines: []string{say.PassesAbove(), say.PassedAbove(*a)}, Style: canvas.Bold(canvas.Black, canvas.Small)})
 	}
 	return out
 }

@@ -462,21 +462,20 @@ func TestPooledAtTheEnd(t *testing.T) {
 }
 
 // A proportional scatter grows with the curve's own part of the force, not with the weight: by
-// hand, all of it proportional, the tolerance is 200·√(mean of s²/curve²).
+// hand, 1 % of it times −2 to 2 has the standard deviation √2.5 %.
 func TestProportionalScatter(t *testing.T) {
 	changes := map[string]string{}
 	for k, v := range simple {
 		changes[k] = v
 	}
 	changes["ram.curve.measured"], changes["ram.force_tolerance"], changes["ram.force_scatter"], changes["ram.moving_mass"] = "drive", "8", "0", "20"
-	const weight = 20 * 9.80665
-	s := fives(1, 10, 20, 40, 60)
+	s := fives(1, 1, 20, 40, 60)
 	for i := range s.Rows {
-		*s.Rows[i].Force += weight
+		curve := 40**s.Rows[i].Setting - 200
+		*s.Rows[i].Force = curve + 0.01*curve*(*s.Rows[i].Force-curve) + 20*9.80665
 	}
 	r := one(t, station(t, changes), s).Result.(*proving.LoadCellResult)
 	require.Equal(t, proving.SplitPlanned, r.Scatter.Split)
-	want := 200 * math.Sqrt(250*(1.0/600/600+1.0/1400/1400+1.0/2200/2200)/3)
-	assert.InEpsilon(t, want, *r.Scatter.Tolerance, 1e-9)
+	assert.InEpsilon(t, 2*math.Sqrt(2.5), *r.Scatter.Tolerance, 1e-9)
 	assert.Zero(t, *r.Scatter.Scatter)
 }

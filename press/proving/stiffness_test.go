@@ -201,10 +201,11 @@ func TestBentLine(t *testing.T) {
 // Forces of the curve: weighted by σ_push, in doubt by the tolerance of the force, which moves
 // the slope and not the position at the plan's own setting.
 func TestForcesOfTheCurve(t *testing.T) {
-	changes := map[string]string{"ram.force_tolerance": "5"}
+	changes := map[string]string{}
 	for k, v := range simple {
 		changes[k] = v
 	}
+	changes["ram.force_tolerance"] = "5"
 	s := block(140, 20000, 0.003, 600, 1000, 1400, 1800, 2200)
 	for i := range s.Rows {
 		s.Rows[i].Setting, s.Rows[i].Force = of((*s.Rows[i].Force+200)/40), nil

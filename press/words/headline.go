@@ -221,8 +221,15 @@ func (say Printer) refusedAtZero(p *press.Plan, r *press.Result) string {
 
 // caughtBelow is the interference under which the probe refuses surely, rounded down.
 func (say Printer) caughtBelow(r *press.Result) string {
-	return say.Microns(math.Floor(10*r.Probe.CaughtBelow.Effective) / 10)
+	return say.CaughtBelow(r.Probe.CaughtBelow.Effective)
 }
+
+// CaughtBelow is an effective interference under which the probe refuses, rounded down, as
+// it never catches more than is said; PassedAbove one over which it goes on, rounded up.
+func (say Printer) CaughtBelow(x float64) string { return say.Microns(math.Floor(10*x+1e-9) / 10) }
+
+// PassedAbove is the other one.
+func (say Printer) PassedAbove(x float64) string { return say.Microns(math.Ceil(10*x-1e-9) / 10) }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
 // accepted more often than not, rounded up, as what passes is never said to be less than it is: the distance from its reading to

@@ -49,7 +49,7 @@ func (say Printer) ProbeTitle(r *press.Result) string {
 	b := &r.Probe
 	s := "The probe refuses no fit surely"
 	if c := b.CaughtBelow; c != nil {
-		s = "The probe refuses below " + say.Microns(c.Effective) + " with " + say.TargetShare(r.Plan.Faults.SampleProbability)
+		s = "The probe refuses below " + say.CaughtBelow(c.Effective) + " with " + say.TargetShare(r.Plan.Faults.SampleProbability)
 	}
 	if b.FalseRefusalPPM != nil {
 		s += "; " + say.inMillion(*b.FalseRefusalPPM) + " sound parts refused"

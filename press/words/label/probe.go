@@ -29,11 +29,11 @@ func (say Words) ProbeRule() string {
 }
 
 func (say Words) SurelyRefusedUnder(below float64) string {
-	return "Under an effective interference of " + say.Microns(below) + " a part is refused surely."
+	return "Under an effective interference of " + say.CaughtBelow(below) + " a part is refused surely."
 }
 
 func (say Words) SurelyPassesOver(above float64) string {
-	return "Over " + say.Microns(above) + " it passes surely."
+	return "Over " + say.PassedAbove(above) + " it passes surely."
 }
 
 func (say Words) InterferenceAxis() string { return "effective interference, µm" }
@@ -54,7 +54,7 @@ func (say Words) ProbeEnd() string { return "probe end" }
 
 func (say Words) RefusedBelow() string { return "refused below" }
 
-func (say Words) PassedAbove() string { return "passed above" }
+func (say Words) PassesAbove() string { return "passed above" }
 
 func (say Words) RefusedAlone() string { return "refused" }
 

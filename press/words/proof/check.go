@@ -238,3 +238,6 @@ func (say Words) AsATable() string { return "As a table" }
 
 // AllChecks leads to the shift checks that were kept.
 func (say Words) AllChecks() string { return "All shift checks" }
+
+// CheckAgain says that the last shift check was long ago.
+func (say Words) CheckAgain() string { return " That was more than a day ago: check again." }

@@ -160,8 +160,8 @@ func (say Words) HoldAgainst(letter string) string {
 // OnAPhone leads to the pushes one by one.
 func (say Words) OnAPhone() string { return "Fill in one by one, as on a phone" }
 
-// AsCSV leads to the rows of a study as a file.
-func (say Words) AsCSV() string { return "As a CSV file" }
+// AsFile leads to a study as a file of a format.
+func (say Words) AsFile(format string) string { return "As " + format }
 
 // Made says between which heights a sample is made.
 func (say Words) Made(bounds string) string {

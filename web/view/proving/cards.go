@@ -239,7 +239,7 @@ func (c Cards) card(i int, bounds map[string]string, expected, came map[int]prov
 	full := filled(c.Typed, i)
 	for _, f := range c.Faults {
 		if f.Row == i+1 && (full || c.Typed.Cell(i, f.Field) != "") {
-			out.Faults = append(out.Faults, say.FieldOf(proving.Samples, f.Field).Label+": "+f.Message)
+			out.Faults = append(out.Faults, say.ColumnOf(proving.Samples, f.Field).Label+": "+f.Message)
 		}
 	}
 	how := proving.Open

@@ -21,7 +21,7 @@ var heads = map[string]struct{ asked, folded []string }{
 	proving.Restart:   {[]string{"taken_at", "height", "height_uncertainty"}, []string{"setting", "resolution", "taken_by", "ram", "plan_digest", "notes"}},
 	proving.Trial:     {[]string{"taken_at", "height_uncertainty", "plan_digest"}, []string{"taken_by", "ram", "notes"}},
 	proving.Samples:   {[]string{"taken_at", "height_uncertainty", "plan_digest"}, []string{"taken_by", "ram", "notes"}},
-	proving.Event:     {[]string{"taken_at", "event"}, []string{"taken_by", "ram", "notes"}},
+	proving.Event:     {[]string{"taken_at", "event"}, []string{"taken_by", "ram", "plan_digest", "notes"}},
 }
 
 // columns that a kind can have, in the order in which they are offered.
@@ -30,7 +30,7 @@ var columns = map[string][]string{
 	proving.Stiffness: {"setting", "force", "reading", "height", "time", "remark"},
 	proving.Master:    {"reading", "time", "remark"},
 	proving.Restart:   {"start", "reading", "condition", "time", "remark"},
-	proving.Trial:     {"reading", "arrival", "zone", "height", "setting", "force", "time", "remark"},
+	proving.Trial:     {"reading", "arrival", "zone", "height", "force", "time", "remark"},
 	proving.Samples:   {"sample", "height", "arrival", "zone", "reading", "time", "remark"},
 }
 
@@ -85,8 +85,8 @@ func headFields(t *proving.Typed, faults proving.TypedFaults) (asked, folded []p
 }
 
 func headField(t *proving.Typed, name string, faults proving.TypedFaults) page.Field {
-	f := say.FieldOf(t.Kind, name)
-	out := page.Field{ID: "h-" + name, Name: HeadName(name), Label: f.Label, Unit: f.Unit, Spoken: f.Spoken, Help: say.HeadHelp(t.Kind, name), Kind: "text", Value: t.Head(name), Messages: faults.At(0, name)}
+	f := say.HeadOf(t.Kind, name)
+	out := page.Field{ID: "h-" + name, Name: HeadName(name), Label: f.Label, Unit: f.Unit, Spoken: f.Spoken, Help: f.Help, Kind: "text", Value: t.Head(name), Messages: faults.At(0, name)}
 	switch kindOf(name) {
 	case "number":
 		out.Kind = "number"

@@ -74,7 +74,7 @@ func WithoutRow(t *proving.Typed, row int) *proving.Typed {
 // last cell of their row, so that they are seen.
 func WithBlock(t *proving.Typed, row, column int, text string) (*proving.Typed, int) {
 	out := copied(t)
-	lines := strings.Split(strings.TrimRight(strings.ReplaceAll(text, "\r", "\n"), "\n"), "\n")
+	lines := strings.Split(strings.TrimRight(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(text), "\n"), "\n")
 	for i, line := range lines {
 		at := row + i
 		if at >= proving.MostTypedRows {

@@ -13,7 +13,7 @@ import (
 func ShiftFacts(who string, at time.Time, letter, plan, digest string) []page.Fact {
 	return []page.Fact{
 		{Name: say.CheckedLabel(), Text: say.When(at)}, {Name: say.CheckedByLabel(), Text: who},
-		{Name: say.RevisionLabel(), Text: letter}, {Name: say.FieldOf(proving.Samples, "plan_digest").Label, Text: plan}, {Name: say.DigestLabel(), Text: digest},
+		{Name: say.RevisionLabel(), Text: letter}, {Name: say.HeadOf(proving.Samples, "plan_digest").Label, Text: plan}, {Name: say.DigestLabel(), Text: digest},
 	}
 }
 

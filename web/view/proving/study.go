@@ -101,7 +101,7 @@ func (s Study) state() page.State {
 func (s Study) facts() []page.Fact {
 	var out []page.Fact
 	for _, h := range s.Typed.Heads {
-		f := say.FieldOf(s.Kind, bare(h.Name))
+		f := say.HeadOf(s.Kind, bare(h.Name))
 		unit := f.Unit
 		if u := unitOf(h.Name); u != "" {
 			unit = u

@@ -48,7 +48,7 @@ func (t tableOf) page() *page.StudyTable {
 	if t.open {
 		for _, n := range columns[t.typed.Kind] {
 			if !slices.ContainsFunc(t.typed.Columns, func(c string) bool { return bare(c) == n }) {
-				out.More = append(out.More, page.Start{Do: "column " + n, Label: say.FieldOf(t.typed.Kind, n).Label})
+				out.More = append(out.More, page.Start{Do: "column " + n, Label: say.ColumnOf(t.typed.Kind, n).Label})
 			}
 		}
 	}
@@ -102,7 +102,7 @@ func leafAddress(here string, from int) string {
 
 func (t tableOf) column(name string) page.StudyColumn {
 	n := bare(name)
-	f := say.FieldOf(t.typed.Kind, n)
+	f := say.ColumnOf(t.typed.Kind, n)
 	out := page.StudyColumn{Name: n, Label: f.Label, Unit: f.Unit, Help: f.Help, Kind: kindOf(n)}
 	if u := unitOf(name); u != "" {
 		out.Unit = u
@@ -125,12 +125,12 @@ func (t tableOf) row(i int, faults proving.TypedFaults) page.StudyRow {
 			c.Text = t.typed.Rows[i][j]
 		}
 		if t.open {
-			c.Spoken = say.CellSpoken(say.FieldOf(t.typed.Kind, n).Label, number)
+			c.Spoken = say.CellSpoken(say.ColumnOf(t.typed.Kind, n).Label, number)
 		}
 		for _, f := range faults {
 			if f.Field == n {
 				c.Wrong = true
-				out.Faults = append(out.Faults, say.FieldOf(t.typed.Kind, n).Label+": "+f.Message)
+				out.Faults = append(out.Faults, say.ColumnOf(t.typed.Kind, n).Label+": "+f.Message)
 			}
 		}
 		out.Cells = append(out.Cells, c)
@@ -139,7 +139,7 @@ func (t tableOf) row(i int, faults proving.TypedFaults) page.StudyRow {
 		if !slices.ContainsFunc(t.typed.Columns, func(c string) bool { return bare(c) == f.Field }) {
 			text := f.Message
 			if f.Field != "" {
-				text = say.FieldOf(t.typed.Kind, f.Field).Label + ": " + text
+				text = say.ColumnOf(t.typed.Kind, f.Field).Label + ": " + text
 			}
 			out.Faults = append(out.Faults, text)
 		}

@@ -23,6 +23,7 @@ func (s *site) checkRoutes(r chi.Router) {
 	r.Method(http.MethodPost, "/plans/{id}/check", answer(s.fillCheck))              // how they went so far; or it is signed
 	r.Method(http.MethodGet, "/plans/{id}/checks", answer(s.listChecks))             // those that were kept
 	r.Method(http.MethodGet, "/plans/{id}/checks.csv", answer(s.sendChecks))         // the same as a table
+	r.Method(http.MethodGet, "/plans/{id}/checks.pdf", answer(s.printChecks))        // and as a page to be signed
 	r.Method(http.MethodGet, "/plans/{id}/checks/{study}", answer(s.showShiftCheck)) // one of them, to be printed and signed
 }
 
@@ -236,7 +237,7 @@ func (s *site) listChecks(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	t := titleOf(a.head)
-	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, CSV: planPath(id, "checks.csv")}
+	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, CSV: planPath(id, "checks.csv"), Paper: planPath(id, "checks.pdf")}
 	for _, k := range checks {
 		p.Lines = append(p.Lines, shiftLine(id, k))
 	}

@@ -65,6 +65,7 @@ func TestMethods(t *testing.T) {
 		{"/plans/{id}/check", "/plans/1/check", [7]int{200, 200, 400, 405, 405, 405, 405}, "GET, HEAD, POST"},
 		{"/plans/{id}/checks", "/plans/1/checks", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/checks.csv", "/plans/1/checks.csv", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
+		{"/plans/{id}/checks.pdf", "/plans/1/checks.pdf", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/checks/{study}", "/plans/1/checks/99", [7]int{404, 404, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/sheet", "/plans/1/sheet", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},
 		{"/plans/{id}/sheet.{format}", "/plans/1/sheet.svg", [7]int{200, 200, 405, 405, 405, 405, 405}, "GET, HEAD"},

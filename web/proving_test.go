@@ -272,6 +272,8 @@ func TestShiftCheck(t *testing.T) {
 	require.Equal(t, 200, p.get(benchPath+"/checks.csv"))
 	assert.Equal(t, 1+2*6, strings.Count(p.was, "\n"), "a row for each push, and the head")
 	assert.Contains(t, p.was, ",B. Roth,A,false,")
+	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
+	assert.True(t, strings.HasPrefix(p.was, "%PDF-"))
 	require.Equal(t, 200, p.get(provingPath))
 	assert.NotContains(t, p.was, `class="studyname">Limit samples`, "a shift check is no study that proves")
 }

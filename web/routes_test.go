@@ -42,6 +42,7 @@ func TestRoutes(t *testing.T) {
 		"POST /plans/{id}/check",
 		"GET /plans/{id}/checks",
 		"GET /plans/{id}/checks.csv",
+		"GET /plans/{id}/checks.pdf",
 		"GET /plans/{id}/checks/{study}",
 		"GET /plans/{id}/sheet",
 		"GET /plans/{id}/sheet.{format}",

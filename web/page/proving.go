@@ -298,6 +298,7 @@ type ChecksPage struct {
 	IsDue   bool
 	Lines   []ShiftLine
 	CSV     string
+	Paper   string // to be signed
 }
 
 // A ShiftLine is one shift check.

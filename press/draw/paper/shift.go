@@ -67,7 +67,7 @@ func layShifts(h ShiftHistory) *shifts {
 			st = bold
 			failed++
 		}
-		d.rows = append(d.rows, typeset.NewRow([]string{row.When, row.Who, row.Revision, row.Sample, row.Predicted, row.Came, say.ShiftResult(row.Passed)}, d.edges, st))
+		d.rows = append(d.rows, typeset.NewRow([]string{row.When, row.Who, row.Revision, say.SampleSaid(row.Sample), row.Predicted, row.Came, say.ShiftResult(row.Passed)}, d.edges, st))
 	}
 	d.lead = typeset.Fill(recordText(), say.ShiftLead(h.Number, h.Name, len(h.Rows), failed, h.From, h.To, h.Day), width)
 	d.note = typeset.Fill(recordText(), say.ShiftNote(), width)

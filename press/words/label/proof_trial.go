@@ -221,13 +221,18 @@ func (say Words) NotDrawn(n int) string {
 }
 
 func (say Words) SampleName(row int, sample string) string {
+	return strconv.Itoa(row) + ". " + say.SampleSaid(sample)
+}
+
+// SampleSaid names a sample, also one that is no part.
+func (say Words) SampleSaid(sample string) string {
 	switch sample {
 	case "missing":
-		sample = "no insert"
+		return "no insert"
 	case "empty":
-		sample = "bare nest"
+		return "bare nest"
 	}
-	return strconv.Itoa(row) + ". " + sample
+	return sample
 }
 
 // LampPair writes two lamps, arrival first.

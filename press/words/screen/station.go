@@ -43,3 +43,11 @@ func (say Words) FirstLookIs() string {
 func (say Words) OnlyWithoutProbe() string {
 	return " This push would come only without the probe, which refuses it at the first look."
 }
+
+// LampsInBrief writes two lamps, arrival first; a dash where they are not known.
+func (say Words) LampsInBrief(arrival, zone *bool) string {
+	if arrival == nil || zone == nil {
+		return "–"
+	}
+	return words.OnOff(*arrival) + " · " + words.OnOff(*zone)
+}

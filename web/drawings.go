@@ -26,7 +26,6 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 	list := []drawing{
 		{&out.Force, draw.NewForce, draw.Options{Compact: true, ID: "force-drawing"}},
 		{&out.PressIn, draw.NewPressIn, draw.Options{Compact: true, ID: "pressin-drawing"}},
-		{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}},
 	}
 	if draw.Applies("probe", r) {
 		list = append(list, drawing{&out.Probe, draw.NewProbe, draw.Options{Compact: true, ID: "probe-drawing"}})
@@ -35,6 +34,8 @@ func drawn(p *press.Plan, r *press.Result, room string) (view.Drawings, error) {
 		o := draw.Options{Compact: true, ID: "run-drawing"}
 		out.RunPlaces = draw.PlacesOfRun(p, r, o)
 		list = append(list, drawing{&out.Run, draw.NewRun, o})
+	} else {
+		list = append(list, drawing{&out.Cycle, draw.NewCycle, draw.Options{Compact: true, ID: "cycle-drawing"}})
 	}
 	for _, d := range list {
 		var svg strings.Builder

@@ -10,7 +10,6 @@ import (
 
 	"ramplan/press/draw"
 	"ramplan/press/draw/proof"
-	"ramplan/press/proving"
 	"ramplan/web/page"
 )
 
@@ -42,8 +41,8 @@ func (s *site) drawStudy(d *studyDesk, a against) error {
 	return nil
 }
 
-// judged finds a study and what it says.
-func (s *site) judged(r *http.Request) (*studyDesk, against, error) {
+// judgedOf finds a study and what it says.
+func (s *site) judgedOf(r *http.Request) (*studyDesk, against, error) {
 	d, err := s.studyOf(r)
 	if err != nil {
 		return nil, against{}, err
@@ -52,13 +51,13 @@ func (s *site) judged(r *http.Request) (*studyDesk, against, error) {
 	if err != nil {
 		return nil, a, err
 	}
-	d.judge(a)
+	s.judge(d, a)
 	return d, a, nil
 }
 
 // sendStudyDrawing answers GET /plans/{id}/proving/{study}/drawings/{what}.{format}.
 func (s *site) sendStudyDrawing(w http.ResponseWriter, r *http.Request) error {
-	d, a, err := s.judged(r)
+	d, a, err := s.judgedOf(r)
 	if err != nil {
 		return err
 	}
@@ -100,21 +99,4 @@ func (s *site) sendStudyTable(w http.ResponseWriter, r *http.Request) error {
 // stem starts the name of a file of the study.
 func (d *studyDesk) stem() string {
 	return "study-" + strings.ReplaceAll(d.kept.Kind, "_", "-") + "-" + strconv.FormatInt(int64(d.kept.ID), 10)
-}
-
-// judge reads the study and holds it against the plan.
-func (d *studyDesk) judge(a against) {
-	v := &d.v
-	if v.Study == nil {
-		v.Study, v.Faults = v.Typed.Study()
-	}
-	if a.result == nil || len(v.Study.Rows) == 0 || headFaulty(v.Faults) {
-		return
-	}
-	if v.Study.TakenAt == "" { // not typed yet, or no day: what it says hangs on it little
-		dated := *v.Study
-		dated.TakenAt = today()
-		v.Study = &dated
-	}
-	v.Judged = &proving.Assess(a.result, []*proving.Study{v.Study}, today()).Studies[0]
 }

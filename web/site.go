@@ -16,10 +16,11 @@ import (
 
 // A site is what the handlers share.
 type site struct {
-	store *archive.Archive
-	desk  *desk    // the exams under way
-	why   sync.Map // digest of a draft: why it is not ready, in words
-	shown windows  // what stands in the windows of benches
+	store  *archive.Archive
+	desk   *desk      // the exams under way
+	why    sync.Map   // digest of a draft: why it is not ready, in words
+	shown  windows    // what stands in the windows of benches
+	judged judgements // what studies say
 
 	beside *press.Beside // what simulations share
 }

@@ -283,7 +283,7 @@ func (s *site) studyPage(w http.ResponseWriter, r *http.Request, d *studyDesk) e
 	if v.Title.Name == "" {
 		v.Title.Name = say.NewPlan()
 	}
-	d.judge(a)
+	s.judge(d, a)
 	if v.Upload == nil && !v.Signed() && !v.Posted && v.Kind != proving.Event {
 		v.Upload = &page.Upload{}
 	}

@@ -451,3 +451,31 @@ func TestSixthSchemaIsBroughtForward(t *testing.T) {
 	assert.Empty(t, after.Faults)
 	assert.Equal(t, 5, after.Studies)
 }
+
+// A backup that is put back has every study, signed, half typed or posted.
+func TestStudiesAreBackedUp(t *testing.T) {
+	c := newClock()
+	dir := t.TempDir()
+	a := opened(t, dir, Options{First: []*press.Draft{example(t)}, Now: c.now})
+	issueNext(t, a, 1, "first issue")
+	station(t, a, c, 1)
+	want, err := a.studies(background(), "from study order by id")
+	require.NoError(t, err)
+	file := filepath.Join(t.TempDir(), "copy.db")
+	report, err := Backup(background(), dir, file)
+	require.NoError(t, err)
+	assert.Contains(t, report.String(), "5 studies, 1 shift check, 0 damaged")
+	for _, k := range want {
+		if !k.Signed() {
+			require.NoError(t, a.DropStudy(background(), 1, k.ID, k.Version))
+		}
+	}
+	require.NoError(t, a.Close())
+	_, report, err = PutBack(background(), dir, file)
+	require.NoError(t, err)
+	assert.Contains(t, report.String(), "5 studies")
+	b := opened(t, dir, Options{Now: c.now})
+	got, err := b.studies(background(), "from study order by id")
+	require.NoError(t, err)
+	assert.Equal(t, want, got)
+}

@@ -34,6 +34,3 @@ func TypedIn(did string) bool { return did != DidTyped && strings.Contains(did, 
 
 // Typed tells whether something was typed, in one field or in several.
 func Typed(did string) bool { return did == DidTyped || TypedIn(did) || strings.Contains(did, "[") }
-
-// DidStudy is what was done where values that a study offers were taken.
-func DidStudy(study string) string { return "took values of " + study }

@@ -10,10 +10,14 @@ import (
 )
 
 // NewCycle makes the cycle: position against time with the two signals under it,
-// with the part and without an insert.
+// with the part and without an insert. Of a plan with steps it is the run: there is one
+// picture of what the ram does.
 func NewCycle(p *press.Plan, r *press.Result, o Options) *canvas.Picture {
 	if !r.Pressable() {
 		return statement("cycle", o, StripLeast, stripCompactLeast)
+	}
+	if Applies("run", r) {
+		return NewRun(p, r, o)
 	}
 	m := newCycleModel(p, r, *r.Traces())
 	d := layCycle(m, o)

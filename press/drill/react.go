@@ -86,7 +86,7 @@ func (d *Drill) plain(t words.PairText) bool {
 func (d *Drill) react(rng *rand.Rand, t words.PairText, x words.Reaction, step int) Exercise {
 	e := Exercise{
 		Question: d.say.CheckFirst(),
-		Facts:    []string{d.say.TheLampsShow(t.Pair), d.history(rng, t, x.Situation)},
+		Facts:    []string{d.say.TheLampsShow(t.Pair), d.history(rng, t, x)},
 		Picture:  &Picture{Lamps: &t.Pair},
 		Explain:  x.Part + " " + d.order(x, x.Checks),
 	}
@@ -157,16 +157,20 @@ func (d *Drill) strangers(rng *rand.Rand, x words.Reaction, used map[string]bool
 	return slices.Clip(out)
 }
 
-// history tells what happened before, as the situation wants it.
-func (d *Drill) history(rng *rand.Rand, t words.PairText, when words.Situation) string {
+// history tells what happened before, as the situation wants it: a new lot, where one of
+// the checks is about that.
+func (d *Drill) history(rng *rand.Rand, t words.PairText, x words.Reaction) string {
 	good := 20 + rng.IntN(200)
-	switch when {
+	switch x.Situation {
 	case words.Run:
 		if d.plain(t) {
 			return d.say.NumberInARow(good)
 		}
 		return d.say.NumberInARowAfterGood(3+rng.IntN(3), good)
 	case words.Change:
+		if slices.ContainsFunc(x.Asked, words.OfNewLot) {
+			return d.say.NewLot()
+		}
 		return pick(rng, []string{
 			d.say.ToolWasChanged(),
 			d.say.NestWasOut(),

@@ -28,10 +28,10 @@ type Assessment struct {
 type Judged struct {
 	Kind        string    `json:"kind"`
 	StudyDigest string    `json:"study_digest"`
-	Verdict     Answer    `json:"verdict"`
+	Verdict     Answer    `json:"verdict"` // empty of an event, null in JSON
 	Checks      []Check   `json:"checks"`
 	Findings    []Finding `json:"findings"` // cautions first
-	Result      any       `json:"result"`   // a pointer to the result of the kind, or nil
+	Result      any       `json:"result"`   // a pointer to the result of the kind; nil of an event, and where there is none
 	Adopt       *Adopt    `json:"adopt"`
 }
 

@@ -66,6 +66,9 @@ func nothingLost(t *testing.T, data []byte, lines Lines) {
 			assert.Empty(t, where[i+1])
 			continue
 		}
+		if !head && strings.HasPrefix(strings.TrimLeft(line, " \t"), "#") {
+			continue
+		}
 		if strings.Trim(line, separators) == "" || !head && inQuotes(line) != "" {
 			continue // blank, or an entry, in a table that a spreadsheet has filled up
 		}

@@ -65,8 +65,8 @@ func (t *tableReader) read(data []byte) {
 		line++
 		head, text = cutLine(text)
 		switch {
-		case strings.HasPrefix(head, "#"):
-			remarks = append(remarks, Refused{Line: line, Text: head})
+		case strings.HasPrefix(strings.TrimLeft(head, " \t"), "#"):
+			remarks = append(remarks, Refused{Line: line, Text: strings.TrimLeft(head, " \t")})
 			head = ""
 		case strings.HasPrefix(head, `"#`) && inQuotes(head) != "":
 			remarks = append(remarks, Refused{Line: line, Text: inQuotes(head), Cells: []string{head}})

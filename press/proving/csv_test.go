@@ -46,7 +46,7 @@ func TestTableAndDocumentAreOne(t *testing.T) {
 		"byte-order mark":            {"\ufeff" + master + "reading\n1\n", asMaster(`{"reading":1}`)},
 		"CR LF":                      {strings.ReplaceAll(master+"reading\n1\n2\n", "\n", "\r\n"), asMaster(`{"reading":1},{"reading":2}`)},
 		"CR":                         {strings.ReplaceAll(master+"reading\n1\n2", "\n", "\r"), asMaster(`{"reading":1},{"reading":2}`)},
-		"blank lines, remarks":       {"\n# \n# a remark\n" + master + "\n  \nreading\n\n1\n# between: these\n#\n2\n\n", asMaster(`{"reading":1},{"reading":2}`)},
+		"blank lines, remarks":       {"\n# \n # a remark\n" + master + "\n  \nreading\n\n1\n# between: these\n#\n2\n\n", asMaster(`{"reading":1},{"reading":2}`)},
 		"empty cells beyond":         {loadCell + "setting,force,,\n10,191.8,,\n20,536\n30,940,,,,\n", asLoadCell(`{"setting":10,"force":191.8},{"setting":20,"force":536},{"setting":30,"force":940}`)},
 		"empty column":               {loadCell + "setting,force,time,speed\n10,191.8,,\n", asLoadCell(`{"setting":10,"force":191.8}`)},
 		"empty entry":                {master + "# taken_by:\n# resolution:\nreading\n1\n", asMaster(`{"reading":1}`)},

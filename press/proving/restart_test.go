@@ -2,6 +2,7 @@ package proving_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -128,4 +129,15 @@ func TestEqualStartsAreTied(t *testing.T) {
 	require.NotNil(t, c)
 	assert.InDelta(t, -0.002, c.Difference, 1e-9)
 	assert.Nil(t, c.Limits)
+}
+
+// Cold starts that differ by just what the plan leaves for a new start are no finding: 0.006.
+func TestWarmUpByJustWhatIsAllowed(t *testing.T) {
+	for by, is := range map[float64]bool{0.006: false, 0.00601: true} {
+		s := starts(100.1, 100.1, 100.1+by, 100.1+by)
+		for i := range s.Rows {
+			s.Rows[i].Condition = []string{proving.Cold, proving.Warm}[i/4]
+		}
+		assert.Equal(t, is, slices.Contains(found(one(t, station(t, simple), s)), proving.WarmUp), by)
+	}
 }

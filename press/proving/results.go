@@ -440,12 +440,6 @@ type SampleRow struct {
 	Reading          *Answer  `json:"reading"`
 }
 
-// EventResult repeats what happened.
-type EventResult struct {
-	Event string `json:"event"`
-	At    string `json:"at"`
-}
-
 // Proved is whether the station is proved for the plan on the day asked.
 type Proved struct {
 	State       string               `json:"state"`

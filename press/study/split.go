@@ -111,25 +111,42 @@ func (s *Split) likeliest(groups []Spread) float64 {
 			best, top = w, l
 		}
 	}
+	// Between its neighbours the slope falls through 0; values of the likelihood are flat there
+	// and would tell the place to half the digits only.
 	from, to := math.Max(0, best-1.0/(places-1)), math.Min(1, best+1.0/(places-1))
-	const golden = 0.6180339887498949
-	a, b := to-golden*(to-from), from+golden*(to-from)
-	la, lb := s.likelihood(groups, a), s.likelihood(groups, b)
-	for to-from > 1e-12 {
-		if la >= lb {
-			to, b, lb = b, a, la
-			a = to - golden*(to-from)
-			la = s.likelihood(groups, a)
+	for to-from > 1e-15 {
+		w := (from + to) / 2
+		if w <= from || w >= to {
+			break
+		}
+		if s.rises(groups, w) {
+			from = w
 		} else {
-			from, a, la = a, b, lb
-			b = from + golden*(to-from)
-			lb = s.likelihood(groups, b)
+			to = w
 		}
 	}
-	for _, w := range []float64{a, b, from, to} {
-		if l := s.likelihood(groups, w); l > top {
+	for _, w := range []float64{from, to} {
+		if l := s.likelihood(groups, w); l >= top {
 			best, top = w, l
 		}
 	}
 	return best
+}
+
+// rises tells whether the likelihood grows with the share.
+//
+//	dl/dw = −½Σν_j(x_j/x̄ − 1)/v_j + ½Σν_j·Σν_j s_j²(x_j/x̄ − 1)/v_j²/(Σν_j s_j²/v_j)
+func (s *Split) rises(groups []Spread, share float64) bool {
+	logs, slope, squares, df := 0.0, 0.0, 0.0, 0.0
+	for _, g := range groups {
+		if g.DF == 0 {
+			continue
+		}
+		v, by := s.at(g.X, share), g.X/s.MeanX-1
+		df += g.DF
+		logs += g.DF * by / v
+		slope += g.DF * square(g.SD) * by / square(v)
+		squares += g.DF * square(g.SD) / v
+	}
+	return df*slope/squares > logs
 }

@@ -254,6 +254,9 @@ const (
 	newest   = "Quarantine every part back to the last one that is known to be good."
 )
 
+// OfNewLot tells whether a check has a meaning only where a lot was changed.
+func OfNewLot(check string) bool { return check == newLot }
+
 // FreshGood is the part by which the station is judged, and who presses it: nothing else
 // is pressed until the cause is known.
 const FreshGood = "Let the setter press a fresh part that was measured and is good"

@@ -43,9 +43,9 @@ func (say Words) DraftMoved() string {
 	return "The draft was changed since this page was opened. Nothing was taken: look at what it would do now, and take it again."
 }
 
-// StudyNamed names a study in the history of a draft.
-func (say Words) StudyNamed(s *proving.Study) string {
-	name := "the study " + say.KindName(s.Kind)
+// TookValues is what was done where values that a study offers were taken into a draft.
+func (say Words) TookValues(s *proving.Study) string {
+	name := "took values of the study " + say.KindName(s.Kind)
 	if d := dayOf(s.TakenAt); d != "" {
 		name += " of " + d
 	}

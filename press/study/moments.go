@@ -1,8 +1,6 @@
 package study
 
 import (
-	"math"
-
 	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/stat"
 )
@@ -79,7 +77,5 @@ func HarmonicMean(n []int) float64 {
 	}
 	return float64(len(n)) / sum
 }
-
-func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
 
 func square(x float64) float64 { return x * x }

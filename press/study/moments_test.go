@@ -70,3 +70,5 @@ func TestOffsetAndUnit(t *testing.T) {
 		require.InDelta(t, 8**SD(a), *SD(c), 1e-12*(1+*SD(a)))
 	})
 }
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }

@@ -57,7 +57,7 @@ var orders = []page.Option{
 	{Value: "changed", Label: "Last change"},
 	{Value: "name", Label: "Name"},
 	{Value: "number", Label: "Number"},
-	{Value: "due", Label: "What is due"},
+	{Value: "due", Label: say.OrderedByDue()},
 }
 
 // Page gives the page of the shelf.

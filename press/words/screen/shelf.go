@@ -2,6 +2,9 @@ package screen
 
 func (say Words) ShelfTitle() string { return "Plans · ramplan" }
 
+// OrderedByDue is what the order of the shelf is called that puts first what is due.
+func (say Words) OrderedByDue() string { return "What is due" }
+
 func (say Words) BinTitle() string { return "Bin · ramplan" }
 
 func (say Words) InTheBin(counted string) string { return counted + " in the bin" }

@@ -15,7 +15,9 @@ func (say Words) OffersLead(n int) string {
 }
 
 // AllTaken says that the draft has everything.
-func (say Words) AllTaken() string { return "The draft has all that this study offers." }
+func (say Words) AllTaken() string {
+	return "The draft has all that this study offers. Against values that come from it a study of the machine passes by itself: what tests them is another one, the limit samples and the parts of a trial."
+}
 
 // DraftUnsound says that nothing can be said of what taking values does.
 func (say Words) DraftUnsound(n int) string {

@@ -132,7 +132,11 @@ func (say Printer) CardUnseen(p *press.Plan, r *press.Result) []string {
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))
 	}
-	return append(out, "a lamp stuck on", "a cracked part")
+	stuck := "a lamp stuck on"
+	if name := stuckOn(p, r); name != "" {
+		stuck = name + " stuck on"
+	}
+	return append(out, stuck, "a cracked part")
 }
 
 // Sentence makes one of a list.

@@ -305,3 +305,19 @@ func provedParts(t testing.TB, store *archive.Archive) {
 	_, err = store.AddShiftCheck(ctx, 1, archive.NewCheck{Letter: "A", By: "B. Roth", Passed: proving.Pass, Typed: shift})
 	require.NoError(t, err)
 }
+
+// TestPostedStudyIsSigned: what a program sent is looked at, and signed by a person, on its page.
+func TestPostedStudyIsSigned(t *testing.T) {
+	store := exampleArchive(t)
+	p := plainly(t, New(store))
+	study, faults := proving.Decode([]byte(masterJSON))
+	require.Empty(t, faults)
+	_, err := store.PostStudy(t.Context(), 1, study, "logger")
+	require.NoError(t, err)
+	require.Equal(t, 200, p.get(provingPath))
+	assert.Contains(t, p.was, "Look at it and sign")
+	require.Equal(t, 200, p.get(provingPath+"/1"))
+	assert.NotContains(t, p.was, `name="rows[0].0"`, "it is not typed over")
+	require.Equal(t, 200, p.send(p.at, "sign", url.Values{"who": {"A. Weber"}}))
+	assert.Contains(t, p.was, "Signed by A. Weber")
+}

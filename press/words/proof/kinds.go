@@ -51,7 +51,7 @@ func (say Words) KindAsks(kind string) string {
 func (say Words) HowToTake(kind string) string {
 	switch kind {
 	case proving.LoadCell:
-		return "Push on a calibrated load cell at the tool: 3 settings or more on both sides of the plan's own, 3 pushes or more at each, 5 at 7 settings are well."
+		return "Push on a calibrated load cell at the tool: 3 settings or more on both sides of the plan's own, 3 pushes or more at each; better 7 settings with 5 pushes each."
 	case proving.Stiffness:
 		return "Push on a hard block of known height at 2 settings or more, 6 pushes or more in all: from well under the plan's force to at most a little over it."
 	case proving.Master:

@@ -88,6 +88,10 @@ func (o Overview) need(kind string) page.Need {
 				text = say.LookAndSign()
 			}
 			out.Typing = []page.Link{{Address: k.Address, Text: text}}
+			if s.State == proving.StateMissing {
+				out.StateText = say.NotSignedWord()
+			}
+			break
 		}
 	}
 	return out

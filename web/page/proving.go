@@ -259,6 +259,8 @@ type CheckPage struct {
 	Lead    string
 	State   State // of what was typed
 	Against string
+	Warned  string // what stands against the station
+	Probe   string // which pushes are made with the probe left out
 	Back    Link
 	Hidden  []Hidden
 	Notices []Notice
@@ -279,11 +281,12 @@ type Overall struct{ Kind, Text, Why string }
 // A CheckCard is one push.
 type CheckCard struct {
 	ID, Number, Name, Bounds    string
+	Sample, With                string // as it is kept; with the probe or without it
 	HeightName, Height          string // no name: it has none
 	Predicted, PredictedReading string
 	ArrivalName, Arrival        string
 	ZoneName, Zone              string
-	ReadingName, Reading        string
+	ReadingName, Reading        string // no name: none is asked
 	Hidden                      []Hidden
 	Outcome, OutcomeText, Why   string
 	Faults                      []string
@@ -296,6 +299,7 @@ type ChecksPage struct {
 	Address string
 	Due     string
 	IsDue   bool
+	Warned  string // what stands against the station
 	Lines   []ShiftLine
 	CSV     string
 	Paper   string // to be signed

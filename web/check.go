@@ -202,7 +202,7 @@ func (s *site) fillCheck(w http.ResponseWriter, r *http.Request) error {
 	var no archive.StudyRefused
 	switch {
 	case errors.As(err, &wrong):
-		return refused(sayProof.SignRefused(len(wrong)))
+		return refused(sayProof.SignRefused(len(wrong), 0))
 	case errors.As(err, &no):
 		return refused(no.Text())
 	case err != nil:
@@ -216,6 +216,9 @@ func (s *site) stationChecks(ctx context.Context, id archive.ID, a against) (pag
 	out := page.StationChecks{Address: planPath(id, "check"), History: planPath(id, "checks"), Text: sayProof.NeverChecked(a.letter)}
 	checks, err := s.store.ShiftChecks(ctx, id)
 	if err != nil {
+		return out, err
+	}
+	if out.Warned, err = s.warned(ctx, id); err != nil {
 		return out, err
 	}
 	if len(checks) > 0 {
@@ -251,7 +254,14 @@ func (s *site) listChecks(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	t := titleOf(a.head)
-	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, CSV: planPath(id, "checks.csv"), Paper: planPath(id, "checks.pdf")}
+	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, Paper: planPath(id, "checks.pdf")}
+	for i, way := range words.Separations {
+		l := page.Link{Address: planPath(id, "checks.csv"), Text: say.AllAsCSV(way.Name)}
+		if i > 0 {
+			l.Address += "?separator=" + way.Name
+		}
+		p.CSV = append(p.CSV, l)
+	}
 	if p.Warned, err = s.warned(r.Context(), id); err != nil {
 		return err
 	}

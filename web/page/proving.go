@@ -108,6 +108,7 @@ type EventLine struct{ What, When, By, Notes, Effect string }
 
 // StationChecks leads to the checks made at the station.
 type StationChecks struct {
+	Warned  string // what stands against the station
 	Address string // of the page to fill in
 	History string
 	Text    string // when the last one was, and whether one is due
@@ -163,7 +164,8 @@ type StudyTable struct {
 	Shown    string // which rows of how many are shown; empty where all are
 	Before   string // address of the rows before
 	After    string
-	Typed    bool // it is typed into
+	Typed    bool   // it is typed into
+	Empty    string // how many rows are to be filled in
 	Faulty   string
 	FaultyAt string // address of the first row with a fault on another leaf
 }
@@ -301,7 +303,7 @@ type ChecksPage struct {
 	IsDue   bool
 	Warned  string // what stands against the station
 	Lines   []ShiftLine
-	CSV     string
+	CSV     []Link // one for each way to separate cells
 	Paper   string // to be signed
 }
 

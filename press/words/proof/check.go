@@ -85,6 +85,9 @@ func (say Words) PredictedReading(r *press.Result, x proving.SampleRow) string {
 		return ""
 	}
 	pos := say.Positions(r.Plan).Fine()
+	if x.Arrival != nil && !*x.Arrival {
+		return "the ram ends at " + pos.At(*x.PredictedReading)
+	}
 	if x.Allowed != nil {
 		return "at " + pos.Bare(*x.PredictedReading) + " ± " + pos.At(*x.Allowed)
 	}

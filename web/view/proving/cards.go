@@ -327,8 +327,10 @@ func (c Cards) card(i int, bounds map[string]string, asked map[string]words.Shif
 		out.Predicted, out.PredictedReading = say.PredictedLamps(x), say.PredictedReading(c.Result, x)
 	}
 	full := filled(c.Typed, i)
-	for _, f := range c.Faults {
-		if f.Row == i+1 && (full || c.Typed.Cell(i, f.Field) != "") {
+	e, told := expected[i]
+	told = told && e.Lamps != proving.Open // its lamps are predicted for sure
+	for _, f := range rowFaults(c.Faults, i+1) {
+		if full && !told || c.Typed.Cell(i, f.Field) != "" {
 			out.Faults = append(out.Faults, say.ColumnOf(proving.Samples, f.Field).Label+": "+f.Message)
 		}
 	}
@@ -341,8 +343,6 @@ func (c Cards) card(i int, bounds map[string]string, asked map[string]words.Shif
 		how = proving.PushOutcome(&x)
 		out.Why = say.PushWhy(c.Result, x)
 	}
-	e, told := expected[i]
-	told = told && e.Lamps != proving.Open // its lamps are predicted for sure
 	switch {
 	case told && wrongLamp(e, out.Arrival, out.Zone):
 		how, judged = proving.Fail, true

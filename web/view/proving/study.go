@@ -70,7 +70,7 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 	}
 	if !s.Signed() {
 		out.Removes = true
-		out.Sign = &page.SignForm{Who: s.Who, Fault: s.NoWho, Note: say.ReadyToSign(rows, len(s.Faults)), Ready: rows > 0 && len(s.Faults) == 0}
+		out.Sign = &page.SignForm{Who: s.Who, Fault: s.NoWho, Note: say.ReadyToSign(rows, len(s.Faults), StillEmpty(s.Typed)), Ready: rows > 0 && len(s.Faults) == 0}
 	}
 	out.Says = s.says()
 	return out

@@ -178,7 +178,7 @@ func TestWrongLampAtOnce(t *testing.T) {
 	send()
 	assert.Contains(t, pushOf(t, p.was, "Too tall"), "Other lamps than predicted", "both on means good: a tall sample must be refused")
 	assert.Contains(t, pushOf(t, p.was, "Too tall"), "check-fail")
-	form.Set(tall+"2", "off")
+	form.Set(tall+"3", "off") // arrival on, zone off: too tall, by the plan
 	send()
 	assert.Contains(t, pushOf(t, p.was, "Too tall"), "Type its measured height")
 	assert.NotContains(t, p.was, "Passed")

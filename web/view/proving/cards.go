@@ -8,6 +8,7 @@ import (
 	"ramplan/press"
 	"ramplan/press/proving"
 	"ramplan/press/words"
+	"ramplan/press/words/proof"
 	"ramplan/web/page"
 )
 
@@ -75,13 +76,13 @@ func LookNames(i int) (arrival, zone string) {
 
 // LooksNoted writes those that are filled in as notes of the check.
 func LooksNoted(all []Look) string {
-	var out []proving.FirstLook
+	var out []proof.FirstLook
 	for _, l := range all {
 		if a, z := lampOf(l.Arrival), lampOf(l.Zone); a != nil && z != nil {
-			out = append(out, proving.FirstLook{Sample: l.Sample, Arrival: *a, Zone: *z})
+			out = append(out, proof.FirstLook{Sample: l.Sample, Arrival: *a, Zone: *z})
 		}
 	}
-	return proving.LooksNoted(out)
+	return say.LooksNoted(out)
 }
 
 // ShiftBegun is an empty shift check: each push once that is no first look, in the order of the

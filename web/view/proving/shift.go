@@ -39,7 +39,7 @@ func PushesOf(r *press.Result, s *proving.Study) []proof.ShiftPushed {
 		}
 	}
 	var out, last []proof.ShiftPushed
-	for _, l := range proving.LooksOf(s.Notes) {
+	for _, l := range say.LooksOf(s.Notes) {
 		x := proof.ShiftPushed{Sample: l.Sample, First: true, Arrival: &l.Arrival, Zone: &l.Zone, How: proving.Open}
 		if want := asked[l.Sample]; want.First && want.Lamps != nil {
 			x.WantArrival, x.WantZone = &want.Lamps.Arrival, &want.Lamps.Zone
@@ -121,12 +121,8 @@ func (k ShiftKept) Rows(to words.Separation) [][]string {
 	}
 	var out [][]string
 	for _, x := range k.Pushes {
-		look := "end of the push"
-		if x.First {
-			look = "first look"
-		}
 		out = append(out, []string{
-			words.Cell(k.Plan), k.Letter, words.Stamp(k.At), words.Cell(k.Who), say.ShiftVerdict(k.Passed), words.Cell(say.SampleName(x.Sample)), look, number(x.Height),
+			words.Cell(k.Plan), k.Letter, words.Stamp(k.At), words.Cell(k.Who), say.ShiftVerdict(k.Passed), words.Cell(say.SampleName(x.Sample)), say.LookWord(x.First), number(x.Height),
 			lamp(x.WantArrival), lamp(x.WantZone), rounded(x.WantReading), rounded(x.Allowed), lamp(x.Arrival), lamp(x.Zone), number(x.Reading), say.PushedWord(x.How), words.Cell(x.Remark), k.Digest,
 		})
 	}

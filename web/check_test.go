@@ -120,7 +120,7 @@ func TestShiftCheckWithProbe(t *testing.T) {
 	assert.Contains(t, pushOf(t, p.was, "Loose sample"), "check-fail")
 	require.Equal(t, 200, p.send(check, "sign", form))
 	require.Equal(t, "/plans/1/checks/1", p.at)
-	assert.Regexp(t, `Loose sample, first look</th> *<td class="num">fail</td> *<td class="num">arrival off, zone off</td> *<td class="num">arrival on, zone off</td>`, p.was)
+	assert.Regexp(t, `Loose sample, first look</th> *<td class="num">FAIL</td> *<td class="num">arrival off, zone off</td> *<td class="num">arrival on, zone off</td>`, p.was)
 	k, err := store.Study(t.Context(), 1, 1)
 	require.NoError(t, err)
 	assert.Equal(t, proving.Fail, k.Check.Passed)
@@ -141,6 +141,13 @@ func TestShiftCheckWithProbe(t *testing.T) {
 	assert.NotContains(t, p.was, "The last shift check failed")
 	require.Equal(t, 200, p.get("/plans/1/checks.csv"))
 	assert.Contains(t, p.was, ",Loose sample,first look,,off,off,,,on,off,,fail,")
+
+	k, err = store.StartStudy(t.Context(), 1, proving.Samples, proofview.Begun(proving.Samples, today(), "A", r))
+	require.NoError(t, err)
+	for _, at := range []string{"", "/cards"} {
+		require.Equal(t, 200, p.get(provingPath+"/"+strconv.Itoa(int(k.ID))+at))
+		assert.Contains(t, p.was, "These rows do not prove the probe; the shift check does", at)
+	}
 
 	typed := proving.NewTyped(proving.Event)
 	typed.SetHead("taken_at", today())

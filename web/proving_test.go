@@ -278,7 +278,7 @@ func TestShiftCheck(t *testing.T) {
 	require.Equal(t, 200, p.get(benchPath+"/checks.csv?separator=semicolon"))
 	assert.Regexp(t, `;on;on;\d+,\d{4};`, p.was)
 	require.Equal(t, 200, p.get(benchPath+"/checks/2"))
-	assert.Regexp(t, `<th scope="row">Master</th> *<td class="num">fail</td> *<td class="num">arrival on, zone on</td> *<td class="num">arrival off, zone off</td>`, p.was)
+	assert.Regexp(t, `<th scope="row">Master</th> *<td class="num">FAIL</td> *<td class="num">arrival on, zone on</td> *<td class="num">arrival off, zone off</td>`, p.was)
 	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
 	assert.True(t, strings.HasPrefix(p.was, "%PDF-"))
 	require.Equal(t, 200, p.get(provingPath))

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 // What the pages behind the sheet say of a probe.
 
@@ -35,12 +39,12 @@ func (say Printer) probeSetpoints(p *press.Plan, r *press.Result, typed bool) []
 func (say Printer) probedPushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
 	empty := say.probeAtNest(p, r)
 	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: "Nothing lies in it: a probe that merely ends must give no arrival.", lamps: empty.lamps, reading: empty.reading,
-		asked: ShiftPush{Sample: EmptyNest, First: true, Lamps: empty.refused, Where: empty.reading}}}
+		asked: ShiftPush{Sample: EmptyNest, First: true, Lamps: empty.refused, Where: strings.TrimPrefix(empty.reading, ownNone)}}}
 	if f := withoutInsert(p, r); f != nil {
 		x := shiftPush{what: "Without an insert", brief: "without an insert", why: "The other parts lie in the nest, the insert is missing: no part may pass.", lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading), asked: ShiftPush{Sample: NoInsert}}
 		if RefusedFirst(*f) {
 			x.lamps, x.reading = say.FirstLook(*f), say.endsProbe(p, r)
-			x.asked.First, x.asked.Where = true, x.reading
+			x.asked.First, x.asked.Where = true, strings.TrimPrefix(x.reading, ownNone)
 			if a, z := f.Probe.Arrival, f.Probe.Zone; a != nil && z != nil {
 				x.asked.Lamps = &Pair{*a, *z}
 			}
@@ -54,7 +58,7 @@ func (say Printer) probedPushes(p *press.Plan, r *press.Result, at shown) []shif
 	return append(out, shiftPush{
 		what: "A loose sample, probe back in", brief: "loose sample", why: "The probe is back, and still refuses a fit without grip: " + looseSampleFit + ".",
 		lamps: "refused: " + Pair{}.String(), reading: say.endsProbe(p, r),
-		asked: ShiftPush{Sample: LooseSample, First: true, Lamps: &Pair{}, Where: say.endsProbe(p, r)},
+		asked: ShiftPush{Sample: LooseSample, First: true, Lamps: &Pair{}, Bounds: looseSampleFit, Where: strings.TrimPrefix(say.endsProbe(p, r), ownNone)},
 	})
 }
 
@@ -63,8 +67,11 @@ const looseSampleFit = "new parts whose insert slides in by hand"
 
 // endsProbe is said where the reading of a push stands that the first look refuses.
 func (say Printer) endsProbe(p *press.Plan, r *press.Result) string {
-	return "none; the ram ends at " + say.Positions(p).At(*r.Probe.End)
+	return ownNone + "the ram ends at " + say.Positions(p).At(*r.Probe.End)
 }
+
+// ownNone begins a reading that there is not.
+const ownNone = "none; "
 
 // A probedNest is what the probe shows of the empty nest.
 type probedNest struct {

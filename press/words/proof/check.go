@@ -232,7 +232,7 @@ func (say Words) ShiftTable(pushes []ShiftPushed) Figures {
 			name = say.AtFirstLook(x.Sample)
 		}
 		t.Rows = append(t.Rows, FigureRow{name, []string{
-			say.PushedWord(x.How), say.LampsPredicted(x.WantArrival, x.WantZone), say.LampsPredicted(x.Arrival, x.Zone), say.readingWanted(x), given(x.Reading, words.Full), given(x.Height, words.Full), x.Remark,
+			say.failing(say.PushedWord(x.How), x.How), say.LampsPredicted(x.WantArrival, x.WantZone), say.LampsPredicted(x.Arrival, x.Zone), say.readingWanted(x), given(x.Reading, words.Full), given(x.Height, words.Full), x.Remark,
 		}})
 		remarks = remarks || x.Remark != ""
 	}
@@ -243,6 +243,14 @@ func (say Words) ShiftTable(pushes []ShiftPushed) Figures {
 		}
 	}
 	return t
+}
+
+// failing writes what failed so that it is seen.
+func (say Words) failing(word string, how proving.Answer) string {
+	if how == proving.Fail {
+		return strings.ToUpper(word)
+	}
+	return word
 }
 
 // readingWanted is which reading was predicted; nothing where the ram comes to rest on nothing.

@@ -298,6 +298,10 @@ func lookCard(i int, l Look) (card page.CheckCard, how proving.Answer, done bool
 		ID: "look" + strconv.Itoa(i), Sample: l.Sample, Name: say.SampleName(l.Sample), With: say.WithProbe(true), Predicted: say.FirstLookPredicted(l.ShiftPush), PredictedReading: l.Where,
 		Arrival: lampTyped(l.Arrival), Zone: lampTyped(l.Zone), Why: say.FirstLookWhy(l.ShiftPush, how), Outcome: "typing", OutcomeText: say.PushWord(how, how != proving.Open),
 	}
+	card.Predicted += ";"
+	if l.Bounds != "" {
+		card.With += ": " + l.Bounds
+	}
 	card.ArrivalName, card.ZoneName = LookNames(i)
 	if how != proving.Open {
 		card.Outcome = string(how)
@@ -326,6 +330,9 @@ func (c Cards) card(i int, bounds map[string]string, asked map[string]words.Shif
 	}
 	if x, ok := expected[i]; ok {
 		out.Predicted, out.PredictedReading = say.PredictedLamps(x), say.PredictedReading(c.Result, x)
+		if out.PredictedReading != "" {
+			out.Predicted += ";"
+		}
 	}
 	full := filled(c.Typed, i)
 	e, told := expected[i]

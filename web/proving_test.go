@@ -236,7 +236,7 @@ func TestShiftCheck(t *testing.T) {
 	assert.Contains(t, p.was, "to go")
 	fill := func(answer string) url.Values {
 		fields := url.Values{"who": {"B. Roth"}}
-		for i, line := range strings.Split(samplesAsPredicted(t, press.Evaluate(plan)), "\n")[:6] {
+		for i, line := range shiftAsPredicted(t, press.Evaluate(plan)) {
 			m := regexp.MustCompile(`name="rows\[` + strconv.Itoa(i) + `\]\.0" value="([^"]*)"`).FindStringSubmatch(p.was)
 			require.NotNil(t, m, "row %d", i)
 			fields.Set("rows["+strconv.Itoa(i)+"].0", m[1])
@@ -244,9 +244,9 @@ func TestShiftCheck(t *testing.T) {
 				fields.Set("rows["+strconv.Itoa(i)+"]."+strconv.Itoa(j+1), cell)
 			}
 		}
-		if answer != "" {
-			fields.Set("rows[0].2", answer)
-			fields.Set("rows[0].3", answer)
+		if answer != "" { // the master, which shows both
+			fields.Set("rows[2].2", answer)
+			fields.Set("rows[2].3", answer)
 		}
 		return fields
 	}
@@ -272,7 +272,14 @@ func TestShiftCheck(t *testing.T) {
 	assert.Equal(t, 2, strings.Count(p.was, "revision A"))
 	require.Equal(t, 200, p.get(benchPath+"/checks.csv"))
 	assert.Equal(t, 1+2*6, strings.Count(p.was, "\n"), "a row for each push, and the head")
-	assert.Contains(t, p.was, ",B. Roth,A,false,")
+	assert.Contains(t, p.was, "WS-210,A,")
+	assert.Contains(t, p.was, ",B. Roth,failed,Master,end of the push,")
+	assert.Regexp(t, `,on,on,\d+\.\d{4},\d+\.\d{4},off,off,[\d.]+,fail,`, p.was, "predicted both on, came both off")
+	assert.Equal(t, 1, strings.Count(p.was, ",fail,"), "one push failed, and it alone is told so")
+	require.Equal(t, 200, p.get(benchPath+"/checks.csv?separator=semicolon"))
+	assert.Regexp(t, `;on;on;\d+,\d{4};`, p.was)
+	require.Equal(t, 200, p.get(benchPath+"/checks/2"))
+	assert.Regexp(t, `<th scope="row">Master</th> *<td class="num">FAIL</td> *<td class="num">arrival on, zone on</td> *<td class="num">arrival off, zone off</td>`, p.was)
 	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
 	assert.True(t, strings.HasPrefix(p.was, "%PDF-"))
 	require.Equal(t, 200, p.get(provingPath))
@@ -300,7 +307,7 @@ func provedParts(t testing.TB, store *archive.Archive) {
 	require.NoError(t, err)
 	shift := proofview.ShiftBegun(r)
 	shift.SetHead("taken_at", today())
-	for i, line := range strings.Split(samplesAsPredicted(t, r), "\n")[:len(shift.Rows)] {
+	for i, line := range shiftAsPredicted(t, r) {
 		copy(shift.Rows[i][1:], strings.Split(line, "\t"))
 	}
 	_, err = store.AddShiftCheck(ctx, 1, archive.NewCheck{Letter: "A", By: "B. Roth", Passed: proving.Pass, Typed: shift})

@@ -261,7 +261,7 @@ func (s *site) sign(w http.ResponseWriter, r *http.Request, d *studyDesk) error 
 	var failure *archive.Failure
 	switch {
 	case errors.As(err, &faults):
-		d.v.NoWho, d.status = sayProof.SignRefused(len(faults)), http.StatusUnprocessableEntity
+		d.v.NoWho, d.status = sayProof.SignRefused(len(faults), proofview.StillEmpty(d.v.Typed)), http.StatusUnprocessableEntity
 	case errors.As(err, &refused):
 		d.v.NoWho, d.status = refused.Text(), http.StatusUnprocessableEntity
 	case errors.As(err, &stale):

@@ -31,6 +31,14 @@ if (study) {
   root.classList.add("live");
 }
 
+// That a name is missing is said until one is typed.
+document.addEventListener("input", (e) => {
+  if (e.target.id !== "sign-who" || e.target.value.trim() === "") return;
+  e.target.removeAttribute("aria-invalid");
+  e.target.removeAttribute("aria-describedby");
+  document.getElementById("sign-f")?.remove();
+});
+
 // What would be done by what is ticked is shown at once.
 const adopt = document.getElementById("adopt");
 if (adopt) {

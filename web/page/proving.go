@@ -109,6 +109,7 @@ type EventLine struct{ What, When, By, Notes, Effect string }
 
 // StationChecks leads to the checks made at the station.
 type StationChecks struct {
+	Warned  string // what stands against the station
 	Address string // of the page to fill in
 	History string
 	Text    string // when the last one was, and whether one is due
@@ -165,7 +166,8 @@ type StudyTable struct {
 	Shown    string // which rows of how many are shown; empty where all are
 	Before   string // address of the rows before
 	After    string
-	Typed    bool // it is typed into
+	Typed    bool   // it is typed into
+	Empty    string // how many rows are to be filled in
 	Faulty   string
 	FaultyAt string // address of the first row with a fault on another leaf
 }
@@ -261,6 +263,8 @@ type CheckPage struct {
 	Lead    string
 	State   State // of what was typed
 	Against string
+	Warned  string // what stands against the station
+	Probe   string // which pushes are made with the probe left out
 	Back    Link
 	Hidden  []Hidden
 	Notices []Notice
@@ -281,11 +285,12 @@ type Overall struct{ Kind, Text, Why string }
 // A CheckCard is one push.
 type CheckCard struct {
 	ID, Number, Name, Bounds    string
+	Sample, With                string // as it is kept; with the probe or without it
 	HeightName, Height          string // no name: it has none
 	Predicted, PredictedReading string
 	ArrivalName, Arrival        string
 	ZoneName, Zone              string
-	ReadingName, Reading        string
+	ReadingName, Reading        string // no name: none is asked
 	Hidden                      []Hidden
 	Outcome, OutcomeText, Why   string
 	Faults                      []string
@@ -298,8 +303,9 @@ type ChecksPage struct {
 	Address string
 	Due     string
 	IsDue   bool
+	Warned  string // what stands against the station
 	Lines   []ShiftLine
-	CSV     string
+	CSV     []Link // one for each way to separate cells
 	Paper   string // to be signed
 }
 

@@ -58,8 +58,13 @@ func (t tableOf) page() *page.StudyTable {
 	}
 	by := map[int]proving.TypedFaults{}
 	elsewhere := 0
+	empty := map[int]bool{}
 	for _, f := range t.faults {
 		if f.Row == 0 {
+			continue
+		}
+		if Untouched(t.typed, f.Row-1) {
+			empty[f.Row] = true
 			continue
 		}
 		by[f.Row-1] = append(by[f.Row-1], f)
@@ -88,6 +93,9 @@ func (t tableOf) page() *page.StudyTable {
 		}
 	} else if n := len(t.typed.Rows); n > 0 {
 		out.Shown = say.RowCount(n)
+	}
+	if len(empty) > 0 && t.open {
+		out.Empty = say.RowsStillEmpty(len(empty))
 	}
 	if len(by) > 0 {
 		out.Faulty = say.FaultyRows(len(by))

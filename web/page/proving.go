@@ -101,6 +101,17 @@ type EventForm struct {
 	Notes     string
 	Faults    []string
 	Events    []EventLine
+	Confirm   *EventConfirm // asked before it is kept
+}
+
+// An EventConfirm says what keeping an event does, before it is kept for good.
+type EventConfirm struct {
+	Lead   string
+	Facts  []Fact
+	Hidden []Hidden
+	Does   []string // what it withdraws, and that it never goes away
+	Keep   string   // on the button
+	Change string   // on the button that goes back to the form
 }
 
 // An EventLine is something that happened.

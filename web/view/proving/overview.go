@@ -11,18 +11,20 @@ import (
 
 // An Overview is everything that the page of a plan's proving is made from.
 type Overview struct {
-	Title   page.Title
-	Address string        // of the plan
-	Letter  string        // of the newest issued revision; empty before the first
-	Result  *press.Result // of what studies are held against: that revision, else the draft; nil: nothing is sound
-	Found   *proving.Assessment
-	Counted []int  // places in Kept of the studies that the assessment is of
-	Kept    []Kept // all, the first begun first
-	Notices []page.Notice
-	Upload  page.Upload
-	Event   page.EventForm
-	Checks  page.StationChecks
-	Files   []page.Link
+	Title     page.Title
+	Address   string        // of the plan
+	Letter    string        // of the newest issued revision; empty before the first
+	Result    *press.Result // of what studies are held against: that revision, else the draft; nil: nothing is sound
+	Found     *proving.Assessment
+	Counted   []int  // places in Kept of the studies that the assessment is of
+	Kept      []Kept // all, the first begun first
+	Notices   []page.Notice
+	Upload    page.Upload
+	Event     page.EventForm
+	Happened  *proving.Study // said, and not kept yet
+	Withdraws []string       // kinds whose study would count no more with it
+	Checks    page.StationChecks
+	Files     []page.Link
 }
 
 // Page gives the page.
@@ -158,8 +160,18 @@ func (o Overview) open(out *page.ProvingPage) {
 
 // events are what happened to the station, the newest first.
 func (o Overview) events(to *page.EventForm) {
+	chosen := ""
+	for _, p := range to.Picks {
+		if p.Chosen {
+			chosen = p.Value
+		}
+	}
+	to.Picks = nil
 	for _, e := range proving.Events {
-		to.Picks = append(to.Picks, page.Pick{Value: e, Text: say.EventName(e)})
+		to.Picks = append(to.Picks, page.Pick{Value: e, Text: say.EventName(e), Chosen: e == chosen})
+	}
+	if o.Happened != nil {
+		to.Confirm = o.confirm(*to)
 	}
 	for i := len(o.Kept) - 1; i >= 0; i-- {
 		k := o.Kept[i]
@@ -168,6 +180,32 @@ func (o Overview) events(to *page.EventForm) {
 		}
 		to.Events = append(to.Events, page.EventLine{What: say.EventName(k.Study.Event), When: k.Study.TakenAt, By: k.by(), Notes: k.Study.Notes, Effect: say.EventEffect(k.Study.Event)})
 	}
+}
+
+// confirm asks whether to keep what happened, and says what that does.
+func (o Overview) confirm(f page.EventForm) *page.EventConfirm {
+	e, proved := o.Happened, ""
+	if o.Found != nil && o.Found.Proved.State == proving.StateProved {
+		proved = o.Letter
+	}
+	var days []string
+	for _, kind := range o.Withdraws {
+		days = append(days, o.Kept[o.place(o.stateOf(kind))].taken())
+	}
+	out := &page.EventConfirm{
+		Lead: say.ConfirmEvent(e.Event), Keep: say.KeepEvent(), Change: say.ChangeEvent(),
+		Does: []string{say.EventEffect(e.Event), say.EventWithdraws(proved, o.Withdraws, days), say.EventStays()},
+	}
+	for _, x := range []struct{ name, label, text string }{
+		{page.NameWhat, "", e.Event}, {page.NameWhen, say.HeadOf(proving.Event, "taken_at").Label, f.When}, {page.NameWho, say.HeadOf(proving.Event, "taken_by").Label, f.Who},
+		{page.NameNotes, say.HeadOf(proving.Event, "notes").Label, f.Notes},
+	} {
+		out.Hidden = append(out.Hidden, page.Hidden{Name: x.name, Value: x.text})
+		if x.label != "" && x.text != "" {
+			out.Facts = append(out.Facts, page.Fact{Name: x.label, Text: x.text})
+		}
+	}
+	return out
 }
 
 // findingsOf are the findings of a study with the way to the entry that each is about.

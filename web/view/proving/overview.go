@@ -34,9 +34,13 @@ func (o Overview) Page(assets page.Assets) page.ProvingPage {
 	if o.Result == nil {
 		out.Unsound = say.CannotTell()
 	}
+	first := o.first()
 	for _, kind := range needed {
-		out.Needs = append(out.Needs, o.need(kind))
+		n := o.need(kind)
+		n.First = kind == first
+		out.Needs = append(out.Needs, n)
 	}
+	out.Caution = pushCaution(o.Address, o.Result, needed...)
 	for i := len(o.Kept) - 1; i >= 0; i-- {
 		if k := o.Kept[i]; k.Kind != proving.Event {
 			out.Studies = append(out.Studies, o.card(k, i))
@@ -57,6 +61,25 @@ func (o Overview) state() page.ProvingState {
 	}
 	p := &o.Found.Proved
 	return page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p), Found: say.AsFoundOf(o.Result, p.AsFound)}
+}
+
+// first is the kind that is to be done next: the first needed one that has not passed.
+func (o Overview) first() string {
+	for _, kind := range needed {
+		if !optional(kind) && o.stateOf(kind).State != string(proving.Pass) {
+			return kind
+		}
+	}
+	return ""
+}
+
+// pushCaution is what stands where pushes of some kinds are taken.
+func pushCaution(plan string, r *press.Result, kinds ...string) page.PushCaution {
+	out := page.PushCaution{Says: say.PushCautions(kinds...)}
+	if r != nil {
+		out.SetUp = &page.Link{Address: plan + "/sheet?behind=proving", Text: say.SetUpPage()}
+	}
+	return out
 }
 
 func (o Overview) stateOf(kind string) proving.KindState {
@@ -82,7 +105,10 @@ func (o Overview) need(kind string) page.Need {
 		taken = o.Kept[at].taken()
 		out.Study = &page.Link{Address: o.Kept[at].Address, Text: say.OpenStudyOf(taken)}
 	}
-	out.Next = say.NextOf(kind, s.State, taken, o.Letter)
+	out.Next = say.NextOf(kind, s.State, taken, o.Letter, o.Result)
+	if out.Optional && s.State == proving.StateMissing {
+		out.State, out.StateText = "idle", say.NotBegun()
+	}
 	for _, k := range o.Kept {
 		if k.Kind == kind && !k.Signed() { // the newest; the others stand below with what is there
 			text := say.GoOn(k.Rows())

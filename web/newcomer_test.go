@@ -58,7 +58,9 @@ func TestProvingForANewcomer(t *testing.T) {
 	}
 	require.Equal(t, 200, p.send(at, "save", fields))
 	assert.Contains(t, p.was, `id="how"`, "8 rows are too few: 3 settings of 3 pushes, by hand")
-	fields.Del(page.NameVersion)
+	for _, name := range []string{page.NameVersion, page.NameFrom, page.NameCount, page.NameColumns} {
+		fields.Del(name) // as the page has them now
+	}
 	fields.Set("rows[8].0", "80")
 	fields.Set("rows[8].1", "1500")
 	require.Equal(t, 200, p.send(at, "save", fields))

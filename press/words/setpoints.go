@@ -70,8 +70,8 @@ func (say Printer) StrokeAfterProbe(p *press.Plan, r *press.Result) string {
 		return ""
 	}
 	pos := say.Positions(p)
-	return "Counted from the approach end at " + pos.SetAt(t.ApproachEnd) + ", also after the probe, from which the press goes on where the part stalled. " +
-		"A controller that counts from where the press starts is given the push end, " + pos.SetAt(*t.PushEnd) + ", and not this stroke: it would run past it."
+	return "Counted from the approach end at " + pos.SetAt(t.ApproachEnd) + ", also after the probe. " +
+		"A controller that counts from where the press starts is given the push end, " + pos.SetAt(*t.PushEnd) + ": this stroke would run past it."
 }
 
 // setting is the first setpoint; it says so where it lies outside the force

@@ -153,8 +153,8 @@ func (s *site) provingFoot(ctx context.Context, id archive.ID, a against) (strin
 	return draftFoot(a.head.Draft, a.plan, a.result, false), nil
 }
 
-// changeProving answers POST /plans/{id}/proving: it begins a study, reads one in, or keeps an
-// event.
+// changeProving answers POST /plans/{id}/proving: it begins a study, reads one in, or says or keeps
+// what happened.
 func (s *site) changeProving(w http.ResponseWriter, r *http.Request) error {
 	id, err := planID(r)
 	if err != nil {
@@ -169,8 +169,8 @@ func (s *site) changeProving(w http.ResponseWriter, r *http.Request) error {
 		return s.startStudy(w, r, id, rest)
 	case "read":
 		return s.readStudy(w, r, id, f)
-	case "event":
-		return s.keepEvent(w, r, id, f)
+	case "event", "change", "keep":
+		return s.happened(w, r, id, f, verb)
 	}
 	return unknownCommand(f.do)
 }
@@ -211,44 +211,6 @@ func (s *site) readStudy(w http.ResponseWriter, r *http.Request, id archive.ID, 
 
 // justRead is in the address of a study that was read in just now.
 const justRead = "read"
-
-// keepEvent keeps what happened to the station, signed by who says so.
-func (s *site) keepEvent(w http.ResponseWriter, r *http.Request, id archive.ID, f *studyForm) error {
-	typed := proving.NewTyped(proving.Event)
-	typed.SetHead("taken_at", strings.TrimSpace(f.other[page.NameWhen]))
-	typed.SetHead("event", f.other[page.NameWhat])
-	typed.SetHead("taken_by", strings.TrimSpace(f.other[page.NameWho]))
-	typed.SetHead("notes", strings.TrimSpace(f.other[page.NameNotes]))
-	refused := func(faults []string) error {
-		o := proofview.Overview{Event: page.EventForm{When: f.other[page.NameWhen], Who: f.other[page.NameWho], Notes: f.other[page.NameNotes], Faults: faults}}
-		o.Event.Picks = []page.Pick{{Value: f.other[page.NameWhat], Chosen: true}}
-		return s.overview(w, r, id, http.StatusUnprocessableEntity, o)
-	}
-	var faults []string
-	if strings.TrimSpace(f.other[page.NameWho]) == "" {
-		faults = append(faults, sayProof.EventNeedsWho())
-	}
-	_, wrong := typed.Study()
-	for _, x := range wrong {
-		faults = append(faults, sayProof.HeadOf(proving.Event, x.Field).Label+": "+x.Message)
-	}
-	if len(faults) > 0 {
-		return refused(faults)
-	}
-	k, err := s.store.StartStudy(r.Context(), id, proving.Event, typed)
-	if err != nil {
-		return studyError(err)
-	}
-	if _, err := s.store.SignStudy(r.Context(), id, k.ID, k.Version, f.other[page.NameWho]); err != nil {
-		_ = s.store.DropStudy(r.Context(), id, k.ID, k.Version) // it is no event
-		var refusedBy archive.StudyRefused
-		if errors.As(err, &refusedBy) {
-			return refused([]string{refusedBy.Text()})
-		}
-		return studyError(err)
-	}
-	return seeOther(w, r, planPath(id, "proving#events"))
-}
 
 // studyError is what is answered for an error of the archive about a study.
 func studyError(err error) error {

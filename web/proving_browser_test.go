@@ -187,6 +187,9 @@ func TestProvingByKeyboard(t *testing.T) {
 	b.focusOn("#event-when")
 	b.keys(kb.Tab, "B. Roth") // the day and the minute stand there
 	b.press(`button[value="event"]`)
+	b.until("document.querySelector('.eventconfirm')?.textContent.includes('Revision A is no longer proved then.')")
+	assert.Contains(t, eval[string](b, "document.querySelector('#proved .provedtext').textContent"), "is proved until", "nothing is kept before it is confirmed")
+	b.press(`button[value="keep"]`)
 	b.until("document.querySelector('#proved .provedtext').textContent.includes('no longer proved')")
 	assert.Contains(t, b.text("events"), "The nest was exchanged")
 }

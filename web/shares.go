@@ -105,6 +105,9 @@ func (s *site) sharesPage(w http.ResponseWriter, r *http.Request, head archive.H
 	if ask.parts > mostWaitedFor {
 		v.Refused = append(v.Refused, words.TooManyToWaitFor)
 	}
+	if v.NoParts = query.Has("parts") && strings.TrimSpace(v.Parts) == ""; v.NoParts {
+		status = http.StatusUnprocessableEntity
+	}
 	if len(v.Refused) > 0 || len(faults) > 0 && plan == nil {
 		status = http.StatusUnprocessableEntity
 	}

@@ -40,6 +40,8 @@ func TestSharesBrowser(t *testing.T) {
 
 	b.do(chromedp.Navigate(srv.URL + "/plans/1/shares"))
 	b.until("document.documentElement.classList.contains('live') && document.getElementById('stop').disabled && " + sharesText + ".includes('Bad lot')")
+	eval[any](b, "document.querySelector('#asked button:not([type])').click() ?? 0")
+	b.until("document.getElementById('parts-n').textContent.includes('how many parts') && document.activeElement.id === 'parts'")
 	eval[any](b, "document.getElementById('parts').value = '1e12'; document.querySelector('#asked button:not([type])').click() ?? 0")
 	b.until("document.getElementById('progress').textContent.includes('of 1') && " + sharesText + ".includes('so far')")
 	assert.False(t, eval[bool](b, "document.getElementById('stop').disabled"))

@@ -53,6 +53,18 @@ func TestSharesPage(t *testing.T) {
 	}
 	assert.Contains(t, shown, "20\u202f000 parts counted one by one, seed 7")
 
+	// Of a share of which none was counted one limit is said, the same beside the count and under
+	// the table: 3 parts in 20 000 are 150 ppm, by hand (95 %, one-sided, −ln 0.05 ≈ 3).
+	assert.Contains(t, shown, "0: under\u202f150")
+	assert.Contains(t, shown, "under 150\u202fppm with 95\u202f% confidence")
+	assert.NotContains(t, shown, "0: 0 to ")
+	assert.Contains(t, shown, "in it hole and shaft end at their limits", "why a bad lot may show less than the average")
+
+	s = plainPageOf(t, "/plans/1/shares?parts=&seed=1")
+	assert.Equal(t, http.StatusUnprocessableEntity, s.status, "without a script a count of nothing is said as well")
+	assert.Contains(t, text(s.root), words.PartsNotGiven)
+	assert.NotContains(t, text(plainPageOf(t, "/plans/1/shares").root), words.PartsNotGiven)
+
 	s = plainPageOf(t, "/plans/1/shares?parts=1,5e3&seed=x")
 	assert.Equal(t, http.StatusUnprocessableEntity, s.status)
 	assert.Contains(t, text(s.root), words.PartsRefused)

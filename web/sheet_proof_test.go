@@ -26,6 +26,7 @@ func TestNotProvedIsSaid(t *testing.T) {
 	why := "NOT PROVED: load cell, stiffness, master and limit samples missing"
 	assert.Contains(t, s.get("/plans/1/sheet.svg").body, why)
 	assert.Contains(t, s.get("/plans/1/drawings/strip.svg").body, "NOT PROVED")
+	assert.Contains(t, s.get("/plans/1/drawings/card.svg").body, "Revision A, not proved yet")
 	assert.NotContains(t, s.get("/plans/1/sheet.svg?revision=draft").body, "NOT PROVED")
 	assert.NotContains(t, s.get("/plans/1/station?revision=draft").body, "not proved")
 

@@ -97,6 +97,11 @@ func TestShelfTellsWhatIsProved(t *testing.T) {
 	_, err = a.AddShiftCheck(t.Context(), checked, archive.NewCheck{Letter: "A", By: "Bo", Passed: proving.Pass, Typed: provingStudies(t, day(0))[3].Typed()})
 	require.NoError(t, err)
 	want[checked] = [2]string{"Revision A proved until " + day(10-365), ""}
+	refused := station(10)
+	_, err = a.AddShiftCheck(t.Context(), refused, archive.NewCheck{Letter: "A", By: "Bo", Passed: proving.Fail, Typed: provingStudies(t, day(0))[3].Typed()})
+	require.NoError(t, err)
+	want[refused] = [2]string{"Revision A proved until " + day(10-365), "Due: last shift check failed, "}
+	leads := map[archive.ID]string{fresh: "/check", refused: "/checks"}
 	draft, err := a.Create(t.Context(), plan.Draft(), drafts.DidCopy)
 	require.NoError(t, err)
 	want[draft.ID] = [2]string{"", ""}
@@ -114,8 +119,23 @@ func TestShelfTellsWhatIsProved(t *testing.T) {
 			for _, p := range elements(li, "p") {
 				if strings.HasPrefix(attr(p, "class"), "cardproof") {
 					one[0] = text(elements(p, "a")[0])
-					for _, due := range elements(p, "span") {
-						one[1] = text(due)
+					if links := elements(p, "a"); len(links) > 1 {
+						one[1] = text(links[1])
+						if strings.Contains(one[1], "last shift check failed") {
+							one[1], _, _ = strings.Cut(one[1], time.Now().UTC().Format("2006"))
+						}
+						for id, to := range leads {
+							if attr(elements(li, "a")[0], "href") == planPath(id, "") {
+								assert.Equal(t, planPath(id, "")+to, attr(links[1], "href"), "what is due leads to where it is seen to")
+								delete(leads, id)
+							}
+						}
+					}
+					if said := elements(p, "span"); attr(elements(li, "a")[0], "href") == planPath(checked, "") {
+						require.Len(t, said, 1)
+						assert.Regexp(t, `^Last shift check passed, .+; the next is due by .+$`, text(said[0]))
+					} else {
+						assert.Empty(t, said)
 					}
 				}
 			}
@@ -126,6 +146,7 @@ func TestShelfTellsWhatIsProved(t *testing.T) {
 			assert.Equal(t, texts, cards[planPath(id, "")], "plan %d", id)
 		}
 	}
+	assert.Empty(t, leads)
 	_, body := requested(t, srv.URL, "GET", "/plans", []string{jsonWanted}, nil)
 	assert.Contains(t, body, `"state": "withdrawn"`)
 	assert.Contains(t, body, `"proved": null`)

@@ -75,7 +75,8 @@ type card struct {
 	size          float64 // px of the running text
 	name, foot    string
 	draft, broken bool
-	old           bool // superseded
+	old           bool   // superseded
+	standing      string // whether the station of the revision is proved; empty where that is not known
 	pairs         []cardPair
 	lists         []cardList
 	first         cardFirst     // nothing where there is one look
@@ -104,9 +105,11 @@ type cardList struct {
 // what is free.
 func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pair]string, mm, free float64) *card {
 	c := &card{size: canvas.Lettered(mm), name: p.Title.Name, draft: id.Draft(), broken: r.Blocked(), old: id.Superseded != ""}
+	c.standing = id.Standing
+	id.Proved = "" // that stands on top
 	c.foot = cardFootOf(id)
 	y := cardMargin + 1.35*c.size + 6
-	if c.draft || c.broken || c.old {
+	if c.draft || c.broken || c.old || c.standing != "" {
 		y += 1.2 * c.size
 	}
 	y = c.layFirst(say.CardFirsts(r), y)
@@ -195,19 +198,7 @@ func (c *card) paint(p *canvas.Pen) {
 	title.Size *= canvas.Fit(title.Width(c.name), typeset.UprightWidth-2*cardMargin, 1)
 	title.Size = max(title.Size, 0.8*c.size)
 	p.Text(title, cardMargin, y, canvas.Start, title.Clip(c.name, typeset.UprightWidth-2*cardMargin))
-	if c.draft || c.broken || c.old {
-		text := say.DraftCard()
-		switch {
-		case c.broken:
-			text = say.NotReadyCard()
-		case c.old:
-			text = say.SupersededCard()
-		}
-		s := canvas.Bold(canvas.Paper, 0.9*c.size)
-		bar := canvas.Rect(cardMargin, y+0.3*c.size, typeset.UprightWidth-cardMargin, y+1.45*c.size)
-		p.Fill(canvas.Black, bar)
-		p.Text(s, (bar.X0+bar.X1)/2, bar.Y1-0.3*c.size, canvas.Middle, text)
-	}
+	c.bar(p, y)
 	c.paintFirst(p)
 	typeset.WriteBlock(p, c.when, cardMargin, c.whenTop)
 	if len(c.pairs) == 0 {
@@ -233,6 +224,30 @@ func (c *card) nameLamps(p *canvas.Pen, y float64) {
 	for i, name := range []string{"arrival", "zone"} {
 		p.Text(c.lampStyle(), c.lampX(i), y, canvas.Middle, name)
 	}
+}
+
+// bar says under the title of which state the card is: white on black where no parts may
+// be judged by it, in a frame whether the station is proved.
+func (c *card) bar(p *canvas.Pen, y float64) {
+	text, ink := c.standing, canvas.Black
+	switch {
+	case c.broken:
+		text = say.NotReadyCard()
+	case c.old:
+		text = say.SupersededCard()
+	case c.draft:
+		text = say.DraftCard()
+	case text == "":
+		return
+	}
+	bar := canvas.Rect(cardMargin, y+0.3*c.size, typeset.UprightWidth-cardMargin, y+1.45*c.size)
+	if c.broken || c.old || c.draft {
+		p.Fill(canvas.Black, bar)
+		ink = canvas.Paper
+	} else {
+		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, bar)
+	}
+	p.Text(canvas.Bold(ink, 0.9*c.size), (bar.X0+bar.X1)/2, bar.Y1-0.3*c.size, canvas.Middle, text)
 }
 
 // pair is a row: the two lamps, where the part lies, and the words.
@@ -290,7 +305,11 @@ func (c *card) named() bool {
 }
 
 func (c *card) desc() string {
-	s := append(c.first.said(), c.reads)
+	var s []string
+	if c.standing != "" {
+		s = append(s, c.standing+".")
+	}
+	s = append(append(s, c.first.said()...), c.reads)
 	for _, q := range c.pairs {
 		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].Lines), q.body[2].Lines...), " "))
 	}

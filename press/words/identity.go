@@ -19,6 +19,7 @@ type Identity struct {
 	NotReady     string // why the plan must not be used; empty without a blocker
 	Superseded   string // by which revision, as [SupersededBy] says it; empty where it is the last
 	Proved       string // of the last: whether its station is proved; empty where that is not known
+	Standing     string // the same in the few words of the card
 }
 
 // IdentityOf tells which plan it is: the revision with the date of its issue, or a

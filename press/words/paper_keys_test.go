@@ -66,6 +66,7 @@ var phrases = []string{
 	"setting {shown.half|trim2} %, three times. | at rest {shown.half_low|0} N to {shown.half_high|0} N, typically {shown.half_typical|0} N",
 
 	// Positions, as they are proved and compared.
+	"Push stroke: counted from the approach end at {travel.approach_end|pos} mm, also after the probe. A controller that counts from where the press starts is given the push end, {travel.push_end|pos} mm: this stroke",
 	"setting {force.setting|trim2} %, approach end {travel.approach_end|pos} mm, push end {travel.push_end|pos} mm, zone {window.zone[0]|pos} to {window.zone[1]|pos} mm",
 	"at home it shows {shown.home|pos} mm", "the setting {shown.first|trim2} %; read each of them back. | stroke to {shown.stroke|pos} mm; {shown.first|trim2} %; at most {shown.slow_speed|trim3} mm/s",
 	"slow speed of {shown.slow_speed|trim3} mm/s",

@@ -126,6 +126,9 @@ func (say Printer) setpointTable(p *press.Plan, r *press.Result) Table {
 		t.Notes = append(t.Notes, "The plan holds no words of the controller yet; they are entered in its section Controller.")
 	}
 	t.Notes = append(t.Notes, say.WatchNote(r), "Zone start and push end: "+say.WindowBy(p)+".")
+	if s := say.StrokeAfterProbe(p, r); s != "" {
+		t.Notes = append(t.Notes, "Push stroke: "+lowerFirst(s))
+	}
 	if r.Sequence != nil {
 		t.Notes = append(t.Notes, "The steps bring the ram home: their positions and speeds are on the page “"+stepsPaper+"”.")
 	}

@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"slices"
+
+	"ramplan/press"
+)
 
 // A Setpoint is one figure that is typed into the controller, or read off it.
 type Setpoint struct {
@@ -51,7 +55,23 @@ func (say Printer) Setpoints(p *press.Plan, r *press.Result) []Setpoint {
 		at("zone_start", "Zone start", "window.zone_start", "zone", z1),
 		at("zone_end", "Zone end", "window.zone_end", "zone", z2),
 	}
+	if TwoLooks(r) && t.PushStroke != nil {
+		s := &out[slices.IndexFunc(out, func(s Setpoint) bool { return s.Name == "push_stroke" })]
+		s.Note += "; from the approach end, also after the probe"
+	}
 	return append(append(out, say.probeSetpoints(p, r, false)...), reading)
+}
+
+// StrokeAfterProbe says from where the push stroke counts where the press starts at the place
+// in which the part stalled in the probe; empty without a probe, and where there is no stroke.
+func (say Printer) StrokeAfterProbe(p *press.Plan, r *press.Result) string {
+	t := &r.Travel
+	if !TwoLooks(r) || !r.Pressable() || t.PushStroke == nil || t.PushEnd == nil {
+		return ""
+	}
+	pos := say.Positions(p)
+	return "Counted from the approach end at " + pos.SetAt(t.ApproachEnd) + ", also after the probe. " +
+		"A controller that counts from where the press starts is given the push end, " + pos.SetAt(*t.PushEnd) + ": this stroke would run past it."
 }
 
 // setting is the first setpoint; it says so where it lies outside the force

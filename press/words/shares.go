@@ -1,6 +1,7 @@
 package words
 
 import (
+	"slices"
 	"strconv"
 
 	"ramplan/press"
@@ -71,7 +72,7 @@ func (say Printer) Shares(r *press.Result, s *press.Simulation) []ShareRow {
 		least := e.PPM
 		if s.Counted != nil {
 			c := s.Counted.Of(a.key)
-			row.Counted, least = count(c.Count)+": "+SimulatedPPM(c.Low)+" to "+SimulatedPPM(c.High), min(least, c.PPM)
+			row.Counted, least = countedWithin(s, a.key, c), min(least, c.PPM)
 		}
 		row.Marks = atSmall(a.key, least) + others[a.key]
 		if s.BadLot != nil && a.lot != nil {
@@ -88,6 +89,17 @@ func closedPPM(x float64) string {
 		return "<" + thin + Fixed(leastPPM, 2)
 	}
 	return SimulatedPPM(x)
+}
+
+// countedWithin writes a count and its limits: of none that were counted the one upper limit that
+// the sentence under the shares names as well, not the upper one of two, which is another figure.
+func countedWithin(s *press.Simulation, key string, c *press.CountedShare) string {
+	for _, one := range s.Says {
+		if one.Code == press.CountedNone && one.UnderPPM != nil && slices.Contains(one.Shares, key) {
+			return count(c.Count) + ": under" + thin + SimulatedPPM(*one.UnderPPM)
+		}
+	}
+	return count(c.Count) + ": " + SimulatedPPM(c.Low) + " to " + SimulatedPPM(c.High)
 }
 
 // noneCanBe stands in place of limits where a share is nothing by the plan itself.
@@ -226,7 +238,7 @@ func (say Printer) SharesCounted(s *press.Simulation) string {
 
 // SharesLot says what a bad lot is.
 func (say Printer) SharesLot() string {
-	return "Bad lot: friction at one end for all parts, hole and shaft anywhere within their limits. The average tells the year, the bad lot the week that somebody remembers."
+	return "Bad lot: friction at one end for all parts, hole and shaft anywhere within their limits. The average tells the year, the bad lot the week that somebody remembers. Where it shows less than the average: in it hole and shaft end at their limits, on average some lie beyond."
 }
 
 // SharesProgress says how far a count is.
@@ -252,6 +264,7 @@ func count(n int64) string { return Fixed(float64(n), 0) }
 
 // What is said of a count that was asked for and cannot be.
 const (
+	PartsNotGiven    = "Type how many parts to count, as 1000000 or 1e6."
 	PartsRefused     = "Parts to count: a whole number from 1 to 1e12, as 1000000 or 1e6."
 	SeedRefused      = "Seed: a whole number from 0 to 18446744073709551615."
 	TooManyToWaitFor = "More than ten million parts are counted here only with scripts on, or by the command line: ramplan simulate -parts."

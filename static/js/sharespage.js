@@ -35,6 +35,12 @@ if (place && asked) {
 
   asked.addEventListener("submit", (e) => {
     e.preventDefault();
+    const parts = document.getElementById("parts");
+    const fault = document.getElementById("parts-n");
+    const none = parts.value.trim() === "";
+    fault.textContent = none ? fault.dataset.none : "";
+    parts.setAttribute("aria-invalid", String(none));
+    if (none) return parts.focus();
     run("?" + new URLSearchParams(new FormData(asked)));
   });
   stop.addEventListener("click", () => under?.abort());

@@ -32,7 +32,14 @@ type ProvingPage struct {
 	Station StationChecks
 	Upload  Upload
 	Unsound string // why nothing can be assessed; empty where something can
+	Caution PushCaution
 	Files   []Link
+}
+
+// A PushCaution stands where pushes are taken.
+type PushCaution struct {
+	Says  []string
+	SetUp *Link // the printed page of set-up; nil where there is no plan to set up by
 }
 
 // A ProvingState is whether the station is proved for the newest revision.
@@ -52,6 +59,7 @@ type Need struct {
 	Study            *Link  // that counts
 	Typing           []Link // begun, not signed
 	Do, DoLabel      string // begins a study
+	First            bool   // the next thing to do
 }
 
 // A StudyCard is a study in the list of those that are there.
@@ -102,6 +110,17 @@ type EventForm struct {
 	Notes     string
 	Faults    []string
 	Events    []EventLine
+	Confirm   *EventConfirm // asked before it is kept
+}
+
+// An EventConfirm says what keeping an event does, before it is kept for good.
+type EventConfirm struct {
+	Lead   string
+	Facts  []Fact
+	Hidden []Hidden
+	Does   []string // what it withdraws, and that it never goes away
+	Keep   string   // on the button
+	Change string   // on the button that goes back to the form
 }
 
 // An EventLine is something that happened.
@@ -133,6 +152,8 @@ type StudyPage struct {
 	Here    string // of the study
 	Name    string // of its kind
 	Asks    string // the question that it answers
+	How     string // how it is taken; empty where it has rows enough
+	Caution PushCaution
 	Against string // which state of the plan it is held against
 	Links   []Link // the study that it corrects, or that corrects it; its files
 	Notices []Notice

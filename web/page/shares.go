@@ -51,6 +51,8 @@ type SharesPage struct {
 	Parts    string // of the form
 	Seed     string
 	Faults   []string // of what was asked for
+	NoParts  string   // said beside the field when nothing stands in it
+	Asks     bool     // that is to be said now
 	Shares   *Shares  // what is known already
 	Cautions []string
 	Trade    []string

@@ -26,7 +26,8 @@ type Card struct {
 	Older                           bool   // the strip is that of the last sound plan
 	State                           State
 	Proof                           State  // of the newest issued revision at its station; empty where there is none
-	Due                             string // what is due at the station; empty where nothing is
+	Due                             Link   // what is due at the station, and where it is seen to; no text where nothing is
+	Checked                         string // when the last shift check passed, and when the next one is due
 	Asked, AskedAddress, AskedSays  string // of the revision whose digest was searched for
 }
 

@@ -45,13 +45,14 @@ type SharesPage struct {
 	Parts   string // as asked for
 	Seed    string
 	Refused []string // what is wrong with that
+	NoParts bool     // a count was asked for, and of how many parts was not said
 	Known   *press.Simulation
 	Days    *page.Days
 }
 
 // Page gives the page of the shares.
 func (f SharesPage) Page(assets page.Assets) page.SharesPage {
-	out := page.SharesPage{Assets: assets, Title: say.SharesTitle(), Name: say.NewPlan(), Address: f.Address, Parts: f.Parts, Seed: f.Seed, Faults: f.Refused}
+	out := page.SharesPage{Assets: assets, Title: say.SharesTitle(), Name: say.NewPlan(), Address: f.Address, Parts: f.Parts, Seed: f.Seed, Faults: f.Refused, NoParts: words.PartsNotGiven, Asks: f.NoParts}
 	if len(f.Faults) > 0 {
 		out.Older = f.Plan != nil
 		out.Trouble = say.EntriesUnsound(Bench{Faults: f.Faults}.state().Text)

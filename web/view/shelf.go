@@ -143,18 +143,28 @@ func (it Item) card() page.Card {
 	}
 	c.Older = it.Faults > 0 && it.Strip != ""
 	if it.Proved != nil && it.Revision != "" {
-		c.Proof, c.Due = it.Proved.card(it.Revision)
+		c.Proof, c.Due = it.Proved.card(it.Address, it.Revision)
+		c.Checked = sayProof.CardChecked(it.Proved.Due, it.Proved.Checked)
 	}
 	return c
 }
 
-// card is what the card of a plan says of its station: the state, and what is due.
-func (p *Proved) card(letter string) (state page.State, due string) {
+// card is what the card of a plan says of its station: the state, and what is due, which leads
+// to the shift checks where the last one failed, to a new one where one is to be made, else to
+// the proving.
+func (p *Proved) card(plan, letter string) (state page.State, due page.Link) {
 	state = page.State{Kind: p.State, Text: sayProof.CardState(letter, p.State, p.Until)}
 	if p.Damaged {
 		state.Text = sayProof.CardDamaged(letter)
 	}
-	return state, sayProof.CardDue(p.Due, p.Checked)
+	due = page.Link{Address: plan + "/proving", Text: sayProof.CardDue(p.Due, p.Checked)}
+	switch {
+	case p.Due.CheckFailed:
+		due.Address = plan + "/checks"
+	case p.Due.CheckOld, p.Due.NoCheck && !p.Due.Soon:
+		due.Address = plan + "/check"
+	}
+	return state, due
 }
 
 // pages leads to the pages of the shelf beside this one.

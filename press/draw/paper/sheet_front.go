@@ -107,6 +107,9 @@ func (s *sheet) requirement(g *sheetPage, box canvas.Rectangle) (bottom float64)
 		{Opening: "Requirement:", Text: text + ". " + say.WindowStands(s.p) + ".", Style: typeset.Text},
 		{Opening: "Force:", Text: say.ForceTitle(s.r) + ".", Style: typeset.Text, Above: 3},
 	}
+	if s := say.StrokeAfterProbe(s.p, s.r); s != "" {
+		ps = append(ps, typeset.Paragraph{Opening: say.PushStrokeHead(), Text: s, Style: typeset.Text, Above: 3})
+	}
 	lines := typeset.Set(ps, box.Width())
 	placed, _ := typeset.Pour(lines, []canvas.Rectangle{canvas.Rect(box.X0, box.Y0, box.X1, box.Y0+1000)})
 	g.add(func(p *canvas.Pen) { typeset.Write(p, placed) })

@@ -54,6 +54,14 @@ func (o SheetOptions) proved() string {
 	return sayProof.Brief(&o.Proof.Assessment.Proved)
 }
 
+// standing says the same as proved in the few words of the card.
+func (o SheetOptions) standing() string {
+	if o.Issue == nil || o.Proof == nil || o.Superseded != "" {
+		return ""
+	}
+	return sayProof.CardStanding(o.Issue.Revision, &o.Proof.Assessment.Proved, o.Proof.Damaged)
+}
+
 // unproved tells that the station is known not to be proved.
 func (o SheetOptions) unproved() bool {
 	return o.Issue != nil && o.Proof != nil && o.Superseded == "" && o.Proof.unproved()

@@ -12,7 +12,7 @@ import (
 func (o SheetOptions) Identity(p *press.Plan, r *press.Result) words.Identity {
 	if o.Issue != nil {
 		id := say.IdentityOf(p, r, o.Issue.Revision, o.Issue.Date)
-		id.Superseded, id.Proved = o.Superseded, o.proved()
+		id.Superseded, id.Proved, id.Standing = o.Superseded, o.proved(), o.standing()
 		return id
 	}
 	return say.IdentityOf(p, r, "", o.Day)

@@ -17,3 +17,6 @@ func (say Words) PaperCaution() string {
 }
 
 func (say Words) NotIssued(draftMark string) string { return draftMark + ", not issued" }
+
+// PushStrokeHead opens what is said of the push stroke after a probe.
+func (say Words) PushStrokeHead() string { return "Push stroke:" }

@@ -35,6 +35,21 @@ func (say Words) Standing(letter, state, until string, damaged bool) string {
 	return name + "not proved"
 }
 
+// CardStanding says of a revision on the card at the station whether it is proved. A card is
+// read by those who judge parts: it names the state, and the sheet says why.
+func (say Words) CardStanding(letter string, p *proving.Proved, damaged bool) string {
+	name := "Revision " + letter + ", "
+	switch {
+	case damaged:
+		return name + "not proved"
+	case p.State == proving.StateProved && p.Until != nil:
+		return name + "proved until " + *p.Until
+	case p.State == proving.StateWithdrawn, p.State == proving.StateExpired:
+		return name + "no longer proved"
+	}
+	return name + "not proved yet"
+}
+
 // StudyDamaged is why nothing is proved where a kept study cannot be read.
 func (say Words) StudyDamaged() string { return "a kept study is damaged" }
 

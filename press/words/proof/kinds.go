@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"time"
 
+	"ramplan/press"
 	"ramplan/press/proving"
 )
 
@@ -47,21 +48,26 @@ func (say Words) KindAsks(kind string) string {
 	return ""
 }
 
-// HowToTake says how a study of a kind is taken, so that it can pass.
-func (say Words) HowToTake(kind string) string {
+// HowToTake says how a study of a kind is taken, so that it can pass, at the setting of the
+// plan that it is held against; nil where there is none.
+func (say Words) HowToTake(kind string, r *press.Result) string {
+	of, own := "", ""
+	if r != nil {
+		of, own = " of "+say.Setting(r.Force.Setting), " ("+say.Setting(r.Force.Setting)+")"
+	}
 	switch kind {
 	case proving.LoadCell:
-		return "Push on a calibrated load cell at the tool: 3 settings or more on both sides of the plan's own, 3 pushes or more at each; better 7 settings with 5 pushes each."
+		return "Push on a calibrated load cell at the tool: 3 settings or more on both sides of the plan's own" + own + ", 3 pushes or more at each; better 7 settings with 5 pushes each."
 	case proving.Stiffness:
 		return "Push on a hard block of known height at 2 settings or more, 6 pushes or more in all: from well under the plan's force to at most a little over it."
 	case proving.Master:
-		return "Push 25 times or more on one master of known height, at the plan's setting."
+		return "Push 25 times or more on one master of known height, at the plan's setting" + of + "."
 	case proving.Restart:
-		return "Home the ram anew 5 times or more, and push twice or more on one master after each."
+		return "Home the ram anew 5 times or more, and push twice or more on one master after each, at the plan's setting" + of + "."
 	case proving.Trial:
 		return "Press 30 parts or more as they come, in their order, with both lamps and the reading; measure their heights where you can."
 	case proving.Samples:
-		return "Push each limit sample, a good one and the empty nest 3 times, at the plan's setting."
+		return "Push each limit sample, a good one and the empty nest 3 times, at the plan's setting" + of + "."
 	}
 	return ""
 }
@@ -135,8 +141,8 @@ func (say Words) CheckWord(a proving.Answer) string {
 }
 
 // NextOf says what to do about a kind of study in a state; taken is the day of the study that
-// counts, where there is one.
-func (say Words) NextOf(kind, state, taken, letter string) string {
+// counts, where there is one, and r of the plan that studies are held against.
+func (say Words) NextOf(kind, state, taken, letter string, r *press.Result) string {
 	against := "the draft"
 	if letter != "" {
 		against = "revision " + letter
@@ -163,7 +169,7 @@ func (say Words) NextOf(kind, state, taken, letter string) string {
 	case proving.StateOtherRam:
 		return "It was taken with another ram: push again with the ram of " + against + "."
 	}
-	return say.HowToTake(kind)
+	return say.HowToTake(kind, r)
 }
 
 // dayOf is the day of a text that begins with one.
@@ -182,3 +188,22 @@ func yearAfter(taken string) string {
 	}
 	return day.AddDate(0, 0, 365).Format(time.DateOnly)
 }
+
+// NotBegun is the state of a study that is not needed and not there.
+func (say Words) NotBegun() string { return "not begun" }
+
+// PushCautions are said where pushes are taken; those of the kinds that push on something that
+// is put into the nest also say that it has to be held. Common practice, no source.
+func (say Words) PushCautions(kinds ...string) []string {
+	out := []string{"Hands out of the work space: the ram pushes up to the greatest force of the setting that is entered, and crushes at every setting."}
+	for _, kind := range kinds {
+		switch kind {
+		case proving.LoadCell, proving.Stiffness, proving.Master, proving.Restart:
+			return append(out, "A load cell, a block or a master is centred and held so that it cannot kick out.")
+		}
+	}
+	return out
+}
+
+// SetUpPage leads to the printed page by which a station is set up.
+func (say Words) SetUpPage() string { return "Set-up and proving, to print" }

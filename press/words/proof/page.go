@@ -1,6 +1,7 @@
 package proof
 
 import (
+	"slices"
 	"strings"
 
 	"ramplan/press/proving"
@@ -109,3 +110,36 @@ func (say Words) OutlierFlag() string { return "stands out" }
 
 // LampsFlag is said beside a row whose lamps do not fit its reading.
 func (say Words) LampsFlag() string { return "lamps differ" }
+
+// ConfirmEvent asks whether to keep what happened.
+func (say Words) ConfirmEvent(event string) string { return say.EventName(event) + ": keep this?" }
+
+// KeepEvent and ChangeEvent are said on the buttons of that question.
+func (say Words) KeepEvent() string { return "Keep this for good" }
+
+// ChangeEvent goes back to what was said.
+func (say Words) ChangeEvent() string { return "Change it, keep nothing" }
+
+// EventStays says that an event is never taken back.
+func (say Words) EventStays() string {
+	return "It never goes away: what it withdraws comes back only by pushing again."
+}
+
+// EventWithdraws names what counts now and would not after an event, each kind with the day of
+// its study, and the revision that is proved by it; no letter where none is.
+func (say Words) EventWithdraws(proved string, kinds, days []string) string {
+	if len(kinds) == 0 {
+		return "Of the studies that count now it withdraws none."
+	}
+	var names []string
+	needed := false
+	for i, kind := range kinds {
+		names = append(names, strings.ToLower(say.KindName(kind))+" of "+dayOf(days[i]))
+		needed = needed || slices.Contains(proving.Needed, kind)
+	}
+	s := "Now it withdraws: " + listed(names) + "."
+	if proved != "" && needed {
+		s += " Revision " + proved + " is no longer proved then."
+	}
+	return s
+}

@@ -46,3 +46,12 @@ func (say Words) CardDue(d proving.Due, checked time.Time) string {
 	}
 	return "Due: " + strings.Join(parts, "; ")
 }
+
+// CardChecked says when the last shift check passed and until when the next one is due; empty
+// where it did not, or where it is due already.
+func (say Words) CardChecked(d proving.Due, checked time.Time) string {
+	if checked.IsZero() || d.CheckFailed || d.CheckOld {
+		return ""
+	}
+	return "Last shift check passed, " + say.When(checked) + "; the next is due by " + say.When(checked.Add(proving.CheckEach))
+}

@@ -98,3 +98,7 @@ func checksOf(r *press.Result, s *proving.Study, j *proving.Judged) []page.Check
 func rank(outcome string) int {
 	return slices.Index([]string{string(proving.Fail), string(proving.Open), string(proving.Pass)}, outcome)
 }
+
+// enough are the rows with which a study of a kind can pass; until then its page says how it is
+// taken.
+var enough = map[string]int{proving.LoadCell: 9, proving.Stiffness: 6, proving.Master: 25, proving.Restart: 10, proving.Trial: 30, proving.Samples: 9}

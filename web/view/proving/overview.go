@@ -11,18 +11,20 @@ import (
 
 // An Overview is everything that the page of a plan's proving is made from.
 type Overview struct {
-	Title   page.Title
-	Address string        // of the plan
-	Letter  string        // of the newest issued revision; empty before the first
-	Result  *press.Result // of what studies are held against: that revision, else the draft; nil: nothing is sound
-	Found   *proving.Assessment
-	Counted []int  // places in Kept of the studies that the assessment is of
-	Kept    []Kept // all, the first begun first
-	Notices []page.Notice
-	Upload  page.Upload
-	Event   page.EventForm
-	Checks  page.StationChecks
-	Files   []page.Link
+	Title     page.Title
+	Address   string        // of the plan
+	Letter    string        // of the newest issued revision; empty before the first
+	Result    *press.Result // of what studies are held against: that revision, else the draft; nil: nothing is sound
+	Found     *proving.Assessment
+	Counted   []int  // places in Kept of the studies that the assessment is of
+	Kept      []Kept // all, the first begun first
+	Notices   []page.Notice
+	Upload    page.Upload
+	Event     page.EventForm
+	Happened  *proving.Study // said, and not kept yet
+	Withdraws []string       // kinds whose study would count no more with it
+	Checks    page.StationChecks
+	Files     []page.Link
 }
 
 // Page gives the page.
@@ -32,9 +34,13 @@ func (o Overview) Page(assets page.Assets) page.ProvingPage {
 	if o.Result == nil {
 		out.Unsound = say.CannotTell()
 	}
+	first := o.first()
 	for _, kind := range needed {
-		out.Needs = append(out.Needs, o.need(kind))
+		n := o.need(kind)
+		n.First = kind == first
+		out.Needs = append(out.Needs, n)
 	}
+	out.Caution = pushCaution(o.Address, o.Result, needed...)
 	for i := len(o.Kept) - 1; i >= 0; i-- {
 		if k := o.Kept[i]; k.Kind != proving.Event {
 			out.Studies = append(out.Studies, o.card(k, i))
@@ -64,6 +70,25 @@ func (o Overview) state() page.ProvingState {
 	return out
 }
 
+// first is the kind that is to be done next: the first needed one that has not passed.
+func (o Overview) first() string {
+	for _, kind := range needed {
+		if !optional(kind) && o.stateOf(kind).State != string(proving.Pass) {
+			return kind
+		}
+	}
+	return ""
+}
+
+// pushCaution is what stands where pushes of some kinds are taken.
+func pushCaution(plan string, r *press.Result, kinds ...string) page.PushCaution {
+	out := page.PushCaution{Says: say.PushCautions(kinds...)}
+	if r != nil {
+		out.SetUp = &page.Link{Address: plan + "/sheet?behind=proving", Text: say.SetUpPage()}
+	}
+	return out
+}
+
 func (o Overview) stateOf(kind string) proving.KindState {
 	if o.Found == nil {
 		return proving.KindState{State: proving.StateMissing}
@@ -87,7 +112,10 @@ func (o Overview) need(kind string) page.Need {
 		taken = o.Kept[at].taken()
 		out.Study = &page.Link{Address: o.Kept[at].Address, Text: say.OpenStudyOf(taken)}
 	}
-	out.Next = say.NextOf(kind, s.State, taken, o.Letter)
+	out.Next = say.NextOf(kind, s.State, taken, o.Letter, o.Result)
+	if out.Optional && s.State == proving.StateMissing {
+		out.State, out.StateText = "idle", say.NotBegun()
+	}
 	for _, k := range o.Kept {
 		if k.Kind == kind && !k.Signed() { // the newest; the others stand below with what is there
 			text := say.GoOn(k.Rows())
@@ -166,8 +194,18 @@ func (o Overview) open(out *page.ProvingPage) {
 
 // events are what happened to the station, the newest first.
 func (o Overview) events(to *page.EventForm) {
+	chosen := ""
+	for _, p := range to.Picks {
+		if p.Chosen {
+			chosen = p.Value
+		}
+	}
+	to.Picks = nil
 	for _, e := range proving.Events {
-		to.Picks = append(to.Picks, page.Pick{Value: e, Text: say.EventName(e)})
+		to.Picks = append(to.Picks, page.Pick{Value: e, Text: say.EventName(e), Chosen: e == chosen})
+	}
+	if o.Happened != nil {
+		to.Confirm = o.confirm(*to)
 	}
 	for i := len(o.Kept) - 1; i >= 0; i-- {
 		k := o.Kept[i]
@@ -176,6 +214,32 @@ func (o Overview) events(to *page.EventForm) {
 		}
 		to.Events = append(to.Events, page.EventLine{What: say.EventName(k.Study.Event), When: strings.Replace(k.Study.TakenAt, "T", " ", 1), By: k.by(), Notes: k.Study.Notes, Effect: say.EventEffect(k.Study.Event)})
 	}
+}
+
+// confirm asks whether to keep what happened, and says what that does.
+func (o Overview) confirm(f page.EventForm) *page.EventConfirm {
+	e, proved := o.Happened, ""
+	if o.Found != nil && o.Found.Proved.State == proving.StateProved {
+		proved = o.Letter
+	}
+	var days []string
+	for _, kind := range o.Withdraws {
+		days = append(days, o.Kept[o.place(o.stateOf(kind))].taken())
+	}
+	out := &page.EventConfirm{
+		Lead: say.ConfirmEvent(e.Event), Keep: say.KeepEvent(), Change: say.ChangeEvent(),
+		Does: []string{say.EventEffect(e.Event), say.EventWithdraws(proved, o.Withdraws, days), say.EventStays()},
+	}
+	for _, x := range []struct{ name, label, text string }{
+		{page.NameWhat, "", e.Event}, {page.NameWhen, say.HeadOf(proving.Event, "taken_at").Label, f.When}, {page.NameWho, say.HeadOf(proving.Event, "taken_by").Label, f.Who},
+		{page.NameNotes, say.HeadOf(proving.Event, "notes").Label, f.Notes},
+	} {
+		out.Hidden = append(out.Hidden, page.Hidden{Name: x.name, Value: x.text})
+		if x.label != "" && x.text != "" {
+			out.Facts = append(out.Facts, page.Fact{Name: x.label, Text: x.text})
+		}
+	}
+	return out
 }
 
 // findingsOf are the findings of a study with the way to the entry that each is about.

@@ -57,6 +57,12 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 	if s.Kind != proving.Event {
 		out.Table = table.page()
 	}
+	if s.Kind != proving.Event && table.open {
+		out.Caution = pushCaution(s.Plan, s.Result, s.Kind)
+		if rows < enough[s.Kind] {
+			out.How = say.HowToTake(s.Kind, s.Result)
+		}
+	}
 	if s.Signed() || s.Posted {
 		out.Signed = s.facts()
 		if s.Signed() && s.ReplacedBy == "" {

@@ -224,6 +224,7 @@ func (s *site) stationChecks(ctx context.Context, id archive.ID, a against) (pag
 	if len(checks) > 0 {
 		k := checks[0]
 		out.Text = sayProof.LastChecked(k.SignedAt, k.Check.Passed, k.SignedBy)
+		out.Failed = k.Check.Passed != proving.Pass
 		due := proving.DueOf("", "", k.SignedAt, k.Check.Passed, time.Now())
 		if out.Due = a.letter != "" && due.Any(); due.CheckOld && out.Due {
 			out.Text += sayProof.CheckAgain()

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -152,7 +153,7 @@ func TestRefusedLinesStay(t *testing.T) {
 	p.get(provingPath)
 	text := "# kind: load_cell\n# taken_at: " + today() + "\nsetting;force\n60;2200\n60;2190;7\n60;22x0\n60\n;\n60;2210\n"
 	require.Equal(t, 200, p.send(provingPath, "read", url.Values{page.NameText: {text}}))
-	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; the others are taken.")
+	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; what can be read is taken.")
 	assert.Contains(t, p.was, `value="22x0"`)
 	assert.Contains(t, p.was, `value="2190 7"`, "a cell too many is not lost")
 	assert.Contains(t, p.was, "Force: not given")
@@ -326,5 +327,21 @@ func TestPostedStudyIsSigned(t *testing.T) {
 	require.Equal(t, 200, p.get(provingPath+"/1"))
 	assert.NotContains(t, p.was, `name="rows[0].0"`, "it is not typed over")
 	require.Equal(t, 200, p.send(p.at, "sign", url.Values{"who": {"A. Weber"}}))
+	assert.Contains(t, p.was, "Signed by A. Weber")
+}
+
+// TestStudyOfTomorrow: nobody signs for pushes of a day that has not come yet, and a wrong date
+// can still be mended.
+func TestStudyOfTomorrow(t *testing.T) {
+	p := plainly(t, example(t))
+	p.get(provingPath)
+	require.Equal(t, 200, p.send(provingPath, "start master", nil))
+	ahead := time.Now().UTC().AddDate(1, 0, 0).Format(time.DateOnly)
+	fields := func(day string) url.Values {
+		return url.Values{"who": {"A. Weber"}, "head.height": {"40"}, "head.taken_at": {day}, "rows[0].0": {"100.137"}}
+	}
+	require.Equal(t, 422, p.send(p.at, "sign", fields(ahead)))
+	assert.Contains(t, p.was, "that day has not come yet")
+	require.Equal(t, 200, p.send(p.at, "sign", fields(today())))
 	assert.Contains(t, p.was, "Signed by A. Weber")
 }

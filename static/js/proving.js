@@ -5,8 +5,9 @@
 import { acceptDrops } from "./drop.js";
 import { answering } from "./asking.js";
 import { likeSpreadsheet } from "./cells.js";
-import { keepTaps } from "./taps.js";
+import { forgetSigned, keepTaps } from "./taps.js";
 
+forgetSigned();
 const root = document.documentElement;
 const study = document.getElementById("study");
 const check = document.getElementById("check");

@@ -40,6 +40,7 @@ type ProvingState struct {
 	Kind  string // proved, not_proved, withdrawn, expired or none
 	Text  string
 	Found string // how the station keeps the promise, as it was found
+	Alarm string // what speaks against it today
 }
 
 // A Need is one kind of study that a station is proved by.
@@ -113,6 +114,7 @@ type StationChecks struct {
 	History string
 	Text    string // when the last one was, and whether one is due
 	Due     bool
+	Failed  bool // the last one did
 }
 
 // An Upload takes a table of text as a new study.

@@ -178,6 +178,11 @@ func (say Words) LastChecked(at time.Time, passed proving.Answer, who string) st
 	return "The last shift check " + map[bool]string{true: "passed", false: "failed"}[passed == proving.Pass] + ", " + say.When(at) + ", by " + who + "."
 }
 
+// CheckFailedAlarm says beside the state of a station that its last shift check failed.
+func (say Words) CheckFailedAlarm() string {
+	return "But the last shift check failed: set no part free until the cause is found and a check passes."
+}
+
 // NeverChecked says that there was no shift check.
 func (say Words) NeverChecked(letter string) string {
 	if letter == "" {

@@ -17,9 +17,9 @@ func (say Words) RowCount(n int) string { return counted(n, "row", "rows") }
 // FaultyRows says how many rows could not be read.
 func (say Words) FaultyRows(n int) string {
 	if n == 1 {
-		return "1 row cannot be read yet; the others are taken."
+		return "1 row cannot be read yet; what can be read is taken."
 	}
-	return strconv.Itoa(n) + " rows cannot be read yet; the others are taken."
+	return strconv.Itoa(n) + " rows cannot be read yet; what can be read is taken."
 }
 
 // RowsStillEmpty says how many rows of a study are to be filled in.
@@ -86,6 +86,11 @@ func (say Words) SignRefused(faults, empty int) string {
 		return "Not signed: " + say.RowsStillEmpty(empty)
 	}
 	return "Not signed: " + counted(faults, "entry", "entries") + " cannot be read or missing. Each is marked where it stands."
+}
+
+// NotComeYet says that a study cannot have been taken on a day that is still to come.
+func (say Words) NotComeYet(day string) string {
+	return "Not signed: it was taken on " + day + ", says the study, and that day has not come yet."
 }
 
 // StudySigned says that a study was signed.

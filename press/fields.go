@@ -243,7 +243,7 @@ var Fields = []Field{
 	{Path: "sequence.steps[].decel", Low: aboveZero, Derived: "the deceleration", Steps: goingSteps, Unit: "mm/s²", Label: "Step deceleration", Help: "Of this step alone."},
 	{Path: "sequence.steps[].hand_over", Kind: Flag, Default: false, Steps: goingSteps, Label: "Without rest", Help: "The next step begins at this one's end without rest."},
 	{Path: "sequence.steps[].on_hold", Kind: Choice, Default: GoOn, Choices: []string{GoOn, Cancel}, Steps: goingSteps, Label: "On hold", Help: "When the hold is over: on to the same target (go_on), or the next step begins from there (cancel)."},
-	{Path: "sequence.steps[].zone[0]", Derived: "not stated", Steps: goingSteps, Unit: "mm", Label: "Step zone, start", Help: "Where this step makes a signal of its own come on."},
+	{Path: "sequence.steps[].zone[0]", Derived: "not stated", Steps: goingSteps, Unit: "mm", Label: "Step zone, start", Help: "Where this step makes a signal of its own come on. It stays where it is when the target is changed; a button offers to move it."},
 	{Path: "sequence.steps[].zone[1]", Derived: "not stated", Steps: goingSteps, Unit: "mm", Label: "Step zone, end", Help: "More than its start."},
 	{Path: "sequence.steps[].time", Required: true, Low: zero, Steps: waitSteps, Unit: "s", Label: "Wait", Help: "How long the ram stands."},
 

@@ -81,7 +81,7 @@ func (s *site) adopt(w http.ResponseWriter, r *http.Request, d *studyDesk, f *st
 		d.status = http.StatusUnprocessableEntity
 		return s.studyPage(w, r, d)
 	}
-	_, err = s.store.Save(r.Context(), d.id, archive.At(f.version), proving.Put(a.head.Draft, picked...), sayProof.TookValues(d.kept.Study))
+	_, err = s.store.Save(r.Context(), d.id, archive.At(f.version), proving.Put(a.head.Draft, picked...), sayProof.TookValues(d.kept.Study, d.kept.Digest))
 	var stale *archive.Stale
 	if errors.As(err, &stale) {
 		d.say("refused", sayProof.DraftMoved())
@@ -108,7 +108,7 @@ func (s *site) untaken(ctx context.Context, d *studyDesk, head archive.Head, off
 	if err != nil || d.kept.Study == nil {
 		return offered, err
 	}
-	did := sayProof.TookValues(d.kept.Study)
+	did := sayProof.TookValues(d.kept.Study, d.kept.Digest)
 	taken := map[string]bool{}
 	for i, st := range states {
 		if st.Did != did || st.Draft == nil || i+1 == len(states) || states[i+1].Draft == nil {

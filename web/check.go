@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"context"
 	"crypto/rand"
 	"errors"
@@ -13,6 +14,7 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/proving"
 	"ramplan/press/words"
+	"ramplan/press/words/proof"
 	"ramplan/web/page"
 	proofview "ramplan/web/view/proving"
 )
@@ -55,11 +57,7 @@ func (s *site) cards(w http.ResponseWriter, r *http.Request, d *studyDesk, a aga
 
 // showChecked answers with samples to be filled in, and what the plan predicts of them.
 func (s *site) showChecked(w http.ResponseWriter, r *http.Request, status int, c proofview.Cards, a against, part bool) error {
-	if a.result != nil && c.Typed != nil {
-		if study, _ := proofview.Expected(c.Typed, a.result); len(study.Rows) > 0 {
-			c.Expects = &proving.Assess(a.result, []*proving.Study{study}, today()).Studies[0]
-		}
-	}
+	expect(&c, a)
 	w.Header().Add("Vary", partHeader)
 	if part {
 		return show(w, r, status, page.CheckBody(c.Page(assets.provingPage())))
@@ -72,6 +70,16 @@ func (s *site) showChecked(w http.ResponseWriter, r *http.Request, status int, c
 		}
 	}
 	return show(w, r, status, page.CheckOf(c.Page(assets.provingPage().With(foot))))
+}
+
+// expect tells of each push what the plan predicts, whatever came.
+func expect(c *proofview.Cards, a against) {
+	if c.Expects != nil || a.result == nil || c.Typed == nil {
+		return
+	}
+	if study, _ := proofview.Expected(c.Typed, a.result); len(study.Rows) > 0 {
+		c.Expects = &proving.Assess(a.result, []*proving.Study{study}, today()).Studies[0]
+	}
 }
 
 // newCheck answers GET /plans/{id}/check.
@@ -103,7 +111,11 @@ func (s *site) shiftCheck(r *http.Request) (proofview.Cards, against, error) {
 		c.Refused = sayProof.NothingToCheck()
 		return c, a, nil
 	}
-	if c.Typed = proofview.ShiftBegun(a.result); len(c.Typed.Rows) < 2 {
+	if c.Warned, err = s.warned(r.Context(), id); err != nil {
+		return c, a, err
+	}
+	c.Looks = proofview.LooksBegun(a.result)
+	if c.Typed = proofview.ShiftBegun(a.result); len(c.Typed.Rows) == 0 {
 		c.Refused = sayProof.NoSamples()
 		return c, a, nil
 	}
@@ -152,6 +164,12 @@ func (s *site) fillCheck(w http.ResponseWriter, r *http.Request) error {
 	}
 	c.Typed = f.into(&proving.Typed{Kind: proving.Samples, Columns: c.Typed.Columns})
 	c.Who, c.Hidden = f.other[page.NameWho], []page.Hidden{{Name: page.NameOnce, Value: f.other[page.NameOnce]}}
+	for i := range c.Looks {
+		l := &c.Looks[i]
+		arrival, zone := proofview.LookNames(i)
+		l.Arrival, l.Zone = f.other[arrival], f.other[zone]
+	}
+	c.Typed.SetHead("notes", proofview.LooksNoted(c.Looks))
 	c.Typed.SetHead("taken_at", time.Now().Format(time.RFC3339))
 	c.Typed.SetHead("plan_digest", a.result.PlanDigest())
 	c.Typed.SetHead("taken_by", c.Who)
@@ -171,13 +189,9 @@ func (s *site) fillCheck(w http.ResponseWriter, r *http.Request) error {
 		c.NoWho = why
 		return s.showChecked(w, r, http.StatusUnprocessableEntity, c, a, part)
 	}
-	passed := proving.Open
-	if c.Judged != nil {
-		if found, ok := c.Judged.Result.(*proving.SamplesResult); ok {
-			passed = proving.ShiftOutcome(found)
-		}
-	}
-	if left := proofview.Left(c.Typed, faults); left > 0 {
+	expect(&c, a)
+	passed, left := c.Outcome()
+	if left > 0 {
 		return refused(sayProof.CheckNotWhole(left))
 	}
 	if passed == proving.Open {
@@ -188,7 +202,7 @@ func (s *site) fillCheck(w http.ResponseWriter, r *http.Request) error {
 	var no archive.StudyRefused
 	switch {
 	case errors.As(err, &wrong):
-		return refused(sayProof.SignRefused(len(wrong)))
+		return refused(sayProof.SignRefused(len(wrong), 0))
 	case errors.As(err, &no):
 		return refused(no.Text())
 	case err != nil:
@@ -204,9 +218,13 @@ func (s *site) stationChecks(ctx context.Context, id archive.ID, a against) (pag
 	if err != nil {
 		return out, err
 	}
+	if out.Warned, err = s.warned(ctx, id); err != nil {
+		return out, err
+	}
 	if len(checks) > 0 {
 		k := checks[0]
 		out.Text = sayProof.LastChecked(k.SignedAt, k.Check.Passed, k.SignedBy)
+		out.Failed = k.Check.Passed != proving.Pass
 		due := proving.DueOf("", "", k.SignedAt, k.Check.Passed, time.Now())
 		if out.Due = a.letter != "" && due.Any(); due.CheckOld && out.Due {
 			out.Text += sayProof.CheckAgain()
@@ -237,15 +255,26 @@ func (s *site) listChecks(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	t := titleOf(a.head)
-	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, CSV: planPath(id, "checks.csv"), Paper: planPath(id, "checks.pdf")}
+	p := page.ChecksPage{Title: page.Title{Address: t.Address, Name: t.Name, Number: t.Number}, Address: planPath(id, ""), Due: said.Text, IsDue: said.Due, Paper: planPath(id, "checks.pdf")}
+	for i, way := range words.Separations {
+		l := page.Link{Address: planPath(id, "checks.csv"), Text: say.AllAsCSV(way.Name)}
+		if i > 0 {
+			l.Address += "?separator=" + way.Name
+		}
+		p.CSV = append(p.CSV, l)
+	}
+	if p.Warned, err = s.warned(r.Context(), id); err != nil {
+		return err
+	}
+	predicted := predictions{}
 	for _, k := range checks {
-		p.Lines = append(p.Lines, shiftLine(id, k))
+		p.Lines = append(p.Lines, shiftLine(id, k, s.pushesOf(r.Context(), k, predicted)))
 	}
 	p.Assets = assets.provingPage().With(plainFoot(a.head.Draft, sayProof.ShiftCheck()))
 	return show(w, r, http.StatusOK, page.ChecksOf(p))
 }
 
-func shiftLine(id archive.ID, k archive.KeptStudy) page.ShiftLine {
+func shiftLine(id archive.ID, k archive.KeptStudy, pushes []proof.ShiftPushed) page.ShiftLine {
 	out := page.ShiftLine{
 		Address: planPath(id, "checks/"+strconv.FormatInt(int64(k.ID), 10)), When: say.When(k.SignedAt), Stamp: words.Stamp(k.SignedAt), Who: k.SignedBy,
 		Revision: sayProof.RevisionNamed(k.Check.Letter), Outcome: string(k.Check.Passed), OutcomeText: sayProof.ShiftVerdict(k.Check.Passed),
@@ -253,7 +282,7 @@ func shiftLine(id archive.ID, k archive.KeptStudy) page.ShiftLine {
 	if k.Damaged {
 		out.Outcome, out.OutcomeText = string(proving.Fail), sayProof.DamagedWord()
 	} else {
-		out.Lead = sayProof.ShiftLead(k.Study)
+		out.Lead = sayProof.ShiftLead(pushes)
 	}
 	return out
 }
@@ -285,7 +314,7 @@ func (s *site) showShiftCheck(w http.ResponseWriter, r *http.Request) error {
 		p.Damaged = sayProof.DamagedStudy()
 	} else {
 		p.Facts = proofview.ShiftFacts(k.SignedBy, k.SignedAt, k.Check.Letter, k.Check.Digest, k.Digest)
-		p.Table = proofview.ShiftTable(k.Study)
+		p.Table = proofview.ShiftTable(s.pushesOf(r.Context(), k, predictions{}))
 	}
 	p.Assets = assets.provingPage().With(plainFoot(head.Draft, sayProof.RevisionNamed(k.Check.Letter)+" · "+sayProof.ShiftCheck()))
 	return show(w, r, http.StatusOK, page.ShiftOf(p))
@@ -297,9 +326,11 @@ func (s *site) sendChecks(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if _, err := s.store.Get(r.Context(), id); err != nil {
+	head, err := s.store.Get(r.Context(), id)
+	if err != nil {
 		return err
 	}
+	t := titleOf(head)
 	checks, err := s.store.ShiftChecks(r.Context(), id)
 	if err != nil {
 		return err
@@ -308,10 +339,13 @@ func (s *site) sendChecks(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	rows := [][]string{proofview.ShiftHeads()}
+	rows, predicted := [][]string{proofview.ShiftHeads()}, predictions{}
 	for _, k := range checks {
 		if k.Study != nil {
-			rows = append(rows, proofview.ShiftRows(k.SignedBy, k.SignedAt, k.Check.Letter, k.Check.Passed, k.Study, k.Digest, to)...)
+			kept := proofview.ShiftKept{
+				Plan: cmp.Or(t.Number, t.Name), Who: k.SignedBy, Letter: k.Check.Letter, Digest: k.Digest, At: k.SignedAt, Passed: k.Check.Passed, Pushes: s.pushesOf(r.Context(), k, predicted),
+			}
+			rows = append(rows, kept.Rows(to)...)
 		}
 	}
 	sendCSV(w, "shift-checks-"+strconv.FormatInt(int64(id), 10), to.File(rows))

@@ -12,6 +12,8 @@ import (
 	"ramplan/press/archive"
 	"ramplan/press/draw/paper"
 	"ramplan/press/proving"
+	"ramplan/press/words/proof"
+	proofview "ramplan/web/view/proving"
 )
 
 // printChecks answers GET /plans/{id}/checks.pdf: the shift checks as a page to be signed, the
@@ -32,7 +34,7 @@ func (s *site) printChecks(w http.ResponseWriter, r *http.Request) error {
 	slices.SortStableFunc(checks, func(a, b archive.KeptStudy) int { return a.SignedAt.Compare(b.SignedAt) })
 	t := titleOf(head)
 	h := paper.ShiftHistory{Number: t.Number, Name: t.Name, Day: say.Today()}
-	predicted := map[string]*press.Result{} // by the letter of the revision
+	predicted := predictions{}
 	for _, k := range checks {
 		if k.Study == nil { // damaged: nothing of it can be told
 			continue
@@ -42,7 +44,7 @@ func (s *site) printChecks(w http.ResponseWriter, r *http.Request) error {
 			h.From = day
 		}
 		h.To = day
-		h.Rows = append(h.Rows, s.shiftRows(r.Context(), id, k, predicted)...)
+		h.Rows = append(h.Rows, shiftRows(k, s.pushesOf(r.Context(), k, predicted))...)
 	}
 	var b bytes.Buffer
 	if err := board.take(r.Context(), func() error { return paper.NewShiftHistory(h).Write(&b, "pdf") }); err != nil {
@@ -56,33 +58,68 @@ func (s *site) printChecks(w http.ResponseWriter, r *http.Request) error {
 	return nil
 }
 
-// shiftRows are the pushes of one check, with what the revision predicts for each where its
-// plan can still be read.
-func (s *site) shiftRows(ctx context.Context, id archive.ID, k archive.KeptStudy, predicted map[string]*press.Result) []paper.ShiftRow {
+// predictions are the results of a plan's revisions by their letter; nil of one that can no longer be read.
+type predictions map[string]*press.Result
+
+// pushesOf are the pushes of a kept check, with what its revision predicts for each where its
+// plan can still be read; none of a damaged one.
+func (s *site) pushesOf(ctx context.Context, k archive.KeptStudy, predicted predictions) []proof.ShiftPushed {
+	if k.Study == nil {
+		return nil
+	}
 	result, known := predicted[k.Check.Letter]
 	if !known {
-		if rev, err := s.store.Revision(ctx, id, k.Check.Letter); err == nil && rev.Plan != nil {
+		if rev, err := s.store.Revision(ctx, k.Plan, k.Check.Letter); err == nil && rev.Plan != nil {
 			result = press.Evaluate(rev.Plan)
 		}
 		predicted[k.Check.Letter] = result
 	}
-	var found []proving.SampleRow
-	if result != nil {
-		if q, ok := proving.Assess(result, []*proving.Study{k.Study}, today()).Studies[0].Result.(*proving.SamplesResult); ok {
-			found = q.Rows
-		}
-	}
+	return proofview.PushesOf(result, k.Study)
+}
+
+// shiftRows are the pushes of one check on paper. What the plan does not tell goes by the check.
+func shiftRows(k archive.KeptStudy, pushes []proof.ShiftPushed) []paper.ShiftRow {
 	var out []paper.ShiftRow
-	for i, row := range k.Study.Rows {
+	for _, x := range pushes {
 		line := paper.ShiftRow{
-			When: k.SignedAt.Local().Format("2006-01-02 15:04"), Who: k.SignedBy, Revision: k.Check.Letter, Sample: row.Sample,
-			Predicted: say.LampsInBrief(nil, nil), Came: say.LampsInBrief(row.Arrival, row.Zone), Passed: k.Check.Passed == proving.Pass,
+			When: k.SignedAt.Local().Format("2006-01-02 15:04"), Who: k.SignedBy, Revision: k.Check.Letter, Sample: x.Sample,
+			Predicted: say.LampsInBrief(x.WantArrival, x.WantZone), Came: say.LampsInBrief(x.Arrival, x.Zone), Passed: x.How == proving.Pass || x.How == proving.Open && k.Check.Passed == proving.Pass,
 		}
-		if i < len(found) {
-			line.Predicted = say.LampsInBrief(found[i].Arrival, found[i].Zone)
-			line.Passed = found[i].Lamps != proving.Fail && (found[i].Reading == nil || *found[i].Reading != proving.Fail)
+		if x.First {
+			line.Sample = sayProof.AtFirstLook(x.Sample)
 		}
 		out = append(out, line)
 	}
 	return out
+}
+
+// warned says what stands against a plan's station: that its last shift check failed, or that a
+// crash was written down since the last that passed.
+func (s *site) warned(ctx context.Context, id archive.ID) (string, error) {
+	checks, err := s.store.ShiftChecks(ctx, id)
+	if err != nil {
+		return "", err
+	}
+	kept, err := s.store.Studies(ctx, id)
+	if err != nil {
+		return "", err
+	}
+	var failed, passed, crash time.Time
+	for i, k := range checks { // the newest first
+		if i == 0 && k.Check.Passed == proving.Fail {
+			failed = k.SignedAt
+		}
+		if k.Check.Passed == proving.Pass && passed.IsZero() {
+			passed = k.SignedAt
+		}
+	}
+	for _, k := range kept {
+		if k.Study == nil || k.Kind != proving.Event || k.Study.Event != proving.Crash || k.ReplacedBy != 0 {
+			continue
+		}
+		if at := proving.LatestOf(k.Study, k.Changed); at.After(passed) && at.After(crash) {
+			crash = at
+		}
+	}
+	return sayProof.StationWarned(failed, crash), nil
 }

@@ -161,6 +161,11 @@ func (d drilling) whatTheyMean(w http.ResponseWriter, r *http.Request) error {
 		return show(w, r, http.StatusUnprocessableEntity, page.LampsOf(page.LampsPage{DrillHead: h}))
 	}
 	p := d.Lamps(h, r.Form.Get)
+	p.Check = page.Link{Address: planPath(d.id, "check"), Text: sayProof.ShiftCheck()}
+	var err error
+	if p.Warned, err = d.site.warned(r.Context(), d.id); err != nil {
+		return err
+	}
 	status := http.StatusOK
 	if p.Trouble != "" {
 		status = http.StatusUnprocessableEntity

@@ -11,7 +11,7 @@ import (
 // under the bar where it stays, and at the upper edge where it scrolls away.
 func TestJumpsAtTop(t *testing.T) {
 	b, _ := visitWhole(t, example(t))
-	for _, width := range []int64{1440, 1024, 901, 900, 720, 500, 390} {
+	for _, width := range []int64{1440, 1024, 1001, 1000, 720, 500, 390} {
 		b.do(chromedp.EmulateViewport(width, 900))
 		eval[any](b, "document.getElementById('f-motion').scrollIntoView() ?? 0")
 		b.until("document.getElementById('jumps').getBoundingClientRect().top < 100")

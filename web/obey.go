@@ -99,6 +99,20 @@ func (p *posted) obey() (*bench, error) {
 		}
 		b.typed = changed
 		return b, nil
+	case view.DoZone:
+		row, err := strconv.Atoi(rest)
+		if err != nil {
+			return nil, unknownCommand(p.do)
+		}
+		moved, said, ok := view.MoveZone(b.typed, row)
+		if !ok {
+			b.refused = true
+			b.say(say.NoZoneMoved())
+			return b, nil
+		}
+		b.typed = moved
+		b.notices = append(b.notices, page.Notice{Kind: "done", Text: said, Back: true})
+		return b, nil
 	case view.DoHold:
 		held, ok := view.Hold(b.typed)
 		if !ok {

@@ -35,6 +35,10 @@ func (s *site) provingRoutes(r chi.Router) {
 // today is the day for which the state of a station is asked.
 func today() string { return time.Now().UTC().Format(time.DateOnly) }
 
+// thisMinute is when a study or an event begins to be typed: with the time of day, or nobody
+// could tell which of two on one day came first.
+func thisMinute() string { return time.Now().Format("2006-01-02T15:04:05Z07:00") }
+
 // against is what the studies of a plan are held against: the newest issued revision, or the
 // draft where nothing was issued or that is asked for.
 type against struct {
@@ -127,6 +131,9 @@ func (s *site) overview(w http.ResponseWriter, r *http.Request, id archive.ID, s
 			o.Kept[at].Judged = &o.Found.Studies[i]
 		}
 	}
+	if o.Event.When == "" {
+		o.Event.When = thisMinute()
+	}
 	if o.Checks, err = s.stationChecks(ctx, id, a); err != nil {
 		return err
 	}
@@ -174,7 +181,7 @@ func (s *site) startStudy(w http.ResponseWriter, r *http.Request, id archive.ID,
 	if err != nil {
 		return err
 	}
-	typed := proofview.Begun(kind, today(), a.letter, a.result)
+	typed := proofview.Begun(kind, thisMinute(), a.letter, a.result)
 	if typed == nil {
 		return unknownCommand("start " + kind)
 	}

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -152,7 +153,7 @@ func TestRefusedLinesStay(t *testing.T) {
 	p.get(provingPath)
 	text := "# kind: load_cell\n# taken_at: " + today() + "\nsetting;force\n60;2200\n60;2190;7\n60;22x0\n60\n;\n60;2210\n"
 	require.Equal(t, 200, p.send(provingPath, "read", url.Values{page.NameText: {text}}))
-	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; the others are taken.")
+	assert.Contains(t, p.was, "5 rows were read in. 3 rows cannot be read yet; what can be read is taken.")
 	assert.Contains(t, p.was, `value="22x0"`)
 	assert.Contains(t, p.was, `value="2190 7"`, "a cell too many is not lost")
 	assert.Contains(t, p.was, "Force: not given")
@@ -235,7 +236,7 @@ func TestShiftCheck(t *testing.T) {
 	assert.Contains(t, p.was, "to go")
 	fill := func(answer string) url.Values {
 		fields := url.Values{"who": {"B. Roth"}}
-		for i, line := range strings.Split(samplesAsPredicted(t, press.Evaluate(plan)), "\n")[:6] {
+		for i, line := range shiftAsPredicted(t, press.Evaluate(plan)) {
 			m := regexp.MustCompile(`name="rows\[` + strconv.Itoa(i) + `\]\.0" value="([^"]*)"`).FindStringSubmatch(p.was)
 			require.NotNil(t, m, "row %d", i)
 			fields.Set("rows["+strconv.Itoa(i)+"].0", m[1])
@@ -243,9 +244,9 @@ func TestShiftCheck(t *testing.T) {
 				fields.Set("rows["+strconv.Itoa(i)+"]."+strconv.Itoa(j+1), cell)
 			}
 		}
-		if answer != "" {
-			fields.Set("rows[0].2", answer)
-			fields.Set("rows[0].3", answer)
+		if answer != "" { // the master, which shows both
+			fields.Set("rows[2].2", answer)
+			fields.Set("rows[2].3", answer)
 		}
 		return fields
 	}
@@ -271,7 +272,14 @@ func TestShiftCheck(t *testing.T) {
 	assert.Equal(t, 2, strings.Count(p.was, "revision A"))
 	require.Equal(t, 200, p.get(benchPath+"/checks.csv"))
 	assert.Equal(t, 1+2*6, strings.Count(p.was, "\n"), "a row for each push, and the head")
-	assert.Contains(t, p.was, ",B. Roth,A,false,")
+	assert.Contains(t, p.was, "WS-210,A,")
+	assert.Contains(t, p.was, ",B. Roth,failed,Master,end of the push,")
+	assert.Regexp(t, `,on,on,\d+\.\d{4},\d+\.\d{4},off,off,[\d.]+,fail,`, p.was, "predicted both on, came both off")
+	assert.Equal(t, 1, strings.Count(p.was, ",fail,"), "one push failed, and it alone is told so")
+	require.Equal(t, 200, p.get(benchPath+"/checks.csv?separator=semicolon"))
+	assert.Regexp(t, `;on;on;\d+,\d{4};`, p.was)
+	require.Equal(t, 200, p.get(benchPath+"/checks/2"))
+	assert.Regexp(t, `<th scope="row">Master</th> *<td class="num">FAIL</td> *<td class="num">arrival on, zone on</td> *<td class="num">arrival off, zone off</td>`, p.was)
 	require.Equal(t, 200, p.get(benchPath+"/checks.pdf"))
 	assert.True(t, strings.HasPrefix(p.was, "%PDF-"))
 	require.Equal(t, 200, p.get(provingPath))
@@ -299,7 +307,7 @@ func provedParts(t testing.TB, store *archive.Archive) {
 	require.NoError(t, err)
 	shift := proofview.ShiftBegun(r)
 	shift.SetHead("taken_at", today())
-	for i, line := range strings.Split(samplesAsPredicted(t, r), "\n")[:len(shift.Rows)] {
+	for i, line := range shiftAsPredicted(t, r) {
 		copy(shift.Rows[i][1:], strings.Split(line, "\t"))
 	}
 	_, err = store.AddShiftCheck(ctx, 1, archive.NewCheck{Letter: "A", By: "B. Roth", Passed: proving.Pass, Typed: shift})
@@ -319,5 +327,21 @@ func TestPostedStudyIsSigned(t *testing.T) {
 	require.Equal(t, 200, p.get(provingPath+"/1"))
 	assert.NotContains(t, p.was, `name="rows[0].0"`, "it is not typed over")
 	require.Equal(t, 200, p.send(p.at, "sign", url.Values{"who": {"A. Weber"}}))
+	assert.Contains(t, p.was, "Signed by A. Weber")
+}
+
+// TestStudyOfTomorrow: nobody signs for pushes of a day that has not come yet, and a wrong date
+// can still be mended.
+func TestStudyOfTomorrow(t *testing.T) {
+	p := plainly(t, example(t))
+	p.get(provingPath)
+	require.Equal(t, 200, p.send(provingPath, "start master", nil))
+	ahead := time.Now().UTC().AddDate(1, 0, 0).Format(time.DateOnly)
+	fields := func(day string) url.Values {
+		return url.Values{"who": {"A. Weber"}, "head.height": {"40"}, "head.taken_at": {day}, "rows[0].0": {"100.137"}}
+	}
+	require.Equal(t, 422, p.send(p.at, "sign", fields(ahead)))
+	assert.Contains(t, p.was, "that day has not come yet")
+	require.Equal(t, 200, p.send(p.at, "sign", fields(today())))
 	assert.Contains(t, p.was, "Signed by A. Weber")
 }

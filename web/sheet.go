@@ -58,7 +58,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 			return out, faulty{refusal{http.StatusUnprocessableEntity, say.DraftNotForPaper(), lines(faults)}, faults}
 		}
 		out.plan = plan
-		if out.proof, err = s.proofOf(r, id, plan, recordAsked(r)); err != nil {
+		if out.proof, err = s.proofOf(r, id, "", plan, recordAsked(r)); err != nil {
 			return out, err
 		}
 		if letter == draftSide || plan.Digest() != out.head.Issued {
@@ -78,7 +78,7 @@ func (s *site) printedOf(r *http.Request) (printed, error) {
 	if out.old, err = s.supersededBy(r.Context(), id, rev.Letter); err != nil {
 		return out, err
 	}
-	out.proof, err = s.proofOf(r, id, rev.Plan, out.old == "" || recordAsked(r))
+	out.proof, err = s.proofOf(r, id, rev.Letter, rev.Plan, out.old == "" || recordAsked(r))
 	return out, err
 }
 

@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
+	"time"
 
 	"github.com/go-chi/chi/v5"
 
@@ -249,6 +250,10 @@ func pastedAt(rest string) (row, column int, ok bool) {
 
 // sign keeps the study for good.
 func (s *site) sign(w http.ResponseWriter, r *http.Request, d *studyDesk) error {
+	if day := d.v.Day(); day > time.Now().AddDate(0, 0, 1).UTC().Format(time.DateOnly) {
+		d.v.NoWho, d.status = sayProof.NotComeYet(day), http.StatusUnprocessableEntity
+		return s.studyPage(w, r, d)
+	}
 	k, err := s.store.SignStudy(r.Context(), d.id, d.kept.ID, d.kept.Version, d.v.Who)
 	var faults proving.TypedFaults
 	var refused archive.StudyRefused
@@ -256,7 +261,7 @@ func (s *site) sign(w http.ResponseWriter, r *http.Request, d *studyDesk) error 
 	var failure *archive.Failure
 	switch {
 	case errors.As(err, &faults):
-		d.v.NoWho, d.status = sayProof.SignRefused(len(faults)), http.StatusUnprocessableEntity
+		d.v.NoWho, d.status = sayProof.SignRefused(len(faults), proofview.StillEmpty(d.v.Typed)), http.StatusUnprocessableEntity
 	case errors.As(err, &refused):
 		d.v.NoWho, d.status = refused.Text(), http.StatusUnprocessableEntity
 	case errors.As(err, &stale):

@@ -226,6 +226,7 @@ type source struct {
 
 	studies []*proving.Study // of its station
 	damaged bool             // one that is kept cannot be read
+	past    past             // that took values of studies into it
 	asked   bool             // whether the station is proved can be told: it is kept, or its studies were named
 }
 

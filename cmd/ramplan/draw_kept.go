@@ -67,7 +67,7 @@ func (k *kept) plan(ctx context.Context, into *source) (*press.Plan, *carry.Issu
 	case len(ids) > 1:
 		return nil, nil, errors.New(say.SeveralOfNumber(len(ids), k.number))
 	}
-	if err := into.keptStudies(ctx, a, ids[0]); err != nil {
+	if err := into.keptStudies(ctx, a, ids[0], ""); err != nil {
 		return nil, nil, err
 	}
 	plan, err := a.Sound(ctx, ids[0])
@@ -95,5 +95,5 @@ func (k *kept) issued(ctx context.Context, a *archive.Archive, into *source) (*p
 	if f := found[0]; f.Superseded() {
 		k.old = say.SupersededBy(f.Last, f.LastAt.Local().Format(time.DateOnly))
 	}
-	return rev.Plan, rev.Paper(), into.keptStudies(ctx, a, found[0].Plan)
+	return rev.Plan, rev.Paper(), into.keptStudies(ctx, a, found[0].Plan, found[0].Letter)
 }

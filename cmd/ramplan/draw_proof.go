@@ -12,6 +12,7 @@ import (
 	"ramplan/press/draw/paper"
 	"ramplan/press/draw/proof"
 	"ramplan/press/proving"
+	saying "ramplan/press/words/proof"
 )
 
 // proving looks at what the command line says of studies.
@@ -47,13 +48,27 @@ func (s *source) readStudies(c console, files []string) bool {
 	return sound
 }
 
-// keptStudies takes the studies that a kept plan's station is judged by.
-func (s *source) keptStudies(ctx context.Context, a *archive.Archive, id archive.ID) (err error) {
+// A past of a kept plan is what was taken over from studies, and the draft that it led to.
+type past struct {
+	steps []saying.Taking
+	led   *press.Draft
+}
+
+// keptStudies takes the studies that a kept plan's station is judged by, and the steps that took
+// values of studies into its draft, or into the revision of a letter.
+func (s *source) keptStudies(ctx context.Context, a *archive.Archive, id archive.ID, letter string) (err error) {
 	s.studies, err = a.CountingStudies(ctx, id)
 	if damaged := (*archive.Damaged)(nil); errors.As(err, &damaged) {
 		s.studies, s.damaged, err = nil, true, nil
 	}
-	s.asked = true
+	if s.asked = true; err != nil {
+		return err
+	}
+	steps, draft, err := a.StepsTo(ctx, id, letter, saying.Took)
+	for _, st := range steps {
+		s.past.steps = append(s.past.steps, saying.Taking{At: st.At, Did: st.Did, Was: st.Was, Is: st.Draft})
+	}
+	s.past.led = draft
 	return err
 }
 
@@ -62,7 +77,10 @@ func (s source) proof(r *press.Result) *paper.Proof {
 	if !s.asked {
 		return nil
 	}
-	return &paper.Proof{Assessment: proving.Assess(r, s.studies, time.Now().UTC().Format(time.DateOnly)), Studies: s.studies, Damaged: s.damaged}
+	return &paper.Proof{
+		Assessment: proving.Assess(r, s.studies, time.Now().UTC().Format(time.DateOnly)), Studies: s.studies, Damaged: s.damaged,
+		Adopted: saying.Words{}.Adoptions(r.Plan, s.past.steps, s.past.led),
+	}
 }
 
 // layStudy lays out a drawing of a study: of the one that was named, or of the one of its

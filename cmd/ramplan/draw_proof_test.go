@@ -7,6 +7,10 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ramplan/press/archive"
+	"ramplan/press/proving"
+	saying "ramplan/press/words/proof"
 )
 
 // TestDrawStudies: a study is drawn beside its plan in every format, a sheet takes the proof
@@ -46,4 +50,33 @@ func TestDrawStudies(t *testing.T) {
 	assert.Equal(t, statusRefused, status)
 	assert.Empty(t, out)
 	assert.Contains(t, errs, "bad.csv:4: force:")
+}
+
+// TestDrawSaysWhatWasTaken: the record behind the sheet of a kept plan names the values that its
+// draft took over from a study.
+func TestDrawSaysWhatWasTaken(t *testing.T) {
+	dir := onShelf(t)
+	a, err := archive.Open(t.Context(), dir, archive.Options{})
+	require.NoError(t, err)
+	head, err := a.Get(t.Context(), 1)
+	require.NoError(t, err)
+	head.Draft.Set("station.nest", "140.01")
+	taken := saying.Words{}.TookValues(&proving.Study{Kind: proving.Trial, TakenAt: "2026-11-24"}, "sha256:711cd8aad66f0000")
+	_, err = a.Save(t.Context(), 1, archive.At(head.Version), head.Draft, taken)
+	require.NoError(t, err)
+	require.NoError(t, a.Close())
+	t.Chdir(t.TempDir())
+	status, _, errs := command(t, "", "draw", "-data", dir, "-plan", "WS-210", "-pages", "record", "-o", "sheet.svg")
+	require.Zero(t, status, errs)
+	files, err := filepath.Glob("sheet*.svg")
+	require.NoError(t, err)
+	all := ""
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		all += string(data)
+	}
+	for _, said := range []string{"Taken over from studies", ">711cd8aad66f<", ">140.000\u202fmm<", ">140.010\u202fmm<"} {
+		assert.Contains(t, all, said)
+	}
 }

@@ -205,7 +205,7 @@ func (c *checker) studies(ctx context.Context) error {
 		} else {
 			c.Studies++
 		}
-		if k.Damaged {
+		if k.Damaged || k.Study != nil && k.Study.Digest() != k.Digest {
 			c.fault(k.Plan, studyName(k.ID), "does not match its digest")
 		}
 		if old, there := known[k.Replaces]; k.Replaces != 0 && (!there || old.Plan != k.Plan || old.Kind != k.Kind || !old.Signed()) {

@@ -32,7 +32,7 @@ func (a *Archive) State(ctx context.Context, id ID, n int64) (State, error) {
 }
 
 func getState(ctx context.Context, q querier, id ID, n int64) (State, error) {
-	s, err := scanState(id, q.QueryRowContext(ctx, "select "+stateColumns+" from state where plan = $1 and n = $2", id, n))
+	s, err := scanState(id, q.QueryRowContext(ctx, "select "+stateColumns+" from state where plan = $1 and n = $2", id, n).Scan)
 	if errors.Is(err, sql.ErrNoRows) {
 		return s, ErrNotFound
 	}
@@ -42,11 +42,11 @@ func getState(ctx context.Context, q querier, id ID, n int64) (State, error) {
 	return s, err
 }
 
-func scanState(id ID, row interface{ Scan(...any) error }) (State, error) {
+func scanState(id ID, scan scanner) (State, error) {
 	var s State
 	var at string
 	var body []byte
-	if err := row.Scan(&s.N, &at, &s.Did, &s.Prev, &s.Digest, &s.Valid, &body, &s.Stands); err != nil {
+	if err := scan(&s.N, &at, &s.Did, &s.Prev, &s.Digest, &s.Valid, &body, &s.Stands); err != nil {
 		return s, err
 	}
 	s.At = readStamp(at)
@@ -70,7 +70,7 @@ func (a *Archive) History(ctx context.Context, id ID, before int64, limit int) (
 	defer rows.Close()
 	var out []State
 	for rows.Next() {
-		s, err := scanState(id, rows)
+		s, err := scanState(id, rows.Scan)
 		if err != nil {
 			return nil, explain(err)
 		}
@@ -120,7 +120,7 @@ func issuedState(ctx context.Context, q querier, id ID, at, planDigest string) (
 	}
 	defer rows.Close()
 	for rows.Next() {
-		s, err := scanState(id, rows)
+		s, err := scanState(id, rows.Scan)
 		if err != nil {
 			return 0, err
 		}
@@ -132,4 +132,76 @@ func issuedState(ctx context.Context, q querier, id ID, at, planDigest string) (
 		}
 	}
 	return 0, rows.Err()
+}
+
+// A Step is a state with the draft that it was made from.
+type Step struct {
+	State
+	Was *press.Draft
+}
+
+// stepsOn follows a state to what it was made from, and gives the states on that line by what
+// was done to make them: what was undone meanwhile is not on it.
+const stepsOn = `
+with recursive line (n, prev) as (
+	select n, prev from state where plan = $1 and n = $2
+	union all
+	select s.n, s.prev from line join state s on s.plan = $1 and s.n = line.prev
+)
+select ` + stateColumns + ` from state where plan = $1 and n in (select n from line) and prev is not null and substr(did, 1, length($3)) = $3 order by n`
+
+// StepsTo lists the steps that led to the draft, or to the state that was issued by a letter,
+// and that were made by something whose name begins so, the oldest first, and gives that draft
+// besides. A damaged state, or one made from such a one, is not told; nothing is where it is not
+// known from which state a revision was issued.
+func (a *Archive) StepsTo(ctx context.Context, id ID, letter, did string) ([]Step, *press.Draft, error) {
+	steps, at, err := stepsTo(ctx, a.reader(ctx), id, letter, did)
+	return steps, at, explain(err)
+}
+
+func stepsTo(ctx context.Context, q querier, id ID, letter, did string) (out []Step, at *press.Draft, err error) {
+	var n int64
+	if letter == "" {
+		err = q.QueryRowContext(ctx, "select head from plan where id = $1", id).Scan(&n)
+	} else {
+		var when, sum string
+		if err = q.QueryRowContext(ctx, "select at, plan_digest from revision where plan = $1 and letter = $2", id, letter).Scan(&when, &sum); err == nil {
+			n, err = issuedState(ctx, q, id, when, sum)
+		}
+	}
+	if errors.Is(err, sql.ErrNoRows) {
+		return nil, nil, ErrNotFound
+	}
+	if err != nil || n == 0 {
+		return nil, nil, err
+	}
+	var states []State
+	err = each(ctx, q, stepsOn, []any{id, n, did}, func(scan scanner) error {
+		s, err := scanState(id, scan)
+		states = append(states, s)
+		return err
+	})
+	if err != nil {
+		return nil, nil, err
+	}
+	whole := func(n int64) (*press.Draft, error) {
+		s, err := getState(ctx, q, id, n)
+		if damaged := (*Damaged)(nil); errors.As(err, &damaged) {
+			return nil, nil
+		}
+		return s.Draft, err
+	}
+	if at, err = whole(n); err != nil || at == nil {
+		return nil, nil, err
+	}
+	for _, s := range states {
+		was, err := whole(s.Prev)
+		if err != nil {
+			return nil, nil, err
+		}
+		if s.Draft != nil && was != nil {
+			out = append(out, Step{s, was})
+		}
+	}
+	return out, at, nil
 }

@@ -29,7 +29,7 @@ func (r *studyRow) setStudy() {
 	r.kept.Digest = r.kept.Study.Digest()
 }
 
-// readStudy reads a stored study; false where it is not the one of this digest.
+// readStudy reads a study that comes in; false where it is not the one of this digest.
 func readStudy(body []byte, sum string) (*proving.Study, bool) {
 	s, faults := proving.Decode(body)
 	return s, len(faults) == 0 && s.Digest() == sum

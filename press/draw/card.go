@@ -79,6 +79,7 @@ type card struct {
 	standing      string // whether the station of the revision is proved; empty where that is not known
 	pairs         []cardPair
 	lists         []cardList
+	first         cardFirst     // nothing where there is one look
 	reads         string        // when the lamps are read, in one text
 	when          typeset.Block // when the lamps are read, before what they mean
 	whenTop       float64
@@ -111,6 +112,7 @@ func layCard(p *press.Plan, r *press.Result, id words.Identity, own map[words.Pa
 	if c.draft || c.broken || c.old || c.standing != "" {
 		y += 1.2 * c.size
 	}
+	y = c.layFirst(say.CardFirsts(r), y)
 	c.reads = say.CardReads(r)
 	c.when, c.whenTop = typeset.Fill((canvas.Bold(canvas.Black, cardLists*c.size)), c.reads, typeset.UprightWidth-2*cardMargin), y
 	y += c.when.Height() + 1.05*c.lampStyle().Size + 6 // and the names of the lamps
@@ -197,13 +199,12 @@ func (c *card) paint(p *canvas.Pen) {
 	title.Size = max(title.Size, 0.8*c.size)
 	p.Text(title, cardMargin, y, canvas.Start, title.Clip(c.name, typeset.UprightWidth-2*cardMargin))
 	c.bar(p, y)
+	c.paintFirst(p)
 	typeset.WriteBlock(p, c.when, cardMargin, c.whenTop)
 	if len(c.pairs) == 0 {
 		typeset.WriteBlock(p, c.none, cardMargin, c.whenTop+c.when.Height()+0.3*c.size)
 	} else {
-		for i, name := range []string{"arrival", "zone"} {
-			p.Text(c.lampStyle(), c.lampX(i), c.pairs[0].top-6, canvas.Middle, name)
-		}
+		c.nameLamps(p, c.pairs[0].top-6)
 	}
 	for _, q := range c.pairs {
 		c.ruleAt(p, q.top)
@@ -240,6 +241,13 @@ func (c *card) bar(p *canvas.Pen, y float64) {
 		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, bar)
 	}
 	p.Text(canvas.Bold(ink, 0.9*c.size), (bar.X0+bar.X1)/2, bar.Y1-0.3*c.size, canvas.Middle, text)
+}
+
+// nameLamps says over the lamps which is which.
+func (c *card) nameLamps(p *canvas.Pen, y float64) {
+	for i, name := range []string{"arrival", "zone"} {
+		p.Text(c.lampStyle(), c.lampX(i), y, canvas.Middle, name)
+	}
 }
 
 // pair is a row: the two lamps, where the part lies, and the words.
@@ -301,7 +309,7 @@ func (c *card) desc() string {
 	if c.standing != "" {
 		s = append(s, c.standing+".")
 	}
-	s = append(s, c.reads)
+	s = append(append(s, c.first.said()...), c.reads)
 	for _, q := range c.pairs {
 		s = append(s, "With "+q.text.Pair.String()+": "+strings.ToLower(words.CardVerdict(q.text))+". "+strings.Join(append(slices.Clone(q.body[1].Lines), q.body[2].Lines...), " "))
 	}

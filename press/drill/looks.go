@@ -29,6 +29,7 @@ func (d *Drill) firstLookItems() {
 	}
 	d.add(Read, 1, "look/on", d.goesOn, lookTopic)
 	d.add(Act, 1, "look/refused", d.refusedFirst, lookTopic)
+	d.add(Read, 2, "look/lit", d.zoneAtFirst, lookTopic)
 	d.add(Safe, 1, "look/hand", d.handBetween)
 }
 
@@ -58,6 +59,19 @@ func (d *Drill) refusedFirst(rng *rand.Rand) Exercise {
 		Choice{ID: trapAgain, Text: d.say.RefusedFirstAgain(), Reason: why, Grave: graveAgain},
 		Choice{ID: "second", Text: d.say.RefusedFirstSecond(), Reason: d.say.RefusedFirstSecondWhy(why)})
 	return e
+}
+
+// zoneAtFirst asks about a zone lamp that is on in the probe: a loose part shows none, so
+// that something is stuck or wrongly set.
+func (d *Drill) zoneAtFirst(rng *rand.Rand) Exercise {
+	on := words.Pair{Arrival: true, Zone: true}
+	t := d.first(on)
+	why := t.Meaning + " " + t.Do
+	return d.asked(rng, d.say.ZoneAtFirst(), why,
+		Choice{ID: "refused", Text: d.say.ZoneAtFirstRefused()},
+		Choice{ID: "good", Text: d.say.ZoneAtFirstGood(), Reason: d.say.ZoneAtFirstGoodWhy(why), Grave: gravePass},
+		Choice{ID: "loose", Text: d.say.ZoneAtFirstLoose(), Reason: d.say.ZoneAtFirstLooseWhy(why)},
+		Choice{ID: "short", Text: d.say.ZoneAtFirstShort(), Reason: why})
 }
 
 func (d *Drill) handBetween(rng *rand.Rand) Exercise {

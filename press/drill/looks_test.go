@@ -21,7 +21,7 @@ func TestTwoLooksInTheDrill(t *testing.T) {
 	r := press.Evaluate(p)
 	d, err := New(words.Printer{}, p, r, words.Reactions(p, r))
 	require.NoError(t, err)
-	for _, key := range []string{"look/on", "look/refused", "look/hand", "blind/loose"} {
+	for _, key := range []string{"look/on", "look/refused", "look/lit", "look/hand", "blind/loose"} {
 		assert.Contains(t, d.Keys(Levels), key)
 	}
 	for _, key := range []string{"predict/loose", "predict/missing", "predict/already-pressed"} {
@@ -57,4 +57,49 @@ func TestTwoLooksInTheDrill(t *testing.T) {
 	p.Probe, p.Sequence = nil, nil
 	_, ok = AtFirstLook(words.Printer{}, p, press.Evaluate(p), words.GoesOn, words.One)
 	assert.False(t, ok)
+}
+
+// TestDrillAndStationAgreeOnTheFirstLook: what the drill takes as right of the lamps in the
+// probe is what the station page says of them, and zone stuck on is found exactly where the
+// zone signal is alive in the probe. Expected answers by hand.
+func TestDrillAndStationAgreeOnTheFirstLook(t *testing.T) {
+	text, err := os.ReadFile("../../static/examples/pivot-bush.json")
+	require.NoError(t, err)
+	base, problems := press.Decode(text)
+	require.Empty(t, problems)
+	for _, alive := range []bool{false, true} {
+		draft := base.Draft()
+		if alive {
+			draft.Set("probe.zone_live", "true")
+		}
+		p, problems := draft.Check()
+		require.Empty(t, problems)
+		r := press.Evaluate(p)
+		d, err := New(words.Printer{}, p, r, words.Reactions(p, r))
+		require.NoError(t, err)
+		for key, want := range map[string]struct {
+			lamps   words.Pair
+			right   string
+			refused bool
+		}{
+			"look/on":      {words.GoesOn, "on", false},
+			"look/refused": {words.Pair{}, "apart", true},
+			"look/lit":     {words.Pair{Arrival: true, Zone: true}, "refused", true},
+		} {
+			e, ok := d.Exercise(key, 1)
+			require.True(t, ok, key)
+			assert.Equal(t, []string{want.right}, e.Right, key)
+			at, ok := AtFirstLook(words.Printer{}, p, r, want.lamps, words.One)
+			require.True(t, ok)
+			assert.Equal(t, want.refused, at.Verdict == "refused at the first look", key)
+			assert.Contains(t, e.Explain, at.Meaning, key)
+		}
+		e, ok := d.Exercise("blind/zone-stuck-on", 1)
+		require.True(t, ok)
+		want := unfoundID
+		if alive {
+			want = foundID
+		}
+		assert.Equal(t, []string{want}, e.Right, "alive %v", alive)
+	}
 }

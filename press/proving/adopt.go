@@ -2,6 +2,7 @@ package proving
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -40,6 +41,77 @@ func (a *Adopt) figures(p *press.Plan) []struct {
 		{"station.stiffness_tolerance", p.Station.StiffnessTolerance, a.StiffnessTolerance},
 		{"station.reference_uncertainty", p.Station.ReferenceUncertainty, a.Reference},
 	}
+}
+
+// Taken lists what of the entries that a study may offer one step of a draft changed, and what
+// stands in the draft of now as the step left it. A figure that was not given, or cannot be read,
+// is not a number.
+func Taken(was, is, now *press.Draft) []Change {
+	var out []Change
+	for _, path := range offered {
+		before, after := under(was, path), under(is, path)
+		if alike(before, after) || !alike(after, under(now, path)) || len(after) == 0 {
+			continue
+		}
+		c := Change{Path: path}
+		if path == curvePoints {
+			c.Points, c.Offers = points(before), points(after)
+		} else {
+			c.Was, c.Is = figure(before), figure(after)
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// offered are the entries that a study may offer, in the order of [Adopt.Changes].
+var offered = func() []string {
+	out := []string{curvePoints}
+	for _, f := range (&Adopt{}).figures(&press.Plan{}) {
+		out = append(out, f.path)
+	}
+	return out
+}()
+
+// under are the entries of a draft at a path and in it that are given.
+func under(d *press.Draft, path string) []press.Entry {
+	var out []press.Entry
+	for _, e := range d.Entries {
+		if within(e.Path, path) {
+			if _, given := press.AsRead(e.Path, e.Text); given {
+				out = append(out, e)
+			}
+		}
+	}
+	return out
+}
+
+// alike tells whether entries mean the same.
+func alike(a, b []press.Entry) bool {
+	return slices.EqualFunc(a, b, func(x, y press.Entry) bool { return x.Path == y.Path && press.SameMeaning(x.Path, x.Text, y.Text) })
+}
+
+func figure(entries []press.Entry) float64 {
+	if len(entries) == 1 {
+		text, _ := press.AsRead(entries[0].Path, entries[0].Text)
+		if x, err := strconv.ParseFloat(text, 64); err == nil {
+			return x
+		}
+	}
+	return math.NaN()
+}
+
+// points are the points of a curve that its entries make up; none where they cannot be read.
+func points(entries []press.Entry) [][2]float64 {
+	var out [][2]float64
+	for i := 0; i+1 < len(entries); i += 2 {
+		p := [2]float64{figure(entries[i : i+1]), figure(entries[i+1 : i+2])}
+		if math.IsNaN(p[0]) || math.IsNaN(p[1]) {
+			return nil
+		}
+		out = append(out, p)
+	}
+	return out
 }
 
 // Changes lists what of the plan would be another value, the curve first; what the plan says
@@ -89,8 +161,11 @@ func putPoints(d *press.Draft, points [][2]float64) {
 	d.Entries = slices.Insert(d.Entries, at, rows...)
 }
 
-func ofCurve(e press.Entry) bool {
-	rest, ok := strings.CutPrefix(e.Path, curvePoints)
+func ofCurve(e press.Entry) bool { return within(e.Path, curvePoints) }
+
+// within tells whether a path is an entry or lies in it.
+func within(path, entry string) bool {
+	rest, ok := strings.CutPrefix(path, entry)
 	return ok && (rest == "" || rest[0] == '[')
 }
 

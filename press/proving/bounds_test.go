@@ -76,7 +76,7 @@ func TestHowFarTheNestMayBeOff(t *testing.T) {
 // A sample is too easy more than 3U beyond its limit sample, U = 2u, on its own side only.
 func TestTooEasyByHowMuch(t *testing.T) {
 	plan := station(t, nil)
-	far := 6 * plan.Window.Uncertainty
+	far := 6 * plan.ReadingUncertainty()
 	easy := func(row proving.Row) bool {
 		list := found(one(t, plan, onSamples(row)))
 		for _, code := range list {

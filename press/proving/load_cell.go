@@ -68,7 +68,7 @@ func (f *forces) predict(at forcesAt) SettingForces {
 	switch {
 	case s.Predict[0] >= band[0]-forceSlack && s.Predict[1] <= band[2]+forceSlack:
 		place = Inside
-	case mean[0] > band[2] || mean[1] < band[0]:
+	case mean[0] > band[2]+forceSlack || mean[1] < band[0]-forceSlack:
 		place = Outside
 	}
 	s.Place = &place

@@ -133,6 +133,47 @@ func TestScaled(t *testing.T) {
 	assert.Equal(t, proving.Fail, answers(weak)["force"], "1540 N seats nothing that needs more")
 }
 
+// What a setting may miss by without being called outside is the same 0.1 N by which it may miss
+// and still be called inside: the limits of the band are the same in both questions. By hand: a ram
+// without scatter and tolerance has no band but its curve, and pairs of pushes 0.002 N apart leave
+// the mean known to 0.0045 N (t_0.975,3 = 3.182, from memory, times 0.001414/√2 N); pairs 0.08 N
+// apart one further push to ±0.22 N, too wide to be inside.
+func TestPlaceForgivesBothWays(t *testing.T) {
+	sure := map[string]string{"ram.force_tolerance": "0", "ram.force_scatter": "0"}
+	for k, v := range simple {
+		if _, given := sure[k]; !given {
+			sure[k] = v
+		}
+	}
+	plan := station(t, sure)
+	placed := func(off, apart float64) (string, proving.Answer) {
+		s := fives(1, 0, 20, 40, 60)
+		s.Rows = nil
+		for _, c := range []float64{20, 40, 60} {
+			for _, d := range []float64{-apart / 2, apart / 2} {
+				s.Rows = append(s.Rows, proving.Row{Setting: of(c), Force: of(40*c - 200 + off + d)})
+			}
+		}
+		j := one(t, plan, s)
+		return *j.Result.(*proving.LoadCellResult).Settings[1].Place, answers(j)["band"]
+	}
+	for _, q := range []struct {
+		off, apart float64
+		place      string
+		band       proving.Answer
+	}{
+		{0.05, 0.002, proving.Inside, proving.Pass}, {-0.05, 0.002, proving.Inside, proving.Pass},
+		{0.099, 0.08, proving.Undecided, proving.Open}, {-0.099, 0.08, proving.Undecided, proving.Open},
+		{0.1, 0.002, proving.Undecided, proving.Open}, {-0.1, 0.002, proving.Undecided, proving.Open},
+		{0.11, 0.002, proving.Outside, proving.Fail}, {-0.11, 0.002, proving.Outside, proving.Fail},
+		{0.3, 0.08, proving.Outside, proving.Fail}, {-0.3, 0.08, proving.Outside, proving.Fail},
+	} {
+		place, band := placed(q.off, q.apart)
+		assert.Equal(t, q.place, place, "%v", q)
+		assert.Equal(t, q.band, band, "%v", q)
+	}
+}
+
 // A middle that lies 30 N up is bent, and the scale stays close to 1.
 func TestBent(t *testing.T) {
 	s := fives(1, 10, 20, 30, 40, 50, 60)

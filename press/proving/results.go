@@ -464,6 +464,16 @@ const (
 	StateOtherRam  = "other_ram"
 )
 
+// FoundStands tells whether the master study by which the station was found still counts: not
+// where something happened to the station since, or too long ago.
+func (p *Proved) FoundStands() bool {
+	switch Answer(p.Kinds[Master].State) {
+	case Pass, Fail, Open:
+		return p.AsFound != nil
+	}
+	return false
+}
+
 // KindState is how a kind of study stands, and which of the given studies counts for it.
 type KindState struct {
 	State string `json:"state"` // one of the states, or the verdict of the study

@@ -110,7 +110,7 @@ func (j *judging) tooEasy(role string, height *float64) bool {
 	if s == nil || height == nil {
 		return false
 	}
-	far := 3 * 2 * j.plan.Window.Uncertainty
+	far := 3 * 2 * j.plan.ReadingUncertainty()
 	switch role {
 	case model.Long:
 		return *height > s.Long+far+slack

@@ -127,6 +127,10 @@ func (r *typedReader) rows() {
 	t.study.Rows = t.rows
 	c := rules{study: t.study, kind: t.kind, given: t.given, sound: t.sound, height: t.set[named(t.kind.heads, "height")]}
 	for _, s := range c.check() {
+		if s.column.Kind == press.Flag {
+			short, _, _ := strings.Cut(lampWords, ",")
+			s.message = "not given; " + short
+		}
 		r.add(r.at[s.row], s.column.Name, s.message)
 	}
 	r.keepGood()

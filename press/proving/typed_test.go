@@ -56,7 +56,7 @@ func TestTypedIsRead(t *testing.T) {
 		"row 5, arrival: found \"perhaps\"; on or off is needed, or 1 or 0, true or false, yes or no",
 		"row 5, height: found \"25 mm\"; a number in mm is needed",
 		"row 6: found more cells than columns",
-		"row 6, zone: not given; true or false is needed",
+		"row 6, zone: not given; on or off is needed",
 	}, lines(faults))
 	assert.Equal(t, []string{"found \"25 mm\"; a number in mm is needed"}, faults.At(5, "height"))
 	require.Len(t, s.Rows, 3)

@@ -75,6 +75,35 @@ func CardVerdict(t PairText) string {
 	return strings.Join(out, " or ")
 }
 
+// CardFirst is a row of the first look on the card: what the lamps show, what comes of it,
+// and what is done. A lamp without a state may show either.
+type CardFirst struct{ Arrival, Zone, Verdict, Do string }
+
+// CardFirstHead stands over them.
+const CardFirstHead = "First look, in the probe. It judges no part yet."
+
+// CardFirsts are the rows of the first look on the card; none for a plan with one look.
+func (say Printer) CardFirsts(r *press.Result) []CardFirst {
+	if !TwoLooks(r) {
+		return nil
+	}
+	on, off := OnOff(true), OnOff(false)
+	return []CardFirst{
+		{on, off, "GO ON", "The press follows by itself. Keep out."},
+		{off, off, "REFUSED", "No press. Set apart. Loose fit? No insert? Pressed before?"},
+		{"", on, "REFUSED", "No press. Set apart. Stop: is a signal stuck?"},
+	}
+}
+
+// String says a row in a sentence.
+func (c CardFirst) String() string {
+	lamps := "arrival " + c.Arrival + ", zone " + c.Zone
+	if c.Arrival == "" {
+		lamps = "zone " + c.Zone + ", whatever arrival shows"
+	}
+	return "With " + lamps + ": " + strings.ToLower(c.Verdict) + ". " + c.Do
+}
+
 // CardSamplesHead says of what the heights of the samples are.
 func (say Printer) CardSamplesHead(p *press.Plan) string {
 	return "Limit samples: " + say.SeatedHeight(p) + ", mm"
@@ -132,7 +161,11 @@ func (say Printer) CardUnseen(p *press.Plan, r *press.Result) []string {
 	if gap, ok := passingGap(r, pos); ok {
 		out = append(out, "a gap under "+pos.At(gap))
 	}
-	return append(out, "a lamp stuck on", "a cracked part")
+	stuck := "a lamp stuck on"
+	if name := stuckOn(p, r); name != "" {
+		stuck = name + " stuck on"
+	}
+	return append(out, stuck, "a cracked part")
 }
 
 // Sentence makes one of a list.

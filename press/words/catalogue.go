@@ -11,7 +11,7 @@ const JudgedRightly = "How often, over the errors of a reading, the two signals 
 func (say Printer) CatalogueLead(r *press.Result) string {
 	s := "Should one of these come to the station: where the ram comes to rest, what the two signals say and when, and how surely that is judged rightly. Judged rightly: " + lowerFirst(JudgedRightly)
 	if TwoLooks(r) {
-		s += " A probe comes first: " + lowerFirst(GoOnOnly) + " What it refuses has the lamps, the reading and the time of this first look; judged rightly is of both looks together."
+		s += " A probe comes first: " + lowerFirst(GoOnOnly) + " What it refuses has the lamps, the reading and the time of this first look; judged rightly is of both looks together. " + say.ZoneInProbe(r.Plan, r)
 	}
 	s += aside(r, " The times are of the ", MotionAlone, ".")
 	if ppm := r.Risk.EarlyContactPPM; ppm >= manyPPM {

@@ -6,6 +6,7 @@ import "ramplan/press"
 // for it beside words is its [press.Case].
 type rowText struct {
 	Term
+	probed  string                                    // what it means where the probe refuses it; empty: no more
 	failure                                           // empty where nobody asks for it
 	suspect *suspect                                  // nil: nobody looks for it with a pair of lamps
 	plainly func(pos Positions, p *press.Plan) string // in a few words for an exercise; nil: by its name
@@ -105,6 +106,7 @@ var rowTexts = map[string]rowText{
 	},
 	press.RowZoneStuckOn: {
 		Term:    Term{"Zone stuck on", "The zone signal is always on, and a part comes that should just be refused on the tall side. Only the reading rule finds it."},
+		probed:  "The zone signal is always on, and a part comes that should just be refused on the tall side. The probe finds it, where zone must be off.",
 		failure: failure{"A part that is too tall or too short may be accepted.", "A short, a relay that sticks, an input that was forced.", "Both signals seen off first; forced inputs removed and signed for."},
 	},
 	press.RowZoneStuckOff: {
@@ -126,6 +128,9 @@ func textOf(f press.FaultRow) (rowText, bool) {
 // rows keep the name they were given.
 func (say Printer) Fault(row press.FaultRow) Term {
 	if t, known := textOf(row); known {
+		if t.probed != "" && RefusedFirst(row) {
+			t.Meaning = t.probed
+		}
 		return t.Term
 	}
 	return Term{row.Name, "A fault of your own."}

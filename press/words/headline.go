@@ -226,10 +226,16 @@ func (say Printer) caughtBelow(r *press.Result) string {
 
 // CaughtBelow is an effective interference under which the probe refuses, rounded down, as
 // it never catches more than is said; PassedAbove one over which it goes on, rounded up.
-func (say Printer) CaughtBelow(x float64) string { return say.Microns(math.Floor(10*x+1e-9) / 10) }
+func (say Printer) CaughtBelow(x float64) string { return say.Microns(CaughtBelowIn(x)) }
 
 // PassedAbove is the other one.
-func (say Printer) PassedAbove(x float64) string { return say.Microns(math.Ceil(10*x-1e-9) / 10) }
+func (say Printer) PassedAbove(x float64) string { return say.Microns(PassedAboveIn(x)) }
+
+// CaughtBelowIn and PassedAboveIn are the two so rounded, µm.
+func CaughtBelowIn(x float64) float64 { return math.Floor(10*x+1e-9) / 10 }
+
+// PassedAboveIn is the other one.
+func PassedAboveIn(x float64) float64 { return math.Ceil(10*x-1e-9) / 10 }
 
 // passingGap gives the gap under an otherwise nominal part up to which it is
 // accepted more often than not, rounded up, as what passes is never said to be less than it is: the distance from its reading to

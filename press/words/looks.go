@@ -20,6 +20,29 @@ var GoesOn = Pair{Arrival: true}
 // GoOnOnly is the rule of the first look.
 const GoOnOnly = "Go on only with arrival on and zone off; everything else: refused, the press does not take place."
 
+// ZoneInProbe says what the first look is counted on to tell of a zone signal that is stuck
+// on: of one that is not alive in the probe nothing, though a lamp that shows is refused;
+// empty for a plan with one look.
+func (say Printer) ZoneInProbe(p *press.Plan, r *press.Result) string {
+	switch {
+	case !TwoLooks(r):
+		return ""
+	case p.Probe.ZoneLive:
+		return "Zone is alive in the probe: the first look refuses while it is stuck on."
+	}
+	return "Zone is not alive in the probe: the first look is not counted on to find one that is stuck on, though one that shows there is refused."
+}
+
+// stuckOn names the signals that may be stuck on and are found by no look: what the probe
+// finds surely is not among them.
+func stuckOn(p *press.Plan, r *press.Result) string {
+	f, ok := catalogued(r, press.RowZoneStuckOn)
+	if ok && AsJudged(f).Detection >= p.Faults.SampleProbability {
+		return "arrival"
+	}
+	return ""
+}
+
 // SampledWithout says why master and limit samples are pressed with the probe left out,
 // and what that asks for: what is seated already gives the probe nothing to stall in.
 const SampledWithout = "Nothing in a finished assembly stalls the probe, so it refuses good ones too: press master and limit samples with the probe left out, which a qualified person sets and writes down. " +
@@ -109,6 +132,8 @@ func (say Printer) AtFirstLook(p *press.Plan, r *press.Result, on Pair, when Sit
 		return t
 	case on == Pair{}:
 		t.Meaning = "Nothing stopped the ram before the probe end at " + end + ": the fit is loose, the insert is missing, or the part was pressed before. The press does not take place."
+	case on.Zone && !p.Probe.ZoneLive:
+		t.Meaning = "Zone is on in the probe, where by this plan it is not alive: the signal is stuck, or the station is not set as the plan says. A zone that is stuck need not show here. The press must not take place."
 	case on.Zone:
 		t.Meaning = "Zone is on where the probe must find it off: a signal is stuck, or the station is not set as the plan says. The press does not take place."
 	}

@@ -151,7 +151,7 @@ func (say Printer) reactionTable(p *press.Plan, r *press.Result) Table {
 		t.Notes = append(t.Notes, "Good parts have one row at a time: until the checks of a shift or a change have passed, the row of these holds; normal running begins after them.")
 	}
 	if TwoLooks(r) {
-		t.Notes = append(t.Notes, SampledWithout)
+		t.Notes = append(t.Notes, say.ZoneInProbe(p, r), SampledWithout)
 	}
 	return t
 }

@@ -118,7 +118,7 @@ func (say Printer) failureTable(p *press.Plan, r *press.Result) Table {
 	}
 	t.Filed = append(t.Filed, blankColumn("Severity", len(t.Rows)), blankColumn("Occurrence", len(t.Rows)))
 	if TwoLooks(r) {
-		t.Notes = append(t.Notes, "Two looks, in the probe and in the push: detection is of both together. "+GoOnOnly)
+		t.Notes = append(t.Notes, "Two looks, in the probe and in the push: detection is of both together. "+GoOnOnly+" "+say.ZoneInProbe(p, r))
 	}
 	t.Notes = append(t.Notes,
 		"Detection is the probability that a part with this failure is not passed as good, over the uncertainty of the reading at the plan's own setting. What is met in the approach counts as 0.",

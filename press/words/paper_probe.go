@@ -1,6 +1,10 @@
 package words
 
-import "ramplan/press"
+import (
+	"strings"
+
+	"ramplan/press"
+)
 
 // What the pages behind the sheet say of a probe.
 
@@ -34,11 +38,16 @@ func (say Printer) probeSetpoints(p *press.Plan, r *press.Result, typed bool) []
 // and a loose sample shows at the end that the probe is back.
 func (say Printer) probedPushes(p *press.Plan, r *press.Result, at shown) []shiftPush {
 	empty := say.probeAtNest(p, r)
-	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: "Nothing lies in it: a probe that merely ends must give no arrival.", lamps: empty.lamps, reading: empty.reading}}
+	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: "Nothing lies in it: a probe that merely ends must give no arrival.", lamps: empty.lamps, reading: empty.reading,
+		asked: ShiftPush{Sample: EmptyNest, First: true, Lamps: empty.refused, Where: strings.TrimPrefix(empty.reading, ownNone)}}}
 	if f := withoutInsert(p, r); f != nil {
-		x := shiftPush{what: "Without an insert", brief: "without an insert", why: "The other parts lie in the nest, the insert is missing: no part may pass.", lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)}
+		x := shiftPush{what: "Without an insert", brief: "without an insert", why: "The other parts lie in the nest, the insert is missing: no part may pass.", lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading), asked: ShiftPush{Sample: NoInsert}}
 		if RefusedFirst(*f) {
 			x.lamps, x.reading = say.FirstLook(*f), say.endsProbe(p, r)
+			x.asked.First, x.asked.Where = true, strings.TrimPrefix(x.reading, ownNone)
+			if a, z := f.Probe.Arrival, f.Probe.Zone; a != nil && z != nil {
+				x.asked.Lamps = &Pair{*a, *z}
+			}
 		}
 		out = append(out, x)
 	}
@@ -49,6 +58,7 @@ func (say Printer) probedPushes(p *press.Plan, r *press.Result, at shown) []shif
 	return append(out, shiftPush{
 		what: "A loose sample, probe back in", brief: "loose sample", why: "The probe is back, and still refuses a fit without grip: " + looseSampleFit + ".",
 		lamps: "refused: " + Pair{}.String(), reading: say.endsProbe(p, r),
+		asked: ShiftPush{Sample: LooseSample, First: true, Lamps: &Pair{}, Bounds: looseSampleFit, Where: strings.TrimPrefix(say.endsProbe(p, r), ownNone)},
 	})
 }
 
@@ -57,18 +67,24 @@ const looseSampleFit = "new parts whose insert slides in by hand"
 
 // endsProbe is said where the reading of a push stands that the first look refuses.
 func (say Printer) endsProbe(p *press.Plan, r *press.Result) string {
-	return "none; the ram ends at " + say.Positions(p).At(*r.Probe.End)
+	return ownNone + "the ram ends at " + say.Positions(p).At(*r.Probe.End)
 }
 
+// ownNone begins a reading that there is not.
+const ownNone = "none; "
+
 // A probedNest is what the probe shows of the empty nest.
-type probedNest struct{ lamps, reading string }
+type probedNest struct {
+	lamps, reading string
+	refused        *Pair // nil: not to be told
+}
 
 func (say Printer) probeAtNest(p *press.Plan, r *press.Result) probedNest {
 	reading := r.PushAt(*r.Probe.Setting).Reading
 	if reading > *r.Probe.End {
-		return probedNest{"refused: " + Pair{}.String(), say.endsProbe(p, r)}
+		return probedNest{"refused: " + Pair{}.String(), say.endsProbe(p, r), &Pair{}}
 	}
-	return probedNest{"not to be told: the nest itself stops the ram in the probe", say.Positions(p).At(reading)}
+	return probedNest{"not to be told: the nest itself stops the ram in the probe", say.Positions(p).At(reading), nil}
 }
 
 // LooseSampleFit is the effective interference that a loose sample may have, by the result.

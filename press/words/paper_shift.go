@@ -55,6 +55,9 @@ func (s shown) sampleAt(p *press.Plan, r *press.Result, x LimitSample) string {
 	return s.pos.between(low, high)
 }
 
+// stops tells whether what stops the ram at a reading shows one.
+func (s shown) stops(reading float64) bool { return !s.sig.Early(reading) && s.sig.Arrives(reading) }
+
 // lampsOf is the pair of lamps of a part of a height.
 func (say Printer) lampsOf(p *press.Plan, r *press.Result, height float64) string {
 	sig, ok := r.Signals()
@@ -86,6 +89,7 @@ type shiftPush struct {
 	what, brief         string // as it stands in its row, and in a list of all
 	why, lamps, reading string
 	sample              string // the name of the limit sample that is pressed; empty where none is
+	asked               ShiftPush
 }
 
 // shiftPushes are all of them in their order: every page that says what the shift check
@@ -104,22 +108,31 @@ func (say Printer) shiftPushes(p *press.Plan, r *press.Result) []shiftPush {
 	if sig.Arrives(nest) {
 		why = "Nothing lies in it: the nest itself stops the ram before the push ends."
 	}
-	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: why, lamps: at.lampsAt(nest), reading: at.readingAt(&nest)}}
+	out := []shiftPush{{what: "Empty nest", brief: "empty nest", why: why, lamps: at.lampsAt(nest), reading: at.readingAt(&nest), asked: ShiftPush{Sample: EmptyNest}}}
 	if f := withoutInsert(p, r); f != nil {
 		why := "The other parts lie in the nest, the insert is missing: no part may pass."
 		if missingPasses(r) {
 			why = "What stays in the nest stops the ram where a good part would: another check has to refuse it."
 		}
-		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading)})
+		out = append(out, shiftPush{what: "Without an insert", brief: "without an insert", why: why, lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading), asked: ShiftPush{Sample: NoInsert}})
 	}
 	out = append(out, say.samplePushes(p, r, at)...)
 	if f := row(r, press.RowLoose); f != nil && f.Verdict == press.Good {
 		out = append(out, shiftPush{
 			what: "A loose sample", brief: "loose sample", why: "It is expected to pass, and teaches why the fit is checked elsewhere: no lamp shows it.",
-			lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading),
+			lamps: say.lamps(f.Arrival, f.Zone), reading: at.readingAt(f.Reading), asked: say.masterPush(p, r, at, LooseSample),
 		})
 	}
 	return out
+}
+
+// masterPush is what a page asks for of a part as good as the master.
+func (say Printer) masterPush(p *press.Plan, r *press.Result, at shown, name string) ShiftPush {
+	x := ShiftPush{Sample: name, Height: new(r.HeightOf(r.Nominal())), Reads: at.stops(r.Nominal())}
+	if say.mastered(p, r) {
+		x.Bounds = say.masterHeight(p, r)
+	}
+	return x
 }
 
 // samplePushes are those of master and limit samples.
@@ -129,6 +142,7 @@ func (say Printer) samplePushes(p *press.Plan, r *press.Result, at shown) []shif
 	out = append(out, shiftPush{
 		what: "Master that is good, " + at.pos.At(r.HeightOf(nominal)), brief: "master that is good",
 		why: "The station accepts what is good, where it should stand. A taller master reads as much less.", lamps: at.lampsAt(nominal), reading: at.readingAt(&nominal),
+		asked: say.masterPush(p, r, at, Master),
 	})
 	for _, x := range made(say.LimitSamples(p, r)) {
 		if x.Good {
@@ -139,7 +153,8 @@ func (say Printer) samplePushes(p *press.Plan, r *press.Result, at shown) []shif
 			why = "The lower limit still refuses."
 		}
 		name := lowerFirst(x.Name)
-		out = append(out, shiftPush{what: "One sample " + name, brief: "sample " + name, why: why, lamps: at.lampsAt(reading), reading: at.sampleAt(p, r, x), sample: x.Name})
+		out = append(out, shiftPush{what: "One sample " + name, brief: "sample " + name, why: why, lamps: at.lampsAt(reading), reading: at.sampleAt(p, r, x), sample: x.Name,
+			asked: ShiftPush{Sample: x.Name, Bounds: x.Heights(p), Height: new((x.From + x.To) / 2), Reads: at.stops(reading)}})
 	}
 	return out
 }

@@ -50,8 +50,12 @@ func (say Printer) Unseen(p *press.Plan, r *press.Result) []string {
 			out = append(out, "A nest worn by "+pos.Length(p.Faults.NestWear)+": "+say.noticed(p, r, row)+".")
 		}
 	}
+	stuck := "A signal that is stuck on"
+	if name := stuckOn(p, r); name != "" {
+		stuck = upperFirst(name) + " stuck on (the probe finds zone stuck on)"
+	}
 	return append(out,
-		"A signal that is stuck on: only a reading rule that wants both signals seen off first finds it.",
+		stuck+": only a reading rule that wants both signals seen off first finds it.",
 		"Tilt, cracks, shaving, galling, dirt inside the joint, and a wrong part of the same height.",
 		"Whether the set force was reached: only a load cell tells.",
 	)

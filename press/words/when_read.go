@@ -15,14 +15,13 @@ func (say Printer) WhenReadIn(r *press.Result) string {
 	return "Lamps: read twice. First look, in the probe: " + lowerFirst(GoOnOnly) + " Second look, at the end of the push, before the ram goes back: only that judges the part. Both off between parts is right."
 }
 
-// CardReads is what stands over the four pairs of the card: with a probe the whole first
-// look, and that the pairs are those of the second.
+// CardReads is what stands over the four pairs of the card: with a probe, that they are
+// those of the second look.
 func (say Printer) CardReads(r *press.Result) string {
 	if !TwoLooks(r) {
 		return WhenRead
 	}
-	return "First look, in the probe: go on only with arrival on and zone off. Everything else: refused, no press. Set the part apart: loose fit? No insert? Pressed before? " +
-		"Both off between parts is right. Second look, at the end of the push, before the ram goes back:"
+	return "Second look, at the end of the push, before the ram goes back. Both off between parts is right."
 }
 
 // PairsHead heads the table of the four pairs.

@@ -120,7 +120,7 @@ export function answering(form, part) {
     } else command({ do: what });
   });
   addEventListener("beforeunload", (e) => {
-    if (dirty && !leaving) e.preventDefault();
+    if (dirty && !leaving && form.dataset.shift !== "yes") e.preventDefault(); // a shift check is kept in this window (taps.js)
   });
   addEventListener("pageshow", (e) => {
     leaving = false;

@@ -5,8 +5,9 @@
 import { acceptDrops } from "./drop.js";
 import { answering } from "./asking.js";
 import { likeSpreadsheet } from "./cells.js";
-import { keepTaps } from "./taps.js";
+import { forgetSigned, keepTaps } from "./taps.js";
 
+forgetSigned();
 const root = document.documentElement;
 const study = document.getElementById("study");
 const check = document.getElementById("check");
@@ -29,6 +30,14 @@ if (study) {
   });
   root.classList.add("live");
 }
+
+// That a name is missing is said until one is typed.
+document.addEventListener("input", (e) => {
+  if (e.target.id !== "sign-who" || e.target.value.trim() === "") return;
+  e.target.removeAttribute("aria-invalid");
+  e.target.removeAttribute("aria-describedby");
+  document.getElementById("sign-f")?.remove();
+});
 
 // What would be done by what is ticked is shown at once.
 const adopt = document.getElementById("adopt");

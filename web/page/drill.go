@@ -207,6 +207,8 @@ type LampsPage struct {
 	Reading       string
 	ReadingFault  string // why it is left out; the lamps are answered all the same
 	Trouble       string
+	Warned        string // what stands against the station
+	Check         Link   // to the shift check
 	Advice        *LampsAdvice
 }
 

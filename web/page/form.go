@@ -137,6 +137,7 @@ type Row struct {
 	Carrier                Hidden // holds the row even when nothing is typed in it
 	Fields                 []Field
 	Messages               []string
+	Doubts                 []Doubt
 	Remove, Up, Down       string
 	RemoveAs, UpAs, DownAs string // spoken names of the buttons
 	Repeat, RepeatAs       string // copies the row, where that makes sense

@@ -47,6 +47,7 @@ type ProvingState struct {
 	Kind  string // proved, not_proved, withdrawn, expired or none
 	Text  string
 	Found string // how the station keeps the promise, as it was found
+	Alarm string // what speaks against it today
 }
 
 // A Need is one kind of study that a station is proved by.
@@ -127,10 +128,12 @@ type EventLine struct{ What, When, By, Notes, Effect string }
 
 // StationChecks leads to the checks made at the station.
 type StationChecks struct {
+	Warned  string // what stands against the station
 	Address string // of the page to fill in
 	History string
 	Text    string // when the last one was, and whether one is due
 	Due     bool
+	Failed  bool // the last one did
 }
 
 // An Upload takes a table of text as a new study.
@@ -184,7 +187,8 @@ type StudyTable struct {
 	Shown    string // which rows of how many are shown; empty where all are
 	Before   string // address of the rows before
 	After    string
-	Typed    bool // it is typed into
+	Typed    bool   // it is typed into
+	Empty    string // how many rows are to be filled in
 	Faulty   string
 	FaultyAt string // address of the first row with a fault on another leaf
 }
@@ -280,6 +284,8 @@ type CheckPage struct {
 	Lead    string
 	State   State // of what was typed
 	Against string
+	Warned  string // what stands against the station
+	Probe   string // which pushes are made with the probe left out
 	Back    Link
 	Hidden  []Hidden
 	Notices []Notice
@@ -300,11 +306,12 @@ type Overall struct{ Kind, Text, Why string }
 // A CheckCard is one push.
 type CheckCard struct {
 	ID, Number, Name, Bounds    string
+	Sample, With                string // as it is kept; with the probe or without it
 	HeightName, Height          string // no name: it has none
 	Predicted, PredictedReading string
 	ArrivalName, Arrival        string
 	ZoneName, Zone              string
-	ReadingName, Reading        string
+	ReadingName, Reading        string // no name: none is asked
 	Hidden                      []Hidden
 	Outcome, OutcomeText, Why   string
 	Faults                      []string
@@ -317,8 +324,9 @@ type ChecksPage struct {
 	Address string
 	Due     string
 	IsDue   bool
+	Warned  string // what stands against the station
 	Lines   []ShiftLine
-	CSV     string
+	CSV     []Link // one for each way to separate cells
 	Paper   string // to be signed
 }
 

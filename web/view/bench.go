@@ -38,6 +38,9 @@ type Made struct {
 func (b Bench) Make() *Made {
 	form := newForm(b.Typed, b.Faults)
 	form.paste, form.curve, form.doubts, form.growth = b.Paste, b.curve(), b.Doubts, b.Growth
+	if len(b.Faults) == 0 {
+		form.strayed = strayedZones(b.Plan, b.Result)
+	}
 	out := &Made{form: form.page(), name: strings.TrimSpace(form.text["title.name"]), faults: form.list()}
 	if b.Plan != nil {
 		out.result = result(b.Plan, b.Result, b.Drawings, form.places)

@@ -93,8 +93,8 @@ var shownRows = []shownRow{
 	{"probe", "Nominal part stalls at", "{probe.stall_nominal|pos}", "mm", "", "probe.stall_nominal", "–"},
 	{"probe", "Loosest sound part stalls at", "{probe.stall_loosest|pos}", "mm", "", "probe.stall_loosest", "–"},
 	{"probe", "Room left to the probe end", "{probe.room|3}", "mm", "less the uncertainty", "probe.room", "–"},
-	{"probe", "Refused surely below", "{probe.caught_below.effective|1}", "µm", "effective; such a part holds {probe.caught_below.holding|force}", "probe.caught_below.effective", "none is"},
-	{"probe", "Passed surely above", "{probe.passed_above|1}", "µm", "effective", "probe.passed_above", "–"},
+	{"probe", "Refused surely below", "{probe.caught_below.effective|down1}", "µm", "effective; such a part holds {probe.caught_below.holding|force}", "probe.caught_below.effective", "none is"},
+	{"probe", "Passed surely above", "{probe.passed_above|up1}", "µm", "effective", "probe.passed_above", "–"},
 	{"probe", "Sound parts refused by the probe", "{probe.false_refusal_ppm|ppm}", "", "", "probe.false_refusal_ppm", "not known"},
 	{"probe", "The probe adds", "{probe.added_time|s}", "s", "", "probe.added_time", "–"},
 
@@ -167,6 +167,10 @@ func written(pos words.Positions, x float64, how string) string {
 		return pos.Set(x)
 	case "pos":
 		return pos.Bare(x)
+	case "down1": // as the drawing and the sentences: it never catches more than is said
+		return strconv.FormatFloat(math.Floor(10*x)/10, 'f', 1, 64)
+	case "up1":
+		return strconv.FormatFloat(math.Ceil(10*x)/10, 'f', 1, 64)
 	case "s", "phase":
 		return words.SecondsBare(x)
 	case "after":

@@ -26,10 +26,14 @@ func (w writer) probe() []page.Figure {
 	below := page.Figure{Label: say.RefusedSurelyBelow(), Value: say.NoneIs()}
 	if c := b.CaughtBelow; c != nil {
 		below = figure(below.Label, c.Effective, 1, "µm")
+		below.Value = words.Fixed(words.CaughtBelowIn(c.Effective), 1)
 		below.Note = say.EffectiveSuchAPartHolds(c.Holding)
 	}
-	return append(out, below,
-		maybe(say.PassedSurelyAbove(), b.PassedAbove, 1, "µm", "effective"),
+	above := maybe(say.PassedSurelyAbove(), b.PassedAbove, 1, "µm", "effective")
+	if b.PassedAbove != nil { // as the drawing and the sentences round it
+		above.Value = words.Fixed(words.PassedAboveIn(*b.PassedAbove), 1)
+	}
+	return append(out, below, above,
 		share(say.SoundRefusedByProbe(), b.FalseRefusalPPM),
 		lasting(say.ProbeAdds(), b.AddedTime),
 	)

@@ -42,6 +42,8 @@ type form struct {
 	growth Growth
 	curve  *page.CurveEditor
 	doubts []page.Doubt // about the points just read
+
+	strayed map[int]strayed // steps that do not end in their zone
 }
 
 func newForm(t Typed, faults press.Problems) *form {

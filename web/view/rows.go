@@ -111,6 +111,7 @@ func (f *form) row(base string, i, n int, columns []*press.Field) page.Row {
 	f.places[path] = out.ID
 	if base == stepRows {
 		out.Repeat, out.RepeatAs = "repeat"+which, "Copy "+spoken
+		out.Doubts = f.zoneDoubt(i)
 	}
 	if i > 0 {
 		out.Up = "up" + which

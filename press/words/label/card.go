@@ -17,3 +17,6 @@ func (say Words) DraftCard() string { return "DRAFT: do not judge parts by this 
 func (say Words) NotReadyCard() string { return "NOT READY: do not judge parts by this" }
 
 func (say Words) SupersededCard() string { return "SUPERSEDED: do not judge parts by this" }
+
+// EitherLamp stands in place of a lamp that may be on or off.
+func (say Words) EitherLamp() string { return "either" }

@@ -40,6 +40,28 @@ func (say Words) RefusedFirstSecondWhy(why string) string {
 	return "There is no second look after a refusal. " + why
 }
 
+func (say Words) ZoneAtFirst() string {
+	return "In the probe, arrival and zone are both on. What does that say?"
+}
+
+func (say Words) ZoneAtFirstRefused() string {
+	return "Refused: a signal is stuck, or the station is wrongly set"
+}
+
+func (say Words) ZoneAtFirstGood() string { return "The part is good and may be passed on" }
+
+func (say Words) ZoneAtFirstGoodWhy(why string) string {
+	return "Both on says good at the end of the push, and not in the probe. " + why
+}
+
+func (say Words) ZoneAtFirstLoose() string { return "The fit is loose" }
+
+func (say Words) ZoneAtFirstLooseWhy(why string) string {
+	return "A loose fit lets the ram run on to the probe end: both lamps are off. " + why
+}
+
+func (say Words) ZoneAtFirstShort() string { return "The part is too short" }
+
 func (say Words) HandBetweenWhy(byHand string) string {
 	return "After the probe the ram moves on by itself, with the full push. " + byHand
 }

@@ -51,7 +51,7 @@ func (say Words) LimitSampleCheck() string { return "Limit samples" }
 // CheckLead says what is done on the page.
 func (say Words) CheckLead(shift bool) string {
 	if shift {
-		return "Push each once, tap which lamps came, type the reading. It is kept when it is signed."
+		return "Push each once, in this order, as on the page of the shift check: tap which lamps came, type the reading. It is kept when it is signed."
 	}
 	return "Push each, tap which lamps came, type the reading. What is filled in is kept at once, and counts when it is signed."
 }
@@ -85,6 +85,9 @@ func (say Words) PredictedReading(r *press.Result, x proving.SampleRow) string {
 		return ""
 	}
 	pos := say.Positions(r.Plan).Fine()
+	if x.Arrival != nil && !*x.Arrival {
+		return "the ram ends at " + pos.At(*x.PredictedReading)
+	}
 	if x.Allowed != nil {
 		return "at " + pos.Bare(*x.PredictedReading) + " ± " + pos.At(*x.Allowed)
 	}
@@ -108,7 +111,7 @@ func (say Words) PushWord(a proving.Answer, filled bool) string {
 func (say Words) PushWhy(r *press.Result, x proving.SampleRow) string {
 	var out []string
 	if x.Lamps == proving.Fail {
-		out = append(out, "Other lamps than predicted: stop, set no part free, find out why.")
+		out = append(out, otherLamps)
 	}
 	if x.Reading != nil && x.Difference != nil && x.Allowed != nil {
 		pos := say.Positions(r.Plan).Fine()
@@ -143,9 +146,9 @@ func (say Words) OverallWord(a proving.Answer, left int) string {
 func (say Words) OverallWhy(a proving.Answer, left int) string {
 	switch {
 	case a == proving.Fail:
-		return "One wrong answer is enough: stop, set no part free, quarantine back to the last good check, and find out why. Sign it as it is."
+		return "One wrong answer is enough: stop, set no part free, quarantine back to the last good check, and find out why. Fill in what is left, and sign it as it is."
 	case left > 0:
-		return "Each push is judged when both its lamps are tapped."
+		return "A wrong lamp is told at once. A push is done when both its lamps are tapped and what is asked of it is typed."
 	case a == proving.Pass:
 		return "Every push gave the lamps that the plan predicts."
 	}
@@ -175,6 +178,11 @@ func (say Words) LastChecked(at time.Time, passed proving.Answer, who string) st
 	return "The last shift check " + map[bool]string{true: "passed", false: "failed"}[passed == proving.Pass] + ", " + say.When(at) + ", by " + who + "."
 }
 
+// CheckFailedAlarm says beside the state of a station that its last shift check failed.
+func (say Words) CheckFailedAlarm() string {
+	return "But the last shift check failed: set no part free until the cause is found and a check passes."
+}
+
 // NeverChecked says that there was no shift check.
 func (say Words) NeverChecked(letter string) string {
 	if letter == "" {
@@ -191,26 +199,149 @@ func (say Words) HowOftenChecked(p *press.Plan) string {
 	return ""
 }
 
-// ShiftLead says in a line how a shift check went.
-func (say Words) ShiftLead(s *proving.Study) string { return counted(len(s.Rows), "push", "pushes") }
+// A ShiftPushed is one push of a kept shift check: what the plan predicts, and what came.
+type ShiftPushed struct {
+	Sample               string
+	First                bool // with the probe in use: the lamps are those of the first look
+	Height, Reading      *float64
+	Remark               string
+	Arrival, Zone        *bool
+	WantArrival          *bool
+	WantZone             *bool
+	WantReading, Allowed *float64
+	How                  proving.Answer // open: the plan does not tell
+}
 
-// ShiftTable is a shift check as rows: what was pushed and what came.
-func (say Words) ShiftTable(s *proving.Study) Figures {
-	t := Figures{Name: "pushes", Head: "Pushes", Heads: []string{"Sample", "Height, mm", "Arrival", "Zone", "Reading, mm", "Remark"}}
-	for _, r := range s.Rows {
-		t.Rows = append(t.Rows, FigureRow{say.SampleName(r.Sample), []string{given(r.Height, words.Full), lampWord(r.Arrival), lampWord(r.Zone), given(r.Reading, words.Full), r.Remark}})
+// ShiftLead says in a line how a shift check went: which pushes failed.
+func (say Words) ShiftLead(pushes []ShiftPushed) string {
+	var failed []string
+	for _, x := range pushes {
+		if x.How == proving.Fail {
+			failed = append(failed, say.SampleName(x.Sample))
+		}
+	}
+	s := counted(len(pushes), "push", "pushes")
+	if failed != nil {
+		s += ", failed: " + strings.Join(failed, ", ")
+	}
+	return s
+}
+
+// ShiftTable is a shift check as rows: what was pushed, what was predicted and what came.
+func (say Words) ShiftTable(pushes []ShiftPushed) Figures {
+	t := Figures{Name: "pushes", Head: "Pushes", Heads: []string{"Sample", "Result", "Lamps predicted", "Lamps that came", "Reading predicted, mm", "Reading, mm", "Height, mm", "Remark"}}
+	remarks := false
+	for _, x := range pushes {
+		name := say.SampleName(x.Sample)
+		if x.First {
+			name = say.AtFirstLook(x.Sample)
+		}
+		t.Rows = append(t.Rows, FigureRow{name, []string{
+			say.failing(say.PushedWord(x.How), x.How), say.LampsPredicted(x.WantArrival, x.WantZone), say.LampsPredicted(x.Arrival, x.Zone), say.readingWanted(x), given(x.Reading, words.Full), given(x.Height, words.Full), x.Remark,
+		}})
+		remarks = remarks || x.Remark != ""
+	}
+	if !remarks {
+		t.Heads = t.Heads[:len(t.Heads)-1]
+		for i := range t.Rows {
+			t.Rows[i].Cells = t.Rows[i].Cells[:len(t.Rows[i].Cells)-1]
+		}
 	}
 	return t
 }
 
-func lampWord(on *bool) string {
-	switch {
-	case on == nil:
-		return ""
-	case *on:
-		return "on"
+// failing writes what failed so that it is seen.
+func (say Words) failing(word string, how proving.Answer) string {
+	if how == proving.Fail {
+		return strings.ToUpper(word)
 	}
-	return "off"
+	return word
+}
+
+// readingWanted is which reading was predicted; nothing where the ram comes to rest on nothing.
+func (say Words) readingWanted(x ShiftPushed) string {
+	if x.WantReading == nil || x.WantArrival == nil || !*x.WantArrival {
+		return ""
+	}
+	s := plainly(3)(*x.WantReading)
+	if x.Allowed != nil {
+		s += " ± " + plainly(3)(*x.Allowed)
+	}
+	return s
+}
+
+// AtFirstLook names a push with the probe in use.
+func (say Words) AtFirstLook(sample string) string { return say.SampleName(sample) + ", first look" }
+
+// PushedWord is how a kept push went, in a word.
+func (say Words) PushedWord(a proving.Answer) string {
+	if a == proving.Open {
+		return "not to be told"
+	}
+	return say.PushWord(a, true)
+}
+
+// ProbeLeftOut says at the top of a check with a probe which pushes are made without it.
+func (say Words) ProbeLeftOut(shift bool) string {
+	if !shift {
+		return "Push all of these with the probe left out: a finished part gives it nothing to stall in. These rows do not prove the probe; the shift check does, with the first look."
+	}
+	return "This plan has a probe. Push the master and the limit samples with the probe left out, which a qualified person sets and writes down. Push the others with the probe in use: the first look must refuse them, and the press must not follow."
+}
+
+// WithProbe says of a push of such a check whether the probe is in use.
+func (say Words) WithProbe(in bool) string {
+	if in {
+		return "with the probe in use"
+	}
+	return "with the probe left out"
+}
+
+// FirstLookPredicted says what the first look must show.
+func (say Words) FirstLookPredicted(x words.ShiftPush) string {
+	if x.Lamps == nil {
+		return "not to be told: the nest itself stops the ram in the probe"
+	}
+	return "refused at the first look, " + x.Lamps.String() + ", no press"
+}
+
+// FirstLookWhy says why such a push went as it did.
+func (say Words) FirstLookWhy(x words.ShiftPush, how proving.Answer) string {
+	switch {
+	case how == proving.Fail:
+		return otherLamps
+	case how == proving.Pass && x.Lamps == nil:
+		return "Not judged: the plan does not tell."
+	}
+	return ""
+}
+
+const otherLamps = "Other lamps than predicted: stop, set no part free, find out why."
+
+// OtherLamps is said of a push as soon as one of its lamps is wrong.
+func (say Words) OtherLamps() string { return otherLamps }
+
+// HeightLacking and ReadingLacking say what a push still waits for.
+func (say Words) HeightLacking() string {
+	return "The lamps are those of such a sample. Type its measured height: it is judged with it."
+}
+
+// ReadingLacking is said where the page of the shift check asks for a reading.
+func (say Words) ReadingLacking() string {
+	return "The lamps are right. Type the reading: it is judged too."
+}
+
+// StationWarned says what stands against the station at its head: a failed check, or a crash
+// since the last check that passed. Times are zero where there was none.
+func (say Words) StationWarned(failed, crash time.Time) string {
+	var out []string
+	if !failed.IsZero() {
+		out = append(out, "The last shift check failed, "+say.When(failed)+": set no part free until one passes.")
+	}
+	if !crash.IsZero() {
+		out = append(out, "A crash was written down, "+say.When(crash)+", and no shift check passed since: set no part free until one does.")
+	}
+	return strings.Join(out, " ")
 }
 
 // ShiftVerdict is how a shift check went, in a word.

@@ -158,7 +158,7 @@ func sampleUndecided(t *told) string {
 
 func sampleTooEasy(t *told) string {
 	s := t.r.Samples
-	far := 6 * t.r.Window.Uncertainty
+	far := 6 * t.r.ReadingUncertainty()
 	for i, row := range t.samples().Rows {
 		h := t.s.Rows[i].Height
 		if row.Role == nil || h == nil {

@@ -160,7 +160,7 @@ func (say Words) NextOf(kind, state, taken, letter string, r *press.Result) stri
 	case proving.StateExpired:
 		return fmt.Sprintf("Taken on %s, more than a year ago: push again.", dayOf(taken))
 	case proving.StateWithdrawn:
-		return "Something happened to the station since: push again."
+		return "Something happened to the station since: push again, and give the time of day with the date if it is the same day."
 	case proving.StateOtherPlan:
 		if kind == proving.Samples {
 			return "They were shown to another plan: show them again to " + against + "."

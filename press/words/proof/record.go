@@ -100,7 +100,7 @@ func (say Words) checksOf(kind string, checks []proving.Check) string {
 // asFoundNote is the promise computed again for the station as it was found.
 func (say Words) asFoundNote(r Record) string {
 	a := r.Proof.Proved.AsFound
-	if a == nil {
+	if !r.Proof.Proved.FoundStands() {
 		return "As found: not known; it takes a master study that counts, and a window."
 	}
 	return say.AsFoundOf(r.Plan, a)

@@ -17,9 +17,14 @@ func (say Words) RowCount(n int) string { return counted(n, "row", "rows") }
 // FaultyRows says how many rows could not be read.
 func (say Words) FaultyRows(n int) string {
 	if n == 1 {
-		return "1 row cannot be read yet; the others are taken."
+		return "1 row cannot be read yet; what can be read is taken."
 	}
-	return strconv.Itoa(n) + " rows cannot be read yet; the others are taken."
+	return strconv.Itoa(n) + " rows cannot be read yet; what can be read is taken."
+}
+
+// RowsStillEmpty says how many rows of a study are to be filled in.
+func (say Words) RowsStillEmpty(n int) string {
+	return counted(n, "row is", "rows are") + " still empty: to be filled in, or removed, before the study is signed."
 }
 
 // CellSpoken names a cell for who does not see the heads of its row and column.
@@ -60,8 +65,10 @@ func counted(n int, one, many string) string {
 }
 
 // ReadyToSign says what a signature does, or what stands in its way.
-func (say Words) ReadyToSign(rows, faults int) string {
+func (say Words) ReadyToSign(rows, faults, empty int) string {
 	switch {
+	case empty > 0:
+		return "Whoever signs answers for the study. " + say.RowsStillEmpty(empty)
 	case faults > 0:
 		return "Whoever signs answers for the study. What cannot be read has to be mended first."
 	case rows == 0:
@@ -74,8 +81,16 @@ func (say Words) ReadyToSign(rows, faults int) string {
 func (say Words) NobodySigned() string { return "needed: a name or number, at most 80 characters" }
 
 // SignRefused says that a study was not signed.
-func (say Words) SignRefused(faults int) string {
+func (say Words) SignRefused(faults, empty int) string {
+	if empty > 0 {
+		return "Not signed: " + say.RowsStillEmpty(empty)
+	}
 	return "Not signed: " + counted(faults, "entry", "entries") + " cannot be read or missing. Each is marked where it stands."
+}
+
+// NotComeYet says that a study cannot have been taken on a day that is still to come.
+func (say Words) NotComeYet(day string) string {
+	return "Not signed: it was taken on " + day + ", says the study, and that day has not come yet."
 }
 
 // StudySigned says that a study was signed.

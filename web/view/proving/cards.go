@@ -7,6 +7,8 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/proving"
+	"ramplan/press/words"
+	"ramplan/press/words/proof"
 	"ramplan/web/page"
 )
 
@@ -24,6 +26,8 @@ type Cards struct {
 	Judged  *proving.Judged // of the pushes that can be read
 	Expects *proving.Judged // of the same pushes, whatever came: what the plan predicts of them
 	Shift   bool
+	Looks   []Look // of a shift check: the pushes with the probe in use
+	Warned  string // what stands against the station
 	State   page.State
 	Hidden  []page.Hidden
 	Who     string
@@ -47,12 +51,50 @@ func WithSampleColumns(t *proving.Typed) *proving.Typed {
 	return out
 }
 
-// ShiftBegun is an empty shift check: each sample once.
+// A Look is one push of a shift check with the probe in use, as it is filled in.
+type Look struct {
+	words.ShiftPush
+	Arrival, Zone string // as tapped
+}
+
+// LooksBegun are the pushes with the probe in use, none of them tapped.
+func LooksBegun(r *press.Result) []Look {
+	var out []Look
+	for _, x := range say.ShiftPushes(r) {
+		if x.First {
+			out = append(out, Look{ShiftPush: x})
+		}
+	}
+	return out
+}
+
+// LookNames are the names of the lamps of such a push in a form.
+func LookNames(i int) (arrival, zone string) {
+	at := "look." + strconv.Itoa(i)
+	return at + ".arrival", at + ".zone"
+}
+
+// LooksNoted writes those that are filled in as notes of the check.
+func LooksNoted(all []Look) string {
+	var out []proof.FirstLook
+	for _, l := range all {
+		if a, z := lampOf(l.Arrival), lampOf(l.Zone); a != nil && z != nil {
+			out = append(out, proof.FirstLook{Sample: l.Sample, Arrival: *a, Zone: *z})
+		}
+	}
+	return say.LooksNoted(out)
+}
+
+// ShiftBegun is an empty shift check: each push once that is no first look, in the order of the
+// page that is printed.
 func ShiftBegun(r *press.Result) *proving.Typed {
 	t := proving.NewTyped(proving.Samples)
-	for _, x := range say.SamplesToShow(r) {
+	for _, x := range say.ShiftPushes(r) {
+		if x.First {
+			continue
+		}
 		row := make([]string, len(t.Columns))
-		row[slices.Index(t.Columns, "sample")] = x.Name
+		row[slices.Index(t.Columns, "sample")] = x.Sample
 		t.Rows = append(t.Rows, row)
 	}
 	return t
@@ -86,6 +128,9 @@ func Remember(t *proving.Typed, last *proving.Study) {
 func Expected(t *proving.Typed, r *press.Result) (study *proving.Study, at []int) {
 	study = &proving.Study{Format: proving.Format, Kind: proving.Samples, TakenAt: "2000-01-01"}
 	middles := map[string]*float64{}
+	for _, x := range say.ShiftPushes(r) {
+		middles[x.Sample] = x.Height
+	}
 	for _, x := range say.SamplesToShow(r) {
 		middles[x.Name] = x.Middle
 	}
@@ -126,21 +171,6 @@ func filled(t *proving.Typed, i int) bool {
 	return strings.TrimSpace(t.Cell(i, "arrival")) != "" && strings.TrimSpace(t.Cell(i, "zone")) != ""
 }
 
-// Left is how many pushes are not filled in, or cannot be read.
-func Left(t *proving.Typed, faults proving.TypedFaults) int {
-	wrong := map[int]bool{}
-	for _, f := range faults {
-		wrong[f.Row-1] = true
-	}
-	n := 0
-	for i := range t.Rows {
-		if !t.Blank(i) && (wrong[i] || !filled(t, i)) {
-			n++
-		}
-	}
-	return n
-}
-
 // samplesOf is what was found of limit samples.
 func samplesOf(j *proving.Judged) *proving.SamplesResult {
 	if j == nil {
@@ -170,43 +200,13 @@ func (c Cards) Page(assets page.Assets) page.CheckPage {
 	out.Hidden = append(out.Hidden,
 		page.Hidden{Name: page.NameFrom, Value: "0"}, page.Hidden{Name: page.NameCount, Value: strconv.Itoa(len(c.Typed.Rows))},
 		page.Hidden{Name: page.NameColumns, Value: strings.Join(c.Typed.Columns, "|")}, page.Hidden{Name: page.NameAs, Value: "cards"})
-	came := map[int]proving.SampleRow{}
-	if r := samplesOf(c.Judged); r != nil {
-		at := rowsTyped(c.Typed, c.Faults)
-		for _, x := range r.Rows {
-			if x.Row >= 1 && x.Row <= len(at) {
-				came[at[x.Row-1]] = x
-			}
-		}
+	out.Warned = c.Warned
+	if words.TwoLooks(c.Result) {
+		out.Probe = say.ProbeLeftOut(c.Shift)
 	}
-	expected := map[int]proving.SampleRow{}
-	if r := samplesOf(c.Expects); r != nil {
-		_, at := Expected(c.Typed, c.Result)
-		for _, x := range r.Rows {
-			if x.Row >= 1 && x.Row <= len(at) {
-				expected[at[x.Row-1]] = x
-			}
-		}
-	}
-	bounds := map[string]string{}
-	for _, x := range say.SamplesToShow(c.Result) {
-		bounds[x.Name] = x.Bounds
-	}
-	answer := proving.Pass
-	for i := range c.Typed.Rows {
-		if c.Typed.Blank(i) {
-			continue
-		}
-		card, how := c.card(i, bounds, expected, came)
-		out.Cards = append(out.Cards, card)
-		switch {
-		case how == proving.Fail:
-			answer = proving.Fail
-		case how == proving.Open && answer == proving.Pass:
-			answer = proving.Open
-		}
-	}
-	left := Left(c.Typed, c.Faults)
+	var answer proving.Answer
+	var left int
+	out.Cards, answer, left = c.cards()
 	out.Overall = page.Overall{Kind: string(answer), Text: say.OverallWord(answer, left), Why: say.OverallWhy(answer, left)}
 	if left > 0 && answer != proving.Fail {
 		out.Overall.Kind = "typing"
@@ -214,14 +214,109 @@ func (c Cards) Page(assets page.Assets) page.CheckPage {
 	return out
 }
 
-// card is one push, and how it went.
-func (c Cards) card(i int, bounds map[string]string, expected, came map[int]proving.SampleRow) (page.CheckCard, proving.Answer) {
+// Outcome is how the check stands, and how many of its pushes are not done yet.
+func (c Cards) Outcome() (answer proving.Answer, left int) {
+	_, answer, left = c.cards()
+	return answer, left
+}
+
+// rows are those of a judged study by their place in the table.
+func (c Cards) rows(j *proving.Judged, at []int) map[int]proving.SampleRow {
+	out := map[int]proving.SampleRow{}
+	found := samplesOf(j)
+	if found == nil {
+		return out
+	}
+	rows := found.Rows
+	if c.Shift {
+		rows = byMaster(c.Result, rows)
+	}
+	for _, x := range rows {
+		if x.Row >= 1 && x.Row <= len(at) {
+			out[at[x.Row-1]] = x
+		}
+	}
+	return out
+}
+
+// cards are the pushes in their order, how they stand together, and how many are not done.
+func (c Cards) cards() (out []page.CheckCard, answer proving.Answer, left int) {
+	came := c.rows(c.Judged, rowsTyped(c.Typed, c.Faults))
+	_, at := Expected(c.Typed, c.Result)
+	expected := c.rows(c.Expects, at)
+	asked := map[string]words.ShiftPush{}
+	bounds := map[string]string{}
+	for _, x := range say.SamplesToShow(c.Result) {
+		bounds[x.Name] = x.Bounds
+	}
+	if c.Shift {
+		for _, x := range say.ShiftPushes(c.Result) {
+			asked[x.Sample], bounds[x.Sample] = x, x.Bounds
+		}
+	}
+	answer = proving.Pass
+	add := func(card page.CheckCard, how proving.Answer, done bool) {
+		card.Number = strconv.Itoa(len(out) + 1)
+		out = append(out, card)
+		if !done {
+			left++
+		}
+		switch {
+		case how == proving.Fail:
+			answer = proving.Fail
+		case how == proving.Open && answer == proving.Pass:
+			answer = proving.Open
+		}
+		delete(asked, strings.TrimSpace(card.Sample))
+	}
+	for i, l := range c.Looks {
+		if l.Sample != words.LooseSample {
+			add(lookCard(i, l))
+		}
+	}
+	for i := range c.Typed.Rows {
+		if !c.Typed.Blank(i) {
+			add(c.card(i, bounds, asked, expected, came))
+		}
+	}
+	for i, l := range c.Looks {
+		if l.Sample == words.LooseSample {
+			add(lookCard(i, l))
+		}
+	}
+	if left += len(asked); len(asked) > 0 && answer == proving.Pass { // what a form left out
+		answer = proving.Open
+	}
+	return out, answer, left
+}
+
+// lookCard is one push with the probe in use.
+func lookCard(i int, l Look) (card page.CheckCard, how proving.Answer, done bool) {
+	arrival, zone := lampOf(l.Arrival), lampOf(l.Zone)
+	how, done = lookOutcome(l.ShiftPush, arrival, zone), arrival != nil && zone != nil
+	card = page.CheckCard{
+		ID: "look" + strconv.Itoa(i), Sample: l.Sample, Name: say.SampleName(l.Sample), With: say.WithProbe(true), Predicted: say.FirstLookPredicted(l.ShiftPush), PredictedReading: l.Where,
+		Arrival: lampTyped(l.Arrival), Zone: lampTyped(l.Zone), Why: say.FirstLookWhy(l.ShiftPush, how), Outcome: "typing", OutcomeText: say.PushWord(how, how != proving.Open),
+	}
+	card.Predicted += ";"
+	if l.Bounds != "" {
+		card.With += ": " + l.Bounds
+	}
+	card.ArrivalName, card.ZoneName = LookNames(i)
+	if how != proving.Open {
+		card.Outcome = string(how)
+	}
+	return card, how, done
+}
+
+// card is one push, how it went, and whether everything is filled in that is asked of it.
+func (c Cards) card(i int, bounds map[string]string, asked map[string]words.ShiftPush, expected, came map[int]proving.SampleRow) (out page.CheckCard, how proving.Answer, done bool) {
 	name := strings.TrimSpace(c.Typed.Cell(i, "sample"))
 	cell := func(column string) string {
 		return CellName(i, slices.IndexFunc(c.Typed.Columns, func(x string) bool { return bare(x) == column }))
 	}
-	out := page.CheckCard{
-		ID: "c" + strconv.Itoa(i), Number: strconv.Itoa(i + 1), Name: say.SampleName(name), Bounds: say.Made(bounds[name]),
+	out = page.CheckCard{
+		ID: "c" + strconv.Itoa(i), Sample: name, Name: say.SampleName(name), Bounds: say.Made(bounds[name]),
 		ArrivalName: cell("arrival"), Arrival: lampTyped(c.Typed.Cell(i, "arrival")), ZoneName: cell("zone"), Zone: lampTyped(c.Typed.Cell(i, "zone")),
 		ReadingName: cell("reading"), Reading: c.Typed.Cell(i, "reading"),
 	}
@@ -235,24 +330,56 @@ func (c Cards) card(i int, bounds map[string]string, expected, came map[int]prov
 	}
 	if x, ok := expected[i]; ok {
 		out.Predicted, out.PredictedReading = say.PredictedLamps(x), say.PredictedReading(c.Result, x)
+		if out.PredictedReading != "" {
+			out.Predicted += ";"
+		}
 	}
 	full := filled(c.Typed, i)
-	for _, f := range c.Faults {
-		if f.Row == i+1 && (full || c.Typed.Cell(i, f.Field) != "") {
+	e, told := expected[i]
+	told = told && e.Lamps != proving.Open // its lamps are predicted for sure
+	for _, f := range rowFaults(c.Faults, i+1) {
+		if full && !told || c.Typed.Cell(i, f.Field) != "" {
 			out.Faults = append(out.Faults, say.ColumnOf(proving.Samples, f.Field).Label+": "+f.Message)
 		}
 	}
-	how := proving.Open
+	if c.Shift && words.TwoLooks(c.Result) {
+		out.With = say.WithProbe(name == proving.NoInsert || name == proving.BareNest)
+	}
+	how, done = proving.Open, full && len(rowFaults(c.Faults, i+1)) == 0
 	x, judged := came[i]
 	if judged {
 		how = proving.PushOutcome(&x)
 		out.Why = say.PushWhy(c.Result, x)
 	}
+	switch {
+	case told && wrongLamp(e, out.Arrival, out.Zone):
+		how, judged = proving.Fail, true
+		if out.Why == "" {
+			out.Why = say.OtherLamps()
+		}
+	case told && full && !judged && out.HeightName != "" && strings.TrimSpace(out.Height) == "":
+		out.Why = say.HeightLacking()
+	case how == proving.Pass && asked[name].Reads && strings.TrimSpace(out.Reading) == "":
+		how, judged, done = proving.Open, false, false
+		out.Why = say.ReadingLacking()
+	}
+	if asked[name].Reads && strings.TrimSpace(out.Reading) == "" && how != proving.Fail {
+		done = false
+	}
 	out.Outcome, out.OutcomeText = "typing", say.PushWord(how, judged)
 	if judged {
 		out.Outcome = string(how)
 	}
-	return out, how
+	return out, how, done
+}
+
+// wrongLamp tells whether a lamp that is tapped is another than the predicted one.
+func wrongLamp(x proving.SampleRow, arrival, zone string) bool {
+	other := func(want *bool, came string) bool {
+		on := lampOf(came)
+		return want != nil && on != nil && *on != *want
+	}
+	return other(x.Arrival, arrival) || other(x.Zone, zone)
 }
 
 func cellAt(t *proving.Typed, i, j int) string {
@@ -271,4 +398,26 @@ func lampTyped(text string) string {
 		return "off"
 	}
 	return ""
+}
+
+// lampOf is a lamp as it was tapped; nil: not yet.
+func lampOf(text string) *bool {
+	switch lampTyped(text) {
+	case "on":
+		return new(true)
+	case "off":
+		return new(false)
+	}
+	return nil
+}
+
+// rowFaults are those of one row, from 1.
+func rowFaults(all proving.TypedFaults, row int) proving.TypedFaults {
+	var out proving.TypedFaults
+	for _, f := range all {
+		if f.Row == row {
+			out = append(out, f)
+		}
+	}
+	return out
 }

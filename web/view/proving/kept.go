@@ -59,6 +59,14 @@ func (k Kept) taken() string {
 	return ""
 }
 
+// Day is the day on which it was taken, as it was given; empty where none is readable.
+func (k Kept) Day() string {
+	if at := k.taken(); len(at) >= len(time.DateOnly) {
+		return at[:len(time.DateOnly)]
+	}
+	return ""
+}
+
 // by says who took it and who signed it.
 func (k Kept) by() string {
 	switch {

@@ -20,6 +20,30 @@ func FaultyRows(faults proving.TypedFaults) int {
 	return len(rows)
 }
 
+// Untouched tells whether a row names a sample that was not pushed yet: nothing else stands in it.
+func Untouched(t *proving.Typed, i int) bool {
+	if t.Kind != proving.Samples || i < 0 || i >= len(t.Rows) || strings.TrimSpace(t.Cell(i, "sample")) == "" {
+		return false
+	}
+	for j, name := range t.Columns {
+		if bare(name) != "sample" && strings.TrimSpace(cellAt(t, i, j)) != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// StillEmpty counts the rows that are not filled in yet.
+func StillEmpty(t *proving.Typed) int {
+	n := 0
+	for i := range t.Rows {
+		if Untouched(t, i) {
+			n++
+		}
+	}
+	return n
+}
+
 // Tidy takes off the blank rows behind the last one.
 func Tidy(t *proving.Typed) {
 	for n := len(t.Rows); n > 0 && t.Blank(n-1); n-- {

@@ -60,7 +60,14 @@ func (o Overview) state() page.ProvingState {
 		return page.ProvingState{Kind: proving.StateNotProved, Text: say.CannotTell()}
 	}
 	p := &o.Found.Proved
-	return page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p), Found: say.AsFoundOf(o.Result, p.AsFound)}
+	out := page.ProvingState{Kind: p.State, Text: say.RevisionState(o.Letter, p)}
+	if p.FoundStands() {
+		out.Found = say.AsFoundOf(o.Result, p.AsFound)
+	}
+	if o.Checks.Failed {
+		out.Alarm = say.CheckFailedAlarm()
+	}
+	return out
 }
 
 // first is the kind that is to be done next: the first needed one that has not passed.
@@ -126,7 +133,7 @@ func (o Overview) need(kind string) page.Need {
 }
 
 func (o Overview) card(k Kept, at int) page.StudyCard {
-	out := page.StudyCard{ID: "study-" + k.ID, Address: k.Address, Name: say.KindName(k.Kind), When: k.taken(), By: k.by(), Typing: !k.Signed(), Folded: true}
+	out := page.StudyCard{ID: "study-" + k.ID, Address: k.Address, Name: say.KindName(k.Kind), When: strings.Replace(k.taken(), "T", " ", 1), By: k.by(), Typing: !k.Signed(), Folded: true}
 	switch {
 	case k.Damaged:
 		out.Verdict, out.VerdictText, out.Lead = "fail", say.DamagedWord(), say.DamagedStudy()
@@ -147,6 +154,7 @@ func (o Overview) card(k Kept, at int) page.StudyCard {
 	out.Counts = say.OnlyLatestCounts()
 	if s := o.stateOf(k.Kind); o.place(s) == at {
 		out.Counts = say.ItCounts(s.State)
+		out.Verdict, out.VerdictText = s.State, say.StateWord(s.State) // withdrawn, say, although it passed
 	}
 	return out
 }
@@ -204,7 +212,7 @@ func (o Overview) events(to *page.EventForm) {
 		if k.Kind != proving.Event || k.Study == nil {
 			continue
 		}
-		to.Events = append(to.Events, page.EventLine{What: say.EventName(k.Study.Event), When: k.Study.TakenAt, By: k.by(), Notes: k.Study.Notes, Effect: say.EventEffect(k.Study.Event)})
+		to.Events = append(to.Events, page.EventLine{What: say.EventName(k.Study.Event), When: strings.Replace(k.Study.TakenAt, "T", " ", 1), By: k.by(), Notes: k.Study.Notes, Effect: say.EventEffect(k.Study.Event)})
 	}
 }
 

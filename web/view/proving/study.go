@@ -5,6 +5,7 @@ import (
 
 	"ramplan/press"
 	"ramplan/press/proving"
+	"ramplan/press/words"
 	"ramplan/web/page"
 )
 
@@ -36,6 +37,9 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 	out := page.StudyPage{
 		Assets: assets, Title: s.Title, Address: s.Plan, Here: s.Address, Name: say.KindName(s.Kind), Asks: say.KindAsks(s.Kind), Notices: s.Notices,
 		Version: s.Version, Window: s.Window, Stale: s.Stale, Saved: s.Failure == "" && !s.Stale, Adopt: s.Adopt,
+	}
+	if s.Kind == proving.Samples && s.Result != nil && words.TwoLooks(s.Result) {
+		out.Asks += " " + say.ProbeLeftOut(false)
 	}
 	if s.Result != nil {
 		out.Against = say.AgainstRevision(s.Letter)
@@ -76,7 +80,7 @@ func (s Study) Page(assets page.Assets) page.StudyPage {
 	}
 	if !s.Signed() {
 		out.Removes = true
-		out.Sign = &page.SignForm{Who: s.Who, Fault: s.NoWho, Note: say.ReadyToSign(rows, len(s.Faults)), Ready: rows > 0 && len(s.Faults) == 0}
+		out.Sign = &page.SignForm{Who: s.Who, Fault: s.NoWho, Note: say.ReadyToSign(rows, len(s.Faults), StillEmpty(s.Typed)), Ready: rows > 0 && len(s.Faults) == 0}
 	}
 	out.Says = s.says()
 	return out

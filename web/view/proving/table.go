@@ -15,7 +15,11 @@ const (
 	leafRows  = 200
 	leafGrows = 400
 	blankRows = 10 // behind the last row, to be typed into
+	moreRows  = 40 // more of them, when they are asked for
 )
+
+// leastRows are the rows that a study of a kind begins with: as many as it needs.
+var leastRows = map[string]int{proving.Master: 25, proving.Trial: 30}
 
 // LeafOf gives the rows of a study that a leaf shows which begins at a row, from 0.
 func LeafOf(from, total int) (first, end int) {
@@ -54,8 +58,13 @@ func (t tableOf) page() *page.StudyTable {
 	}
 	by := map[int]proving.TypedFaults{}
 	elsewhere := 0
+	empty := map[int]bool{}
 	for _, f := range t.faults {
 		if f.Row == 0 {
+			continue
+		}
+		if Untouched(t.typed, f.Row-1) {
+			empty[f.Row] = true
 			continue
 		}
 		by[f.Row-1] = append(by[f.Row-1], f)
@@ -67,8 +76,9 @@ func (t tableOf) page() *page.StudyTable {
 	if t.open && end == len(t.typed.Rows) {
 		until += blankRows
 		if t.more {
-			until += blankRows
+			until += moreRows
 		}
+		until = max(until, first+leastRows[t.typed.Kind])
 	}
 	for i := first; i < until; i++ {
 		out.Rows = append(out.Rows, t.row(i, by[i]))
@@ -83,6 +93,9 @@ func (t tableOf) page() *page.StudyTable {
 		}
 	} else if n := len(t.typed.Rows); n > 0 {
 		out.Shown = say.RowCount(n)
+	}
+	if len(empty) > 0 && t.open {
+		out.Empty = say.RowsStillEmpty(len(empty))
 	}
 	if len(by) > 0 {
 		out.Faulty = say.FaultyRows(len(by))

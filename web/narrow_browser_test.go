@@ -69,3 +69,21 @@ func TestLampTableInANarrowWindow(t *testing.T) {
 	b.do(chromedp.EmulateViewport(1440, 900))
 	assert.True(t, eval[bool](b, cells+".every((r) => Math.abs(r[3].top - r[2].top) < 2)"), "side by side in a wide window")
 }
+
+// TestNothingTouchesInTheTables: the button that takes a rule keeps apart from the text above
+// it; in a narrow window the table of shares shows no label without a figure, and no rule
+// within a row.
+func TestNothingTouchesInTheTables(t *testing.T) {
+	b, _ := visitWhole(t, example(t))
+	for _, width := range []int64{1440, 1024, 390} {
+		b.do(chromedp.EmulateViewport(width, 900))
+		gaps := eval[[]float64](b, `[...document.querySelectorAll(".ruletable th button")].map((e) => e.getBoundingClientRect().top - e.parentElement.querySelector(".note").getBoundingClientRect().bottom)`)
+		assert.NotEmpty(t, gaps)
+		for _, gap := range gaps {
+			assert.GreaterOrEqual(t, gap, 6.0, "at %d, px; common practice, no source", width)
+		}
+	}
+	b.until("document.querySelector('#shares table.shares tr.apart') !== null")
+	assert.Empty(t, eval[[]string](b, `[...document.querySelectorAll("#shares table.shares:not(.matrix) td")].filter((e) => e.textContent.trim() === "" && e.getClientRects().length).map((e) => e.dataset.label)`))
+	assert.Empty(t, eval[[]string](b, `[...document.querySelectorAll("#shares table.shares tr.apart > *")].map((e) => getComputedStyle(e).borderTopWidth).filter((w) => w !== "0px")`))
+}

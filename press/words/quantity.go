@@ -105,6 +105,22 @@ func (say Printer) Share(p float64) string {
 	return Unit(Trimmed(math.Floor(p*100*scale+1e-6)/scale, decimals), "%")
 }
 
+// SeenShare writes a share that was seen, or that is predicted for parts as they come: in ppm,
+// and from 1 % on as a percentage to two digits of it or of what is missing to all. Unlike
+// [Printer.Share] it promises nothing, so it is rounded.
+func (say Printer) SeenShare(p float64) string {
+	switch {
+	case p <= 0:
+		return "0"
+	case p >= 1:
+		return Unit("100", "%")
+	case p < manyPPM/1e6:
+		return say.PPM(1e6 * p)
+	}
+	rest := 100 * math.Min(p, 1-p)
+	return Unit(Trimmed(100*p, min(significant(rest, 2, 1), 6)), "%")
+}
+
 // TargetShare writes a share as it was typed, as a percentage.
 func (say Printer) TargetShare(p float64) string { return Unit(Trimmed(100*p, 6), "%") }
 

@@ -84,7 +84,7 @@ func (say Words) BarsText(bars []string) string { return "Parts: " + strings.Joi
 func (say Words) SeenTitle(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + counting(of, "part", "parts") + " without both lamps"
 	if predicted != nil {
-		s += "; the plan predicts " + say.PPM(1e6**predicted)
+		s += "; the plan predicts " + say.SeenShare(*predicted)
 	}
 	return s
 }
@@ -130,19 +130,11 @@ func (say Words) LowerMark() string {
 
 func (say Words) AtEdge(least float64) string { return "goes on under " + say.SeenShare(least) }
 
-// SeenShare writes a share in ppm, and in percent from 1 % on.
-func (say Words) SeenShare(p float64) string {
-	if p <= 0 {
-		return "0"
-	}
-	return say.PPM(1e6 * p)
-}
-
 // SeenFigures are those beside a row.
 func (say Words) SeenFigures(seen, of int, predicted *float64) string {
 	s := whole(seen) + " of " + whole(of)
 	if predicted != nil {
-		s += "; predicted " + say.PPM(1e6**predicted)
+		s += "; predicted " + say.SeenShare(*predicted)
 	}
 	return s
 }
@@ -157,7 +149,7 @@ func (say Words) SeenText(name string, seen, of int, share *float64, limits *pre
 		s += " (" + say.SeenShare(limits[0]) + " to " + say.SeenShare(limits[1]) + ")"
 	}
 	if predicted != nil {
-		s += ", predicted " + say.PPM(1e6**predicted)
+		s += ", predicted " + say.SeenShare(*predicted)
 	}
 	if lower != nil {
 		s += ", at least " + say.SeenShare(*lower) + " (99 %)"

@@ -278,7 +278,7 @@ func (say Words) pairName(pair string) string {
 }
 
 func (say Words) seenRow(label string, s proving.SeenShare) FigureRow {
-	return FigureRow{label, []string{strconv.Itoa(s.Seen) + " of " + strconv.Itoa(s.Of), given(s.Share, say.Share), pairOf(s.Limits, say.Share), given(s.Predicted, say.Share)}}
+	return FigureRow{label, []string{strconv.Itoa(s.Seen) + " of " + strconv.Itoa(s.Of), given(s.Share, say.SeenShare), pairOf(s.Limits, say.SeenShare), given(s.Predicted, say.SeenShare)}}
 }
 
 func (say Words) trialFigures(x *proving.TrialResult) []Figures {

@@ -89,7 +89,7 @@ func lit(on bool) string {
 func (t *told) ofAll(s proving.SeenShare, what string) string {
 	out := strconv.Itoa(s.Seen) + " of " + strconv.Itoa(s.Of) + " " + what
 	if s.Share != nil {
-		out += " (" + t.say.Share(*s.Share) + ")"
+		out += " (" + t.say.SeenShare(*s.Share) + ")"
 	}
 	return out
 }

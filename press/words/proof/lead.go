@@ -48,7 +48,7 @@ func (say Words) LeadOf(r *press.Result, s *proving.Study, j *proving.Judged) st
 		accepted := x.Shares[0]
 		out := t.ofAll(accepted, "parts") + " gave both lamps"
 		if accepted.Predicted != nil {
-			out += ", " + say.Share(*accepted.Predicted) + " predicted"
+			out += ", " + say.SeenShare(*accepted.Predicted) + " predicted"
 		}
 		if shift := x.StationShift; shift != nil {
 			return out + "; the station reads " + t.beside(shift.Value) + " the planned places" + t.sure(shift.Uncertainty) + "."

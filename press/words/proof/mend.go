@@ -12,7 +12,7 @@ import (
 func (say Words) CorrectionSaid(p *press.Plan, c *proving.Correction) string {
 	s := "Enter the nest as " + say.Positions(p).SetAt(c.Nest) + ", " + say.steps(p, c.Steps) + " the plan's"
 	if c.SharesNow != nil && c.SharesAfter != nil {
-		s += ": " + say.Share(c.SharesAfter.OnOn) + " of the parts then give both lamps, as it is " + say.Share(c.SharesNow.OnOn)
+		s += ": " + say.SeenShare(c.SharesAfter.OnOn) + " of the parts then give both lamps, as it is " + say.SeenShare(c.SharesNow.OnOn)
 	}
 	return s + "."
 }

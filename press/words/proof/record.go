@@ -191,11 +191,11 @@ func (say Words) figuresOf(plan *press.Result, result any, add func(figure, foun
 		add("parts", whole(q.N)+", "+whole(q.Used)+" with the arrival signal", "–")
 		rejects := whole(q.Rejects.Seen) + " of " + whole(q.Rejects.Of)
 		if l := q.Rejects.Limits; l != nil {
-			rejects += " (" + say.Share(l[0]) + " to " + say.Share(l[1]) + ")"
+			rejects += " (" + say.SeenShare(l[0]) + " to " + say.SeenShare(l[1]) + ")"
 		}
 		predicted := "–"
 		if q.Rejects.Predicted != nil {
-			predicted = say.Share(*q.Rejects.Predicted)
+			predicted = say.SeenShare(*q.Rejects.Predicted)
 		}
 		add("not both lamps on", rejects, predicted)
 		for _, s := range []struct {

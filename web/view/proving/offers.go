@@ -74,7 +74,7 @@ func (o Offers) correction() *page.NestCorrection {
 		{"on_on", c.SharesNow.OnOn, c.SharesAfter.OnOn}, {"on_off", c.SharesNow.OnOff, c.SharesAfter.OnOff},
 		{"off_on", c.SharesNow.OffOn, c.SharesAfter.OffOn}, {"off_off", c.SharesNow.OffOff, c.SharesAfter.OffOff},
 	} {
-		out.Rows = append(out.Rows, page.Effect{Label: say.PairName(x.pair), Was: say.Share(x.was), Is: say.Share(x.is)})
+		out.Rows = append(out.Rows, page.Effect{Label: say.PairName(x.pair), Was: say.SeenShare(x.was), Is: say.SeenShare(x.is)})
 	}
 	return out
 }

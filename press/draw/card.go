@@ -219,6 +219,13 @@ func (c *card) paint(p *canvas.Pen) {
 	p.Text(foot, cardMargin, c.bottom, canvas.Start, foot.Clip(c.foot, typeset.UprightWidth-2*cardMargin))
 }
 
+// nameLamps says over the lamps which is which.
+func (c *card) nameLamps(p *canvas.Pen, y float64) {
+	for i, name := range []string{"arrival", "zone"} {
+		p.Text(c.lampStyle(), c.lampX(i), y, canvas.Middle, name)
+	}
+}
+
 // bar says under the title of which state the card is: white on black where no parts may
 // be judged by it, in a frame whether the station is proved.
 func (c *card) bar(p *canvas.Pen, y float64) {
@@ -241,13 +248,6 @@ func (c *card) bar(p *canvas.Pen, y float64) {
 		p.Frame(canvas.Black, canvas.Outline, canvas.Solid, bar)
 	}
 	p.Text(canvas.Bold(ink, 0.9*c.size), (bar.X0+bar.X1)/2, bar.Y1-0.3*c.size, canvas.Middle, text)
-}
-
-// nameLamps says over the lamps which is which.
-func (c *card) nameLamps(p *canvas.Pen, y float64) {
-	for i, name := range []string{"arrival", "zone"} {
-		p.Text(c.lampStyle(), c.lampX(i), y, canvas.Middle, name)
-	}
 }
 
 // pair is a row: the two lamps, where the part lies, and the words.

@@ -1562,7 +1562,7 @@ func eventsOf(p ProvingPage) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		if len(p.Event.Faults) > 0 || p.Event.When != "" || p.Event.Confirm != nil {
+		if len(p.Event.Faults) > 0 || p.Event.Who != "" || p.Event.Confirm != nil {
 			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 138, " open")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err

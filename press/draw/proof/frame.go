@@ -26,11 +26,10 @@ type frame struct {
 
 // A panel is one plot of a frame.
 type panel struct {
-	box   canvas.Rectangle
-	y     canvas.Scale
-	name  string // of the y axis
-	ticks []float64
-	ends  []endLabel
+	box  canvas.Rectangle
+	y    canvas.Scale
+	name string // of the y axis
+	ends []endLabel
 }
 
 // endLabel names a line at its right end.

@@ -40,7 +40,6 @@ type seen struct {
 	least   float64 // the share at which the scale begins
 	plot    canvas.Rectangle
 	high    float64 // of a row
-	names   float64
 	figures float64 // left edge of the figures; 0: they stand over the row
 }
 

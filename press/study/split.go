@@ -111,13 +111,19 @@ func (s *Split) likeliest(groups []Spread) float64 {
 			best, top = w, l
 		}
 	}
-	// Between its neighbours the slope falls through 0; values of the likelihood are flat there
-	// and would tell the place to half the digits only.
+	// Between its neighbours the slope falls through 0, or the greatest is an end of [0, 1].
+	// Values of the likelihood are flat there and would tell the place to half the digits only.
 	from, to := math.Max(0, best-1.0/(places-1)), math.Min(1, best+1.0/(places-1))
-	for to-from > 1e-15 {
+	switch {
+	case !s.rises(groups, from):
+		return from
+	case s.rises(groups, to):
+		return to
+	}
+	for {
 		w := (from + to) / 2
 		if w <= from || w >= to {
-			break
+			return w
 		}
 		if s.rises(groups, w) {
 			from = w
@@ -125,12 +131,6 @@ func (s *Split) likeliest(groups []Spread) float64 {
 			to = w
 		}
 	}
-	for _, w := range []float64{from, to} {
-		if l := s.likelihood(groups, w); l >= top {
-			best, top = w, l
-		}
-	}
-	return best
 }
 
 // rises tells whether the likelihood grows with the share.

@@ -248,7 +248,7 @@ func (t *told) trialSaid(c proving.Check) string {
 		case c.Outcome == proving.Open:
 			return "The plan has no window to hold the lamps against."
 		case len(x.LampMismatch) == 0:
-			return "They do, in all " + strconv.Itoa(x.N) + several(x.N, " row.", " rows.")
+			return "They follow the reading in all " + strconv.Itoa(x.N) + several(x.N, " row.", " rows.")
 		}
 		return rowsNamed(x.LampMismatch) + several(len(x.LampMismatch), " differs.", " differ.")
 	case proving.CheckRejects:

@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -118,12 +119,66 @@ var printings = []printing{
 	{"/glossary", "/glossary", "press-in"},
 }
 
+// provingPrintings are the pages on which a station is proved: study 1 is signed, 3 are limit
+// samples that are begun, 4 is a shift check.
+var provingPrintings = []printing{
+	{"/plans/{id}/studies", "", ""}, // this and the next for other programs
+	{"/plans/{id}/assessment", "", ""},
+	{"/plans/{id}/checks.pdf", "", ""}, // paper already
+	{"/plans/{id}/proving", "/plans/1/proving", "What is needed"},
+	{"/plans/{id}/proving/{study}", "/plans/1/proving/1", "Signed A. Weber"},
+	{"/plans/{id}/proving/{study}", "/plans/1/proving/2", "100.137"},
+	{"/plans/{id}/proving/{study}/cards", "/plans/1/proving/3/cards", "Limit samples"},
+	{"/plans/{id}/check", "/plans/1/check", "Shift check"},
+	{"/plans/{id}/checks", "/plans/1/checks", "B. Roth"},
+	{"/plans/{id}/checks/{study}", "/plans/1/checks/4", "B. Roth"},
+}
+
+// TestPrintedProving prints the pages on which a station is proved.
+func TestPrintedProving(t *testing.T) {
+	slow(t)
+	store := exampleArchive(t)
+	provedParts(t, store)
+	b, srv := visitWhole(t, New(store))
+	for _, p := range provingPrintings {
+		if p.path != "" {
+			b.printsAs(srv.URL, p.path, p.says)
+		}
+	}
+}
+
+// printsAs prints a page: nothing on it can only be pressed, no word stands over another one,
+// and it says what it must. It gives the pages and all their words.
+func (b *tab) printsAs(base, path, says string) ([]printedPage, string) {
+	t := b.t
+	t.Helper()
+	b.do(chromedp.Navigate(base + path))
+	_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	require.NoError(t, err)
+	assert.Empty(t, eval[[]string](b, onlyOnScreen), "%s prints what can only be pressed", path)
+	_, err = chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{})
+	require.NoError(t, err)
+	name := strings.Trim(regexp.MustCompile(`\W+`).ReplaceAllString(path, "-"), "-")
+	pages := b.printedPages(name, cdppage.PrintToPDFParams{PreferCSSPageSize: new(true)})
+	require.NotEmpty(t, pages, path)
+	wordsApart(t, path, pages)
+	all := ""
+	for _, g := range pages {
+		for _, w := range g.Words {
+			all += w.Text + " "
+		}
+	}
+	all = strings.ReplaceAll(all, "\u202f", " ")
+	assert.Contains(t, all, says, path)
+	return pages, all
+}
+
 // TestPrintedPages prints every page as Ctrl+P does: what belongs on paper is there,
 // nothing that can only be pressed, and no word stands over another one.
 func TestPrintedPages(t *testing.T) {
 	slow(t)
 	known := map[string]bool{}
-	for _, p := range printings {
+	for _, p := range slices.Concat(printings, provingPrintings) {
 		known[p.route] = true
 	}
 	err := chi.Walk((&site{}).router(), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
@@ -141,30 +196,14 @@ func TestPrintedPages(t *testing.T) {
 	putOnShelf(s, "Ram of bench two")
 	issued(s.get("/plans/1/revisions"), version(s.get("/plans/1/revisions")), map[string]string{"prepared": "P", "checked": "C", "approved": "A", "reason": "First issue"})
 	for _, p := range printings {
-		path, name := p.path, strings.Trim(regexp.MustCompile(`\W+`).ReplaceAllString(p.path, "-"), "-")
+		path := p.path
 		if p.route == "/plans/{id}/drill/exam/{sitting}" {
-			path, name = exam, "exam"
+			path = exam
 		}
 		if path == "" {
 			continue
 		}
-		b.do(chromedp.Navigate(srv.URL + path))
-		_, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
-		require.NoError(t, err)
-		assert.Empty(t, eval[[]string](b, onlyOnScreen), "%s prints what can only be pressed", path)
-		_, err = chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{})
-		require.NoError(t, err)
-		pages := b.printedPages(name, cdppage.PrintToPDFParams{PreferCSSPageSize: new(true)})
-		require.NotEmpty(t, pages, path)
-		wordsApart(t, path, pages)
-		all := ""
-		for _, g := range pages {
-			for _, w := range g.Words {
-				all += w.Text + " "
-			}
-		}
-		all = strings.ReplaceAll(all, "\u202f", " ")
-		assert.Contains(t, all, p.says, path)
+		pages, all := b.printsAs(srv.URL, path, p.says)
 		if p.route == "/plans/{id}/revisions/{letter}" || p.route == "/plans/{id}/compared" {
 			first := ""
 			for _, w := range pages[0].Words {

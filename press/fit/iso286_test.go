@@ -149,7 +149,7 @@ func TestCodeRefuses(t *testing.T) {
 // of the allowed classes, twice, with limits as far apart as the same grade of
 // a basic hole and a basic shaft.
 func FuzzCode(f *testing.F) {
-	for _, seed := range []string{"H7/s6", "JS5/x8", "N8/js6", "T6/t5", "", "/", "H7/", "h7/S6", "H7/s6/", "H10/s6", "\xff7/s6", "Hß7/s6"} {
+	for _, seed := range []string{"H7/s6", "F8/s6", "G7/f6", "JS5/x8", "N8/js6", "T6/t5", "", "/", "H7/", "h7/S6", "H7/s6/", "H10/s6", "\xff7/s6", "Hß7/s6"} {
 		f.Add(seed, 24.0)
 		f.Add(seed, 3.0000001)
 	}
@@ -165,8 +165,8 @@ func FuzzCode(f *testing.F) {
 		}
 		require.True(t, d > 0 && d <= 500)
 		h, s, _ := strings.Cut(code, "/")
-		require.Contains(t, holes, h[:len(h)-1])
-		require.Contains(t, shafts, s[:len(s)-1])
+		require.Contains(t, append([]string{"F", "G"}, holes...), h[:len(h)-1])
+		require.Contains(t, append([]string{"f", "g"}, shafts...), s[:len(s)-1])
 		basicHole, basicShaft, err := fit.Code("H"+h[len(h)-1:]+"/h"+s[len(s)-1:], d)
 		require.NoError(t, err)
 		require.Equal(t, basicHole.High-basicHole.Low, hole.High-hole.Low)

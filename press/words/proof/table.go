@@ -77,9 +77,6 @@ func (say Words) ReadyToSign(rows, faults, empty int) string {
 	return "Whoever signs answers for the study; from then on it counts and never changes. A correction is a new study that names this one."
 }
 
-// NobodySigned asks for a name.
-func (say Words) NobodySigned() string { return "needed: a name or number, at most 80 characters" }
-
 // SignRefused says that a study was not signed.
 func (say Words) SignRefused(faults, empty int) string {
 	if empty > 0 {
@@ -95,21 +92,6 @@ func (say Words) NotComeYet(day string) string {
 
 // StudySigned says that a study was signed.
 func (say Words) StudySigned() string { return "Signed. It counts from now on." }
-
-// SignedAlready says that somebody signed it meanwhile.
-func (say Words) SignedAlready() string {
-	return "This study was signed meanwhile: it does not change any more. A correction is a new study."
-}
-
-// PostedStays says that what a program sent is not typed over.
-func (say Words) PostedStays() string {
-	return "A program sent this study: it is signed or thrown away as it is."
-}
-
-// CorrectedAlready says that another study corrects it.
-func (say Words) CorrectedAlready() string {
-	return "Another study corrects this one already: correct that one."
-}
 
 // StudyTooLarge says how much a study can hold.
 func (say Words) StudyTooLarge() string {
